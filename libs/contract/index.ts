@@ -1,0 +1,11 @@
+/** Schemas of everything that crosses a wire or comes from a file. */
+export * from './common.js';
+export * from './workshop.js';
+export * from './recipe.js';
+export * from './piece-design.js';
+export * from './run.js';
+export * from './run-file.js';
+export * from './plan-document.js';
+export * from './nudge.js';
+export * from './problem.js';
+export * from './issues.js';

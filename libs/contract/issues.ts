@@ -1,0 +1,89 @@
+import { z } from 'zod';
+import type { Issue, Result } from '#units';
+
+/**
+ * Checks input against a schema and says what is wrong in the project's own terms.
+ * @returns the parsed value with defaults filled in, or one issue per problem with the value found there
+ */
+export function parseWith<T extends z.ZodType>(schema: T, input: unknown): Result<z.output<T>> {
+  const parsed = schema.safeParse(input, { reportInput: true });
+  if (parsed.success) return { ok: true, value: parsed.data };
+  return { ok: false, issues: parsed.error.issues.flatMap((issue) => toIssues(issue, input)) };
+}
+
+/** One zod issue as issues of ours; unknown properties become one each. */
+export function toIssues(issue: z.core.$ZodIssue, input: unknown): Issue[] {
+  const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((name) => ({
+      code: 'input.unknown-field',
+      path: [...path, name],
+      message: `There is no field “${name}” here.`,
+      value: valueAt(input, [...path, name]),
+      accepted: 'only the documented fields',
+    }));
+  }
+  const value = valueAt(input, path);
+  const accepted = acceptedText(issue);
+  const found = value === undefined ? 'nothing' : shorten(value);
+  return [
+    {
+      code: value === undefined ? 'input.missing' : `input.${issue.code.replaceAll('_', '-')}`,
+      path,
+      message: issue.code === 'custom' ? sentence(issue.message) : `Found ${found}; accepted: ${accepted}.`,
+      value,
+      accepted,
+    },
+  ];
+}
+
+function acceptedText(issue: z.core.$ZodIssue): string {
+  switch (issue.code) {
+    case 'too_small':
+      return `${sized(issue.origin)}${issue.inclusive === false ? 'more than' : 'at least'} ${String(issue.minimum)}`;
+    case 'too_big':
+      return `${sized(issue.origin)}${issue.inclusive === false ? 'less than' : 'at most'} ${String(issue.maximum)}`;
+    case 'invalid_type':
+      return issue.expected === 'int' ? 'a whole number' : `a value of type ${issue.expected}`;
+    case 'invalid_value':
+      return `one of ${issue.values.map(String).join(', ')}`;
+    case 'invalid_union':
+      return issue.discriminator === undefined
+        ? 'one of the documented forms'
+        : `a known ${issue.discriminator}`;
+    case 'invalid_format':
+      return issue.message.startsWith('Invalid') ? formatText(issue.format) : issue.message;
+    default:
+      return issue.message;
+  }
+}
+
+function formatText(format: string): string {
+  const words: Record<string, string> = {
+    date: 'a date as YYYY-MM-DD',
+    datetime: 'a date and time such as 2026-11-27T18:00',
+    uuid: 'a UUID',
+  };
+  return words[format] ?? format;
+}
+
+function sized(origin: string): string {
+  return origin === 'string' ? 'characters: ' : origin === 'array' ? 'entries: ' : '';
+}
+
+function sentence(message: string): string {
+  return `${message.charAt(0).toUpperCase()}${message.slice(1)}${message.endsWith('.') ? '' : '.'}`;
+}
+
+function shorten(value: unknown): string {
+  const text = JSON.stringify(value) ?? String(value);
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+
+function valueAt(input: unknown, path: readonly (string | number)[]): unknown {
+  return path.reduce<unknown>(
+    (at, step) =>
+      at !== null && typeof at === 'object' ? (at as Record<string | number, unknown>)[step] : undefined,
+    input,
+  );
+}

@@ -1,0 +1,23 @@
+import { z } from 'zod';
+import { instant, key, uuid } from './common.js';
+
+export const nudgeKinds = ['window-opens', 'time-for-it', 'last-call'] as const;
+
+/** One reminder to the maker. */
+export const nudge = z
+  .strictObject({
+    id: uuid,
+    runId: uuid,
+    run: key,
+    stage: key,
+    attempt: z.int(),
+    kind: z.enum(nudgeKinds),
+    text: z.string(),
+    dueAt: instant,
+    status: z.enum(['waiting', 'delivered', 'cancelled']),
+    deliveredAt: instant.nullable(),
+  })
+  .meta({ id: 'Nudge' });
+
+export type NudgeKind = (typeof nudgeKinds)[number];
+export type Nudge = z.infer<typeof nudge>;

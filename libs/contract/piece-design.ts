@@ -1,0 +1,150 @@
+import { z } from 'zod';
+import { key, percent, title } from './common.js';
+
+const partBase = {
+  key,
+  title,
+  spreadPercent: percent(0, 50)
+    .default(4)
+    .meta({ description: 'Standard deviation of the amount per piece' }),
+};
+
+/** A part cast, dipped or piped from a batch of batter. */
+export const batchPart = z
+  .strictObject({
+    ...partBase,
+    kind: z.literal('batch'),
+    recipe: key,
+    perPieceMl: z.number().positive().max(50_000),
+    mould: key.optional().meta({ description: 'The mould whose cavity holds it from pour to unmould' }),
+    lossG: z
+      .number()
+      .min(0)
+      .max(2000)
+      .default(20)
+      .meta({ description: 'Left in bowl, bag and pipette per batch' }),
+  })
+  .meta({ id: 'BatchPart' });
+
+/** A part from melt-and-pour base. */
+export const meltPart = z
+  .strictObject({
+    ...partBase,
+    kind: z.literal('melt-and-pour'),
+    perPieceMl: z.number().positive().max(5000),
+    lossG: z.number().min(0).max(2000).default(10),
+  })
+  .meta({ id: 'MeltAndPourPart' });
+
+/** Something set into or onto the piece, made before or bought. */
+export const decorPart = z
+  .strictObject({
+    ...partBase,
+    kind: z.literal('decor'),
+    perPiece: z.int().min(1).max(200),
+    eachG: z.number().positive().max(500).optional(),
+  })
+  .meta({ id: 'DecorPart' });
+
+export const part = z.discriminatedUnion('kind', [batchPart, meltPart, decorPart]).meta({ id: 'Part' });
+
+/** What is done at a stage. Each kind brings its cautions and its hold on a mould. */
+export const stageKinds = [
+  'press-decor',
+  'pour',
+  'layer',
+  'unmould',
+  'patch',
+  'dip',
+  'pipe',
+  'set-in',
+  'glaze',
+  'turn',
+  'cut',
+  'stamp',
+  'wrap',
+] as const;
+
+export const stage = z
+  .strictObject({
+    key,
+    title,
+    kind: z.enum(stageKinds),
+    part: key.meta({ description: 'The part this stage makes or handles' }),
+    setupMin: z.int().min(0).max(600).default(0).meta({ description: 'Hands-on minutes whatever the count' }),
+    perPieceS: z
+      .number()
+      .min(0)
+      .max(3600)
+      .default(0)
+      .meta({ description: 'Hands-on seconds for each piece' }),
+    needs: z
+      .array(z.strictObject({ equipment: key, count: z.int().min(1).default(1) }))
+      .max(10)
+      .default([]),
+  })
+  .meta({ id: 'Stage' });
+
+/** States of the soap after which something may be done. */
+export const openingStates = [
+  'holds-layer',
+  'firm',
+  'cuttable',
+  'coat-turnable',
+  'piping-firm',
+  'glaze-set',
+  'cured',
+] as const;
+/** States after which it is too late. */
+export const closingStates = ['bonds-until', 'pliable-until', 'cuttable-until', 'piping-skinned'] as const;
+
+/** Ties the start of one stage to the end of another: by the state of a part, by fixed times, or both. */
+export const link = z
+  .strictObject({
+    from: key,
+    to: key,
+    of: key
+      .optional()
+      .meta({ description: 'The part whose clock counts; absent: the part of the stage `from`' }),
+    opens: z
+      .enum(openingStates)
+      .optional()
+      .meta({ description: '`to` may start once the part has this state' }),
+    closes: z
+      .enum(closingStates)
+      .optional()
+      .meta({ description: '`to` must start before the part has this state' }),
+    atLeastMin: z.int().min(0).max(525_600).optional(),
+    atMostMin: z.int().min(0).max(525_600).optional(),
+    why: z.string().max(200).optional(),
+  })
+  .refine((l) => l.from !== l.to, { message: 'a stage cannot be linked to itself', path: ['to'] })
+  .refine((l) => l.atLeastMin === undefined || l.atMostMin === undefined || l.atLeastMin <= l.atMostMin, {
+    message: 'atMostMin is under atLeastMin',
+    path: ['atMostMin'],
+  })
+  .meta({ id: 'Link' });
+
+/** A reusable description of a piece: its parts, and the stages that build it. */
+export const pieceDesign = z
+  .strictObject({
+    key,
+    title,
+    looksEdible: z
+      .boolean()
+      .default(false)
+      .meta({ description: 'It could be taken for food: shows the caution and where it may not be sold' }),
+    parts: z.array(part).min(1).max(20),
+    stages: z.array(stage).min(1).max(60),
+    links: z.array(link).max(200).default([]),
+  })
+  .meta({ id: 'PieceDesign' });
+
+export type BatchPart = z.infer<typeof batchPart>;
+export type Part = z.infer<typeof part>;
+export type StageKind = (typeof stageKinds)[number];
+export type Stage = z.infer<typeof stage>;
+export type Link = z.infer<typeof link>;
+export type OpeningState = (typeof openingStates)[number];
+export type ClosingState = (typeof closingStates)[number];
+export type PieceDesign = z.infer<typeof pieceDesign>;

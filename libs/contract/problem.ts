@@ -1,0 +1,25 @@
+import { z } from 'zod';
+
+/** Problem details (RFC 9457), with the issues found in what was sent. */
+export const problem = z
+  .looseObject({
+    type: z.string().meta({ description: 'urn:benchtide:problem:… ; stable' }),
+    title: z.string(),
+    status: z.int(),
+    detail: z.string().optional(),
+    instance: z.string().optional(),
+    issues: z
+      .array(
+        z.strictObject({
+          code: z.string(),
+          path: z.string().meta({ description: 'Field, such as recipes[0].fats[1].percent' }),
+          message: z.string(),
+          value: z.unknown().optional(),
+          accepted: z.string().optional(),
+        }),
+      )
+      .optional(),
+  })
+  .meta({ id: 'Problem' });
+
+export type Problem = z.infer<typeof problem>;

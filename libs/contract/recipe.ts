@@ -1,0 +1,70 @@
+import { z } from 'zod';
+import { key, percent, title } from './common.js';
+
+/** A fat of the maker's own, from a supplier's sheet. Shipped fats need no entry. */
+export const fat = z
+  .strictObject({
+    key,
+    title,
+    inci: z.string().max(120).optional(),
+    saponificationMgKohPerG: z
+      .strictObject({
+        low: z.number().min(20).max(600),
+        used: z.number().min(20).max(600),
+        high: z.number().min(20).max(600),
+      })
+      .refine((s) => s.low <= s.used && s.used <= s.high, { message: 'low ≤ used ≤ high is needed' }),
+    fattyAcidsPercent: z
+      .record(z.string(), percent(0, 100))
+      .meta({
+        description: 'Share of total fatty acids by carbon count, such as C18:1',
+        examples: [{ 'C18:1': 70 }],
+      }),
+    densityGPerMl: z
+      .number()
+      .min(0.8)
+      .max(1.05)
+      .meta({ description: 'At 20 °C, or as liquid nearest to it' }),
+    source: z.string().max(200).meta({ description: 'Where these figures come from' }),
+  })
+  .meta({ id: 'Fat' });
+
+export const fragranceBehaviours = ['none', 'mild', 'brisk', 'strong', 'seizing'] as const;
+
+/** A cold-process batter, in shares: the amount follows from moulds and count. */
+export const recipe = z
+  .strictObject({
+    key,
+    title,
+    fats: z
+      .array(z.strictObject({ fat: key, percent: percent(0.01, 100) }))
+      .min(1)
+      .max(30)
+      .meta({ description: 'Shares of the fats, together 100 %' }),
+    lyeConcentrationPercent: percent(20, 50)
+      .default(33)
+      .meta({ description: 'NaOH as a share of NaOH and water, by mass' }),
+    superfatPercent: percent(0, 25).default(5).meta({ description: 'Share of the fats left without lye' }),
+    naohPurityPercent: percent(80, 100).default(100),
+    sodiumLactatePercent: percent(0, 5)
+      .default(0)
+      .meta({ description: '60 % sodium lactate solution, as a share of the fats' }),
+    saltPercent: percent(0, 100).default(0).meta({ description: 'Of the fats' }),
+    sugarPercent: percent(0, 5).default(0).meta({ description: 'Of the fats' }),
+    fragrance: z
+      .strictObject({
+        title: title.optional(),
+        percent: percent(0, 10).meta({ description: 'Of the fats; keep within the supplier’s limit' }),
+        behaviour: z.enum(fragranceBehaviours).default('mild'),
+        vanillinPercent: percent(0, 100).default(0),
+      })
+      .optional(),
+    batterTemperatureC: z.number().min(20).max(75).default(38),
+    mixing: z.enum(['blender', 'hand']).default('blender'),
+    gel: z.enum(['none', 'full']).default('none'),
+  })
+  .meta({ id: 'Recipe' });
+
+export type Fat = z.infer<typeof fat>;
+export type Recipe = z.infer<typeof recipe>;
+export type FragranceBehaviour = (typeof fragranceBehaviours)[number];

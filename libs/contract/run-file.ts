@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { pieceDesign } from './piece-design.js';
+import { fat, recipe } from './recipe.js';
+import { logEntry, runOrder } from './run.js';
+import { key } from './common.js';
+import { mould, workshopFacts } from './workshop.js';
+
+/** Everything needed to plan, in one file: what `npm run plan` reads. */
+export const runFile = z
+  .strictObject({
+    schema: z.literal('benchtide.run-file/1'),
+    workshop: workshopFacts,
+    moulds: z.array(mould).max(200).default([]),
+    fats: z.array(fat).max(200).default([]),
+    recipes: z.array(recipe).min(1).max(200),
+    designs: z.array(pieceDesign).min(1).max(100),
+    runs: z.array(runOrder).min(1).max(50),
+    log: z
+      .array(z.strictObject({ run: key, entry: logEntry }))
+      .max(5000)
+      .default([]),
+  })
+  .meta({ id: 'RunFile' });
+
+export type RunFile = z.infer<typeof runFile>;

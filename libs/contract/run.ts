@@ -1,0 +1,52 @@
+import { z } from 'zod';
+import { instant, key, localDate, localDateTime, title } from './common.js';
+
+/** What to make, how many, and when she could begin. */
+export const runOrder = z
+  .strictObject({
+    key,
+    title,
+    design: key,
+    count: z.int().min(1).max(5000),
+    startAfter: localDateTime,
+    readyBy: localDate.optional().meta({ description: 'Day on whose start the lot must be cured' }),
+  })
+  .meta({ id: 'RunOrder' });
+
+export const mishapKinds = ['seized', 'riced', 'separated', 'cracked', 'holes', 'ran-short'] as const;
+/** What to do about a mishap. Absent in an entry: the first that applies to its kind. */
+export const mishapResponses = ['remake', 'carry-on', 'drop-part'] as const;
+
+const seen = { note: z.string().max(2000).optional() };
+
+/** What was really done or seen at the bench. `at` is when it happened, not when it was typed. */
+export const logEntry = z
+  .discriminatedUnion('kind', [
+    z.strictObject({
+      kind: z.literal('done'),
+      stage: key,
+      startedAt: instant.optional().meta({ description: 'Absent: `at` less the planned duration' }),
+      at: instant.meta({ description: 'When the stage was finished' }),
+      ...seen,
+    }),
+    z.strictObject({
+      kind: z.literal('not-yet'),
+      stage: key.meta({ description: 'The stage that could not be done because the soap was not ready' }),
+      at: instant,
+      ...seen,
+    }),
+    z.strictObject({
+      kind: z.literal('mishap'),
+      part: key,
+      mishap: z.enum(mishapKinds),
+      response: z.enum(mishapResponses).optional(),
+      at: instant,
+      ...seen,
+    }),
+  ])
+  .meta({ id: 'LogEntry' });
+
+export type RunOrder = z.infer<typeof runOrder>;
+export type LogEntry = z.infer<typeof logEntry>;
+export type MishapKind = (typeof mishapKinds)[number];
+export type MishapResponse = (typeof mishapResponses)[number];

@@ -1,0 +1,85 @@
+import { z } from 'zod';
+import { key, localDate, localTime, percent, title } from './common.js';
+
+/** A stretch of one local day; the end is not included. */
+export const span = z
+  .strictObject({ from: localTime, to: localTime })
+  .refine((s) => s.from < s.to, {
+    message: 'ends before it begins; split a night into two spans',
+    path: ['to'],
+  })
+  .meta({ id: 'Span' });
+
+const spans = z.array(span).max(12).default([]);
+
+/** Quiet hours; may run over midnight, unlike a span. */
+export const quietSpan = z.strictObject({ from: localTime, to: localTime }).meta({ id: 'QuietSpan' });
+
+/** When the maker can be at the bench and when she may be disturbed. */
+export const hours = z
+  .strictObject({
+    weekly: z.strictObject({
+      monday: spans,
+      tuesday: spans,
+      wednesday: spans,
+      thursday: spans,
+      friday: spans,
+      saturday: spans,
+      sunday: spans,
+    }),
+    exceptions: z
+      .array(z.strictObject({ date: localDate, spans, note: z.string().max(200).optional() }))
+      .max(400)
+      .default([])
+      .meta({ description: 'Days whose hours differ; they replace that day’s weekly hours' }),
+    quiet: quietSpan
+      .optional()
+      .meta({ description: 'No nudge arrives in these hours; absent: she may always be disturbed' }),
+  })
+  .meta({ id: 'Hours' });
+
+/** Shared equipment other than moulds: trays, the melter. */
+export const equipment = z
+  .strictObject({ key, title, count: z.int().min(1).max(1000) })
+  .meta({ id: 'Equipment' });
+
+/** What is true of the workshop whatever is being made. */
+export const workshopFacts = z
+  .strictObject({
+    title,
+    timeZone: z
+      .string()
+      .min(1)
+      .meta({ description: 'IANA time zone', examples: ['Europe/Dublin'] }),
+    room: z.strictObject({
+      temperatureC: z.number().min(5).max(35).default(20),
+      humidityPercent: percent(10, 95).default(50),
+    }),
+    hands: z.int().min(1).max(4).default(1).meta({ description: 'People at the bench at once' }),
+    equipment: z.array(equipment).max(50).default([]),
+    hours,
+  })
+  .meta({ id: 'WorkshopFacts' });
+
+export const mouldKinds = ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'] as const;
+
+/** A kind of mould and how much of it she owns. */
+export const mould = z
+  .strictObject({
+    key,
+    title,
+    kind: z.enum(mouldKinds),
+    cavityMl: z
+      .number()
+      .positive()
+      .max(50_000)
+      .meta({ description: 'Volume of one cavity, by water weight' }),
+    cavities: z.int().min(1).max(10_000).meta({ description: 'Cavities owned, over all moulds of the kind' }),
+  })
+  .meta({ id: 'Mould' });
+
+export type Span = z.infer<typeof span>;
+export type Hours = z.infer<typeof hours>;
+export type WorkshopFacts = z.infer<typeof workshopFacts>;
+export type Mould = z.infer<typeof mould>;
+export type MouldKind = (typeof mouldKinds)[number];

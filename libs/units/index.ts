@@ -1,0 +1,7 @@
+/** Quantities with units, instants, issues and evidence, and the little mathematics that all pure libraries share. */
+export * from './quantities.js';
+export * from './instants.js';
+export * from './issue.js';
+export * from './evidence.js';
+export * from './random.js';
+export * from './normal.js';
