@@ -1,0 +1,9 @@
+/** Delivers stored nudges when they are due. The queue is only the alarm clock: losing it loses no nudge. */
+export { startNudges, type Nudges, type NudgesOptions, type QueueHealth } from './start-nudges.js';
+export type { NudgeQueue } from './queue.js';
+export type { SweepCount } from './sweep.js';
+export type { DeliveredNudge, NudgeStore, WaitingNudge } from './nudge-store.js';
+export type { Channel } from './channels/channel.js';
+export { logChannel } from './channels/log.js';
+export { systemClock, type Clock } from './clock.js';
+export type { Log } from './log.js';

@@ -1,0 +1,136 @@
+import { backendFor, type Backend, type Consumer } from './backend.js';
+import type { Channel } from './channels/channel.js';
+import type { Clock } from './clock.js';
+import { untilIdle } from './idle.js';
+import { reasonOf, type Log } from './log.js';
+import type { NudgeStore } from './nudge-store.js';
+import { addJobs, openQueue, type NudgeQueue } from './queue.js';
+import { reportErrors } from './report-errors.js';
+import { sweepOnce, type SweepCount } from './sweep.js';
+import { within } from './within.js';
+import { processorFor } from './worker.js';
+
+export interface NudgesOptions {
+  readonly store: NudgeStore;
+  /** PostgreSQL connection string; the queue lives in its own schema there unless `redisUrl` is given. */
+  readonly databaseUrl: string;
+  readonly redisUrl?: string | undefined;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Besides the inbox, which always gets every nudge. */
+  readonly channels: readonly Channel[];
+  /** Jobs worked on at the same time in this process, at least 1. */
+  readonly concurrency: number;
+  /** Pause between sweeps in milliseconds. Alarms are set ten of these ahead, so one failed sweep costs nothing. */
+  readonly sweepEveryMs: number;
+  /** Milliseconds after which a dead worker's jobs are given to another. @defaultValue 10 000 */
+  readonly lockMs?: number;
+}
+
+export interface Nudges {
+  readonly queue: NudgeQueue;
+  /** Sweeps now, after any sweep that is under way. Rejects when the store or the queue does not answer. */
+  sweep(): Promise<SweepCount>;
+  /** Resolves when nothing that is due by the clock is left in the queue. */
+  idle(): Promise<void>;
+  health(): Promise<QueueHealth>;
+  /** Lets running jobs end, then closes the queue. The store stays open; it belongs to the caller. */
+  stop(): Promise<void>;
+}
+
+export interface QueueHealth {
+  readonly queue: 'up' | 'down';
+  readonly backend: Backend['name'];
+}
+
+const SWEEPS_AHEAD = 10;
+const HEALTH_MS = 1_000;
+const LONGEST_STOP_MS = 10_000;
+
+/**
+ * Starts delivering: a queue, a worker on it, and the sweep that keeps it in step with the store, at once and then
+ * again and again. Any number of processes may do this over the same store.
+ *
+ * PostgreSQL must answer now, as nothing works without it. Redis need not: nudges are stored, and are queued when it
+ * comes back.
+ */
+export async function startNudges(options: NudgesOptions): Promise<Nudges> {
+  const { store, databaseUrl, redisUrl, clock, log, channels, concurrency, sweepEveryMs } = options;
+  const backend = backendFor(redisUrl === undefined ? { databaseUrl } : { redisUrl });
+  const horizonMs = SWEEPS_AHEAD * sweepEveryMs;
+  const queue = openQueue({ backend, clock, log, horizonMs });
+  if (backend.name === 'postgres') await queue.producer.waitUntilReady();
+
+  const processor = processorFor({
+    store,
+    channels,
+    clock,
+    log,
+    queueJobs: (jobs) => addJobs(queue.producer, jobs),
+  });
+  const worker = backend.openConsumer(processor, { concurrency, lockMs: options.lockMs ?? 10_000 });
+  reportErrors(worker, 'worker', log, clock);
+  worker.on('failed', (job, error) => {
+    log.error('A nudge job failed', { job: job?.id, attempt: job?.attemptsMade, reason: error.message });
+  });
+
+  let last: Promise<unknown> = Promise.resolve();
+  const sweep = (): Promise<SweepCount> => {
+    const run = last.then(() => sweepOnce({ store, producer: queue.producer, clock, log, horizonMs }));
+    last = run.catch(() => undefined);
+    return run;
+  };
+  const stopSweeping = repeat(sweepEveryMs, async () => {
+    await sweep().catch((error: unknown) => log.warn('A sweep failed', { reason: reasonOf(error) }));
+  });
+
+  let stopping: Promise<void> | undefined;
+  const stop = async (): Promise<void> => {
+    await stopSweeping();
+    await closeWorker(worker, log);
+    await queue.stop();
+  };
+  return {
+    queue,
+    sweep,
+    idle: () => untilIdle(queue.producer, clock),
+    health: async () => ({ queue: await queueState(queue.producer), backend: backend.name }),
+    stop: () => (stopping ??= stop()),
+  };
+}
+
+/** Runs the work now and then with a pause after each. @returns a function that ends this and waits for the last */
+function repeat(pauseMs: number, work: () => Promise<void>): () => Promise<void> {
+  let stopped = false;
+  let timer: NodeJS.Timeout | undefined;
+  let running: Promise<void>;
+  const round = (): void => {
+    running = work().then(() => {
+      if (!stopped) timer = setTimeout(round, pauseMs);
+    });
+  };
+  round();
+  return async () => {
+    stopped = true;
+    clearTimeout(timer);
+    await running;
+  };
+}
+
+async function queueState(producer: ReturnType<typeof openQueue>['producer']): Promise<'up' | 'down'> {
+  try {
+    await within(HEALTH_MS, 'count', producer.getJobCounts('active'));
+    return 'up';
+  } catch {
+    return 'down';
+  }
+}
+
+async function closeWorker(worker: Consumer, log: Log): Promise<void> {
+  try {
+    await within(LONGEST_STOP_MS, 'close', worker.close());
+  } catch (error) {
+    log.warn('The nudge worker did not close in order', { reason: reasonOf(error) });
+    await within(HEALTH_MS, 'disconnect', worker.disconnect()).catch(() => undefined);
+  }
+}
