@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import { checkInputs } from './check-inputs.js';
+import { referenceInputs, type ClockInputs } from './inputs.js';
+
+const given = (inputs: Partial<ClockInputs>) => checkInputs({ ...referenceInputs, ...inputs });
+
+describe('inputs', () => {
+  it('pass at the reference point and at the ends of their ranges', () => {
+    expect(given({})).toEqual([]);
+    expect(given({ lyeConcentrationPercent: 20, saltPercent: 100, roomTemperatureC: 5 })).toEqual([]);
+    expect(given({ lyeConcentrationPercent: 50, sodiumLactatePercent: 5, batterTemperatureC: 75 })).toEqual(
+      [],
+    );
+  });
+
+  it('are refused with field, value and range', () => {
+    expect(given({ lyeConcentrationPercent: 60 })).toEqual([
+      {
+        code: 'clocks.out-of-range',
+        path: ['lyeConcentrationPercent'],
+        message: 'The lye concentration is 60 %; accepted: 20 to 50 %.',
+        value: 60,
+        accepted: '20 to 50 %',
+      },
+    ]);
+  });
+
+  it.each([
+    ['sodiumLactatePercent', -1],
+    ['saltPercent', 101],
+    ['sugarPercent', 6],
+    ['hardFattyAcidsPercent', -0.1],
+    ['oleicPercent', Number.NaN],
+    ['castorPercent', -5],
+    ['buttersPercent', Infinity],
+    ['olivePomacePercent', 120],
+    ['batterTemperatureC', 90],
+    ['roomTemperatureC', 40],
+    ['roomHumidityPercent', 100],
+  ] as const)('are refused when %s is %d', (field, value) => {
+    expect(given({ [field]: value })).toMatchObject([{ code: 'clocks.out-of-range', path: [field], value }]);
+  });
+
+  it.each(['mould', 'fragrance', 'gel', 'mixing'] as const)(
+    'are refused when %s is no known one',
+    (field) => {
+      // What a run file might carry before its schema is checked.
+      const inputs = { ...referenceInputs, [field]: 'toString' } as ClockInputs;
+      expect(checkInputs(inputs)).toMatchObject([{ code: 'clocks.unknown-choice', path: [field] }]);
+    },
+  );
+
+  it('are refused when shares of one whole exceed it', () => {
+    expect(given({ hardFattyAcidsPercent: 60, oleicPercent: 46 })).toMatchObject([
+      { code: 'clocks.more-than-whole', path: ['hardFattyAcidsPercent'], value: 106 },
+    ]);
+    expect(given({ hardFattyAcidsPercent: 60, oleicPercent: 45 })).toEqual([]);
+    expect(given({ castorPercent: 40, buttersPercent: 40, olivePomacePercent: 40 })).toMatchObject([
+      { code: 'clocks.more-than-whole', path: ['castorPercent'], value: 120 },
+    ]);
+  });
+
+  it('are refused when the batter is far colder than the room', () => {
+    expect(given({ batterTemperatureC: 20, roomTemperatureC: 35 })).toMatchObject([
+      { code: 'clocks.batter-colder-than-room', accepted: '25 °C or more in a room of 35 °C' },
+    ]);
+    expect(given({ batterTemperatureC: 25, roomTemperatureC: 35 })).toEqual([]);
+  });
+
+  it('are complained of all at once', () => {
+    expect(given({ lyeConcentrationPercent: 5, saltPercent: -1 }).map((issue) => issue.path)).toEqual([
+      ['lyeConcentrationPercent'],
+      ['saltPercent'],
+    ]);
+  });
+});

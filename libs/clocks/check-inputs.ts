@@ -1,0 +1,94 @@
+import type { Issue } from '#units';
+import { choices, measures, type Choice, type ClockInputs, type Measure } from './inputs.js';
+
+/** Rounded figures on suppliers' sheets add up to a little over the whole. */
+const MOST_OF_WHOLE = 105;
+/** A batter can be chilled, but the reaction warms it: further below the room than this is a slip. */
+const MOST_BELOW_ROOM_C = 10;
+
+/**
+ * Refuses inputs that no batch can have, so that a slip of the finger does not become a forecast.
+ * Being outside what a rule knows is not refused; the forecast says so.
+ *
+ * @returns one issue per offence, empty when all is well:
+ *   `clocks.out-of-range` (a measure outside its range, or no number),
+ *   `clocks.unknown-choice`,
+ *   `clocks.more-than-whole` (shares of one whole that exceed 105 % together),
+ *   `clocks.batter-colder-than-room` (by more than 10 °C)
+ */
+export function checkInputs(inputs: ClockInputs): Issue[] {
+  const single = [
+    ...keysOf(measures).flatMap((key) => checkMeasure(key, inputs[key])),
+    ...keysOf(choices).flatMap((key) => checkChoice(key, inputs[key])),
+  ];
+  // Sums and differences of values already refused would only repeat the complaint.
+  return single.length > 0 ? single : checkTogether(inputs);
+}
+
+function checkMeasure(key: Measure, value: number): Issue[] {
+  const { title, unit, low, high } = measures[key];
+  if (value >= low && value <= high) return [];
+  const accepted = `${String(low)} to ${String(high)} ${unit}`;
+  return [
+    {
+      code: 'clocks.out-of-range',
+      path: [key],
+      message: `The ${title} is ${String(value)} ${unit}; accepted: ${accepted}.`,
+      value,
+      accepted,
+    },
+  ];
+}
+
+function checkChoice(key: Choice, value: string): Issue[] {
+  const { title, values } = choices[key];
+  if (Object.hasOwn(values, value)) return [];
+  const accepted = Object.keys(values).join(', ');
+  return [
+    {
+      code: 'clocks.unknown-choice',
+      path: [key],
+      message: `The ${title} is “${value}”; accepted: ${accepted}.`,
+      value,
+      accepted,
+    },
+  ];
+}
+
+function checkTogether(inputs: ClockInputs): Issue[] {
+  const issues = [
+    ...checkWhole(inputs, ['hardFattyAcidsPercent', 'oleicPercent']),
+    ...checkWhole(inputs, ['castorPercent', 'buttersPercent', 'olivePomacePercent']),
+  ];
+  const { batterTemperatureC: batter, roomTemperatureC: room } = inputs;
+  if (batter < room - MOST_BELOW_ROOM_C) {
+    const accepted = `${String(room - MOST_BELOW_ROOM_C)} °C or more in a room of ${String(room)} °C`;
+    issues.push({
+      code: 'clocks.batter-colder-than-room',
+      path: ['batterTemperatureC'],
+      message: `The batter temperature is ${String(batter)} °C; accepted: ${accepted}.`,
+      value: batter,
+      accepted,
+    });
+  }
+  return issues;
+}
+
+function checkWhole(inputs: ClockInputs, parts: readonly [Measure, ...Measure[]]): Issue[] {
+  const sum = parts.reduce((total, key) => total + inputs[key], 0);
+  if (sum <= MOST_OF_WHOLE) return [];
+  const names = parts.map((key) => `${measures[key].title} ${String(inputs[key])} %`).join(' and ');
+  return [
+    {
+      code: 'clocks.more-than-whole',
+      path: [parts[0]],
+      message: `Together, ${names} make ${String(sum)} %; accepted: a whole of 100 %.`,
+      value: sum,
+      accepted: 'shares that make no more than 100 % together',
+    },
+  ];
+}
+
+function keysOf<K extends string>(record: Readonly<Record<K, unknown>>): K[] {
+  return Object.keys(record) as K[];
+}

@@ -1,0 +1,212 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkInputs } from './check-inputs.js';
+import { band } from './engine/quantile.js';
+import { forecast } from './forecast.js';
+import { choices, measures, referenceInputs, type ClockInputs, type Measure } from './inputs.js';
+import { rules } from './rules.js';
+import { states, type StateId } from './states.js';
+
+fc.configureGlobal({ seed: 1843 });
+
+const stateIds = Object.keys(states) as StateId[];
+const anyState = fc.constantFrom(...stateIds);
+const anyMeasure = fc.constantFrom(...(Object.keys(measures) as Measure[]));
+const within = (key: Measure) => fc.double({ min: measures[key].low, max: measures[key].high, noNaN: true });
+const anyInputs: fc.Arbitrary<ClockInputs> = fc
+  .record({
+    lyeConcentrationPercent: within('lyeConcentrationPercent'),
+    sodiumLactatePercent: within('sodiumLactatePercent'),
+    saltPercent: within('saltPercent'),
+    sugarPercent: within('sugarPercent'),
+    hardFattyAcidsPercent: within('hardFattyAcidsPercent'),
+    oleicPercent: within('oleicPercent'),
+    castorPercent: within('castorPercent'),
+    buttersPercent: within('buttersPercent'),
+    olivePomacePercent: within('olivePomacePercent'),
+    batterTemperatureC: within('batterTemperatureC'),
+    roomTemperatureC: within('roomTemperatureC'),
+    roomHumidityPercent: within('roomHumidityPercent'),
+    mould: fc.constantFrom(...(Object.keys(choices.mould.values) as ClockInputs['mould'][])),
+    fragrance: fc.constantFrom(...(Object.keys(choices.fragrance.values) as ClockInputs['fragrance'][])),
+    gel: fc.constantFrom(...(Object.keys(choices.gel.values) as ClockInputs['gel'][])),
+    mixing: fc.constantFrom(...(Object.keys(choices.mixing.values) as ClockInputs['mixing'][])),
+  })
+  .filter((inputs) => checkInputs(inputs).length === 0);
+
+const given = (state: StateId, inputs: Partial<ClockInputs>) =>
+  forecast(state, { ...referenceInputs, ...inputs });
+
+describe('a forecast', () => {
+  it('is the base, without reasons, at the reference point', () => {
+    for (const state of stateIds) {
+      const { baseMin, sigma } = states[state];
+      expect(given(state, {})).toEqual({
+        state,
+        baseMin,
+        medianMin: baseMin,
+        sigma,
+        reasons: [],
+        beyond: [],
+      });
+    }
+  });
+
+  /**
+   * By hand: 60 h · 1.3 (lye 28 %) · 0.68 (lactate 2 %) = 53.04 h, and
+   * σ² = 0.25² + 0.10² + 0.10² = 0.0825.
+   */
+  it('multiplies the factors, adds the variances and says why', () => {
+    const firm = given('firm', { lyeConcentrationPercent: 28, sodiumLactatePercent: 2 });
+    expect(firm.medianMin / 60).toBeCloseTo(53.04, 10);
+    expect(firm.sigma).toBeCloseTo(Math.sqrt(0.0825), 12);
+    expect(firm.reasons).toEqual([
+      {
+        rule: 'lye-on-set',
+        read: 'lye concentration 28 %',
+        factor: 1.3,
+        why: 'Less water leaves less to be taken up before the soap is firm.',
+        evidence: 'common practice, no source',
+      },
+      {
+        rule: 'sodium-lactate',
+        read: 'sodium lactate 2 %',
+        factor: 0.68,
+        why: 'Sodium lactate hardens fresh soap, so that it leaves the mould sooner and cleaner.',
+        evidence: 'common practice, no source',
+      },
+    ]);
+  });
+
+  it('has the product of its reasons as its likely value, to the last digit', () => {
+    fc.assert(
+      fc.property(anyState, anyInputs, (state, inputs) => {
+        const f = forecast(state, inputs);
+        const product = f.reasons.reduce((so, reason) => so * reason.factor, f.baseMin);
+        expect(band(f).likely).toBe(product);
+        expect(f.medianMin).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  it('gives every reason once, none of them idle, and a σ no less than the base’s', () => {
+    fc.assert(
+      fc.property(anyState, anyInputs, (state, inputs) => {
+        const f = forecast(state, inputs);
+        expect(new Set(f.reasons.map((reason) => reason.rule)).size).toBe(f.reasons.length);
+        expect(f.reasons.filter((reason) => reason.factor === 1)).toEqual([]);
+        expect(f.sigma).toBeGreaterThanOrEqual(states[state].sigma);
+        const { low, likely, high } = band(f);
+        expect(low < likely && likely < high).toBe(true);
+      }),
+    );
+  });
+
+  it('holds the factor beyond a table, says so and widens the band', () => {
+    const edge = given('firm', { sodiumLactatePercent: 3 });
+    const past = given('firm', { sodiumLactatePercent: 4 });
+    expect(edge.beyond).toEqual([]);
+    expect(past.medianMin).toBe(edge.medianMin);
+    expect(past.beyond).toEqual([
+      'The sodium lactate 4 % is beyond what the rule knows (0 to 3 %): its factor is held at 0.6 and the band is wider. More hardener than that makes edges brittle.',
+    ]);
+    // By hand: 0.25² + (2 · 0.10)² = 0.1025 instead of 0.25² + 0.10² = 0.0725.
+    expect(past.sigma).toBeCloseTo(Math.sqrt(0.1025), 12);
+  });
+
+  it('widens the band beyond a table that ends in 1 or that has no note', () => {
+    const light = given('light-trace', { castorPercent: 40 });
+    expect(light.beyond).toEqual([
+      'The castor oil 40 % is beyond what the rule knows (0 to 30 %): its factor is held at 0.8 and the band is wider.',
+    ]);
+    expect(light.sigma).toBeGreaterThan(given('light-trace', { castorPercent: 30 }).sigma);
+  });
+
+  it('refuses inputs that were not checked', () => {
+    expect(() => given('firm', { lyeConcentrationPercent: 60 })).toThrow('accepted: 20 to 50 %');
+  });
+});
+
+describe('forecasts together', () => {
+  const inOrder: readonly (readonly [StateId, StateId])[] = [
+    ['light-trace', 'medium-trace'],
+    ['medium-trace', 'thick-trace'],
+    ['thick-trace', 'stiff'],
+    ['holds-layer', 'bonds-until'],
+    ['firm', 'pliable-until'],
+    ['cuttable', 'cuttable-until'],
+    ['piping-skinned', 'piping-firm'],
+  ];
+
+  it('come in the order in which soap passes through its states, whatever the batch', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...inOrder), anyInputs, ([first, then], inputs) => {
+        expect(forecast(first, inputs).medianMin).toBeLessThan(forecast(then, inputs).medianMin);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  /** Which way makers say each goes (common practice, no source); the one exception is melt-and-pour. */
+  const direction: Readonly<Record<Measure, 'sooner' | 'later'>> = {
+    lyeConcentrationPercent: 'sooner',
+    sodiumLactatePercent: 'sooner',
+    saltPercent: 'sooner',
+    sugarPercent: 'sooner',
+    hardFattyAcidsPercent: 'sooner',
+    oleicPercent: 'later',
+    castorPercent: 'sooner',
+    buttersPercent: 'sooner',
+    olivePomacePercent: 'sooner',
+    batterTemperatureC: 'sooner',
+    roomTemperatureC: 'sooner',
+    roomHumidityPercent: 'later',
+  };
+
+  it('move one way with every measure', () => {
+    fc.assert(
+      fc.property(
+        anyState,
+        anyMeasure,
+        anyInputs,
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (state, key, inputs, at) => {
+          const { low, high } = measures[key];
+          const moved = { ...inputs, [key]: low + at * (high - low) };
+          fc.pre(checkInputs(moved).length === 0);
+          const [small, large] = moved[key] < inputs[key] ? [moved, inputs] : [inputs, moved];
+          const change = forecast(state, large).medianMin / forecast(state, small).medianMin;
+          const delays = direction[key] === 'later' || (state === 'glaze-set' && key === 'roomTemperatureC');
+          if (delays) expect(change).toBeGreaterThanOrEqual(1 - 1e-12);
+          else expect(change).toBeLessThanOrEqual(1 + 1e-12);
+        },
+      ),
+      { numRuns: 2000 },
+    );
+  });
+});
+
+describe('the rules', () => {
+  it('have names of their own', () => {
+    expect(new Set(rules.map((rule) => rule.id)).size).toBe(rules.length);
+  });
+
+  it('never read the same quantity twice for one state, which would count it twice', () => {
+    const readings = rules.flatMap((rule) => rule.acts.map((state) => `${state} ${rule.reads}`));
+    expect(new Set(readings).size).toBe(readings.length);
+  });
+
+  it('have tables in order that do not turn, with factors above 0', () => {
+    for (const { id, table } of rules) {
+      const points = Array.isArray(table) ? (table as readonly (readonly [number, number])[]) : [];
+      const factors = points.length > 0 ? points.map(([, factor]) => factor) : Object.values(table);
+      expect(Math.min(...factors), id).toBeGreaterThan(0);
+      const steps = points.slice(1).map(([x, factor], i) => {
+        const [before, was] = points[i] ?? [NaN, NaN];
+        expect(x, id).toBeGreaterThan(before);
+        return Math.sign(factor - was);
+      });
+      expect(steps.includes(1) && steps.includes(-1), id).toBe(false);
+    }
+  });
+});

@@ -1,0 +1,19 @@
+/** From what a batch is made of, how and where, to when it changes state, how surely, and why. */
+export { states, type ClockName, type State, type StateId } from './states.js';
+export {
+  choices,
+  measures,
+  referenceInputs,
+  type Choice,
+  type ClockInputs,
+  type Measure,
+  type MeasureFacts,
+} from './inputs.js';
+export { checkInputs } from './check-inputs.js';
+export type { Point } from './engine/factor-at.js';
+export type { ChoiceRule, MeasureRule, Rule } from './rule.js';
+export { rules } from './rules.js';
+export { forecast, type Forecast, type Reason } from './forecast.js';
+export type { LogNormal, Truncation } from './engine/log-normal.js';
+export { band, quantile, type Band } from './engine/quantile.js';
+export { conditioned, zOf } from './engine/conditioned.js';

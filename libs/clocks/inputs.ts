@@ -1,0 +1,111 @@
+/**
+ * Every quantity a rule may read. The shares of additives and of single fats are percent of the mass of the
+ * fats; the shares of fatty acids are percent of the fatty acids. Names end in the unit.
+ */
+export interface ClockInputs {
+  /** NaOH as a share of NaOH and water, by mass. */
+  readonly lyeConcentrationPercent: number;
+  /** Sodium lactate as the 60 % solution that is sold. */
+  readonly sodiumLactatePercent: number;
+  readonly saltPercent: number;
+  readonly sugarPercent: number;
+  /** Saturated fatty acids of 12 to 18 carbons. */
+  readonly hardFattyAcidsPercent: number;
+  readonly oleicPercent: number;
+  readonly castorPercent: number;
+  readonly buttersPercent: number;
+  readonly olivePomacePercent: number;
+  readonly batterTemperatureC: number;
+  readonly roomTemperatureC: number;
+  /** Relative humidity. */
+  readonly roomHumidityPercent: number;
+  /** Read only for soap that sets in a mould; coats, piping and glaze do not care. */
+  readonly mould: 'silicone-cavity' | 'lined-wood' | 'lined-carton' | 'rigid-plastic';
+  readonly fragrance: 'none' | 'mild' | 'brisk' | 'strong' | 'seizing';
+  readonly gel: 'none' | 'full';
+  readonly mixing: 'blender' | 'hand';
+}
+
+/** The inputs that are measured. */
+export type Measure = {
+  [K in keyof ClockInputs]: ClockInputs[K] extends number ? K : never;
+}[keyof ClockInputs];
+
+/** The inputs that are chosen from a list. */
+export type Choice = Exclude<keyof ClockInputs, Measure>;
+
+/**
+ * The point at which every rule's factor is 1 and every state takes its base time. Also the plain answer to
+ * a quantity that means nothing for a part, such as the mould of a dipped coat.
+ */
+export const referenceInputs: ClockInputs = {
+  lyeConcentrationPercent: 33,
+  sodiumLactatePercent: 0,
+  saltPercent: 0,
+  sugarPercent: 0,
+  hardFattyAcidsPercent: 45,
+  oleicPercent: 38,
+  castorPercent: 5,
+  buttersPercent: 0,
+  olivePomacePercent: 0,
+  batterTemperatureC: 38,
+  roomTemperatureC: 20,
+  roomHumidityPercent: 50,
+  mould: 'silicone-cavity',
+  fragrance: 'none',
+  gel: 'none',
+  mixing: 'blender',
+};
+
+/** How a measure is named and printed, and what is accepted at all. Both bounds are included. */
+export interface MeasureFacts {
+  readonly title: string;
+  readonly unit: '%' | '°C';
+  readonly low: number;
+  readonly high: number;
+}
+
+const share = (title: string, high = 100): MeasureFacts => ({ title, unit: '%', low: 0, high });
+
+/**
+ * The accepted range is where a batch can exist, not where the rules are good: lye of 50 % is near
+ * saturation, below 20 % the batter does not stay an emulsion.
+ */
+export const measures: Readonly<Record<Measure, MeasureFacts>> = {
+  lyeConcentrationPercent: { title: 'lye concentration', unit: '%', low: 20, high: 50 },
+  sodiumLactatePercent: share('sodium lactate', 5),
+  saltPercent: share('salt'),
+  sugarPercent: share('sugar', 5),
+  hardFattyAcidsPercent: share('hard fatty acids'),
+  oleicPercent: share('oleic acid'),
+  castorPercent: share('castor oil'),
+  buttersPercent: share('butters'),
+  olivePomacePercent: share('olive pomace oil'),
+  batterTemperatureC: { title: 'batter temperature', unit: '°C', low: 20, high: 75 },
+  roomTemperatureC: { title: 'room temperature', unit: '°C', low: 5, high: 35 },
+  roomHumidityPercent: { title: 'room humidity', unit: '%', low: 10, high: 95 },
+};
+
+/** How a choice is named, and what can be chosen, in words. */
+export const choices: {
+  readonly [K in Choice]: {
+    readonly title: string;
+    readonly values: Readonly<Record<ClockInputs[K], string>>;
+  };
+} = {
+  mould: {
+    title: 'mould',
+    values: {
+      'silicone-cavity': 'silicone cavity',
+      'lined-wood': 'lined wood',
+      'lined-carton': 'lined carton',
+      'rigid-plastic': 'rigid plastic',
+    },
+  },
+  fragrance: {
+    title: 'fragrance',
+    values: { none: 'none', mild: 'mild', brisk: 'brisk', strong: 'strong', seizing: 'seizing' },
+  },
+  gel: { title: 'gel', values: { none: 'none', full: 'full' } },
+  mixing: { title: 'mixing', values: { blender: 'blender', hand: 'by hand' } },
+};

@@ -1,0 +1,35 @@
+import type { Evidence } from '#units';
+import type { Point } from './engine/factor-at.js';
+import type { Choice, ClockInputs, Measure } from './inputs.js';
+import type { StateId } from './states.js';
+
+interface RuleFacts {
+  readonly id: string;
+  /** The states whose time the factor multiplies. */
+  readonly acts: readonly StateId[];
+  /** Standard deviation of the logarithm that the rule adds when it counts. */
+  readonly sigma: number;
+  /** One sentence for the maker: why the soap does this. */
+  readonly why: string;
+  readonly evidence: Evidence;
+}
+
+/** A rule on a measure: factors on a line through its points, held flat beyond either end. */
+export interface MeasureRule extends RuleFacts {
+  readonly reads: Measure;
+  /** At least two points, x rising, factors never turning. */
+  readonly table: readonly Point[];
+  /** What to know beyond the ends, besides that the rule does not reach there. */
+  readonly beyond?: { readonly below?: string; readonly above?: string };
+}
+
+/** A rule on a choice: a factor by name. */
+export type ChoiceRule = {
+  [K in Choice]: RuleFacts & {
+    readonly reads: K;
+    readonly table: Readonly<Record<ClockInputs[K], number>>;
+  };
+}[Choice];
+
+/** One thing that hurries or slows a change of state. Data, so that adding one needs no new code. */
+export type Rule = MeasureRule | ChoiceRule;

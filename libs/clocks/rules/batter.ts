@@ -1,0 +1,112 @@
+import type { Rule } from '../rule.js';
+import { inTheBowl, stiffening } from './acts.js';
+
+/** What hurries or slows the batter: in the bowl, and while it stiffens in the mould or on the piece. */
+export const batterRules: readonly Rule[] = [
+  {
+    id: 'lye-on-batter',
+    acts: stiffening,
+    reads: 'lyeConcentrationPercent',
+    table: [
+      [25, 1.7],
+      [28, 1.35],
+      [33, 1],
+      [38, 0.75],
+      [40, 0.65],
+    ],
+    sigma: 0.1,
+    why: 'Stronger lye meets the fats less diluted, so the batter thickens sooner.',
+    evidence: { kind: 'common practice' },
+  },
+  {
+    id: 'batter-temperature',
+    acts: stiffening,
+    reads: 'batterTemperatureC',
+    table: [
+      [28, 1.8],
+      [38, 1],
+      [48, 0.55],
+      [58, 0.3],
+    ],
+    sigma: 0.12,
+    why: 'Saponification, like most reactions, runs nearly twice as fast with every 10 °C.',
+    evidence: {
+      kind: 'from memory',
+      source: 'activation energies of 42 to 60 kJ/mol for alkaline ester hydrolysis',
+    },
+    beyond: {
+      below: 'Hard fats begin to set as they cool and may thicken the batter without any soap in it.',
+    },
+  },
+  {
+    id: 'fragrance',
+    acts: stiffening,
+    reads: 'fragrance',
+    table: { none: 1, mild: 0.8, brisk: 0.5, strong: 0.25, seizing: 0.05 },
+    sigma: 0.35,
+    why: 'Some fragrances hurry the batter; how much varies by supplier and lot, and only a test batch tells.',
+    evidence: { kind: 'common practice' },
+  },
+  {
+    id: 'olive-pomace',
+    acts: stiffening,
+    reads: 'olivePomacePercent',
+    table: [
+      [0, 1],
+      [40, 0.75],
+      [80, 0.55],
+    ],
+    sigma: 0.15,
+    why: 'Pomace oil carries free fatty acids and waxes that turn to soap at once.',
+    evidence: { kind: 'common practice' },
+  },
+  {
+    id: 'castor',
+    acts: stiffening,
+    reads: 'castorPercent',
+    table: [
+      [0, 1],
+      [10, 1],
+      [15, 0.8],
+      [30, 0.8],
+    ],
+    sigma: 0.1,
+    why: 'Much castor oil draws the lye into the fats and shortens trace.',
+    evidence: { kind: 'common practice' },
+  },
+  {
+    id: 'butters',
+    acts: stiffening,
+    reads: 'buttersPercent',
+    table: [
+      [0, 1],
+      [15, 1],
+      [25, 0.8],
+      [60, 0.8],
+    ],
+    sigma: 0.1,
+    why: 'Much butter thickens the batter as it cools.',
+    evidence: { kind: 'common practice' },
+  },
+  {
+    id: 'sugar',
+    acts: stiffening,
+    reads: 'sugarPercent',
+    table: [
+      [0, 1],
+      [2, 0.8],
+    ],
+    sigma: 0.1,
+    why: 'Sugar warms the batter and hurries it.',
+    evidence: { kind: 'common practice' },
+  },
+  {
+    id: 'mixing',
+    acts: inTheBowl,
+    reads: 'mixing',
+    table: { blender: 1, hand: 4 },
+    sigma: 0.4,
+    why: 'Stirring by hand leaves large drops of lye, so trace takes several times as long.',
+    evidence: { kind: 'from memory' },
+  },
+];

@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { forecast } from '../forecast.js';
+import { referenceInputs, type ClockInputs } from '../inputs.js';
+
+const WEEK = 7 * 24 * 60;
+
+/** The shipped defaults, each worked by hand from cured at 5 weeks. Common practice, no source. */
+describe.each<[string, Partial<ClockInputs>, number]>([
+  ['lye-on-cure', { lyeConcentrationPercent: 25 }, 6.5],
+  ['lye-on-cure', { lyeConcentrationPercent: 28 }, 5.75],
+  ['lye-on-cure', { lyeConcentrationPercent: 39 }, 4.375],
+  ['oleic', { oleicPercent: 55 }, 6.25],
+  ['oleic', { oleicPercent: 65, hardFattyAcidsPercent: 15 }, 20],
+  ['oleic', { oleicPercent: 70, hardFattyAcidsPercent: 15 }, 32.5],
+  ['room-humidity', { roomHumidityPercent: 30 }, 4.25],
+  ['room-humidity', { roomHumidityPercent: 65 }, 6.25],
+  ['gel-on-cure', { gel: 'full' }, 4.5],
+])('%s given %o', (rule, inputs, weeks) => {
+  it(`cures in ${String(weeks)} weeks`, () => {
+    const cured = forecast('cured', { ...referenceInputs, ...inputs });
+    expect(cured.medianMin / WEEK).toBeCloseTo(weeks, 9);
+    expect(cured.reasons.map((reason) => reason.rule)).toEqual([rule]);
+  });
+});

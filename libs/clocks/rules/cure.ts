@@ -1,0 +1,57 @@
+import type { Rule } from '../rule.js';
+
+/** What hurries or slows the cure. */
+export const cureRules: readonly Rule[] = [
+  {
+    id: 'lye-on-cure',
+    acts: ['cured'],
+    reads: 'lyeConcentrationPercent',
+    table: [
+      [25, 1.3],
+      [28, 1.15],
+      [33, 1],
+      [38, 0.9],
+      [40, 0.85],
+    ],
+    sigma: 0.08,
+    why: 'Less water in the batch is less to dry out.',
+    evidence: { kind: 'common practice' },
+  },
+  {
+    id: 'oleic',
+    acts: ['cured'],
+    reads: 'oleicPercent',
+    table: [
+      [0, 1],
+      [50, 1],
+      [60, 1.5],
+      [70, 6.5],
+      [85, 8.5],
+    ],
+    sigma: 0.3,
+    why: 'Soap that is mostly of oleic acid stays soft and slimy for months.',
+    evidence: { kind: 'common practice' },
+  },
+  {
+    id: 'room-humidity',
+    acts: ['cured'],
+    reads: 'roomHumidityPercent',
+    table: [
+      [30, 0.85],
+      [50, 1],
+      [80, 1.5],
+    ],
+    sigma: 0.1,
+    why: 'Damp air takes up water more slowly.',
+    evidence: { kind: 'from memory' },
+  },
+  {
+    id: 'gel-on-cure',
+    acts: ['cured'],
+    reads: 'gel',
+    table: { none: 1, full: 0.9 },
+    sigma: 0.08,
+    why: 'Soap that went through full gel starts its cure with the reaction finished.',
+    evidence: { kind: 'from memory' },
+  },
+];

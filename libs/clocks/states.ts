@@ -1,0 +1,175 @@
+import type { Evidence } from '#units';
+
+/** A change of state of one batch that a stage can wait for or must come before. */
+export type StateId =
+  | 'light-trace'
+  | 'medium-trace'
+  | 'thick-trace'
+  | 'stiff'
+  | 'holds-layer'
+  | 'bonds-until'
+  | 'firm'
+  | 'pliable-until'
+  | 'cuttable'
+  | 'cuttable-until'
+  | 'coat-turnable'
+  | 'piping-skinned'
+  | 'piping-firm'
+  | 'glaze-set'
+  | 'cured';
+
+/** Which of a batch's clocks tells the state; each starts at another moment and runs at its own pace. */
+export type ClockName = 'batter' | 'set' | 'cure';
+
+/** What the clocks know of a state before any rule is applied. */
+export interface State {
+  readonly clock: ClockName;
+  /** As people read it: “firm enough to unmould”. */
+  readonly title: string;
+  /** Median at the reference point (`referenceInputs`), in minutes. */
+  readonly baseMin: number;
+  /** Standard deviation of the logarithm at the reference point. */
+  readonly sigma: number;
+  /** The moment the minutes count from, in words: “from the end of the pour”. */
+  readonly from: string;
+  readonly evidence: Evidence;
+}
+
+const HOUR = 60;
+const WEEK = 7 * 24 * HOUR;
+
+const commonPractice: Evidence = { kind: 'common practice' };
+const fromMemory: Evidence = { kind: 'from memory' };
+
+const fromLye = 'from lye-in';
+const fromPour = 'from the end of the pour';
+const fromPiping = 'from the end of piping';
+
+/**
+ * Every state with its base at the reference point.
+ *
+ * `cuttable` may come before `firm`: a lined block is lifted out by its paper and needs only to stand, while
+ * a small piece is pushed out of its cavity and needs to bear the thumb.
+ */
+export const states: Readonly<Record<StateId, State>> = {
+  'light-trace': {
+    clock: 'batter',
+    title: 'light trace',
+    baseMin: 4,
+    sigma: 0.35,
+    from: fromLye,
+    evidence: commonPractice,
+  },
+  'medium-trace': {
+    clock: 'batter',
+    title: 'medium trace',
+    baseMin: 9,
+    sigma: 0.35,
+    from: fromLye,
+    evidence: commonPractice,
+  },
+  'thick-trace': {
+    clock: 'batter',
+    title: 'thick trace',
+    baseMin: 16,
+    sigma: 0.35,
+    from: fromLye,
+    evidence: commonPractice,
+  },
+  stiff: {
+    clock: 'batter',
+    title: 'too stiff to work',
+    baseMin: 28,
+    sigma: 0.35,
+    from: fromLye,
+    evidence: fromMemory,
+  },
+  'holds-layer': {
+    clock: 'set',
+    title: 'holds a second layer',
+    baseMin: 35,
+    sigma: 0.35,
+    from: fromPour,
+    evidence: fromMemory,
+  },
+  'bonds-until': {
+    clock: 'set',
+    title: 'too firm to bond with a second layer',
+    baseMin: 6 * HOUR,
+    sigma: 0.3,
+    from: fromPour,
+    evidence: fromMemory,
+  },
+  firm: {
+    clock: 'set',
+    title: 'firm enough to unmould',
+    baseMin: 60 * HOUR,
+    sigma: 0.25,
+    from: fromPour,
+    evidence: commonPractice,
+  },
+  'pliable-until': {
+    clock: 'set',
+    title: 'too firm to patch',
+    baseMin: 90 * HOUR,
+    sigma: 0.3,
+    from: fromPour,
+    evidence: fromMemory,
+  },
+  cuttable: {
+    clock: 'set',
+    title: 'firm enough to cut',
+    baseMin: 48 * HOUR,
+    sigma: 0.25,
+    from: fromPour,
+    evidence: commonPractice,
+  },
+  'cuttable-until': {
+    clock: 'set',
+    title: 'too hard to cut cleanly',
+    baseMin: 150 * HOUR,
+    sigma: 0.35,
+    from: fromPour,
+    evidence: fromMemory,
+  },
+  'coat-turnable': {
+    clock: 'set',
+    title: 'coat can be turned without marks',
+    baseMin: 10 * HOUR,
+    sigma: 0.25,
+    from: 'from the end of dipping',
+    evidence: commonPractice,
+  },
+  'piping-skinned': {
+    clock: 'set',
+    title: 'piping skinned over',
+    baseMin: 35,
+    sigma: 0.35,
+    from: fromPiping,
+    evidence: fromMemory,
+  },
+  'piping-firm': {
+    clock: 'set',
+    title: 'piping firm enough to bear a glaze',
+    baseMin: 12 * HOUR,
+    sigma: 0.3,
+    from: fromPiping,
+    evidence: fromMemory,
+  },
+  'glaze-set': {
+    clock: 'set',
+    title: 'glaze set to the touch',
+    baseMin: 30,
+    sigma: 0.3,
+    from: 'from the pour of the melt-and-pour',
+    evidence: fromMemory,
+  },
+  cured: {
+    clock: 'cure',
+    title: 'cured',
+    baseMin: 5 * WEEK,
+    sigma: 0.2,
+    from: 'from unmoulding',
+    evidence: commonPractice,
+  },
+};
