@@ -1,0 +1,133 @@
+/**
+ * What each library may import from the others. The order is the way the data goes; a library never imports
+ * one that comes after it, and the sciences at the start do not know what crosses a wire.
+ */
+const mayImport = {
+  units: [],
+  contract: ['units'],
+  chemistry: ['units'],
+  clocks: ['units', 'chemistry'],
+  planner: ['units', 'chemistry', 'clocks'],
+  hours: ['units', 'chemistry', 'clocks', 'planner'],
+  runs: ['units', 'contract', 'chemistry', 'clocks', 'planner', 'hours'],
+  shelf: ['units', 'chemistry', 'clocks', 'planner', 'hours', 'runs'],
+  storage: ['units', 'contract', 'chemistry', 'clocks', 'planner', 'hours', 'runs', 'shelf'],
+  nudges: ['units', 'contract', 'chemistry', 'clocks', 'planner', 'hours', 'runs', 'shelf', 'storage'],
+};
+const pure = ['units', 'contract', 'chemistry', 'clocks', 'planner', 'hours', 'runs', 'shelf'];
+const packagesOfPure = { contract: ['zod'], hours: ['luxon'] };
+
+const test = '[.]test[.]tsx?$';
+/** Reached by path once found, by bare name when it is not installed. */
+const fromPackage = (/** @type {string} */ name) => `(^|node_modules/)${name}(/|$)`;
+const npm = ['npm', 'npm-dev', 'npm-optional', 'npm-peer', 'npm-no-pkg', 'npm-unknown', 'npm-bundled'];
+
+module.exports = {
+  forbidden: [
+    ...Object.entries(mayImport).map(([library, others]) => ({
+      name: `flow-of-${library}`,
+      comment: `libs/${library} imports only what comes before it: ${others.join(', ') || 'nothing'}.`,
+      severity: 'error',
+      from: { path: `^libs/${library}/`, pathNot: test },
+      to: { path: '^libs/', pathNot: `^libs/(${[library, ...others].join('|')})/` },
+    })),
+    {
+      name: 'through-the-index',
+      comment: 'A library is used through its index.ts; its other files are its own business.',
+      severity: 'error',
+      from: { path: '^libs/([^/]+)/' },
+      to: { path: '^libs/[^/]+/', pathNot: ['^libs/$1/', '^libs/[^/]+/index[.]ts$'] },
+    },
+    {
+      name: 'apps-through-the-index',
+      severity: 'error',
+      from: { path: '^apps/' },
+      to: { path: '^libs/[^/]+/', pathNot: '^libs/[^/]+/index[.]ts$' },
+    },
+    ...pure.map((library) => ({
+      name: `packages-of-${library}`,
+      comment: 'Pure code runs anywhere, so it uses no package but the one agreed.',
+      severity: 'error',
+      from: { path: `^libs/${library}/`, pathNot: test },
+      to: {
+        dependencyTypes: npm,
+        pathNot: (packagesOfPure[/** @type {keyof typeof packagesOfPure} */ (library)] ?? ['$^']).flatMap(
+          (name) => [fromPackage(name), fromPackage(`@types/${name}`)],
+        ),
+      },
+    })),
+    {
+      name: 'pure-without-node',
+      severity: 'error',
+      from: { path: `^libs/(${pure.join('|')})/`, pathNot: test },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'luxon-in-hours',
+      comment: 'Local time is understood in one place.',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: ['^libs/hours/', '^apps/cli/', test] },
+      to: { path: fromPackage('luxon') },
+    },
+    {
+      name: 'database-client-in-storage',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: '^libs/storage/' },
+      to: { path: [fromPackage('@prisma'), '^libs/storage/generated/'] },
+    },
+    {
+      name: 'queue-in-nudges',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: '^libs/nudges/' },
+      to: { path: [fromPackage('bullmq'), fromPackage('ioredis')] },
+    },
+    {
+      name: 'no-app-from-a-library',
+      severity: 'error',
+      from: { path: '^libs/' },
+      to: { path: '^apps/' },
+    },
+    {
+      name: 'no-app-from-an-app',
+      severity: 'error',
+      from: { path: '^apps/([^/]+)/' },
+      to: { path: '^apps/', pathNot: '^apps/$1/' },
+    },
+    {
+      name: 'no-database-in-cli-and-web',
+      severity: 'error',
+      from: { path: '^apps/(cli|web)/' },
+      to: { path: '^libs/(storage|nudges)/' },
+    },
+    {
+      name: 'no-tests-in-the-product',
+      severity: 'error',
+      from: { path: '^(apps|libs)/', pathNot: [test, '^apps/launch/'] },
+      to: { path: ['^tests/', test] },
+    },
+    {
+      name: 'no-circle',
+      severity: 'error',
+      from: { pathNot: '^libs/storage/generated/' },
+      to: { circular: true },
+    },
+    {
+      name: 'resolvable',
+      severity: 'error',
+      from: {},
+      to: { couldNotResolve: true },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: '^dist/' },
+    // Imports of types count too: knowing a type is knowing the library.
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: {
+      conditionNames: ['source', 'import', 'require', 'node', 'default', 'types'],
+      exportsFields: ['exports'],
+      extensions: ['.ts', '.tsx', '.mjs', '.cjs', '.js', '.json'],
+    },
+  },
+};

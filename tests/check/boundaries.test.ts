@@ -1,0 +1,121 @@
+import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { cruise, type ICruiseOptions, type ICruiseResult } from 'dependency-cruiser';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+const projectFolder = fileURLToPath(new URL('../../', import.meta.url));
+const config = createRequire(import.meta.url)('../../.dependency-cruiser.cjs') as {
+  forbidden: NonNullable<ICruiseOptions['ruleSet']>['forbidden'];
+  options: ICruiseOptions;
+};
+
+/** Each file breaks just the one rule named beside it. */
+const mustFail: readonly [file: string, source: string, rule: string][] = [
+  ['libs/units/looks-ahead.ts', `export * from '#chemistry';`, 'flow-of-units'],
+  ['libs/chemistry/looks-ahead.ts', `export * from '#planner';`, 'flow-of-chemistry'],
+  ['libs/chemistry/knows-the-wire.ts', `export * from '#contract';`, 'flow-of-chemistry'],
+  ['libs/clocks/looks-ahead.ts', `export type { Thing } from '#runs';`, 'flow-of-clocks'],
+  ['libs/planner/looks-ahead.ts', `export * from '#hours';`, 'flow-of-planner'],
+  ['libs/hours/looks-ahead.ts', `export * from '#storage';`, 'flow-of-hours'],
+  ['libs/contract/knows-chemistry.ts', `export * from '#chemistry';`, 'flow-of-contract'],
+  ['libs/runs/stores.ts', `export * from '#storage';`, 'flow-of-runs'],
+  ['libs/shelf/knows-the-wire.ts', `export * from '#contract';`, 'flow-of-shelf'],
+  ['libs/storage/nudges.ts', `export * from '#nudges';`, 'flow-of-storage'],
+  ['libs/chemistry/goes-round-the-index.ts', `export * from '../units/inside.js';`, 'through-the-index'],
+  [
+    'apps/api/goes-round-the-index.ts',
+    `export * from '../../libs/units/inside.js';`,
+    'apps-through-the-index',
+  ],
+  ['libs/chemistry/uses-a-package.ts', `import 'zod';`, 'packages-of-chemistry'],
+  ['libs/contract/uses-another-package.ts', `import 'fast-check';`, 'packages-of-contract'],
+  ['libs/planner/reads-files.ts', `import 'node:fs';`, 'pure-without-node'],
+  ['libs/storage/local-time.ts', `import 'luxon';`, 'luxon-in-hours'],
+  ['apps/api/asks-the-database.ts', `import '@prisma/client';`, 'database-client-in-storage'],
+  ['libs/storage/queues.ts', `import 'bullmq';`, 'queue-in-nudges'],
+  ['apps/worker/queues.ts', `import 'ioredis';`, 'queue-in-nudges'],
+  ['libs/nudges/calls-an-app.ts', `export * from '../../apps/api/index.js';`, 'no-app-from-a-library'],
+  ['apps/worker/calls-an-app.ts', `export * from '../api/index.js';`, 'no-app-from-an-app'],
+  ['apps/cli/stores.ts', `export * from '#storage';`, 'no-database-in-cli-and-web'],
+  ['libs/runs/leans-on-a-test.ts', `export * from './some.test.js';`, 'no-tests-in-the-product'],
+  ['libs/units/round.ts', `export * from './trip.js';`, 'no-circle'],
+  ['libs/runs/misspelt.ts', `export * from './nowhere.js';`, 'resolvable'],
+];
+
+const mayStay: readonly [file: string, source: string][] = [
+  ['libs/runs/uses-what-came-before.ts', `export * from '#planner';\nexport * from '#contract';`],
+  ['libs/nudges/uses-storage.ts', `import 'bullmq';\nexport * from '#storage';`],
+  ['libs/hours/zones.ts', `import 'luxon';\nexport * from '#units';`],
+  ['libs/contract/schema.ts', `import 'zod';`],
+  ['libs/storage/client.ts', `import '@prisma/client';\nimport 'node:fs';`],
+  ['libs/chemistry/beside.test.ts', `import 'fast-check';\nimport 'node:fs';\nexport * from '#chemistry';`],
+  ['apps/api/answers.ts', `import '@nestjs/common';\nexport * from '#nudges';`],
+];
+
+const libraries = 'units contract chemistry clocks planner hours runs shelf storage nudges'.split(' ');
+const scenery: readonly [file: string, source: string][] = [
+  ...libraries.map((name): [string, string] => [`libs/${name}/index.ts`, `export interface Thing {}`]),
+  ['libs/units/inside.ts', `export const inside = 1;`],
+  ['libs/units/trip.ts', `export * from './round.js';`],
+  ['libs/runs/some.test.ts', `export const some = 1;`],
+  ['apps/api/index.ts', `export const api = 1;`],
+];
+
+describe('the boundaries of the libraries', () => {
+  let folder: string;
+  let broken: ReadonlyMap<string, readonly string[]>;
+
+  beforeAll(async () => {
+    await mkdir(join(projectFolder, 'tests/output'), { recursive: true });
+    folder = await mkdtemp(join(projectFolder, 'tests/output/boundaries-'));
+    for (const [file, source] of [...mustFail, ...mayStay, ...scenery]) {
+      await mkdir(dirname(join(folder, file)), { recursive: true });
+      await writeFile(join(folder, file), `${source}\n`);
+    }
+    // The short names of the libraries are resolved as in the project itself.
+    const { imports } = JSON.parse(await readFile(join(projectFolder, 'package.json'), 'utf8'));
+    await writeFile(join(folder, 'package.json'), JSON.stringify({ type: 'module', imports }));
+    broken = await brokenRules(folder);
+  });
+
+  afterAll(() => rm(folder, { recursive: true, force: true }));
+
+  it.each(mustFail)('%s (%s) breaks %s', (file, _source, rule) => {
+    expect(broken.get(file)).toEqual([rule]);
+  });
+
+  it.each(mayStay)('%s breaks nothing', (file) => {
+    expect(broken.get(file)).toBeUndefined();
+  });
+
+  it('has a file that must fail for every kind of rule', () => {
+    const kinds = (names: readonly string[]): Set<string> =>
+      new Set(names.map((name) => name.replace(/^(flow|packages)-of-.*/, '$1')));
+    expect(kinds(mustFail.map(([, , rule]) => rule))).toEqual(
+      kinds((config.forbidden ?? []).map(({ name }) => name ?? '')),
+    );
+  });
+});
+
+/** @returns the names of the rules each file breaks, by its path */
+async function brokenRules(folder: string): Promise<ReadonlyMap<string, readonly string[]>> {
+  const { enhancedResolveOptions, doNotFollow, tsPreCompilationDeps } = config.options;
+  const { output } = await cruise(
+    ['libs', 'apps'],
+    {
+      doNotFollow,
+      tsPreCompilationDeps,
+      baseDir: folder,
+      validate: true,
+      ruleSet: { forbidden: config.forbidden },
+    },
+    enhancedResolveOptions,
+  );
+  const broken = new Map<string, string[]>();
+  for (const { from, rule } of (output as ICruiseResult).summary.violations) {
+    broken.set(from, [...(broken.get(from) ?? []), rule.name]);
+  }
+  return broken;
+}
