@@ -45,7 +45,7 @@ describe('inputs', () => {
     'are refused when %s is no known one',
     (field) => {
       // What a run file might carry before its schema is checked.
-      const inputs = { ...referenceInputs, [field]: 'toString' } as ClockInputs;
+      const inputs = { ...referenceInputs, [field]: 'toString' };
       expect(checkInputs(inputs)).toMatchObject([{ code: 'clocks.unknown-choice', path: [field] }]);
     },
   );

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkInputs } from './check-inputs.js';
+import type { Point } from './engine/factor-at.js';
 import { band } from './engine/quantile.js';
 import { forecast } from './forecast.js';
 import { choices, measures, referenceInputs, type ClockInputs, type Measure } from './inputs.js';
@@ -198,8 +199,11 @@ describe('the rules', () => {
 
   it('have tables in order that do not turn, with factors above 0', () => {
     for (const { id, table } of rules) {
-      const points = Array.isArray(table) ? (table as readonly (readonly [number, number])[]) : [];
-      const factors = points.length > 0 ? points.map(([, factor]) => factor) : Object.values(table);
+      const points: Point[] = Array.isArray(table) ? [...(table as readonly Point[])] : [];
+      const factors =
+        points.length > 0
+          ? points.map(([, factor]) => factor)
+          : Object.values<number>(table as Record<string, number>);
       expect(Math.min(...factors), id).toBeGreaterThan(0);
       const steps = points.slice(1).map(([x, factor], i) => {
         const [before, was] = points[i] ?? [NaN, NaN];

@@ -24,7 +24,10 @@ export type ClockName = 'batter' | 'set' | 'cure';
 /** What the clocks know of a state before any rule is applied. */
 export interface State {
   readonly clock: ClockName;
-  /** As people read it: “firm enough to unmould”. */
+  /**
+   * What the soap is once the state has come, fit for “the base is …”: “firm enough to unmould”. For a state
+   * that closes a window, what the soap is until then: “soft enough to patch”.
+   */
   readonly title: string;
   /** Median at the reference point (`referenceInputs`), in minutes. */
   readonly baseMin: number;
@@ -86,7 +89,7 @@ export const states: Readonly<Record<StateId, State>> = {
   },
   'holds-layer': {
     clock: 'set',
-    title: 'holds a second layer',
+    title: 'ready to hold a second layer',
     baseMin: 35,
     sigma: 0.35,
     from: fromPour,
@@ -94,7 +97,7 @@ export const states: Readonly<Record<StateId, State>> = {
   },
   'bonds-until': {
     clock: 'set',
-    title: 'too firm to bond with a second layer',
+    title: 'able to bond with a second layer',
     baseMin: 6 * HOUR,
     sigma: 0.3,
     from: fromPour,
@@ -110,7 +113,7 @@ export const states: Readonly<Record<StateId, State>> = {
   },
   'pliable-until': {
     clock: 'set',
-    title: 'too firm to patch',
+    title: 'soft enough to patch',
     baseMin: 90 * HOUR,
     sigma: 0.3,
     from: fromPour,
@@ -126,7 +129,7 @@ export const states: Readonly<Record<StateId, State>> = {
   },
   'cuttable-until': {
     clock: 'set',
-    title: 'too hard to cut cleanly',
+    title: 'soft enough to cut cleanly',
     baseMin: 150 * HOUR,
     sigma: 0.35,
     from: fromPour,
@@ -134,7 +137,7 @@ export const states: Readonly<Record<StateId, State>> = {
   },
   'coat-turnable': {
     clock: 'set',
-    title: 'coat can be turned without marks',
+    title: 'firm enough to turn without marks',
     baseMin: 10 * HOUR,
     sigma: 0.25,
     from: 'from the end of dipping',
@@ -142,7 +145,7 @@ export const states: Readonly<Record<StateId, State>> = {
   },
   'piping-skinned': {
     clock: 'set',
-    title: 'piping skinned over',
+    title: 'free of a skin',
     baseMin: 35,
     sigma: 0.35,
     from: fromPiping,
@@ -150,7 +153,7 @@ export const states: Readonly<Record<StateId, State>> = {
   },
   'piping-firm': {
     clock: 'set',
-    title: 'piping firm enough to bear a glaze',
+    title: 'firm enough to bear a glaze',
     baseMin: 12 * HOUR,
     sigma: 0.3,
     from: fromPiping,
@@ -158,7 +161,7 @@ export const states: Readonly<Record<StateId, State>> = {
   },
   'glaze-set': {
     clock: 'set',
-    title: 'glaze set to the touch',
+    title: 'set to the touch',
     baseMin: 30,
     sigma: 0.3,
     from: 'from the pour of the melt-and-pour',
