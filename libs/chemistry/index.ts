@@ -1,0 +1,15 @@
+/** What goes into a batter, how much of it, and how much room it takes. Sources: SOURCES.md. */
+export type { BatterRecipe } from './batter-recipe.js';
+export { checkFat } from './check-fat.js';
+export { fatDensity, lundDensity } from './fat-density.js';
+export type { FatFacts, FatTag } from './fat-facts.js';
+export { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from './fat-profile.js';
+export { fatTable } from './fat-table.js';
+export { shippedFats } from './fats/shipped-fats.js';
+export { lyeDensity } from './lye-density.js';
+export { fattyAcidMolarMass, molarMass, naohPerKoh } from './molar-mass.js';
+export {
+  saponificationValueByTitration,
+  theoreticalSaponificationValue,
+  type Titration,
+} from './saponification-value.js';
