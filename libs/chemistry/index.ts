@@ -1,11 +1,14 @@
 /** What goes into a batter, how much of it, and how much room it takes. Sources: SOURCES.md. */
 export type { BatterRecipe } from './batter-recipe.js';
+export { batchForFats, batchForVolume, type BatchAmounts } from './batch-amounts.js';
 export { checkFat } from './check-fat.js';
+export { checkRecipe } from './check-recipe.js';
 export { fatDensity, lundDensity } from './fat-density.js';
 export type { FatFacts, FatTag } from './fat-facts.js';
 export { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from './fat-profile.js';
 export { fatTable } from './fat-table.js';
 export { shippedFats } from './fats/shipped-fats.js';
+export { lyeForFats, type LyeAmounts } from './lye-amounts.js';
 export { lyeDensity } from './lye-density.js';
 export { fattyAcidMolarMass, molarMass, naohPerKoh } from './molar-mass.js';
 export {

@@ -1,0 +1,207 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Result } from '#units';
+import {
+  batchForFats,
+  batchForVolume,
+  fatTable,
+  shippedFats,
+  type BatchAmounts,
+  type BatterRecipe,
+} from '#chemistry';
+
+fc.configureGlobal({ seed: 1 });
+
+const fats = fatTable([]);
+
+const plain: BatterRecipe = {
+  fats: [
+    { fat: 'coconut', percent: 30 },
+    { fat: 'olive', percent: 70 },
+  ],
+  lyeConcentrationPercent: 33,
+  superfatPercent: 5,
+  naohPurityPercent: 100,
+  sodiumLactatePercent: 0,
+  saltPercent: 0,
+  sugarPercent: 0,
+  batterTemperatureC: 38,
+};
+
+const share = (high: number) => fc.double({ min: 0, max: high, noNaN: true });
+const anyRecipe: fc.Arbitrary<BatterRecipe> = fc
+  .record({
+    keys: fc.uniqueArray(fc.constantFrom(...shippedFats.map(({ key }) => key)), {
+      minLength: 1,
+      maxLength: 6,
+    }),
+    weights: fc.array(fc.integer({ min: 1, max: 100 }), { minLength: 6, maxLength: 6 }),
+    lyeConcentrationPercent: fc.double({ min: 20, max: 50, noNaN: true }),
+    superfatPercent: share(25),
+    naohPurityPercent: fc.double({ min: 80, max: 100, noNaN: true }),
+    sodiumLactatePercent: share(5),
+    saltPercent: share(100),
+    sugarPercent: share(5),
+    fragrance: fc.option(fc.record({ percent: share(10) }), { nil: undefined }),
+    batterTemperatureC: fc.double({ min: 20, max: 75, noNaN: true }),
+  })
+  .map(({ keys, weights, ...rest }) => {
+    const sum = keys.reduce((total, _, index) => total + (weights[index] ?? 0), 0);
+    return {
+      ...rest,
+      fats: keys.map((fat, index) => ({ fat, percent: (100 * (weights[index] ?? 0)) / sum })),
+    };
+  });
+const anyMass = fc.double({ min: 1, max: 50_000, noNaN: true });
+
+function made(result: Result<BatchAmounts>): BatchAmounts {
+  if (!result.ok) throw new Error(result.issues.map(({ message }) => message).join(' '));
+  return result.value;
+}
+
+describe('a batch by hand', () => {
+  /**
+   * 300 g coconut at 256.5 and 700 g olive at 190 mg KOH/g (middles of Codex CXS 210 and CXS 33) take
+   * 76.95 + 133.00 = 209.95 g KOH, so 209.95 · 0.712888 · 0.95 = 142.187 g NaOH in 430.870 g of 33 % lye.
+   */
+  it('takes the lye that arithmetic gives', () => {
+    const batch = made(batchForFats(plain, fats, 1000));
+    expect(batch.fats.map(({ massG }) => massG)).toEqual([300, 700]);
+    expect(batch.naohG).toBeCloseTo(142.187, 2);
+    expect(batch.waterG).toBeCloseTo(430.87 - 142.187, 2);
+    expect(batch.batchG).toBeCloseTo(1430.87, 2);
+  });
+
+  /** 142.187 / 0.97 = 146.585 g of flakes; the lye still weighs 430.870 g, so the water gives way. */
+  it('weighs more of impure flakes and no more lye', () => {
+    const batch = made(batchForFats({ ...plain, naohPurityPercent: 97 }, fats, 1000));
+    expect(batch.naohG).toBeCloseTo(146.585, 2);
+    expect(batch.waterG).toBeCloseTo(284.285, 2);
+  });
+
+  /** 2 % of 1000 g each of lactate solution and fragrance, 1 % of salt, 0.5 % of sugar. */
+  it('takes additives as shares of the fats', () => {
+    const recipe = {
+      ...plain,
+      sodiumLactatePercent: 2,
+      saltPercent: 1,
+      sugarPercent: 0.5,
+      fragrance: { percent: 2 },
+    };
+    const batch = made(batchForFats(recipe, fats, 1000));
+    expect([batch.sodiumLactateG, batch.saltG, batch.sugarG, batch.fragranceG]).toEqual([20, 10, 5, 20]);
+    expect(batch.batchG).toBeCloseTo(1485.87, 2);
+  });
+});
+
+describe('every batch', () => {
+  it('weighs what went into it', () => {
+    fc.assert(
+      fc.property(anyRecipe, anyMass, (recipe, fatsG) => {
+        const b = made(batchForFats(recipe, fats, fatsG));
+        const parts =
+          b.fats.reduce((sum, { massG }) => sum + massG, 0) +
+          b.naohG +
+          b.waterG +
+          b.sodiumLactateG +
+          b.saltG +
+          b.sugarG +
+          b.fragranceG;
+        expect(Math.abs(parts - b.batchG) / b.batchG).toBeLessThan(1e-9);
+        expect(Math.abs(b.densityGPerMl * b.batchMl - b.batchG) / b.batchG).toBeLessThan(1e-9);
+        expect(Math.min(b.naohG, b.waterG)).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  it('has the lye concentration asked for', () => {
+    fc.assert(
+      fc.property(anyRecipe, anyMass, (recipe, fatsG) => {
+        const { naohG, waterG } = made(batchForFats(recipe, fats, fatsG));
+        const pureG = (naohG * recipe.naohPurityPercent) / 100;
+        expect((100 * pureG) / (naohG + waterG)).toBeCloseTo(recipe.lyeConcentrationPercent, 9);
+      }),
+    );
+  });
+
+  it('grows in proportion to its fats', () => {
+    fc.assert(
+      fc.property(
+        anyRecipe,
+        anyMass,
+        fc.double({ min: 0.1, max: 10, noNaN: true }),
+        (recipe, fatsG, times) => {
+          const one = made(batchForFats(recipe, fats, fatsG));
+          const many = made(batchForFats(recipe, fats, fatsG * times));
+          for (const field of ['naohG', 'waterG', 'batchG', 'batchMl'] as const) {
+            expect(many[field] / (one[field] * times)).toBeCloseTo(1, 9);
+          }
+          expect(many.densityGPerMl).toBeCloseTo(one.densityGPerMl, 9);
+        },
+      ),
+    );
+  });
+
+  it('fills the volume it was made for', () => {
+    fc.assert(
+      fc.property(anyRecipe, anyMass, (recipe, fatsG) => {
+        const batch = made(batchForFats(recipe, fats, fatsG));
+        const again = made(batchForVolume(recipe, fats, batch.batchMl));
+        expect(again.fatsG / fatsG).toBeCloseTo(1, 9);
+        expect(again.batchMl / batch.batchMl).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('takes less NaOH with more superfat, more of less pure flakes, and less water at a higher strength', () => {
+    const change = fc.double({ min: 0.01, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(anyRecipe, change, (recipe, by) => {
+        const base = {
+          ...recipe,
+          superfatPercent: recipe.superfatPercent * 0.9,
+          naohPurityPercent: Math.min(recipe.naohPurityPercent, 98.9),
+          lyeConcentrationPercent: Math.min(recipe.lyeConcentrationPercent, 48.9),
+        };
+        const one = made(batchForFats(base, fats, 1000));
+        const fatter = made(
+          batchForFats({ ...base, superfatPercent: base.superfatPercent + by }, fats, 1000),
+        );
+        const purer = made(
+          batchForFats({ ...base, naohPurityPercent: base.naohPurityPercent + by }, fats, 1000),
+        );
+        const stronger = made(
+          batchForFats({ ...base, lyeConcentrationPercent: base.lyeConcentrationPercent + by }, fats, 1000),
+        );
+        expect(fatter.naohG).toBeLessThan(one.naohG);
+        expect(purer.naohG).toBeLessThan(one.naohG);
+        expect(stronger.waterG).toBeLessThan(one.waterG);
+        expect(stronger.naohG).toBeCloseTo(one.naohG, 9);
+        expect(stronger.batchMl).toBeLessThan(one.batchMl);
+      }),
+    );
+  });
+});
+
+describe('sizes that cannot be made', () => {
+  it.each([0, -5, NaN, Infinity, 1_000_001])('refuses %d', (size) => {
+    for (const [result, code, field] of [
+      [batchForFats(plain, fats, size), 'batch.fats-out-of-range', 'fatsG'],
+      [batchForVolume(plain, fats, size), 'batch.volume-out-of-range', 'volumeMl'],
+    ] as const) {
+      expect(result.ok).toBe(false);
+      if (result.ok) continue;
+      expect(result.issues).toHaveLength(1);
+      expect(result.issues[0]).toMatchObject({ code, path: [field], value: size });
+      expect(result.issues[0]?.message).toContain(String(size));
+    }
+  });
+
+  it('reports the recipe’s own troubles beside the size', () => {
+    const result = batchForVolume({ ...plain, superfatPercent: -1 }, fats, 0);
+    expect(result.ok ? [] : result.issues.map(({ code }) => code)).toEqual([
+      'lye.superfat-out-of-range',
+      'batch.volume-out-of-range',
+    ]);
+  });
+});

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import {
+  fatTable,
+  fattyAcidMolarMass,
+  lyeForFats,
+  molarMass,
+  naohPerKoh,
+  theoreticalSaponificationValue,
+} from '#chemistry';
+
+describe('alkali', () => {
+  /** IUPAC standard atomic weights 2021: 39.997 g NaOH do the work of 56.105 g KOH. */
+  it('needs 0.71289 g of NaOH for 1 g of KOH', () => {
+    expect(Math.abs(naohPerKoh - 0.71289)).toBeLessThan(0.0001);
+  });
+});
+
+describe('molar masses', () => {
+  /** CRC Handbook of Chemistry and Physics, physical constants; from memory, last digit ± 1. */
+  it.each([
+    ['NaOH', molarMass.naoh, 39.997],
+    ['KOH', molarMass.koh, 56.105],
+    ['glycerol', molarMass.glycerol, 92.094],
+    ['water', molarMass.water, 18.015],
+    ['lauric', fattyAcidMolarMass('C12:0'), 200.32],
+    ['palmitic', fattyAcidMolarMass('C16:0'), 256.42],
+    ['stearic', fattyAcidMolarMass('C18:0'), 284.48],
+    ['oleic', fattyAcidMolarMass('C18:1'), 282.46],
+    ['linoleic', fattyAcidMolarMass('C18:2'), 280.45],
+    ['linolenic', fattyAcidMolarMass('C18:3'), 278.43],
+    ['ricinoleic', fattyAcidMolarMass('ricinoleic'), 298.46],
+    ['erucic', fattyAcidMolarMass('C22:1'), 338.57],
+  ])('of %s', (_, ours, handbook) => {
+    expect(Math.abs((ours ?? NaN) - handbook)).toBeLessThan(0.02);
+  });
+});
+
+describe('pure triglycerides', () => {
+  /** Saponification values by stoichiometry, as printed in lipid-chemistry texts. */
+  it.each([
+    ['C12:0', 263.4],
+    ['C14:0', 232.7],
+    ['C16:0', 208.5],
+    ['C18:0', 188.8],
+    ['C18:1', 190.1],
+    ['C18:2', 191.4],
+    ['C18:3', 192.7],
+    ['C22:1', 159.7],
+  ])('of %s', (acid, printed) => {
+    expect(Math.abs(theoreticalSaponificationValue({ [acid]: 100 }) - printed)).toBeLessThan(0.1);
+  });
+
+  /** Stoichiometry: 1000 g of triolein (885.45 g/mol) take 3 · 39.997/885.45 · 1000 = 135.5 g of NaOH. */
+  it('triolein takes 135.5 g of NaOH per kilogram', () => {
+    const used = theoreticalSaponificationValue({ 'C18:1': 100 });
+    const triolein = {
+      key: 'triolein',
+      title: 'Triolein',
+      saponificationMgKohPerG: { low: used, used, high: used },
+      fattyAcidsPercent: { 'C18:1': 100 },
+      densityGPerMl: 0.913,
+      source: 'stoichiometry',
+      evidence: { kind: 'from memory' },
+    } as const;
+    const recipe = {
+      fats: [{ fat: 'triolein', percent: 100 }],
+      lyeConcentrationPercent: 33,
+      superfatPercent: 0,
+      naohPurityPercent: 100,
+      sodiumLactatePercent: 0,
+      saltPercent: 0,
+      sugarPercent: 0,
+      batterTemperatureC: 40,
+    };
+    const { naohG } = lyeForFats(recipe, fatTable([triolein]), 1000);
+    expect(Math.abs(naohG - 135.5)).toBeLessThan(0.1);
+  });
+
+  /** Organic-chemistry textbook problem: olive oil of SV 190 has a mean molar mass of 886 g/mol. */
+  it('a fat of SV 190 has a mean molar mass of 886', () => {
+    expect(Math.abs((3 * 1000 * molarMass.koh) / 190 - 886)).toBeLessThan(0.5);
+  });
+});
