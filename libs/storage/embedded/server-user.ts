@@ -20,7 +20,9 @@ export function serverUser(dataFolders: readonly string[]): ServerUser {
   }
   const user = inPasswd('postgres') ?? inPasswd('nobody');
   if (user === undefined) {
-    throw new Error('Started as root, and there is neither a user "postgres" nor "nobody" to run the database as.');
+    throw new Error(
+      'Started as root, and there is neither a user "postgres" nor "nobody" to run the database as.',
+    );
   }
   return user;
 }

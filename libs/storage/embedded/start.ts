@@ -21,7 +21,9 @@ export async function startServer(place: Place, fsync: boolean): Promise<Postmas
     const outcome = await startOnce(place, fsync, await freePort());
     if (typeof outcome !== 'string') return outcome;
     if (attempt === ATTEMPTS || !PASSING_TROUBLE.test(outcome)) {
-      throw new DatabaseStartError(`The database did not start. Its log, ${place.logFile}, ends with:\n${outcome}`);
+      throw new DatabaseStartError(
+        `The database did not start. Its log, ${place.logFile}, ends with:\n${outcome}`,
+      );
     }
     await pause(300 * attempt);
   }
@@ -68,7 +70,9 @@ function command(place: Place, fsync: boolean, port: number): [string, ...string
   const server = [postgres, '-D', place.dataFolder, ...settings.flatMap((setting) => ['-c', setting])];
   // With setpriv the kernel tells the server when we are killed, and it shuts down in good order.
   const setpriv = onPath('setpriv');
-  return setpriv === undefined ? (server as [string, ...string[]]) : [setpriv, '--pdeathsig', 'INT', ...server];
+  return setpriv === undefined
+    ? (server as [string, ...string[]])
+    : [setpriv, '--pdeathsig', 'INT', ...server];
 }
 
 function onPath(name: string): string | undefined {

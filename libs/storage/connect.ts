@@ -1,0 +1,112 @@
+import { PrismaPg } from '@prisma/adapter-pg';
+import pg from 'pg';
+import { PrismaClient, type Prisma } from './generated/client.js';
+import { idempotency, type Idempotency } from './repositories/idempotency.js';
+import { keys, type Keys } from './repositories/keys.js';
+import { library, type Library } from './repositories/library.js';
+import { log, type Log } from './repositories/log.js';
+import { lots, type Lots } from './repositories/lots.js';
+import { nudges, type Nudges } from './repositories/nudges.js';
+import { plans, type Plans } from './repositories/plans.js';
+import { runs, type Runs } from './repositories/runs.js';
+import { workshops, type Workshops } from './repositories/workshops.js';
+import type { Session } from './session.js';
+import { lockWorkshop, TRANSACTION } from './workshop-lock.js';
+
+/** Everything that is stored, on one connection: the pool or a transaction. */
+export interface Repositories {
+  readonly workshops: Workshops;
+  readonly keys: Keys;
+  readonly library: Library;
+  readonly runs: Runs;
+  readonly plans: Plans;
+  readonly log: Log;
+  readonly nudges: Nudges;
+  readonly lots: Lots;
+  readonly idempotency: Idempotency<Repositories>;
+}
+
+export interface Storage extends Repositories {
+  /**
+   * Runs the work in one transaction: all of it is stored, or nothing. Inside, use only the repositories handed
+   * in; the outer ones would take a second connection and wait for the first.
+   */
+  transaction<T>(work: (tx: Repositories) => Promise<T>): Promise<T>;
+  /**
+   * The same, with the workshop to itself: whoever else asks for it waits until this is over.
+   * @throws WorkshopBusyError when it is not free within 20 s
+   * @throws RangeError when there is no such workshop
+   */
+  withWorkshopLock<T>(workshopId: string, work: (tx: Repositories) => Promise<T>): Promise<T>;
+  /** Answers when the database does. */
+  ping(): Promise<void>;
+  close(): Promise<void>;
+}
+
+export interface StorageOptions {
+  /** Connections at most; 10 if not given. */
+  readonly poolSize?: number;
+  readonly now: () => Date;
+}
+
+/** Connects to a database that `migrate` has brought up to date. */
+export async function openStorage(databaseUrl: string, options: StorageOptions): Promise<Storage> {
+  const pool = new pg.Pool({
+    connectionString: databaseUrl,
+    max: options.poolSize ?? 10,
+    connectionTimeoutMillis: 20_000,
+    // The adapter writes and reads instants without their offset, so they shift unless the session is in UTC.
+    onConnect: async (client) => {
+      await client.query("SET timezone = 'UTC'");
+    },
+  });
+  // A connection that breaks while idle is replaced at the next query, which reports any real trouble.
+  pool.on('error', () => undefined);
+  const prisma = new PrismaClient({ adapter: new PrismaPg(pool) });
+  const { now } = options;
+
+  const inTransaction = <T>(work: (session: Session) => Promise<T>): Promise<T> =>
+    prisma.$transaction((db) => work(sessionInside(db, now)), TRANSACTION);
+  const session: Session = { db: prisma, now, atomically: inTransaction };
+  await ping(pool).catch(async (error: unknown) => {
+    await pool.end();
+    throw error;
+  });
+  return {
+    ...repositories(session),
+    transaction: (work) => inTransaction((inner) => work(repositories(inner))),
+    withWorkshopLock: (workshopId, work) =>
+      inTransaction(async (inner) => {
+        await lockWorkshop(inner, workshopId);
+        return work(repositories(inner));
+      }),
+    ping: () => ping(pool),
+    async close() {
+      await prisma.$disconnect();
+      await pool.end();
+    },
+  };
+}
+
+function sessionInside(db: Prisma.TransactionClient, now: () => Date): Session {
+  const session: Session = { db, now, atomically: (work) => work(session) };
+  return session;
+}
+
+function repositories(session: Session): Repositories {
+  return {
+    workshops: workshops(session),
+    keys: keys(session),
+    library: library(session),
+    runs: runs(session),
+    plans: plans(session),
+    log: log(session),
+    nudges: nudges(session),
+    lots: lots(session),
+    idempotency: idempotency(session, repositories),
+  };
+}
+
+async function ping(pool: pg.Pool): Promise<void> {
+  await pool.query('SELECT 1');
+}

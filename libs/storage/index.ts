@@ -1,0 +1,23 @@
+/** Everything that is kept: PostgreSQL, its own or a given one, and the repositories over it. */
+export { openStorage } from './connect.js';
+export type { Repositories, Storage, StorageOptions } from './connect.js';
+export { listenInbox } from './listen-inbox.js';
+export type { InboxListener, InboxNotice } from './listen-inbox.js';
+export { migrate, MigrationError } from './migrate.js';
+export { WorkshopBusyError } from './results.js';
+export type { Changed, Created } from './results.js';
+export { startEmbeddedPostgres } from './embedded/start-embedded-postgres.js';
+export type { EmbeddedPostgres, EmbeddedPostgresOptions } from './embedded/start-embedded-postgres.js';
+export { DatabaseStartError, HomeInUseError, UnsupportedPlatformError } from './embedded/errors.js';
+export type { Idempotency, OnceResult, StoredResponse } from './repositories/idempotency.js';
+export type { AccessKey, Keys } from './repositories/keys.js';
+export type { Library, Shelf, Stored } from './repositories/library.js';
+export type { Log, LoggedEntry } from './repositories/log.js';
+export type { LotFacts, Lots, StoredLot } from './repositories/lots.js';
+export type { DeliveredNudge, Nudges, NudgeStatus, StoredNudge } from './repositories/nudges.js';
+export type { BatchState, StoredBatch, StoredPart } from './repositories/part-rows.js';
+export type { PlanRevision, PlanRevisionHead, Plans, SavedPlan } from './repositories/plans.js';
+export type { DesiredNudge, ReconciledNudges } from './repositories/reconcile-nudges.js';
+export type { RunChange, Runs, RunSnapshot, RunState, StoredRun } from './repositories/runs.js';
+export type { PlanToSave } from './repositories/save-plan.js';
+export type { StoredWorkshop, Workshops } from './repositories/workshops.js';

@@ -1,0 +1,73 @@
+import { setTimeout as pause } from 'node:timers/promises';
+import pg from 'pg';
+import { INBOX_CHANNEL } from './repositories/nudges.js';
+
+/** A delivery into the inbox of a workshop. */
+export interface InboxNotice {
+  readonly workshopId: string;
+  readonly nudgeId: string;
+  readonly sequence: number;
+}
+
+export interface InboxListener {
+  close(): Promise<void>;
+}
+
+const FIRST_RETRY_MS = 200;
+const LONGEST_RETRY_MS = 5_000;
+
+/**
+ * Hears of deliveries by any process on this database, on a connection of its own. When that breaks it connects
+ * anew; what was delivered meanwhile is not told, so `onGap` is called: read on with `nudges.inboxSince`.
+ * @returns once it listens
+ */
+export async function listenInbox(
+  databaseUrl: string,
+  onNotice: (notice: InboxNotice) => void,
+  onGap: () => void = () => undefined,
+): Promise<InboxListener> {
+  const closing = new AbortController();
+  let client = await connect(databaseUrl, onNotice, lost);
+  let reconnecting: Promise<void> = Promise.resolve();
+
+  function lost(): void {
+    if (!closing.signal.aborted) reconnecting = reconnect();
+  }
+  async function reconnect(): Promise<void> {
+    for (let waitMs = FIRST_RETRY_MS; ; waitMs = Math.min(2 * waitMs, LONGEST_RETRY_MS)) {
+      try {
+        await pause(waitMs, undefined, { signal: closing.signal });
+        client = await connect(databaseUrl, onNotice, lost);
+        return onGap();
+      } catch {
+        if (closing.signal.aborted) return;
+      }
+    }
+  }
+  return {
+    async close() {
+      closing.abort();
+      await reconnecting;
+      await client.end().catch(() => undefined);
+    },
+  };
+}
+
+async function connect(
+  databaseUrl: string,
+  onNotice: (notice: InboxNotice) => void,
+  onLost: () => void,
+): Promise<pg.Client> {
+  const client = new pg.Client({ connectionString: databaseUrl, keepAlive: true });
+  client.on('error', () => undefined);
+  client.on('notification', ({ payload }) => onNotice(JSON.parse(payload ?? '') as InboxNotice));
+  try {
+    await client.connect();
+    await client.query(`LISTEN ${INBOX_CHANNEL}`);
+  } catch (error) {
+    await client.end().catch(() => undefined);
+    throw error;
+  }
+  client.once('end', onLost);
+  return client;
+}

@@ -1,0 +1,58 @@
+import { Prisma } from '../generated/client.js';
+import { fromJson, toJson, type Session } from '../session.js';
+
+/** What is answered, and answered again when the same request comes once more. */
+export interface StoredResponse {
+  readonly status: number;
+  /** JSON, or null for an empty body. */
+  readonly response: unknown;
+}
+
+export type OnceResult =
+  | { readonly ok: true; readonly replayed: boolean; readonly status: number; readonly response: unknown }
+  /** The key was used before, for a different request. */
+  | { readonly ok: false; readonly reason: 'key-reused' };
+
+export interface Idempotency<Tx> {
+  /**
+   * Does the work once for a key, in one transaction with the record of it. The same key and request again get
+   * the stored response; one that comes while the first is at work waits for it. When the work throws, nothing
+   * is stored and the key is free again.
+   * @param requestHash tells requests apart, for example a hash of method, path and body
+   */
+  once(
+    workshopId: string,
+    key: string,
+    requestHash: string,
+    work: (tx: Tx) => Promise<StoredResponse>,
+  ): Promise<OnceResult>;
+}
+
+/** @param inside makes the repositories of a transaction, which the work is given */
+export function idempotency<Tx>(session: Session, inside: (session: Session) => Tx): Idempotency<Tx> {
+  return {
+    once(workshopId, key, requestHash, work) {
+      return session.atomically(async (tx) => {
+        const where = { workshopId_key: { workshopId, key } };
+        // Waits here while another transaction holds the same key, and goes on once that one has ended.
+        const { count } = await tx.db.idempotencyKey.createMany({
+          data: { workshopId, key, requestHash, createdAt: session.now() },
+          skipDuplicates: true,
+        });
+        if (count === 0) {
+          const found = await tx.db.idempotencyKey.findUniqueOrThrow({ where });
+          if (found.requestHash !== requestHash) return { ok: false, reason: 'key-reused' };
+          const { status, response } = found;
+          if (status === null) throw new Error(`The idempotency key ${key} is used inside its own work.`);
+          return { ok: true, replayed: true, status, response: fromJson(response) };
+        }
+        const { status, response } = await work(inside(tx));
+        await tx.db.idempotencyKey.update({
+          where,
+          data: { status, response: response === null ? Prisma.JsonNull : toJson(response) },
+        });
+        return { ok: true, replayed: false, status, response };
+      });
+    },
+  };
+}

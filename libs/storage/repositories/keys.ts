@@ -1,0 +1,52 @@
+import { createHash, randomBytes } from 'node:crypto';
+import { newId, type Session } from '../session.js';
+
+export interface AccessKey {
+  readonly id: string;
+  readonly workshopId: string;
+  readonly label: string;
+  readonly createdAt: Date;
+  readonly revokedAt: Date | null;
+}
+
+export interface Keys {
+  /** Makes a key. `raw` is given out this once; only its hash is kept. */
+  create(workshopId: string, label: string): Promise<AccessKey & { readonly raw: string }>;
+  /** @returns whom a raw key belongs to; null when it is unknown or revoked */
+  verify(raw: string): Promise<{ workshopId: string; keyId: string } | null>;
+  list(workshopId: string): Promise<AccessKey[]>;
+  /** @returns the revoked key, also when it was revoked before; null when there is none */
+  revoke(workshopId: string, id: string): Promise<AccessKey | null>;
+}
+
+const shown = { id: true, workshopId: true, label: true, createdAt: true, revokedAt: true } as const;
+
+export function keys(session: Session): Keys {
+  const { db } = session;
+  return {
+    async create(workshopId, label) {
+      // 256 random bits cannot be guessed, so a plain fast hash protects them as well as a slow one.
+      const raw = randomBytes(32).toString('base64url');
+      const data = { id: newId(session), workshopId, label, hash: hash(raw), createdAt: session.now() };
+      return { ...(await db.accessKey.create({ data, select: shown })), raw };
+    },
+    async verify(raw) {
+      const row = await db.accessKey.findUnique({ where: { hash: hash(raw) }, select: shown });
+      return row === null || row.revokedAt !== null ? null : { workshopId: row.workshopId, keyId: row.id };
+    },
+    async list(workshopId) {
+      return db.accessKey.findMany({ where: { workshopId }, select: shown, orderBy: { id: 'asc' } });
+    },
+    async revoke(workshopId, id) {
+      await db.accessKey.updateMany({
+        where: { workshopId, id, revokedAt: null },
+        data: { revokedAt: session.now() },
+      });
+      return db.accessKey.findUnique({ where: { workshopId_id: { workshopId, id } }, select: shown });
+    },
+  };
+}
+
+function hash(raw: string): Uint8Array<ArrayBuffer> {
+  return Uint8Array.from(createHash('sha256').update(raw).digest());
+}

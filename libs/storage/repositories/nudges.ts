@@ -1,0 +1,134 @@
+import type { NudgeKind } from '#contract';
+import type { Nudge as Row } from '../generated/client.js';
+import type { Session } from '../session.js';
+
+export type NudgeStatus = 'waiting' | 'delivered' | 'cancelled';
+
+export interface StoredNudge {
+  readonly id: string;
+  readonly workshopId: string;
+  readonly runId: string;
+  /** Key of the run. */
+  readonly run: string;
+  readonly revisionId: string;
+  /** Key of the stage. */
+  readonly stage: string;
+  readonly attempt: number;
+  readonly kind: NudgeKind;
+  readonly text: string;
+  readonly dueAt: Date;
+  readonly status: NudgeStatus;
+  /** Rises with every change of due time or text. */
+  readonly version: number;
+  /** Place in the workshop's inbox; null until delivered. */
+  readonly sequence: number | null;
+  readonly deliveredAt: Date | null;
+}
+
+export type DeliveredNudge = StoredNudge & { readonly sequence: number; readonly deliveredAt: Date };
+
+/** The channel that tells listeners of deliveries; see `listenInbox`. */
+export const INBOX_CHANNEL = 'benchtide_inbox';
+
+export interface Nudges {
+  /**
+   * Delivers a waiting nudge into the inbox, if it still has this version and is due. Of any number of calls for
+   * the same nudge exactly one gets it.
+   * @returns null when there is nothing to deliver (any more, or yet)
+   */
+  claim(id: string, version: number, now: Date): Promise<DeliveredNudge | null>;
+  /** Waiting nudges of all workshops that are due before the instant, the longest due first. */
+  due(limit: number, before: Date): Promise<StoredNudge[]>;
+  get(workshopId: string, id: string): Promise<StoredNudge | null>;
+  /** By due time. */
+  list(workshopId: string, filter?: { status?: NudgeStatus; runId?: string }): Promise<StoredNudge[]>;
+  /** What was delivered after this place in the inbox, in order. Nothing can appear before a place once read. */
+  inboxSince(workshopId: string, sequence: number): Promise<DeliveredNudge[]>;
+  /** Cancels all that still wait for a run. @returns their ids */
+  cancelForRun(workshopId: string, runId: string): Promise<string[]>;
+}
+
+const withRun = { run: { select: { key: true } } } as const;
+
+export function nudges(session: Session): Nudges {
+  const { db } = session;
+  return {
+    claim: (id, version, now) => session.atomically((tx) => claim(tx, id, version, now)),
+    async due(limit, before) {
+      const rows = await db.nudge.findMany({
+        where: { status: 'waiting', dueAt: { lt: before } },
+        orderBy: [{ dueAt: 'asc' }, { id: 'asc' }],
+        take: limit,
+        include: withRun,
+      });
+      return rows.map(read);
+    },
+    async get(workshopId, id) {
+      const row = await db.nudge.findUnique({
+        where: { workshopId_id: { workshopId, id } },
+        include: withRun,
+      });
+      return row && read(row);
+    },
+    async list(workshopId, filter = {}) {
+      const rows = await db.nudge.findMany({
+        where: {
+          workshopId,
+          ...(filter.status !== undefined && { status: filter.status }),
+          ...(filter.runId !== undefined && { runId: filter.runId }),
+        },
+        orderBy: [{ dueAt: 'asc' }, { id: 'asc' }],
+        include: withRun,
+      });
+      return rows.map(read);
+    },
+    async inboxSince(workshopId, sequence) {
+      const rows = await db.nudge.findMany({
+        where: { workshopId, inboxSequence: { gt: sequence } },
+        orderBy: { inboxSequence: 'asc' },
+        include: withRun,
+      });
+      return rows.map((row) => read(row) as DeliveredNudge);
+    },
+    async cancelForRun(workshopId, runId) {
+      const rows = await db.nudge.updateManyAndReturn({
+        where: { workshopId, runId, status: 'waiting' },
+        data: { status: 'cancelled' satisfies NudgeStatus },
+        select: { id: true },
+      });
+      return rows.map((row) => row.id);
+    },
+  };
+}
+
+async function claim(
+  { db }: Session,
+  id: string,
+  version: number,
+  now: Date,
+): Promise<DeliveredNudge | null> {
+  const owner = await db.nudge.findUnique({ where: { id }, select: { workshopId: true } });
+  if (owner === null) return null;
+  // Sequences are drawn before commit. Without this lock a reader could see 8 before 7 and pass 7 over for ever.
+  await db.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${INBOX_CHANNEL + owner.workshopId}, 0))`;
+  const delivered = await db.$executeRaw`
+    UPDATE nudge
+    SET status = 'delivered', delivered_at = ${now}, inbox_sequence = nextval('nudge_inbox_sequence')
+    WHERE id = ${id}::uuid AND status = 'waiting' AND version = ${version} AND due_at <= ${now}`;
+  if (delivered === 0) return null;
+  const nudge = read(await db.nudge.findUniqueOrThrow({ where: { id }, include: withRun })) as DeliveredNudge;
+  const notice = JSON.stringify({ workshopId: nudge.workshopId, nudgeId: id, sequence: nudge.sequence });
+  await db.$executeRaw`SELECT pg_notify(${INBOX_CHANNEL}, ${notice})`;
+  return nudge;
+}
+
+function read({ run, stageKey, inboxSequence, ...row }: Row & { run: { key: string } }): StoredNudge {
+  return {
+    ...row,
+    run: run.key,
+    stage: stageKey,
+    kind: row.kind as NudgeKind,
+    status: row.status as NudgeStatus,
+    sequence: inboxSequence === null ? null : Number(inboxSequence),
+  };
+}

@@ -1,0 +1,109 @@
+import type { Fat, Mould, PieceDesign, Recipe, RunOrder } from '#contract';
+import type { Run as Row } from '../generated/client.js';
+import { changedOr, type Changed, type Created } from '../results.js';
+import { fromJson, newId, toJson, type Session } from '../session.js';
+
+export type RunState = 'planned' | 'making' | 'curing' | 'abandoned';
+
+/** What the run is made from, as it was when the run was made: later changes to the library do not touch it. */
+export interface RunSnapshot {
+  readonly design: PieceDesign;
+  readonly recipes: readonly Recipe[];
+  readonly fats: readonly Fat[];
+  readonly moulds: readonly Mould[];
+}
+
+export interface StoredRun {
+  readonly id: string;
+  readonly workshopId: string;
+  readonly key: string;
+  readonly version: number;
+  readonly order: RunOrder;
+  readonly snapshot: RunSnapshot;
+  readonly state: RunState;
+  readonly createdAt: Date;
+  readonly updatedAt: Date;
+}
+
+export interface RunChange {
+  /** Must keep the key. */
+  readonly order?: RunOrder;
+  readonly snapshot?: RunSnapshot;
+  readonly state?: RunState;
+}
+
+export interface Runs {
+  /** Starts in the state `planned`. */
+  create(workshopId: string, run: { order: RunOrder; snapshot: RunSnapshot }): Promise<Created<StoredRun>>;
+  get(workshopId: string, id: string): Promise<StoredRun | null>;
+  byKey(workshopId: string, key: string): Promise<StoredRun | null>;
+  /** Oldest first; with `states`, only those in one of them. */
+  list(workshopId: string, filter?: { states?: readonly RunState[] }): Promise<StoredRun[]>;
+  update(
+    workshopId: string,
+    id: string,
+    version: number,
+    change: RunChange,
+  ): Promise<Changed<StoredRun> | null>;
+}
+
+export function runs(session: Session): Runs {
+  const { db } = session;
+  const get = async (workshopId: string, id: string): Promise<StoredRun | null> => {
+    const row = await db.run.findUnique({ where: { workshopId_id: { workshopId, id } } });
+    return row && read(row);
+  };
+  return {
+    get,
+    async create(workshopId, { order, snapshot }) {
+      const at = session.now();
+      const [row] = await db.run.createManyAndReturn({
+        data: {
+          id: newId(session),
+          workshopId,
+          key: order.key,
+          order: toJson(order),
+          snapshot: toJson(snapshot),
+          state: 'planned' satisfies RunState,
+          createdAt: at,
+          updatedAt: at,
+        },
+        skipDuplicates: true,
+      });
+      return row ? { ok: true, value: read(row) } : { ok: false, reason: 'key-taken' };
+    },
+    async byKey(workshopId, key) {
+      const row = await db.run.findUnique({ where: { workshopId_key: { workshopId, key } } });
+      return row && read(row);
+    },
+    async list(workshopId, filter = {}) {
+      const rows = await db.run.findMany({
+        where: { workshopId, ...(filter.states && { state: { in: [...filter.states] } }) },
+        orderBy: [{ createdAt: 'asc' }, { id: 'asc' }],
+      });
+      return rows.map(read);
+    },
+    async update(workshopId, id, version, change) {
+      const [row] = await db.run.updateManyAndReturn({
+        where: { workshopId, id, version },
+        data: {
+          ...(change.order && { order: toJson(change.order) }),
+          ...(change.snapshot && { snapshot: toJson(change.snapshot) }),
+          ...(change.state && { state: change.state }),
+          version: { increment: 1 },
+          updatedAt: session.now(),
+        },
+      });
+      return changedOr(row && read(row), row ? null : await get(workshopId, id));
+    },
+  };
+}
+
+function read(row: Row): StoredRun {
+  return {
+    ...row,
+    order: fromJson<RunOrder>(row.order),
+    snapshot: fromJson<RunSnapshot>(row.snapshot),
+    state: row.state as RunState,
+  };
+}

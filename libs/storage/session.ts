@@ -1,0 +1,25 @@
+import { v7 } from 'uuid';
+import type { Prisma } from './generated/client.js';
+
+/** What every repository works with: one database connection or transaction, and the time. */
+export interface Session {
+  readonly db: Prisma.TransactionClient;
+  readonly now: () => Date;
+  /** Runs the work in the transaction this session is in already, or else in one of its own. */
+  atomically<T>(work: (session: Session) => Promise<T>): Promise<T>;
+}
+
+/** A new row id: UUID version 7 (RFC 9562), so that ids sort by the time they were made. */
+export function newId(session: Session): string {
+  return v7({ msecs: session.now().getTime() });
+}
+
+/** A value as a JSON column takes it; fields that are undefined are left out. */
+export function toJson(value: unknown): Prisma.InputJsonValue {
+  return JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
+}
+
+/** The content of a JSON column. It was checked against the contract on its way in. */
+export function fromJson<T>(value: Prisma.JsonValue): T {
+  return value as T;
+}

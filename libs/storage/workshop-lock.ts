@@ -1,0 +1,26 @@
+import { WorkshopBusyError } from './results.js';
+import type { Session } from './session.js';
+
+const LOCK_SECONDS = 20;
+
+/** A transaction may wait for a connection, then for the workshop, and then has as long again for its work. */
+export const TRANSACTION = { maxWait: LOCK_SECONDS * 1000, timeout: 3 * LOCK_SECONDS * 1000 } as const;
+
+/** PostgreSQL, appendix A "Error Codes": lock_not_available. */
+const LOCK_NOT_AVAILABLE = '55P03';
+
+/** Locks the workshop's row until the end of the transaction. */
+export async function lockWorkshop({ db }: Session, workshopId: string): Promise<void> {
+  await db.$executeRawUnsafe(`SET LOCAL lock_timeout = '${LOCK_SECONDS}s'`);
+  const found = await db.$executeRaw`SELECT id FROM workshop WHERE id = ${workshopId}::uuid FOR UPDATE`.catch(
+    (error: unknown) => {
+      throw mentions(error, LOCK_NOT_AVAILABLE) ? new WorkshopBusyError(workshopId) : error;
+    },
+  );
+  if (found === 0) throw new RangeError(`There is no workshop ${workshopId}.`);
+}
+
+/** The client wraps the database's own error; where exactly has changed between its versions. */
+function mentions(error: unknown, code: string): boolean {
+  return error instanceof Error && JSON.stringify([error.message, error]).includes(code);
+}
