@@ -25,12 +25,10 @@ export const localTime = z
   .meta({ description: 'Time of day in the workshop’s time zone' });
 
 /** Date and wall-clock time in the workshop's time zone. */
-export const localDateTime = z.iso
-  .datetime({ local: true, offset: false, precision: -1 })
-  .meta({
-    description: 'Date and time in the workshop’s time zone, to the minute',
-    examples: ['2026-11-27T18:00'],
-  });
+export const localDateTime = z.iso.datetime({ local: true, offset: false, precision: -1 }).meta({
+  description: 'Date and time in the workshop’s time zone, to the minute',
+  examples: ['2026-11-27T18:00'],
+});
 
 /** An instant with its offset, as it crosses the wire. */
 export const instant = z.iso

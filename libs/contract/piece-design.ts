@@ -16,7 +16,16 @@ export const batchPart = z
     kind: z.literal('batch'),
     recipe: key,
     perPieceMl: z.number().positive().max(50_000),
-    mould: key.optional().meta({ description: 'The mould whose cavity holds it from pour to unmould' }),
+    mould: key.optional().meta({
+      description:
+        'The mould whose cavity holds it from pour to unmould; parts with the same mould share the cavity',
+    }),
+    piecesPerCavity: z
+      .int()
+      .min(1)
+      .max(200)
+      .default(1)
+      .meta({ description: 'Bars cut from one loaf, for example' }),
     lossG: z
       .number()
       .min(0)
@@ -98,32 +107,39 @@ export const openingStates = [
 /** States after which it is too late. */
 export const closingStates = ['bonds-until', 'pliable-until', 'cuttable-until', 'piping-skinned'] as const;
 
-/** Ties the start of one stage to the end of another: by the state of a part, by fixed times, or both. */
+/** One stage after another, by the clock on the wall: `to` starts this long after `from` has ended. */
 export const link = z
   .strictObject({
     from: key,
     to: key,
-    of: key
-      .optional()
-      .meta({ description: 'The part whose clock counts; absent: the part of the stage `from`' }),
-    opens: z
-      .enum(openingStates)
-      .optional()
-      .meta({ description: '`to` may start once the part has this state' }),
-    closes: z
-      .enum(closingStates)
-      .optional()
-      .meta({ description: '`to` must start before the part has this state' }),
-    atLeastMin: z.int().min(0).max(525_600).optional(),
+    atLeastMin: z.int().min(0).max(525_600).default(0),
     atMostMin: z.int().min(0).max(525_600).optional(),
-    why: z.string().max(200).optional(),
   })
-  .refine((l) => l.from !== l.to, { message: 'a stage cannot be linked to itself', path: ['to'] })
-  .refine((l) => l.atLeastMin === undefined || l.atMostMin === undefined || l.atLeastMin <= l.atMostMin, {
+  .refine((l) => l.atMostMin === undefined || l.atLeastMin <= l.atMostMin, {
     message: 'atMostMin is under atLeastMin',
     path: ['atMostMin'],
   })
   .meta({ id: 'Link' });
+
+/** A stage that waits for the soap: it starts once `part` has one state and before it has another. */
+export const wait = z
+  .strictObject({
+    stage: key,
+    part: key.meta({ description: 'The part whose clock counts' }),
+    opens: z
+      .enum(openingStates)
+      .optional()
+      .meta({ description: 'The stage may start once the part has this state' }),
+    closes: z
+      .enum(closingStates)
+      .optional()
+      .meta({ description: 'The stage must start before the part has this state' }),
+  })
+  .refine((w) => w.opens !== undefined || w.closes !== undefined, {
+    message: 'a wait needs a state that opens or closes it',
+    path: ['opens'],
+  })
+  .meta({ id: 'Wait' });
 
 /** A reusable description of a piece: its parts, and the stages that build it. */
 export const pieceDesign = z
@@ -137,6 +153,7 @@ export const pieceDesign = z
     parts: z.array(part).min(1).max(20),
     stages: z.array(stage).min(1).max(60),
     links: z.array(link).max(200).default([]),
+    waits: z.array(wait).max(200).default([]),
   })
   .meta({ id: 'PieceDesign' });
 
@@ -145,6 +162,7 @@ export type Part = z.infer<typeof part>;
 export type StageKind = (typeof stageKinds)[number];
 export type Stage = z.infer<typeof stage>;
 export type Link = z.infer<typeof link>;
+export type Wait = z.infer<typeof wait>;
 export type OpeningState = (typeof openingStates)[number];
 export type ClosingState = (typeof closingStates)[number];
 export type PieceDesign = z.infer<typeof pieceDesign>;

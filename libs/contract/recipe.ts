@@ -14,12 +14,10 @@ export const fat = z
         high: z.number().min(20).max(600),
       })
       .refine((s) => s.low <= s.used && s.used <= s.high, { message: 'low ≤ used ≤ high is needed' }),
-    fattyAcidsPercent: z
-      .record(z.string(), percent(0, 100))
-      .meta({
-        description: 'Share of total fatty acids by carbon count, such as C18:1',
-        examples: [{ 'C18:1': 70 }],
-      }),
+    fattyAcidsPercent: z.record(z.string(), percent(0, 100)).meta({
+      description: 'Share of total fatty acids by carbon count, such as C18:1',
+      examples: [{ 'C18:1': 70 }],
+    }),
     densityGPerMl: z
       .number()
       .min(0.8)

@@ -40,6 +40,7 @@ export const logEntry = z
       part: key,
       mishap: z.enum(mishapKinds),
       response: z.enum(mishapResponses).optional(),
+      pieces: z.int().min(1).max(5000).optional().meta({ description: 'Pieces affected; absent: all of them' }),
       at: instant,
       ...seen,
     }),

@@ -1,0 +1,19 @@
+import { planCommand } from './plan-command.js';
+
+const commands = { plan: planCommand };
+
+/** Runs one command; the process ends by itself once its output is written. */
+function main(args: readonly string[]): void {
+  const [name = '', ...rest] = args;
+  if (!(name in commands)) {
+    process.stderr.write(`There is no command “${name}”; there is: ${Object.keys(commands).join(', ')}.\n`);
+    process.exitCode = 64;
+    return;
+  }
+  const outcome = commands[name as keyof typeof commands](rest);
+  process.stdout.write(outcome.stdout);
+  process.stderr.write(outcome.stderr);
+  process.exitCode = outcome.status;
+}
+
+main(process.argv.slice(2));

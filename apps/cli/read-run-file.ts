@@ -1,0 +1,64 @@
+import { readFileSync } from 'node:fs';
+import { LineCounter, parseDocument, type Document } from 'yaml';
+import { parseWith, runFile, type RunFile } from '#contract';
+import { pathText, type Issue } from '#units';
+
+/** A run file as read, or what is wrong with it; every problem carries the file and, where known, the line. */
+export type ReadOutcome =
+  | { readonly ok: true; readonly file: RunFile; readonly locate: Locate }
+  | { readonly ok: false; readonly problems: readonly string[] };
+
+/** `FILE:LINE` of a field, or of the nearest thing around it that is there. */
+export type Locate = (path: readonly (string | number)[]) => string;
+
+/**
+ * Reads a run file in YAML (JSON is YAML too) and checks it against the contract.
+ * @param path as given by the person; shown in problems as it is
+ */
+export function readRunFile(path: string): ReadOutcome {
+  let text: string;
+  try {
+    text = readFileSync(path, 'utf8');
+  } catch (cause) {
+    const code = (cause as NodeJS.ErrnoException).code;
+    const why =
+      code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'it is a folder' : String(code);
+    return { ok: false, problems: [`${path}: cannot be read: ${why}.`] };
+  }
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  if (document.errors.length > 0) {
+    return {
+      ok: false,
+      problems: document.errors.map((error) => {
+        const { line } = lines.linePos(error.pos[0]);
+        return `${path}:${String(line)}: not valid YAML: ${error.message}`;
+      }),
+    };
+  }
+  const locate = locator(path, document, lines);
+  const parsed = parseWith(runFile, document.toJS({ maxAliasCount: 100 }));
+  if (!parsed.ok) return { ok: false, problems: parsed.issues.map((issue) => problemText(issue, locate)) };
+  return { ok: true, file: parsed.value, locate };
+}
+
+/** `FILE:LINE: field: what is wrong`. */
+export function problemText(issue: Issue, locate: Locate): string {
+  const field = pathText(issue.path);
+  return `${locate(issue.path)}: ${field === '' ? 'file' : field}: ${issue.message}`;
+}
+
+function locator(path: string, document: Document, lines: LineCounter): Locate {
+  return (fieldPath) => {
+    for (let length = fieldPath.length; length >= 0; length -= 1) {
+      const offset = offsetOf(document, fieldPath.slice(0, length));
+      if (offset !== undefined) return `${path}:${String(lines.linePos(offset).line)}`;
+    }
+    return path;
+  };
+}
+
+function offsetOf(document: Document, path: readonly (string | number)[]): number | undefined {
+  const node = document.getIn(path, true) as { range?: [number, number, number] | null } | undefined;
+  return node?.range?.[0];
+}

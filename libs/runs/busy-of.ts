@@ -1,0 +1,48 @@
+import type { PlanDocument } from '#contract';
+import { parseIsoInstant, type Minute } from '#units';
+import type { Busy, RunsInput } from './input.js';
+import { freeingStage, makingStage, sharersOf, workingsOf } from './workings.js';
+
+/**
+ * What planned runs occupy, so that another run can be planned around them: hands and equipment during each
+ * stage that is still to come, cavities from the pour to the end of the unmoulding.
+ * @param input the runs of the document, with their designs and moulds
+ */
+export function busyOf(document: PlanDocument, input: RunsInput): Busy[] {
+  const workings = new Map(workingsOf(input).map((w) => [w.order.key, w]));
+  return document.runs.flatMap((run): Busy[] => {
+    const found = workings.get(run.run);
+    if (found === undefined) return [];
+    const open = run.stages.filter((stage) => stage.status === 'planned');
+    const atBench = open.flatMap((stage) => {
+      const time = { from: instant(stage.startAt), to: instant(stage.endAt) };
+      const needs = found.stages.get(stage.key)?.needs ?? [];
+      return [
+        { resource: 'hands', amount: 1, ...time },
+        ...needs.map((need) => ({ resource: `equipment:${need.equipment}`, amount: need.count, ...time })),
+      ];
+    });
+    const inMoulds = [...found.moulds.values()].flatMap((mould) => {
+      const sharing = sharersOf(found.design, mould.key);
+      const [first] = sharing;
+      if (first?.kind !== 'batch') return [];
+      const made = new Set(sharing.map((part) => makingStage(found.design, part.key)?.key));
+      const pour = run.stages.find((s) => made.has(s.key) && s.status !== 'spoilt');
+      const free = run.stages.find(
+        (s) => s.key === freeingStage(found.design, first)?.key && s.status !== 'spoilt',
+      );
+      if (pour === undefined || free?.status !== 'planned') return [];
+      const amount = Math.ceil(run.count / first.piecesPerCavity);
+      return [
+        { resource: `mould:${mould.key}`, amount, from: instant(pour.startAt), to: instant(free.endAt) },
+      ];
+    });
+    return [...atBench, ...inMoulds];
+  });
+}
+
+function instant(text: string): Minute {
+  const at = parseIsoInstant(text);
+  if (at === undefined) throw new Error(`${text} is no instant`);
+  return at;
+}

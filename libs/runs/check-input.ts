@@ -1,0 +1,79 @@
+import { checkRecipe, fatTable } from '#chemistry';
+import { instantOf, isTimeZone } from '#hours';
+import { under, type Issue } from '#units';
+import { checkDesign } from './check-design.js';
+import type { RunsInput } from './input.js';
+import { repeatedKeys, unknownName } from './name-issues.js';
+import { byKey, fatFacts } from './workings.js';
+
+/**
+ * Checks the meaning of input whose shape is right: that names refer to something, that shares add up, that
+ * hours open, that links can be met.
+ * @returns one issue per fault, each with the path of the field from the root of the input
+ */
+export function checkInput(input: RunsInput): Issue[] {
+  const named = ['moulds', 'fats', 'recipes', 'designs', 'runs'] as const;
+  const repeated = named.flatMap((list) => repeatedKeys(list, input[list]));
+  const fats = fatTable(input.fats.map(fatFacts));
+  return [
+    ...repeated,
+    ...checkWorkshop(input),
+    ...input.recipes.flatMap((recipe, i) => under(['recipes', i], checkRecipe(recipe, fats))),
+    ...input.designs.flatMap((design, i) => under(['designs', i], checkDesign(design, input))),
+    ...input.runs.flatMap((run, i) => under(['runs', i], checkRun(run, input))),
+    ...input.log.flatMap((line, i) =>
+      input.runs.some((run) => run.key === line.run)
+        ? []
+        : [unknownName(['log', i, 'run'], 'run', line.run, input.runs)],
+    ),
+  ];
+}
+
+function checkWorkshop(input: RunsInput): Issue[] {
+  const { timeZone, hours } = input.workshop;
+  const issues: Issue[] = [];
+  if (!isTimeZone(timeZone)) {
+    issues.push({
+      code: 'workshop.unknown-time-zone',
+      path: ['workshop', 'timeZone'],
+      message: `“${timeZone}” is no time zone; accepted: an IANA name such as Europe/Dublin.`,
+      value: timeZone,
+      accepted: 'an IANA name such as Europe/Dublin',
+    });
+  }
+  const open =
+    Object.values(hours.weekly).some((spans) => spans.length > 0) ||
+    hours.exceptions.some((day) => day.spans.length > 0);
+  if (!open) {
+    issues.push({
+      code: 'hours.never-open',
+      path: ['workshop', 'hours', 'weekly'],
+      message:
+        'These hours never open, so nothing can ever be done; accepted: at least one span in the week.',
+      value: hours.weekly,
+      accepted: 'at least one span in the week',
+    });
+  }
+  return issues;
+}
+
+function checkRun(run: RunsInput['runs'][number], input: RunsInput): Issue[] {
+  const issues: Issue[] = [];
+  if (!byKey(input.designs).has(run.design)) {
+    issues.push(unknownName(['design'], 'design', run.design, input.designs));
+  }
+  const { timeZone } = input.workshop;
+  const start = isTimeZone(timeZone) ? instantOf(run.startAfter, timeZone) : undefined;
+  const ready =
+    run.readyBy !== undefined && isTimeZone(timeZone) ? instantOf(run.readyBy, timeZone) : undefined;
+  if (start !== undefined && ready !== undefined && ready <= start) {
+    issues.push({
+      code: 'run.ready-before-start',
+      path: ['readyBy'],
+      message: `Ready by ${String(run.readyBy)} is before the run may start (${run.startAfter}); accepted: a later day.`,
+      value: run.readyBy,
+      accepted: `a day after ${run.startAfter}`,
+    });
+  }
+  return issues;
+}

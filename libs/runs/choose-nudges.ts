@@ -1,0 +1,65 @@
+import type { Hours, NudgeKind, PlanDocument, PlannedStage } from '#contract';
+import { localText, quietAround } from '#hours';
+import { minute, parseIsoInstant, type Minute } from '#units';
+
+/** A reminder that a plan asks for. */
+export interface ChosenNudge {
+  readonly run: string;
+  readonly stage: string;
+  readonly attempt: number;
+  readonly kind: NudgeKind;
+  readonly text: string;
+  readonly dueAt: Minute;
+}
+
+/** Minutes before the last call at which it is said. */
+const NOTICE = 30;
+
+/**
+ * The reminders of a plan: when a window opens ahead of its stage, when it is time for the stage, and shortly
+ * before it is too late.
+ *
+ * In quiet hours nothing is said: an opening waits for the morning, a last call is brought forward to the evening.
+ * One that would then come at no useful time is left out, so each stage has one to three.
+ * @param now reminders that would be due before it are left out
+ */
+export function chooseNudges(plan: PlanDocument, quiet: Hours['quiet'], now: Minute): ChosenNudge[] {
+  return plan.runs.flatMap(({ run, stages }) =>
+    stages
+      .filter((stage) => stage.status === 'planned')
+      .flatMap((stage) => ofStage(stage, quiet, plan.timeZone).map((nudge) => ({ run, ...nudge })))
+      .filter((nudge) => nudge.dueAt >= now),
+  );
+}
+
+function ofStage(stage: PlannedStage, quiet: Hours['quiet'], zone: string): Omit<ChosenNudge, 'run'>[] {
+  const start = instant(stage.startAt);
+  const opens = instant(stage.opensAt);
+  const last = stage.lastCallAt === null ? undefined : instant(stage.lastCallAt);
+  const about = { stage: stage.key, attempt: stage.attempt };
+  const best = `best at ${localText(start, zone)}`;
+  const until = last === undefined ? '' : `, last call ${localText(last, zone)}`;
+  const nudges: Omit<ChosenNudge, 'run'>[] = [];
+  const opening = quietAround(opens, quiet, zone)?.to ?? opens;
+  if (opening < start) {
+    const text = `${stage.title}: the window is open, ${best}${until}.`;
+    nudges.push({ ...about, kind: 'window-opens', text, dueAt: opening });
+  }
+  const time = quietAround(start, quiet, zone)?.from ?? start;
+  nudges.push({ ...about, kind: 'time-for-it', text: `${stage.title} now${until}.`, dueAt: time });
+  if (last !== undefined) {
+    const wanted = minute(last - NOTICE);
+    const calling = quietAround(wanted, quiet, zone)?.from ?? wanted;
+    if (calling > start) {
+      const text = `${stage.title}: last call at ${localText(last, zone)}.`;
+      nudges.push({ ...about, kind: 'last-call', text, dueAt: calling });
+    }
+  }
+  return nudges;
+}
+
+function instant(text: string): Minute {
+  const at = parseIsoInstant(text);
+  if (at === undefined) throw new Error(`${text} is no instant`);
+  return at;
+}

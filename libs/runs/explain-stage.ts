@@ -1,0 +1,75 @@
+import { band, states, type StateId } from '#clocks';
+import { localText } from '#hours';
+import type { Binding } from '#planner';
+import { minute } from '#units';
+import { durationText } from './duration-text.js';
+import type { StageAttempt } from './fold-log.js';
+import { makingAttempt, type RunInHand } from './run-in-hand.js';
+import type { StageWindow } from './stage-windows.js';
+
+/**
+ * Why a stage lies where it does, in a sentence or two: what it waits for, with the factors that count most, and
+ * what closes it.
+ */
+export function explainStage(
+  hand: RunInHand,
+  attempt: StageAttempt,
+  window: StageWindow,
+  zone: string,
+): string {
+  const { design } = hand.run;
+  const sentences: string[] = [];
+  for (const wait of design.waits) {
+    if (wait.stage !== attempt.stage.key) continue;
+    if (wait.opens !== undefined) sentences.push(opening(hand, wait.part, wait.opens));
+    if (wait.closes !== undefined) sentences.push(closing(hand, wait.part, wait.closes));
+  }
+  for (const link of design.links) {
+    if (link.to !== attempt.stage.key) continue;
+    const from = hand.run.stages.get(link.from)?.title ?? link.from;
+    if (link.atLeastMin > 0) sentences.push(`at least ${durationText(link.atLeastMin)} after “${from}”`);
+    if (link.atMostMin !== undefined) sentences.push(`within ${durationText(link.atMostMin)} of “${from}”`);
+  }
+  const hours = hoursSentence(window.likely.earliestBy, window, zone);
+  if (hours !== undefined) sentences.push(hours);
+  if (sentences.length === 0) sentences.push('free: nothing but your hours and hands decides');
+  const text = sentences.filter((s) => s !== '').join('; ');
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+function opening(hand: RunInHand, part: string, state: StateId): string {
+  const reasons = hand.clocks.get(part)?.get(state)?.reasons ?? [];
+  return `${stateText(hand, part, state, 'after')}${factorsText(reasons)}`;
+}
+
+function closing(hand: RunInHand, part: string, state: StateId): string {
+  return stateText(hand, part, state, 'until');
+}
+
+/** `Sand layer: firm enough to unmould after 40 h from the end of the pour (27 h to 59 h)`. */
+function stateText(hand: RunInHand, part: string, state: StateId, when: 'after' | 'until'): string {
+  const forecast = hand.clocks.get(part)?.get(state);
+  if (forecast === undefined) throw new Error(`no clock for ${state} of ${part}`);
+  const times = band(forecast);
+  const attempt = makingAttempt(hand, part)?.attempt ?? 1;
+  const again = attempt === 1 ? '' : ` (attempt ${String(attempt)})`;
+  return (
+    `${hand.run.parts.get(part)?.title ?? part}${again}: ${states[state].title} ${when} ${durationText(times.likely)} ` +
+    `${states[state].from} (${durationText(times.low)} to ${durationText(times.high)})`
+  );
+}
+
+/** The two factors that move the clock most. */
+function factorsText(reasons: readonly { readonly read: string; readonly factor: number }[]): string {
+  const strongest = [...reasons]
+    .filter((reason) => Math.abs(Math.log(reason.factor)) > 0.02)
+    .sort((a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)))
+    .slice(0, 2)
+    .map((reason) => `${reason.read} ×${reason.factor.toFixed(2)}`);
+  return strongest.length === 0 ? '' : `, from ${strongest.join(' and ')}`;
+}
+
+function hoursSentence(by: Binding, window: StageWindow, zone: string): string | undefined {
+  if (by.kind !== 'calendar') return undefined;
+  return `your hours open ${localText(minute(window.opens), zone)}`;
+}

@@ -1,0 +1,141 @@
+import type { LogEntry, MishapKind, MishapResponse, Stage } from '#contract';
+import { parseIsoInstant, type Issue, type Minute } from '#units';
+import { applyMishap } from './respond-to-mishap.js';
+import { unknownName } from './name-issues.js';
+import type { RunWorkings } from './workings.js';
+
+/** One try at a stage. A remade stage has a second attempt; the first stays on record. */
+export interface StageAttempt {
+  readonly stage: Stage;
+  readonly attempt: number;
+  /** Pieces it is done for. */
+  readonly count: number;
+  status: 'open' | 'done' | 'spoilt';
+  startedAt?: Minute;
+  endedAt?: Minute;
+  /** Not to be started before, for a reason in the log. */
+  notBefore?: Minute;
+}
+
+/** A stage that could not be done yet because the soap was not ready. */
+export interface NotYet {
+  readonly stage: string;
+  readonly attempt: number;
+  readonly at: Minute;
+}
+
+/** Where a run stands, from its bench log alone. */
+export interface RunProgress {
+  /** In the design's order, attempts of a stage in theirs. */
+  readonly attempts: StageAttempt[];
+  readonly notYet: NotYet[];
+  readonly dropped: Set<string>;
+  readonly mishaps: {
+    readonly part: string;
+    readonly mishap: MishapKind;
+    readonly response: MishapResponse;
+    readonly at: Minute;
+  }[];
+}
+
+export interface FoldedLog {
+  readonly progress: RunProgress;
+  /** Entries that cannot be true of this run; they are left out. Paths from the log's root. */
+  readonly issues: readonly Issue[];
+}
+
+/**
+ * Folds a run's bench log, oldest first, into where the run stands.
+ * @param entries of this run only, in the order in which they were logged
+ */
+export function foldLog(run: RunWorkings, entries: readonly LogEntry[]): FoldedLog {
+  const progress: RunProgress = {
+    attempts: run.design.stages.map((stage) => ({
+      stage,
+      attempt: 1,
+      count: run.order.count,
+      status: 'open',
+    })),
+    notYet: [],
+    dropped: new Set(),
+    mishaps: [],
+  };
+  const issues = entries.flatMap((entry, i) => applyEntry(run, progress, entry, [i]));
+  return { progress, issues };
+}
+
+/** The latest attempt at a stage; undefined where the stage was dropped or never existed. */
+export function latestAttempt(progress: RunProgress, stage: string): StageAttempt | undefined {
+  return progress.attempts.findLast((a) => a.stage.key === stage && a.status !== 'spoilt');
+}
+
+/** Hands-on minutes of a stage for a number of pieces, rounded up. */
+export function handsOnMinutes(stage: Stage, count: number): number {
+  return stage.setupMin + Math.ceil((stage.perPieceS * count) / 60);
+}
+
+function applyEntry(
+  run: RunWorkings,
+  progress: RunProgress,
+  entry: LogEntry,
+  path: (string | number)[],
+): Issue[] {
+  const at = parseIsoInstant(entry.at);
+  if (at === undefined) throw new Error(`instant ${entry.at} was not checked`);
+  switch (entry.kind) {
+    case 'done':
+      return applyDone(progress, entry, at, path);
+    case 'not-yet': {
+      const attempt = latestAttempt(progress, entry.stage);
+      if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
+      if (attempt.status === 'done') return [alreadyDone(attempt, path)];
+      progress.notYet.push({ stage: entry.stage, attempt: attempt.attempt, at });
+      attempt.notBefore = at;
+      return [];
+    }
+    case 'mishap':
+      return applyMishap(run, progress, entry, at, path);
+  }
+}
+
+function applyDone(
+  progress: RunProgress,
+  entry: Extract<LogEntry, { kind: 'done' }>,
+  at: Minute,
+  path: (string | number)[],
+): Issue[] {
+  const attempt = latestAttempt(progress, entry.stage);
+  if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
+  if (attempt.status === 'done') return [alreadyDone(attempt, path)];
+  const started = entry.startedAt === undefined ? undefined : parseIsoInstant(entry.startedAt);
+  if (started !== undefined && started > at) {
+    return [
+      {
+        code: 'log.ends-before-start',
+        path: [...path, 'startedAt'],
+        message: `Started at ${String(entry.startedAt)}, after it was finished at ${entry.at}; accepted: a time before that.`,
+        value: entry.startedAt,
+        accepted: `at or before ${entry.at}`,
+      },
+    ];
+  }
+  attempt.status = 'done';
+  attempt.startedAt = started ?? ((at - handsOnMinutes(attempt.stage, attempt.count)) as Minute);
+  attempt.endedAt = at;
+  return [];
+}
+
+function unknownStage(progress: RunProgress, stage: string, path: (string | number)[]): Issue {
+  const open = progress.attempts.filter((a) => a.status !== 'spoilt').map((a) => a.stage);
+  return unknownName([...path, 'stage'], 'stage', stage, open);
+}
+
+function alreadyDone(attempt: StageAttempt, path: (string | number)[]): Issue {
+  return {
+    code: 'log.already-done',
+    path: [...path, 'stage'],
+    message: `“${attempt.stage.title}” is already done; accepted: a stage that is still open.`,
+    value: attempt.stage.key,
+    accepted: 'a stage that is still open',
+  };
+}

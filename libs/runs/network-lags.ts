@@ -1,0 +1,92 @@
+import type { StateId } from '#clocks';
+import type { Lag, Length } from '#planner';
+import type { StageAttempt } from './fold-log.js';
+import {
+  cureStarts,
+  drawOf,
+  liveAttempts,
+  makingAttempt,
+  readyId,
+  stageId,
+  type RunInHand,
+} from './run-in-hand.js';
+
+/** The lags of a run: its links, its waits by the clocks of their parts, and the cure. */
+export function lagsOf(hand: RunInHand): Lag[] {
+  const key = hand.run.order.key;
+  const live = new Map(liveAttempts(hand).map((a) => [a.stage.key, a]));
+  const idOf = (attempt: StageAttempt): string => stageId(key, attempt.stage.key, attempt.attempt);
+  const lags: Lag[] = bridgedLinks(hand, live).map((link) => ({
+    id: link.id,
+    from: idOf(link.from),
+    point: 'end',
+    to: idOf(link.to),
+    atLeast: { kind: 'known', minutes: link.atLeastMin },
+    ...(link.atMostMin === undefined ? {} : { atMost: { kind: 'known', minutes: link.atMostMin } }),
+  }));
+  hand.run.design.waits.forEach((wait, i) => {
+    const from = makingAttempt(hand, wait.part);
+    const to = live.get(wait.stage);
+    if (from === undefined || to === undefined) return;
+    const length = (state: StateId): Length => uncertain(hand, wait.part, from.attempt, state);
+    lags.push({
+      id: `${key}/waits/${String(i)}`,
+      from: idOf(from),
+      point: 'end',
+      to: idOf(to),
+      atLeast: wait.opens === undefined ? { kind: 'known', minutes: 0 } : length(wait.opens),
+      ...(wait.closes === undefined ? {} : { atMost: length(wait.closes) }),
+    });
+  });
+  for (const { part, attempt } of cureStarts(hand)) {
+    lags.push({
+      id: `${key}/cure/${part}`,
+      from: idOf(attempt),
+      point: 'end',
+      to: readyId(key),
+      atLeast: uncertain(hand, part, makingAttempt(hand, part)?.attempt ?? 1, 'cured'),
+    });
+  }
+  return lags;
+}
+
+interface BridgedLink {
+  readonly id: string;
+  readonly from: StageAttempt;
+  readonly to: StageAttempt;
+  readonly atLeastMin: number;
+  readonly atMostMin?: number;
+}
+
+/** The links between live stages; where a stage between two was dropped, the order of the two is kept. */
+function bridgedLinks(hand: RunInHand, live: ReadonlyMap<string, StageAttempt>): BridgedLink[] {
+  const { links } = hand.run.design;
+  const id = (i: number): string => `${hand.run.order.key}/links/${String(i)}`;
+  const bridged: BridgedLink[] = [];
+  const follow = (from: StageAttempt, via: string, first: number, seen: ReadonlySet<string>): void => {
+    links.forEach((link) => {
+      if (link.from !== via || seen.has(link.to)) return;
+      const to = live.get(link.to);
+      if (to !== undefined) bridged.push({ id: id(first), from, to, atLeastMin: 0 });
+      else follow(from, link.to, first, new Set([...seen, link.to]));
+    });
+  };
+  links.forEach((link, i) => {
+    const from = live.get(link.from);
+    const to = live.get(link.to);
+    if (from === undefined) return;
+    if (to === undefined) follow(from, link.to, i, new Set([link.from, link.to]));
+    else {
+      const { atLeastMin, atMostMin } = link;
+      bridged.push({ id: id(i), from, to, atLeastMin, ...(atMostMin === undefined ? {} : { atMostMin }) });
+    }
+  });
+  return bridged;
+}
+
+function uncertain(hand: RunInHand, part: string, attempt: number, state: StateId): Length {
+  const found = hand.clocks.get(part)?.get(state);
+  if (found === undefined) throw new Error(`no clock for ${state} of ${part}`);
+  const draw = drawOf(hand.run, part, attempt, state);
+  return { kind: 'uncertain', median: found.medianMin, sigma: found.sigma, draw };
+}

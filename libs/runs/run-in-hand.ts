@@ -1,0 +1,85 @@
+import type { StateId } from '#clocks';
+import type { PartClocks } from './forecast-clocks.js';
+import { latestAttempt, type RunProgress, type StageAttempt } from './fold-log.js';
+import { freeingStage, makingStage, type RunWorkings } from './workings.js';
+
+/** A run on its way into the network. */
+export interface RunInHand {
+  readonly run: RunWorkings;
+  readonly progress: RunProgress;
+  readonly clocks: ReadonlyMap<string, PartClocks>;
+}
+
+/** The name of the bench calendar in the problem. */
+export const BENCH = 'bench';
+/** The stage without work that stands for the cured lot. */
+export const READY = 'ready';
+
+/** The planner's name for an attempt at a stage. */
+export function stageId(run: string, stage: string, attempt: number): string {
+  return `${run}/${stage}#${String(attempt)}`;
+}
+
+/** The planner's name for the cured lot of a run. */
+export function readyId(run: string): string {
+  return `${run}/${READY}#1`;
+}
+
+/**
+ * The name of the draw behind a state of a part: what varies together has the same.
+ * Batches of one recipe in one run share the room, the fats and what the rules get wrong about them, so they are
+ * fast or slow together; a batch that is made again is drawn anew.
+ */
+export function drawOf(run: RunWorkings, part: string, attempt: number, state: StateId): string {
+  const found = run.parts.get(part);
+  const stuff = found?.kind === 'batch' ? found.recipe : part;
+  return `${run.order.key}/${stuff}#${String(attempt)}/${drawGroup[state]}`;
+}
+
+/**
+ * Common practice, no source: a batch that firms slowly also stays pliable for longer, so these vary as one;
+ * what happens in the first hour tells little of that.
+ */
+const drawGroup: Readonly<Record<StateId, string>> = {
+  'light-trace': 'batter',
+  'medium-trace': 'batter',
+  'thick-trace': 'batter',
+  stiff: 'batter',
+  'holds-layer': 'early',
+  'bonds-until': 'early',
+  'piping-skinned': 'early',
+  firm: 'set',
+  'pliable-until': 'set',
+  cuttable: 'set',
+  'cuttable-until': 'set',
+  'coat-turnable': 'set',
+  'piping-firm': 'set',
+  'glaze-set': 'glaze',
+  cured: 'cure',
+};
+
+/** The attempts that the network is about: the latest at each stage, without dropped parts. */
+export function liveAttempts({ progress }: RunInHand): StageAttempt[] {
+  return progress.attempts.filter(
+    (a) =>
+      latestAttempt(progress, a.stage.key) === a &&
+      (a.status === 'done' || !progress.dropped.has(a.stage.part)),
+  );
+}
+
+/** The attempt at the stage that makes a part; undefined where the part is dropped and was never made. */
+export function makingAttempt(hand: RunInHand, part: string): StageAttempt | undefined {
+  const making = makingStage(hand.run.design, part);
+  return making === undefined ? undefined : liveAttempts(hand).find((a) => a.stage.key === making.key);
+}
+
+/** Where the cure of each batch part begins: at its unmoulding, or when it was made if it has no mould. */
+export function cureStarts(hand: RunInHand): { readonly part: string; readonly attempt: StageAttempt }[] {
+  const live = liveAttempts(hand);
+  return hand.run.design.parts.flatMap((part) => {
+    if (part.kind !== 'batch' || hand.progress.dropped.has(part.key)) return [];
+    const stage = freeingStage(hand.run.design, part) ?? makingStage(hand.run.design, part.key);
+    const attempt = live.find((a) => a.stage.key === stage?.key);
+    return attempt === undefined ? [] : [{ part: part.key, attempt }];
+  });
+}

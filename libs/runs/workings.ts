@@ -1,0 +1,63 @@
+import type { FatFacts } from '#chemistry';
+import { fatTable } from '#chemistry';
+import type { Fat, Mould, Part, PieceDesign, Recipe, RunOrder, Stage } from '#contract';
+import { stageKindFacts } from './stage-kinds.js';
+import type { RunsInput } from './input.js';
+
+/** A run with everything it refers to looked up. */
+export interface RunWorkings {
+  readonly order: RunOrder;
+  readonly design: PieceDesign;
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly stages: ReadonlyMap<string, Stage>;
+  readonly recipes: ReadonlyMap<string, Recipe>;
+  readonly moulds: ReadonlyMap<string, Mould>;
+  readonly fats: ReadonlyMap<string, FatFacts>;
+}
+
+/** Looks up what each run refers to. The input must have passed `checkInput`. */
+export function workingsOf(input: RunsInput): RunWorkings[] {
+  const recipes = byKey(input.recipes);
+  const moulds = byKey(input.moulds);
+  const fats = fatTable(input.fats.map(fatFacts));
+  return input.runs.map((order) => {
+    const design = input.designs.find((d) => d.key === order.design);
+    if (design === undefined) throw new Error(`design ${order.design} was not checked`);
+    return { order, design, parts: byKey(design.parts), stages: byKey(design.stages), recipes, moulds, fats };
+  });
+}
+
+/** The stage that makes a part. A checked design has just one for each part that a stage works on. */
+export function makingStage(design: PieceDesign, part: string): Stage | undefined {
+  return design.stages.find((stage) => stage.part === part && stageKindFacts[stage.kind].makes);
+}
+
+/** The stage after which the part is out of its mould, or finished if it never was in one. */
+export function freeingStage(design: PieceDesign, part: Part): Stage | undefined {
+  if (part.kind !== 'batch' || part.mould === undefined) return undefined;
+  const sharing = new Set(sharersOf(design, part.mould).map((p) => p.key));
+  return design.stages.find((stage) => stageKindFacts[stage.kind].frees && sharing.has(stage.part));
+}
+
+/** The parts cast into one kind of mould: they share its cavities. */
+export function sharersOf(design: PieceDesign, mould: string): Part[] {
+  return design.parts.filter((part) => part.kind === 'batch' && part.mould === mould);
+}
+
+export function byKey<T extends { readonly key: string }>(items: readonly T[]): Map<string, T> {
+  return new Map(items.map((item) => [item.key, item]));
+}
+
+/** A fat of the maker's own in the form that chemistry reads. */
+export function fatFacts(fat: Fat): FatFacts {
+  return {
+    key: fat.key,
+    title: fat.title,
+    ...(fat.inci === undefined ? {} : { inci: fat.inci }),
+    saponificationMgKohPerG: fat.saponificationMgKohPerG,
+    fattyAcidsPercent: fat.fattyAcidsPercent,
+    densityGPerMl: fat.densityGPerMl,
+    source: fat.source,
+    evidence: { kind: 'published', source: fat.source },
+  };
+}
