@@ -1,0 +1,61 @@
+import { readdirSync } from 'node:fs';
+import { LaunchError, orExplain } from './launch-error.mjs';
+import { inProject } from './paths.mjs';
+import { ready } from './ready.mjs';
+import { runStep } from './run-step.mjs';
+
+const EX_USAGE = 64;
+
+/**
+ * `npm run bench` lists the benches, `npm run bench -- NAME [ARGUMENTS]` runs one: a row for each figure, then
+ * all of them as JSON on the last line. Benches are compiled first, so that they measure what is shipped.
+ */
+await orExplain(async () => {
+  const [name, ...args] = process.argv.slice(2);
+  const names = readdirSync(inProject('tests', 'bench'))
+    .filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts'))
+    .map((file) => file.replace(/\.ts$/, ''));
+  if (name === undefined) {
+    console.log(
+      `Benches, each run with “npm run bench -- NAME”:\n${names.map((each) => `  ${each}`).join('\n')}`,
+    );
+    return;
+  }
+  if (!names.includes(name)) {
+    throw new LaunchError(`There is no bench “${name}”; there are: ${names.join(', ')}.`, EX_USAGE);
+  }
+  await ready({ need: 'build' });
+  await compileBenches();
+  const bench = await import(new URL(`../../dist/tests/bench/${name}.js`, import.meta.url).href);
+  /** @type {Figure[]} */
+  const figures = await bench.figures(args);
+  for (const figure of figures) console.log(row(figure));
+  console.log(JSON.stringify(figures));
+});
+
+/**
+ * @typedef {{ name: string, value: number, unit: string, bar: number | null, better: 'lower' | 'higher' }} Figure
+ */
+
+async function compileBenches() {
+  await runStep((line) => process.stderr.write(`${line}\n`), {
+    title: 'Compiling the benches …',
+    still: 'still compiling',
+    command: process.execPath,
+    args: [
+      inProject('node_modules', 'typescript', 'lib', 'tsc.js'),
+      '-b',
+      inProject('tests', 'tsconfig.bench.json'),
+    ],
+    failure: 'The benches do not compile; the compiler’s words are above.',
+  });
+}
+
+/** @param {Figure} figure */
+function row({ name, value, unit, bar, better }) {
+  const measured = `${Number(value.toPrecision(4))} ${unit}`;
+  if (bar === null) return `${name.padEnd(52)} ${measured.padStart(16)}  no bar`;
+  const reached = better === 'lower' ? value <= bar : value >= bar;
+  const wanted = `${better === 'lower' ? 'at most' : 'at least'} ${bar} ${unit}`;
+  return `${name.padEnd(52)} ${measured.padStart(16)}  ${wanted.padEnd(20)} ${reached ? 'ok' : 'short'}`;
+}

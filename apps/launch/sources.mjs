@@ -1,0 +1,41 @@
+import { readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { inProject } from './paths.mjs';
+
+const compiled = /\.(ts|tsx|json)$/;
+/** Tests are not compiled, generated code follows from the schema, and the launchers run as they are. */
+const apart = /\.test\.tsx?$/;
+const foldersApart = new Set([inProject('libs', 'storage', 'generated'), inProject('apps', 'launch')]);
+
+/**
+ * Everything that decides what is compiled, one line per file with its size and time of change: when two
+ * listings are equal there is nothing to build. It also notices files that went, and older ones that came.
+ */
+export function sourceListing() {
+  const single = ['package-lock.json', 'tsconfig.json', 'prisma/schema.prisma'].map((path) =>
+    inProject(path),
+  );
+  return [...single, ...filesBelow(inProject('libs')), ...filesBelow(inProject('apps'))]
+    .flatMap(line)
+    .sort()
+    .join('\n');
+}
+
+/**
+ * @param {string} folder
+ * @returns {string[]}
+ */
+function filesBelow(folder) {
+  if (foldersApart.has(folder)) return [];
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return filesBelow(path);
+    return compiled.test(path) && !apart.test(path) ? [path] : [];
+  });
+}
+
+/** @param {string} path */
+function line(path) {
+  const stat = statSync(path, { throwIfNoEntry: false });
+  return stat === undefined ? [] : [`${path} ${stat.size} ${stat.mtimeMs}`];
+}
