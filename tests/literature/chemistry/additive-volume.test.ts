@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { batchForFats, fatTable, type BatterRecipe } from '#chemistry';
+
+const bare: BatterRecipe = {
+  fats: [{ fat: 'olive', percent: 100 }],
+  lyeConcentrationPercent: 33,
+  superfatPercent: 5,
+  naohPurityPercent: 100,
+  sodiumLactatePercent: 0,
+  saltPercent: 0,
+  sugarPercent: 0,
+  batterTemperatureC: 38,
+};
+
+/** Grams over millilitres that one addition puts on a batch of a kilogram of fats. */
+function densityOf(addition: Partial<BatterRecipe>): number {
+  const without = batchForFats(bare, fatTable([]), 1000);
+  const withIt = batchForFats({ ...bare, ...addition }, fatTable([]), 1000);
+  if (!without.ok || !withIt.ok) throw new Error('the recipe was refused');
+  return (withIt.value.batchG - without.value.batchG) / (withIt.value.batchMl - without.value.batchMl);
+}
+
+/** What each addition adds to the volume, against a source other than the one its density came from. */
+describe('room for', () => {
+  it.each<[string, Partial<BatterRecipe>, number, number]>([
+    // Trade specifications of the 60 % solution at 20 °C: 1.31 to 1.34 g/mL.
+    ['sodium lactate', { sodiumLactatePercent: 3 }, 1.31, 1.34],
+    // Mineralogy handbooks, halite: 2.16 to 2.17 g/mL; from memory.
+    ['salt', { saltPercent: 50 }, 2.16, 2.17],
+    // Sugar-technology handbooks, sucrose crystals: 1.58 to 1.59 g/mL; from memory.
+    ['sugar', { sugarPercent: 2 }, 1.58, 1.59],
+    // Common practice, no source: fragrance and essential oils lie between 0.85 and 1.10 g/mL.
+    ['fragrance', { fragrance: { percent: 4 } }, 0.85, 1.1],
+  ])('%s', (_, addition, low, high) => {
+    expect(densityOf(addition)).toBeGreaterThanOrEqual(low);
+    expect(densityOf(addition)).toBeLessThanOrEqual(high);
+  });
+});
