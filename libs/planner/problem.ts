@@ -153,5 +153,9 @@ export interface Odds {
   readonly scenarios: number;
   readonly seed: number;
   /** Share of all scenarios lost at each stage that lost any, most first, with the requirement that was missed. */
-  readonly losses: readonly { readonly stage: string; readonly share: number; readonly missed: Requirement }[];
+  readonly losses: readonly {
+    readonly stage: string;
+    readonly share: number;
+    readonly missed: Requirement;
+  }[];
 }

@@ -1,0 +1,53 @@
+import type { Interval } from './problem.js';
+
+/** The starts a stage may take: sorted closed intervals `[from[k], to[k]]`; either end may be infinite. */
+export interface Domain {
+  readonly from: Float64Array;
+  readonly to: Float64Array;
+}
+
+/**
+ * The starts in [least, greatest] from which a whole duration fits into one interval of the calendar.
+ * @param calendar sorted and disjoint; undefined when any time will do
+ */
+export function domainOf(
+  duration: number,
+  calendar: readonly Interval[] | undefined,
+  least: number,
+  greatest: number,
+): Domain {
+  const from: number[] = [];
+  const to: number[] = [];
+  for (const open of calendar ?? [{ from: -Infinity, to: Infinity }]) {
+    const first = Math.max(open.from, least);
+    const last = Math.min(open.to - duration, greatest);
+    if (first > last) continue;
+    from.push(first);
+    to.push(last);
+  }
+  return { from: Float64Array.from(from), to: Float64Array.from(to) };
+}
+
+/** The least start not before `at`; NaN when there is none. */
+export function nextIn(domain: Domain, at: number): number {
+  const { from, to } = domain;
+  let low = 0;
+  let high = to.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (to[middle]! < at) low = middle + 1;
+    else high = middle;
+  }
+  return low === to.length ? NaN : Math.max(at, from[low]!);
+}
+
+/** Whether a stage may start at `at`. */
+export function contains(domain: Domain, at: number): boolean {
+  return nextIn(domain, at) === at;
+}
+
+/** The domain seen backwards in time: x is in it exactly when −x is in `domain`. */
+export function mirrorDomain(domain: Domain): Domain {
+  const negated = (ends: Float64Array): Float64Array => ends.map((x) => -x).reverse();
+  return { from: negated(domain.to), to: negated(domain.from) };
+}

@@ -1,0 +1,72 @@
+import { nextIn } from './domains.js';
+import type { Network } from './network.js';
+
+/** The first start of every node's own domain; NaN where it has none. */
+export function firstStarts(net: Network): Float64Array {
+  return Float64Array.from(net.domains, (domain) => nextIn(domain, -Infinity));
+}
+
+/**
+ * Raises `x` in place to the least solution of the network that is nowhere below it.
+ *
+ * Label correcting, first in first out. A chain of updates in which no domain had a gap to jump and which
+ * is as long as the network has nodes visits some node twice: a cycle of positive length, and no solution.
+ * Every other update jumps a gap, and gaps are few; so the work does not grow with the length of the
+ * horizon in minutes.
+ *
+ * @param x starts, each within its domain
+ * @param seeds the nodes whose edges may be violated; null for all
+ * @param frozen nodes to leave alone even where an edge is violated
+ * @returns -1, or a node for which no start is left (`x` is then of no use)
+ */
+export function raise(
+  net: Network,
+  x: Float64Array,
+  seeds: readonly number[] | null,
+  frozen: Uint8Array | null = null,
+): number {
+  const { queue, queued, depth, by } = net.scratch;
+  const size = queue.length;
+  let head = 0;
+  let tail = 0;
+  queued.fill(0);
+  depth.fill(0);
+  const push = (node: number): void => {
+    if (queued[node] === 1) return;
+    queued[node] = 1;
+    queue[tail] = node;
+    tail = tail + 1 === size ? 0 : tail + 1;
+  };
+  if (seeds === null) for (let node = 0; node < net.count; node++) push(node);
+  else seeds.forEach(push);
+  while (head !== tail) {
+    const i = queue[head]!;
+    head = head + 1 === size ? 0 : head + 1;
+    queued[i] = 0;
+    for (const e of net.out[i]!) {
+      const j = net.to[e]!;
+      const bound = x[i]! + net.weight[e]!;
+      if (bound <= x[j]! || frozen?.[j] === 1) continue;
+      const at = nextIn(net.domains[j]!, bound);
+      by[j] = e;
+      if (Number.isNaN(at)) return j;
+      x[j] = at;
+      if (at > bound) {
+        by[j] = -1;
+        depth[j] = 0;
+      } else {
+        depth[j] = depth[i]! + 1;
+        if (depth[j]! >= net.count) return j;
+      }
+      push(j);
+    }
+  }
+  return -1;
+}
+
+/** The least solution of the network, or null when there is none. */
+export function leastSolution(net: Network): Float64Array | null {
+  const x = firstStarts(net);
+  net.scratch.by.fill(-1);
+  return x.some(Number.isNaN) || raise(net, x, null) >= 0 ? null : x;
+}
