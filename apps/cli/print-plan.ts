@@ -87,8 +87,10 @@ function oddsSection(plan: PlanDocument): string {
   if (plan.odds === null) return '';
   const { probability, standardError, scenarios } = plan.odds;
   const head =
-    `Odds that every window is met: ${percentText(probability)} ± ${percentText(standardError)} ` +
-    `(${String(scenarios)} scenarios)`;
+    probability > 0.995
+      ? `Odds that every window is met: over 99 % (${String(scenarios)} scenarios)`
+      : `Odds that every window is met: ${percentText(probability)} ± ${percentText(standardError)} ` +
+        `(${String(scenarios)} scenarios)`;
   const weak = plan.weakLinks.slice(0, 3).map((link) => {
     const run = plan.runs.find((r) => r.run === link.run);
     const stage = run?.stages.find((s) => s.key === link.stage && s.attempt === link.attempt);

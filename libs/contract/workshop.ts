@@ -51,10 +51,12 @@ export const workshopFacts = z
       .string()
       .min(1)
       .meta({ description: 'IANA time zone', examples: ['Europe/Dublin'] }),
-    room: z.strictObject({
-      temperatureC: z.number().min(5).max(35).default(20),
-      humidityPercent: percent(10, 95).default(50),
-    }),
+    room: z
+      .strictObject({
+        temperatureC: z.number().min(5).max(35).default(20),
+        humidityPercent: percent(10, 95).default(50),
+      })
+      .prefault({}),
     hands: z.int().min(1).max(4).default(1).meta({ description: 'People at the bench at once' }),
     equipment: z.array(equipment).max(50).default([]),
     hours,

@@ -1,4 +1,4 @@
-import { checkRecipe, fatTable } from '#chemistry';
+import { checkFat, checkRecipe, fatTable } from '#chemistry';
 import { instantOf, isTimeZone } from '#hours';
 import { under, type Issue } from '#units';
 import { checkDesign } from './check-design.js';
@@ -18,6 +18,7 @@ export function checkInput(input: RunsInput): Issue[] {
   return [
     ...repeated,
     ...checkWorkshop(input),
+    ...input.fats.flatMap((fat, i) => under(['fats', i], checkFat(fatFacts(fat)))),
     ...input.recipes.flatMap((recipe, i) => under(['recipes', i], checkRecipe(recipe, fats))),
     ...input.designs.flatMap((design, i) => under(['designs', i], checkDesign(design, input))),
     ...input.runs.flatMap((run, i) => under(['runs', i], checkRun(run, input))),

@@ -3,7 +3,7 @@ import type { ConflictReason } from '#contract';
 import type { Problem, Requirement } from '#planner';
 import { localText } from '#hours';
 import { minute } from '#units';
-import { durationText } from './duration-text.js';
+import { afterText, bandText, durationText } from './duration-text.js';
 import { READY, type RunInHand } from './run-in-hand.js';
 
 /** Says requirements that cannot all be met in the maker's words, one sentence each. */
@@ -101,17 +101,16 @@ function describeLag(
       ? `${title(wait.stage)} comes after ${part} is made.`
       : kind === 'lag-at-most'
         ? `${title(wait.stage)} is possible only in time. ${part}: ${states[state].title} until ` +
-          `${stateTime(hand, wait.part, state)} ${states[state].from}.`
-        : `${title(wait.stage)} waits for the soap. ${part}: ${states[state].title} after ` +
-          `${stateTime(hand, wait.part, state)} ${states[state].from}.`;
+          `${stateTime(hand, wait.part, state)} ${afterText(state)}.`
+        : `${title(wait.stage)} waits for the soap. ${part}: ${states[state].title} ` +
+          `${stateTime(hand, wait.part, state)} ${afterText(state)}.`;
   return { text, run, stage: wait.stage };
 }
 
 function stateTime(hand: RunInHand, part: string, state: StateId): string {
   const forecast = hand.clocks.get(part)?.get(state);
   if (forecast === undefined) throw new Error(`no clock for ${state} of ${part}`);
-  const times = band(forecast);
-  return `${durationText(times.likely)} (${durationText(times.low)} to ${durationText(times.high)})`;
+  return bandText(band(forecast));
 }
 
 function resourceText(resource: string, problem: Problem): string {

@@ -1,15 +1,34 @@
-/** A length of time as people say it: `35 min`, `9 h 30`, `41 h`, `5 days`, `5 weeks`. @param length minutes, 0 or more */
-export function durationText(length: number): string {
-  const whole = Math.round(length);
-  if (whole < 90) return `${String(whole)} min`;
-  if (whole < 20 * 60) {
-    const rounded = Math.round(whole / 5) * 5;
+import { states, type StateId } from '#clocks';
+
+/**
+ * A length of time as people say it: `35 min`, `9 h 30`, `41 h`, `5 days`, `5 weeks`.
+ * @param length minutes, 0 or more
+ * @param scale the length whose unit to use, so that a band reads in one unit
+ */
+export function durationText(length: number, scale: number = length): string {
+  if (scale < 90) return `${String(Math.round(length))} min`;
+  if (scale < 20 * 60) {
+    const rounded = Math.round(length / 5) * 5;
     const rest = rounded % 60;
-    return rest === 0
-      ? `${String(rounded / 60)} h`
-      : `${String(Math.floor(rounded / 60))} h ${String(rest).padStart(2, '0')}`;
+    const whole = String(Math.floor(rounded / 60));
+    return rest === 0 ? `${whole} h` : `${whole} h ${String(rest).padStart(2, '0')}`;
   }
-  if (whole < 100 * 60) return `${String(Math.round(whole / 60))} h`;
-  if (whole < 21 * 1440) return `${String(Math.round(whole / 1440))} days`;
-  return `${(whole / 10_080).toFixed(1).replace(/\.0$/, '')} weeks`;
+  if (scale < 100 * 60) return `${String(Math.round(length / 60))} h`;
+  if (scale < 21 * 1440) return `${String(Math.round(length / 1440))} days`;
+  return `${(length / 10_080).toFixed(1).replace(/\.0$/, '')} weeks`;
+}
+
+/** A band as people say it: `36 h (24 h to 54 h)`, all in the unit of the likely value. @param times minutes */
+export function bandText(times: {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+}): string {
+  const text = (length: number): string => durationText(length, times.likely);
+  return `${text(times.likely)} (${text(times.low)} to ${text(times.high)})`;
+}
+
+/** What a state's clock counts from, after a length of time: `after the end of the pour`. */
+export function afterText(state: StateId): string {
+  return states[state].from.replace(/^from /, 'after ');
 }

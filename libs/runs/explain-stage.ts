@@ -2,7 +2,7 @@ import { band, states, type StateId } from '#clocks';
 import { localText } from '#hours';
 import type { Binding } from '#planner';
 import { minute } from '#units';
-import { durationText } from './duration-text.js';
+import { afterText, bandText, durationText } from './duration-text.js';
 import type { StageAttempt } from './fold-log.js';
 import { makingAttempt, type RunInHand } from './run-in-hand.js';
 import type { StageWindow } from './stage-windows.js';
@@ -32,30 +32,39 @@ export function explainStage(
   }
   const hours = hoursSentence(window.likely.earliestBy, window, zone);
   if (hours !== undefined) sentences.push(hours);
-  if (sentences.length === 0) sentences.push('free: nothing but your hours and hands decides');
+  if (sentences.length === 0) sentences.push(orderSentence(hand, attempt));
   const text = sentences.filter((s) => s !== '').join('; ');
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }
 
+/** What a stage follows when nothing but order, hours and hands decides. */
+function orderSentence(hand: RunInHand, attempt: StageAttempt): string {
+  const before = hand.run.design.links
+    .filter((link) => link.to === attempt.stage.key)
+    .map((link) => `“${hand.run.stages.get(link.from)?.title ?? link.from}”`);
+  return before.length === 0
+    ? 'free: nothing but your hours and hands decides'
+    : `any time after ${before.join(' and ')}`;
+}
+
 function opening(hand: RunInHand, part: string, state: StateId): string {
   const reasons = hand.clocks.get(part)?.get(state)?.reasons ?? [];
-  return `${stateText(hand, part, state, 'after')}${factorsText(reasons)}`;
+  return `${stateText(hand, part, state, 'from')}${factorsText(reasons)}`;
 }
 
 function closing(hand: RunInHand, part: string, state: StateId): string {
   return stateText(hand, part, state, 'until');
 }
 
-/** `Sand layer: firm enough to unmould after 40 h from the end of the pour (27 h to 59 h)`. */
-function stateText(hand: RunInHand, part: string, state: StateId, when: 'after' | 'until'): string {
+/** `Sand layer: firm enough to unmould 36 h (24 h to 54 h) after the end of the pour`. */
+function stateText(hand: RunInHand, part: string, state: StateId, when: 'from' | 'until'): string {
   const forecast = hand.clocks.get(part)?.get(state);
   if (forecast === undefined) throw new Error(`no clock for ${state} of ${part}`);
-  const times = band(forecast);
   const attempt = makingAttempt(hand, part)?.attempt ?? 1;
   const again = attempt === 1 ? '' : ` (attempt ${String(attempt)})`;
   return (
-    `${hand.run.parts.get(part)?.title ?? part}${again}: ${states[state].title} ${when} ${durationText(times.likely)} ` +
-    `${states[state].from} (${durationText(times.low)} to ${durationText(times.high)})`
+    `${hand.run.parts.get(part)?.title ?? part}${again}: ${states[state].title} ${when === 'until' ? 'until ' : ''}` +
+    `${bandText(band(forecast))} ${afterText(state)}`
   );
 }
 

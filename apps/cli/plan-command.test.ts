@@ -1,0 +1,168 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import addFormats from 'ajv-formats';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { planDocument } from '#contract';
+import { runFileText } from '../../tests/support/run-files.js';
+import { planCommand } from './plan-command.js';
+
+let folder: string;
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'benchtide-cli-'));
+});
+
+function fileWith(change: (text: string) => string): string {
+  const text = runFileText('ok', 'two-layer');
+  const changed = change(text);
+  if (changed === text) throw new Error('the change changed nothing');
+  const path = join(folder, 'run.yaml');
+  writeFileSync(path, changed);
+  return path;
+}
+
+describe('plan', () => {
+  it('prints tide table, amounts, sittings, odds and cautions of a demo by its bare name', () => {
+    const { stdout, stderr, status } = planCommand(['rockpool-tiles']);
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+    for (const words of [
+      'Tide table',
+      'last call',
+      'Amounts',
+      'Sittings',
+      'Odds',
+      'Take care',
+      'water drops',
+    ]) {
+      expect(stdout).toContain(words);
+    }
+  });
+
+  it('plans every demo', () => {
+    for (const demo of ['rockpool-tiles', 'orchard-loaves', 'honeycomb-tartlets']) {
+      expect(planCommand([demo, '--json']).status).toBe(0);
+    }
+  });
+
+  it('warns where a piece looks like food', () => {
+    expect(planCommand(['honeycomb-tartlets']).stdout).toContain('could be taken for food');
+    expect(planCommand(['rockpool-tiles']).stdout).not.toContain('could be taken for food');
+  });
+
+  it('prints JSON that meets its own schema, as a general JSON Schema validator (ajv) sees it', () => {
+    const ajv = new Ajv2020({ strict: false });
+    addFormats.default(ajv);
+    const valid = ajv.compile(JSON.parse(planCommand(['--schema']).stdout) as object);
+    const document: unknown = JSON.parse(planCommand(['rockpool-tiles', '--json']).stdout);
+    expect(valid(document), JSON.stringify(valid.errors)).toBe(true);
+    expect(planDocument.parse(document).schema).toBe('benchtide.plan/1');
+    expect(valid({ ...(document as object), status: 'splendid' })).toBe(false);
+  });
+
+  it('says the same at every call, and something else for another now', () => {
+    const once = planCommand(['rockpool-tiles', '--json']).stdout;
+    expect(planCommand(['rockpool-tiles', '--json']).stdout).toBe(once);
+    const later = planCommand(['rockpool-tiles', '--json', '--at', '2026-11-28T09:00']).stdout;
+    const first = planDocument.parse(JSON.parse(later)).runs[0]?.stages[0]?.startAt;
+    expect(first && first >= '2026-11-28T09:00:00.000Z').toBe(true);
+  });
+
+  it('ends with 2 and the reasons when there is no plan', () => {
+    const file = fileWith((text) => text.replace('count: 12,', 'count: 13,'));
+    const { stdout, status } = planCommand([file]);
+    expect(status).toBe(2);
+    expect(stdout).toContain('needs 13 cavities of “cup” at once and you own 12');
+  });
+});
+
+describe('bad input', () => {
+  const cases: [what: string, from: string | RegExp, to: string, line: number, ...says: string[]][] = [
+    [
+      'a negative weight',
+      'percent: 50',
+      'percent: -50',
+      24,
+      'recipes[0].fats[0].percent',
+      '-50',
+      'at least 0.01',
+    ],
+    ['an unknown fat', 'fat: olive', 'fat: unobtainium', 24, 'recipes[0].fats[0].fat', 'unobtainium'],
+    [
+      'a lye concentration of 60 %',
+      'lyeConcentrationPercent: 33',
+      'lyeConcentrationPercent: 60',
+      27,
+      'recipes[0].lyeConcentrationPercent',
+      '60',
+      'at most 50',
+    ],
+    [
+      'hours that never open',
+      /\[\{ from: .*\}\]/g,
+      '[]',
+      10,
+      'workshop.hours.weekly',
+      'never open',
+      'at least one span',
+    ],
+    [
+      'links in a circle',
+      '{ from: unmould, to: turn, atLeastMin: 720 }',
+      '{ from: turn, to: pour-under }\n      - { from: unmould, to: turn }',
+      41,
+      'pour-under',
+      'come after itself',
+      'without a circle',
+    ],
+    ['shares that do not add up', 'percent: 50', 'percent: 40', 24, 'recipes[0].fats', '90', '100'],
+    ['a field nobody knows', 'title: Base', 'titel: Base', 22, 'recipes[0].titel', 'no field “titel”'],
+    [
+      'a design nobody knows',
+      'design: cup-soap',
+      'design: teapot',
+      46,
+      'runs[0].design',
+      'teapot',
+      'cup-soap',
+    ],
+    [
+      'cavities that overflow',
+      'cavityMl: 80',
+      'cavityMl: 70',
+      33,
+      'parts[0].perPieceMl',
+      '75.0 mL',
+      '70 mL at most',
+    ],
+    ['a zone that is none', 'Europe/Dublin', 'Europe/Atlantis', 5, 'workshop.timeZone', 'Europe/Atlantis'],
+    ['a date that is none', '2026-11-27T18:00', '2026-02-30T18:00', 46, 'runs[0].startAfter', '2026-02-30'],
+    ['broken YAML', 'count: 12,', 'count: [12,', 46, 'not valid YAML'],
+  ];
+
+  it.each(cases)(
+    '%s: file, line, field, value and what is accepted; status 64',
+    (_what, from, to, line, ...says) => {
+      const file = fileWith((text) => text.replace(from, to));
+      const { stdout, stderr, status } = planCommand([file]);
+      expect(status).toBe(64);
+      expect(stdout).toBe('');
+      for (const words of says) expect(stderr).toContain(words);
+      expect(stderr).toMatch(new RegExp(`run\\.yaml:${String(line)}: `));
+      expect(stderr).not.toMatch(/\n\s+at /);
+    },
+  );
+
+  it('names what is wrong with the command itself', () => {
+    expect(planCommand([])).toMatchObject({ status: 64, stdout: '' });
+    expect(planCommand(['no-such-file']).stderr).toContain(
+      'no-such-file: cannot be read: there is no such file',
+    );
+    expect(planCommand(['rockpool-tiles', '--at', 'tonight']).stderr).toContain(
+      '--at tonight is no local time',
+    );
+    expect(planCommand(['rockpool-tiles', '--speed']).status).toBe(64);
+  });
+});

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import type { PlanDocument, PlannedStage } from '#contract';
+import { chooseNudges } from '#runs';
+import { isoInstant, minute, parseIsoInstant } from '#units';
+
+const NIGHT = { from: '22:30', to: '07:30' };
+
+function planWith(times: Pick<PlannedStage, 'opensAt' | 'startAt' | 'lastCallAt'>): PlanDocument {
+  const stage: PlannedStage = {
+    key: 'unmould',
+    attempt: 1,
+    title: 'Unmould',
+    kind: 'unmould',
+    part: 'base',
+    status: 'planned',
+    endAt: times.startAt,
+    bestAt: times.startAt,
+    surelyOpenAt: null,
+    surelyUntil: null,
+    why: '',
+    cautions: [],
+    ...times,
+  };
+  return {
+    schema: 'benchtide.plan/1',
+    madeAt: '2026-10-23T12:00:00.000Z',
+    timeZone: 'Europe/Dublin',
+    status: 'planned',
+    runs: [
+      {
+        run: 'tiles',
+        title: 'Tiles',
+        design: 'tile',
+        count: 1,
+        amounts: [],
+        clocks: [],
+        stages: [stage],
+        ready: null,
+        cautions: [],
+      },
+    ],
+    sittings: [],
+    odds: null,
+    weakLinks: [],
+    conflict: [],
+  };
+}
+
+function chosen(times: Parameters<typeof planWith>[0], now = '2026-10-23T12:00:00Z'): [string, string][] {
+  const nudges = chooseNudges(planWith(times), NIGHT, parseIsoInstant(now) ?? minute(0));
+  return nudges.map((nudge) => [nudge.kind, isoInstant(nudge.dueAt)]);
+}
+
+describe('nudges of a stage', () => {
+  it('are the opening, the time for it, and half an hour’s notice of the last call', () => {
+    expect(
+      chosen({
+        opensAt: '2026-10-24T17:10:00.000Z',
+        startAt: '2026-10-24T19:00:00.000Z',
+        lastCallAt: '2026-10-24T20:45:00.000Z',
+      }),
+    ).toEqual([
+      ['window-opens', '2026-10-24T17:10:00.000Z'],
+      ['time-for-it', '2026-10-24T19:00:00.000Z'],
+      ['last-call', '2026-10-24T20:15:00.000Z'],
+    ]);
+  });
+
+  /** The night of 25 October 2026 in Ireland has 25 hours (IANA time zone database): 07:30 is 07:30Z, 22:30 is 21:30Z. */
+  it('keep quiet at night, also when the clock goes back', () => {
+    expect(
+      chosen({
+        opensAt: '2026-10-25T02:00:00.000Z',
+        startAt: '2026-10-25T09:00:00.000Z',
+        lastCallAt: '2026-10-26T01:00:00.000Z',
+      }),
+    ).toEqual([
+      ['window-opens', '2026-10-25T07:30:00.000Z'],
+      ['time-for-it', '2026-10-25T09:00:00.000Z'],
+      ['last-call', '2026-10-25T22:30:00.000Z'],
+    ]);
+  });
+
+  it('leave out an opening that would come no sooner than the stage, and a last call that would come before it', () => {
+    expect(
+      chosen({
+        opensAt: '2026-10-24T22:00:00.000Z',
+        startAt: '2026-10-25T07:30:00.000Z',
+        lastCallAt: '2026-10-25T07:50:00.000Z',
+      }),
+    ).toEqual([['time-for-it', '2026-10-25T07:30:00.000Z']]);
+  });
+
+  it('are not sent for what is past', () => {
+    const times = {
+      opensAt: '2026-10-24T17:10:00.000Z',
+      startAt: '2026-10-24T19:00:00.000Z',
+      lastCallAt: null,
+    };
+    expect(chosen(times, '2026-10-24T18:00:00Z')).toEqual([['time-for-it', '2026-10-24T19:00:00.000Z']]);
+  });
+
+  it('are none where the stage is done', () => {
+    const plan = planWith({
+      opensAt: '2026-10-24T17:10:00.000Z',
+      startAt: '2026-10-24T19:00:00.000Z',
+      lastCallAt: null,
+    });
+    for (const run of plan.runs) for (const stage of run.stages) stage.status = 'done';
+    expect(chooseNudges(plan, NIGHT, minute(0))).toEqual([]);
+  });
+});

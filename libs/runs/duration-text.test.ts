@@ -1,0 +1,20 @@
+import { expect, it } from 'vitest';
+import { bandText, durationText } from './duration-text.js';
+
+it.each([
+  [35, '35 min'],
+  [89.6, '90 min'],
+  [90, '1 h 30'],
+  [570, '9 h 30'],
+  [600, '10 h'],
+  [2460, '41 h'],
+  [7200, '5 days'],
+  [50_400, '5 weeks'],
+  [52_000, '5.2 weeks'],
+])('%d minutes are %s', (length, text) => {
+  expect(durationText(length)).toBe(text);
+});
+
+it('keeps a band in one unit', () => {
+  expect(bandText({ low: 3300, likely: 5460, high: 9000 })).toBe('91 h (55 h to 150 h)');
+});

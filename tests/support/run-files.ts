@@ -1,0 +1,17 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'yaml';
+import { parseWith, runFile, type RunFile } from '#contract';
+
+const folders = { demo: '../../apps/cli/examples/', ok: '../fixtures/ok/' };
+
+/** The text of a run file. @param name without ending */
+export function runFileText(kind: keyof typeof folders, name: string): string {
+  return readFileSync(new URL(`${folders[kind]}${name}.yaml`, import.meta.url), 'utf8');
+}
+
+/** A run file that must be well-formed, fresh at each call so that a test may change it. */
+export function loadRunFile(kind: keyof typeof folders, name: string): RunFile {
+  const parsed = parseWith(runFile, parse(runFileText(kind, name)));
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues, null, 2));
+  return parsed.value;
+}
