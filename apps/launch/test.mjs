@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { readFileSync, rmSync } from 'node:fs';
+import { countTests } from './count-tests.mjs';
 import { LaunchError } from './launch-error.mjs';
 import { inProject, projectFolder } from './paths.mjs';
 import { ready } from './ready.mjs';
@@ -27,9 +28,7 @@ try {
 process.exitCode = counts.failed > 0 || ran === 0 ? 1 : 0;
 console.log(`${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped`);
 
-/** @typedef {{ passed: number, failed: number, skipped: number }} Counts */
-
-/** @param {Counts} more */
+/** @param {import('./count-tests.mjs').Counts} more */
 function add(more) {
   counts.passed += more.passed;
   counts.failed += more.failed;
@@ -38,7 +37,7 @@ function add(more) {
 
 /**
  * @param {string[]} args
- * @returns {Promise<Counts>}
+ * @returns {Promise<import('./count-tests.mjs').Counts>}
  */
 async function runVitest(args) {
   rmSync(reportFile, { force: true });
@@ -52,22 +51,5 @@ async function runVitest(args) {
     child.once('error', reject);
     child.once('exit', resolve);
   });
-  const told = countReport(JSON.parse(readFileSync(reportFile, 'utf8')));
-  // An error outside any test ends vitest with a failure that its report does not count.
-  return status !== 0 && told.failed === 0 ? { ...told, failed: 1 } : told;
-}
-
-/**
- * @param {{ testResults: { status: string, assertionResults: { status: string }[] }[] }} report
- * @returns {Counts}
- */
-function countReport({ testResults }) {
-  const statuses = testResults.flatMap(({ status, assertionResults }) => [
-    ...assertionResults.map((test) => test.status),
-    // A file that fails before or after its tests is a failure that belongs to none of them.
-    ...(status === 'failed' && !assertionResults.some((test) => test.status === 'failed') ? ['failed'] : []),
-  ]);
-  const passed = statuses.filter((status) => status === 'passed').length;
-  const failed = statuses.filter((status) => status === 'failed').length;
-  return { passed, failed, skipped: statuses.length - passed - failed };
+  return countTests(JSON.parse(readFileSync(reportFile, 'utf8')), status === 0);
 }
