@@ -27,7 +27,10 @@ async function generate() {
   const { getGenerators, loadSchemaContext } = require('@prisma/internals');
   const { PrismaClientTsGenerator } = require('@prisma/client-generator-ts');
   const generators = await getGenerators({
-    schemaContext: await loadSchemaContext({ schemaPath: { cliProvidedPath: schemaPath }, printLoadMessage: false }),
+    schemaContext: await loadSchemaContext({
+      schemaPath: { cliProvidedPath: schemaPath },
+      printLoadMessage: false,
+    }),
     registry: { 'prisma-client': { type: 'in-process', generator: new PrismaClientTsGenerator() } },
     cliCommand: 'generate',
   });

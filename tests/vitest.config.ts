@@ -8,6 +8,7 @@ export default defineConfig({
   test: {
     include: ['libs/**/*.test.ts', 'apps/**/*.test.ts', 'tests/**/*.test.ts'],
     exclude: ['**/node_modules/**', 'dist/**'],
+    globalSetup: ['tests/support/database-setup.ts'],
     pool: 'forks',
     maxWorkers: 2,
     env: { TZ: 'UTC' },

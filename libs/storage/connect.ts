@@ -11,7 +11,7 @@ import { plans, type Plans } from './repositories/plans.js';
 import { runs, type Runs } from './repositories/runs.js';
 import { workshops, type Workshops } from './repositories/workshops.js';
 import type { Session } from './session.js';
-import { lockWorkshop, TRANSACTION } from './workshop-lock.js';
+import { LOCK_TIMEOUT_MS, lockWorkshop, TRANSACTION } from './workshop-lock.js';
 
 /** Everything that is stored, on one connection: the pool or a transaction. */
 export interface Repositories {
@@ -34,7 +34,7 @@ export interface Storage extends Repositories {
   transaction<T>(work: (tx: Repositories) => Promise<T>): Promise<T>;
   /**
    * The same, with the workshop to itself: whoever else asks for it waits until this is over.
-   * @throws WorkshopBusyError when it is not free within 20 s
+   * @throws WorkshopBusyError when it is not free in time
    * @throws RangeError when there is no such workshop
    */
   withWorkshopLock<T>(workshopId: string, work: (tx: Repositories) => Promise<T>): Promise<T>;
@@ -46,6 +46,8 @@ export interface Storage extends Repositories {
 export interface StorageOptions {
   /** Connections at most; 10 if not given. */
   readonly poolSize?: number;
+  /** How long `withWorkshopLock` waits for its turn; 20 s if not given. */
+  readonly lockTimeoutMs?: number;
   readonly now: () => Date;
 }
 
@@ -77,7 +79,7 @@ export async function openStorage(databaseUrl: string, options: StorageOptions):
     transaction: (work) => inTransaction((inner) => work(repositories(inner))),
     withWorkshopLock: (workshopId, work) =>
       inTransaction(async (inner) => {
-        await lockWorkshop(inner, workshopId);
+        await lockWorkshop(inner, workshopId, options.lockTimeoutMs ?? LOCK_TIMEOUT_MS);
         return work(repositories(inner));
       }),
     ping: () => ping(pool),

@@ -1,17 +1,18 @@
 import { WorkshopBusyError } from './results.js';
 import type { Session } from './session.js';
 
-const LOCK_SECONDS = 20;
+/** How long a change waits for another one to the same workshop. */
+export const LOCK_TIMEOUT_MS = 20_000;
 
 /** A transaction may wait for a connection, then for the workshop, and then has as long again for its work. */
-export const TRANSACTION = { maxWait: LOCK_SECONDS * 1000, timeout: 3 * LOCK_SECONDS * 1000 } as const;
+export const TRANSACTION = { maxWait: LOCK_TIMEOUT_MS, timeout: 3 * LOCK_TIMEOUT_MS } as const;
 
 /** PostgreSQL, appendix A "Error Codes": lock_not_available. */
 const LOCK_NOT_AVAILABLE = '55P03';
 
 /** Locks the workshop's row until the end of the transaction. */
-export async function lockWorkshop({ db }: Session, workshopId: string): Promise<void> {
-  await db.$executeRawUnsafe(`SET LOCAL lock_timeout = '${LOCK_SECONDS}s'`);
+export async function lockWorkshop({ db }: Session, workshopId: string, timeoutMs: number): Promise<void> {
+  await db.$executeRaw`SELECT set_config('lock_timeout', ${String(timeoutMs)}, true)`;
   const found = await db.$executeRaw`SELECT id FROM workshop WHERE id = ${workshopId}::uuid FOR UPDATE`.catch(
     (error: unknown) => {
       throw mentions(error, LOCK_NOT_AVAILABLE) ? new WorkshopBusyError(workshopId) : error;

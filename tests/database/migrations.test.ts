@@ -1,0 +1,95 @@
+import { appendFileSync, cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it, onTestFinished } from 'vitest';
+import { migrate, MigrationError } from '#storage';
+import { testDatabase, type TestDatabase } from '../support/database.js';
+import { schemaEngine } from '../support/schema-engine.js';
+
+const PROJECT = join(import.meta.dirname, '..', '..');
+const MIGRATIONS = join(PROJECT, 'prisma', 'migrations');
+const names = readdirSync(MIGRATIONS, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => name);
+
+let database: TestDatabase;
+beforeEach(async () => {
+  database = await testDatabase({ migrated: false });
+});
+afterEach(() => database.drop());
+
+const quiet = (): void => undefined;
+const copyOfMigrations = (): string => {
+  const folder = mkdtempSync(join(tmpdir(), 'benchtide-test-migrations-'));
+  onTestFinished(() => rmSync(folder, { recursive: true }));
+  cpSync(MIGRATIONS, folder, { recursive: true });
+  return folder;
+};
+
+describe('migrate', () => {
+  it('applies each migration once, and says so', async () => {
+    const lines: string[] = [];
+    await migrate(database.url, (line) => lines.push(line));
+    await migrate(database.url, (line) => lines.push(line));
+    expect(lines).toEqual(names.map((name) => `Database: applied ${name}`));
+  });
+
+  it('may be called by several processes at once', async () => {
+    await Promise.all([1, 2, 3, 4].map(() => migrate(database.url, quiet)));
+    expect(await database.sql('SELECT migration_name FROM _prisma_migrations')).toHaveLength(names.length);
+  });
+
+  it('leaves nothing of a migration that fails half-way, and can be repeated', async () => {
+    const folder = copyOfMigrations();
+    mkdirSync(join(folder, '29990101000000_broken'));
+    const broken = join(folder, '29990101000000_broken', 'migration.sql');
+    writeFileSync(broken, 'CREATE TABLE half_way (id int); SELECT 1 / 0;');
+    await expect(migrate(database.url, quiet, folder)).rejects.toThrow('division by zero');
+    expect(await database.sql("SELECT to_regclass('half_way') AS found")).toEqual([{ found: null }]);
+    writeFileSync(broken, 'CREATE TABLE half_way (id int);');
+    await migrate(database.url, quiet, folder);
+    expect(await database.sql("SELECT to_regclass('half_way')::text AS found")).toEqual([
+      { found: 'half_way' },
+    ]);
+  });
+
+  it('refuses a migration that was edited after it had been applied', async () => {
+    await migrate(database.url, quiet);
+    const folder = copyOfMigrations();
+    appendFileSync(join(folder, names[0] ?? '', 'migration.sql'), '\n-- afterthought\n');
+    await expect(migrate(database.url, quiet, folder)).rejects.toThrow(MigrationError);
+    await expect(migrate(database.url, quiet, folder)).rejects.toThrow(`${names[0]} was edited`);
+  });
+
+  it('refuses a database that a newer version has migrated', async () => {
+    const newer = copyOfMigrations();
+    mkdirSync(join(newer, '29990101000000_from_the_future'));
+    writeFileSync(join(newer, '29990101000000_from_the_future', 'migration.sql'), 'SELECT 1;');
+    await migrate(database.url, quiet, newer);
+    await expect(migrate(database.url, quiet)).rejects.toThrow('29990101000000_from_the_future');
+  });
+});
+
+// The outside check is Prisma's own schema engine: it reads the database and compares.
+describe('schema.prisma and the migrations', () => {
+  it('describe the same database', async () => {
+    await migrate(database.url, quiet);
+    const engine = await schemaEngine(database.url);
+    expect(await engine.drift()).toEqual('No difference detected.');
+    await database.sql('ALTER TABLE run ADD COLUMN weather text');
+    expect(await engine.drift()).toContain('weather');
+    await engine.close();
+  });
+
+  it('leave a history that Prisma takes for its own', async () => {
+    await migrate(database.url, quiet);
+    const engine = await schemaEngine(database.url);
+    expect(await engine.history(MIGRATIONS)).toMatchObject({
+      hasMigrationsTable: true,
+      editedMigrationNames: [],
+      failedMigrationNames: [],
+      history: null,
+    });
+    await engine.close();
+  });
+});

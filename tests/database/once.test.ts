@@ -1,0 +1,135 @@
+import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { WorkshopBusyError, type Storage } from '#storage';
+import { testDatabase, type TestDatabase } from '../support/database.js';
+import { facts, seedRun } from '../support/database-samples.js';
+
+let database: TestDatabase;
+let storage: Storage;
+let workshopId: string;
+let runId: string;
+beforeAll(async () => {
+  database = await testDatabase();
+  storage = await database.open({ poolSize: 10 });
+});
+beforeEach(async () => {
+  ({ workshopId, runId } = await seedRun(storage));
+});
+afterAll(() => database.drop());
+
+const at = '2026-11-27T17:00:00.000Z';
+
+describe('idempotency.once', () => {
+  it('does the work once for twenty requests at once, and answers all alike', async () => {
+    const asking = Array.from({ length: 20 }, () =>
+      storage.idempotency.once(workshopId, 'k1', 'hash', async (tx) => {
+        const { id } = await tx.log.append(workshopId, runId, { kind: 'not-yet', stage: 'pour-base', at });
+        return { status: 201, response: { id } };
+      }),
+    );
+    const answers = await Promise.all(asking);
+    const logged = await storage.log.list(workshopId);
+    expect(logged).toHaveLength(1);
+    expect(answers.filter((answer) => answer.ok && !answer.replayed)).toHaveLength(1);
+    for (const answer of answers) {
+      expect(answer).toMatchObject({ ok: true, status: 201, response: { id: logged[0]?.id } });
+    }
+  });
+
+  it('refuses the same key for another request', async () => {
+    const work = vi.fn(async () => ({ status: 204, response: null }));
+    await storage.idempotency.once(workshopId, 'k2', 'hash', work);
+    const other = await storage.idempotency.once(workshopId, 'k2', 'other hash', work);
+    expect(other).toEqual({ ok: false, reason: 'key-reused' });
+    expect(await storage.idempotency.once(workshopId, 'k2', 'hash', work)).toEqual({
+      ok: true,
+      replayed: true,
+      status: 204,
+      response: null,
+    });
+    expect(work).toHaveBeenCalledTimes(1);
+  });
+
+  it('keeps the keys of workshops apart', async () => {
+    const other = await seedRun(storage);
+    const work = vi.fn(async () => ({ status: 200, response: 'done' }));
+    await storage.idempotency.once(workshopId, 'k3', 'hash', work);
+    await storage.idempotency.once(other.workshopId, 'k3', 'another', work);
+    expect(work).toHaveBeenCalledTimes(2);
+  });
+
+  it('frees the key when the work fails, for one that was waiting as well', async () => {
+    let fail = (): void => undefined;
+    const failing = storage.idempotency.once(workshopId, 'k4', 'hash', async () => {
+      await new Promise<void>((resolve) => (fail = resolve));
+      throw new Error('out of lye');
+    });
+    const failed = expect(failing).rejects.toThrow('out of lye');
+    await vi.waitFor(async () => expect(await openTransactions()).toBe(1));
+    const second = storage.idempotency.once(workshopId, 'k4', 'hash', async () => ({
+      status: 200,
+      response: 2,
+    }));
+    await vi.waitFor(async () => expect(await waitingForRow()).toBe(1));
+    fail();
+    await failed;
+    expect(await second).toEqual({ ok: true, replayed: false, status: 200, response: 2 });
+  });
+});
+
+describe('withWorkshopLock', () => {
+  it('lets one at a time into a workshop, and others into other workshops', async () => {
+    let inside = 0;
+    let most = 0;
+    const enter = () =>
+      storage.withWorkshopLock(workshopId, async (tx) => {
+        most = Math.max(most, (inside += 1));
+        const found = await tx.workshops.get(workshopId);
+        await tx.workshops.update(workshopId, found?.version ?? 0, facts);
+        inside -= 1;
+      });
+    await Promise.all(Array.from({ length: 8 }, enter));
+    expect(most).toBe(1);
+    expect((await storage.workshops.get(workshopId))?.version).toBe(9);
+
+    const other = await seedRun(storage);
+    await storage.withWorkshopLock(workshopId, () =>
+      storage.withWorkshopLock(other.workshopId, async () => undefined),
+    );
+  });
+
+  it('goes together with once in one transaction', async () => {
+    const work = storage.withWorkshopLock(workshopId, async (tx) => {
+      await tx.idempotency.once(workshopId, 'k5', 'hash', async () => ({ status: 200, response: 1 }));
+      throw new Error('power cut');
+    });
+    await expect(work).rejects.toThrow('power cut');
+    const again = await storage.idempotency.once(workshopId, 'k5', 'other', async () => ({
+      status: 200,
+      response: 2,
+    }));
+    expect(again).toMatchObject({ ok: true, replayed: false });
+  });
+
+  it('says so when the workshop stays busy, and when there is none', async () => {
+    const impatient = await database.open({ lockTimeoutMs: 100 });
+    await storage.withWorkshopLock(workshopId, async () => {
+      const second = impatient.withWorkshopLock(workshopId, async () => undefined);
+      await expect(second).rejects.toBeInstanceOf(WorkshopBusyError);
+    });
+    await expect(storage.withWorkshopLock(runId, async () => undefined)).rejects.toThrow(
+      'There is no workshop',
+    );
+  });
+});
+
+async function openTransactions(): Promise<number> {
+  const rows = await database.sql(`SELECT 1 FROM pg_stat_activity
+    WHERE datname = current_database() AND state = 'idle in transaction'`);
+  return rows.length;
+}
+
+async function waitingForRow(): Promise<number> {
+  const rows = await database.sql(`SELECT 1 FROM pg_stat_activity
+    WHERE datname = current_database() AND wait_event_type = 'Lock'`);
+  return rows.length;
+}

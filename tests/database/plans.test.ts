@@ -1,0 +1,170 @@
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { DesiredNudge, Storage } from '#storage';
+import { testDatabase, type TestDatabase } from '../support/database.js';
+import { nudge, plan, planToSave, seedRun, stage } from '../support/database-samples.js';
+
+let database: TestDatabase;
+let storage: Storage;
+let workshopId: string;
+let runId: string;
+beforeAll(async () => {
+  database = await testDatabase();
+  storage = await database.open();
+});
+beforeEach(async () => {
+  ({ workshopId, runId } = await seedRun(storage));
+});
+afterAll(() => database.drop());
+
+async function save(nudges: DesiredNudge[], document = plan()) {
+  const saved = await storage.plans.save(workshopId, planToSave(runId, nudges, document));
+  if (saved === null) throw new Error('no such run');
+  return saved;
+}
+const later = new Date('2026-11-27T19:30:00.000Z');
+
+describe('plans.save', () => {
+  it('numbers revisions within the run and keeps every one', async () => {
+    await save([]);
+    const { revision } = await save([], plan([stage({ title: 'Pour again' })]));
+    expect(revision.number).toBe(2);
+    expect(await storage.plans.latest(workshopId, runId)).toEqual(revision);
+    expect((await storage.plans.byNumber(workshopId, runId, 1))?.document).toEqual(plan());
+    expect((await storage.plans.list(workshopId, runId)).map((head) => head.number)).toEqual([2, 1]);
+    expect(await storage.plans.latestOfEach(workshopId)).toEqual([revision]);
+  });
+
+  it('numbers without a gap when many plans are saved at once', async () => {
+    await Promise.all(Array.from({ length: 8 }, () => save([nudge()])));
+    const numbers = (await storage.plans.list(workshopId, runId)).map((head) => head.number);
+    expect(numbers).toEqual([8, 7, 6, 5, 4, 3, 2, 1]);
+    expect(await storage.nudges.list(workshopId, { status: 'waiting' })).toHaveLength(1);
+  });
+
+  it('writes one row for each stage of the run', async () => {
+    const { revision } = await save(
+      [],
+      plan([stage(), stage({ attempt: 2, lastCallAt: later.toISOString() })]),
+    );
+    const rows = await database.sql(
+      'SELECT key, attempt, part_key, start_at, last_call_at FROM stage WHERE revision_id = $1 ORDER BY attempt',
+      [revision.id],
+    );
+    const start = new Date(stage().startAt);
+    expect(rows).toEqual([
+      { key: 'pour-base', attempt: 1, part_key: 'base', start_at: start, last_call_at: null },
+      { key: 'pour-base', attempt: 2, part_key: 'base', start_at: start, last_call_at: later },
+    ]);
+  });
+
+  it('lets the amounts of a batch follow the plan until it is poured', async () => {
+    await save([], plan([stage()], 1000));
+    await save([], plan([stage()], 1100));
+    await save([], plan([stage({ status: 'done' })], 1100));
+    await save([], plan([stage({ status: 'spoilt' }), stage({ attempt: 2 })], 1250));
+    const [part] = await storage.plans.parts(workshopId, runId);
+    expect(part).toMatchObject({ key: 'base', kind: 'batch' });
+    expect(part?.batches.map(({ attempt, state, amounts }) => [attempt, state, amounts.fatsG])).toEqual([
+      [1, 'spoilt', 1100],
+      [2, 'planned', 1250],
+    ]);
+  });
+
+  it('leaves nothing when a nudge cannot be stored', async () => {
+    const bad = nudge({ attempt: 0 });
+    await expect(save([nudge({ kind: 'last-call' }), bad])).rejects.toThrow();
+    expect(await storage.plans.latest(workshopId, runId)).toBeNull();
+    expect(await storage.nudges.list(workshopId)).toEqual([]);
+    expect(await storage.plans.parts(workshopId, runId)).toEqual([]);
+    const [stages] = await database.sql('SELECT count(*)::int AS n FROM stage WHERE run_id = $1', [runId]);
+    expect(stages).toEqual({ n: 0 });
+  });
+
+  it('leaves nothing, log included, when the transaction around it fails', async () => {
+    const work = storage.withWorkshopLock(workshopId, async (tx) => {
+      await tx.log.append(workshopId, runId, {
+        kind: 'not-yet',
+        stage: 'pour-base',
+        at: later.toISOString(),
+      });
+      await tx.plans.save(workshopId, planToSave(runId, [nudge()]));
+      throw new Error('power cut');
+    });
+    await expect(work).rejects.toThrow('power cut');
+    expect(await storage.log.list(workshopId)).toEqual([]);
+    expect(await storage.plans.latest(workshopId, runId)).toBeNull();
+  });
+
+  it('refuses a document that does not plan the run', async () => {
+    await expect(save([], { ...plan(), runs: [] })).rejects.toThrow('"first-tide"');
+  });
+});
+
+describe('nudges of a new plan', () => {
+  it('are made, and told to be queued', async () => {
+    const { moved, cancelled, revision } = await save([nudge()]);
+    const [stored] = await storage.nudges.list(workshopId);
+    expect(stored).toMatchObject({ ...nudge(), status: 'waiting', version: 1, run: 'first-tide', runId });
+    expect(stored?.revisionId).toBe(revision.id);
+    expect(moved).toEqual([{ id: stored?.id, version: 1, dueAt: nudge().dueAt }]);
+    expect(cancelled).toEqual([]);
+  });
+
+  it('stay as they are when wanted just so, under the new revision', async () => {
+    const before = await save([nudge()]);
+    const { moved, cancelled, revision } = await save([nudge()]);
+    expect([moved, cancelled]).toEqual([[], []]);
+    const [stored] = await storage.nudges.list(workshopId);
+    expect(stored).toMatchObject({ id: before.moved[0]?.id, version: 1, revisionId: revision.id });
+  });
+
+  it.each([
+    ['time', { dueAt: later }],
+    ['text', { text: 'Pour now.' }],
+  ])('move, keeping their id, when their %s changes', async (_, change) => {
+    const before = await save([nudge()]);
+    const { moved } = await save([nudge(change)]);
+    expect(moved).toEqual([{ id: before.moved[0]?.id, version: 2, dueAt: nudge(change).dueAt }]);
+    expect(await storage.nudges.list(workshopId)).toMatchObject([{ ...nudge(change), version: 2 }]);
+  });
+
+  it('are cancelled when not wanted any more, and can be wanted again', async () => {
+    const before = await save([nudge()]);
+    const id = before.moved[0]?.id;
+    expect((await save([])).cancelled).toEqual([id]);
+    expect((await save([])).cancelled).toEqual([]);
+    const again = await save([nudge()]);
+    expect(again.moved).toHaveLength(1);
+    expect(again.moved[0]?.id).not.toBe(id);
+    expect(await storage.nudges.list(workshopId, { status: 'waiting' })).toHaveLength(1);
+  });
+
+  it('are not made again for a time at which one was delivered, but are for another time', async () => {
+    const { moved } = await save([nudge()]);
+    await storage.nudges.claim(moved[0]?.id ?? '', 1, later);
+    expect((await save([nudge({ text: 'Other words.' })])).moved).toEqual([]);
+    expect((await save([nudge({ dueAt: later })])).moved).toHaveLength(1);
+    expect(await storage.nudges.list(workshopId, { status: 'delivered' })).toHaveLength(1);
+  });
+
+  it('are told apart by stage, attempt and kind', async () => {
+    const four = [nudge(), nudge({ kind: 'last-call' }), nudge({ attempt: 2 }), nudge({ stage: 'turn' })];
+    expect((await save(four)).moved).toHaveLength(4);
+    expect((await save(four.slice(1))).cancelled).toHaveLength(1);
+  });
+
+  it('of another run stay untouched, and all of a run can be cancelled', async () => {
+    await save([nudge()]);
+    const other = await seedRun(storage);
+    await storage.plans.save(other.workshopId, planToSave(other.runId, [nudge()]));
+    expect(await storage.nudges.cancelForRun(workshopId, runId)).toHaveLength(1);
+    expect(await storage.nudges.list(other.workshopId, { status: 'waiting' })).toHaveLength(1);
+  });
+
+  it('refuses two waiting ones for the same thing, even past the repositories', async () => {
+    const { moved } = await save([nudge()]);
+    const copy = `INSERT INTO nudge SELECT gen_random_uuid(), workshop_id, run_id, revision_id, stage_key,
+      attempt, kind, text, due_at, status, version, inbox_sequence, delivered_at FROM nudge WHERE id = $1`;
+    await expect(database.sql(copy, [moved[0]?.id])).rejects.toThrow('nudge_one_waiting');
+  });
+});
