@@ -144,11 +144,10 @@ interface Arrow {
 function checkCircles(design: PieceDesign): Issue[] {
   const arrows: Arrow[] = [
     ...design.links.map((link, i) => ({ from: link.from, to: link.to, path: ['links', i, 'to'] })),
-    ...design.waits.map((wait, i) => ({
-      from: makingStage(design, wait.part)?.key ?? wait.stage,
-      to: wait.stage,
-      path: ['waits', i, 'stage'],
-    })),
+    ...design.waits.flatMap((wait, i) => {
+      const making = makingStage(design, wait.part);
+      return making === undefined ? [] : [{ from: making.key, to: wait.stage, path: ['waits', i, 'stage'] }];
+    }),
   ];
   const circle = findCircle(design, arrows);
   if (circle === undefined) return [];

@@ -10,7 +10,8 @@ import {
 } from '#clocks';
 import { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from '#chemistry';
 import type { BatchPart, ClockForecast, Part, Recipe, WorkshopFacts } from '#contract';
-import { under, type Issue } from '#units';
+import type { Issue } from '#units';
+import type { RunsInput } from './input.js';
 import type { RunWorkings } from './workings.js';
 
 /** Forecasts of one part's batch, by state. */
@@ -37,21 +38,34 @@ const SOAP: readonly StateId[] = [
 export function forecastClocks(run: RunWorkings, workshop: WorkshopFacts): Map<string, PartClocks> {
   const clocks = new Map<string, PartClocks>();
   for (const part of run.design.parts) {
+    if (part.kind === 'decor') continue;
     const inputs = inputsFor(part, run, workshop);
-    if (inputs === undefined) continue;
     const wanted: readonly StateId[] = part.kind === 'batch' ? [...BATTER, ...SOAP] : ['glaze-set'];
     clocks.set(part.key, new Map(wanted.map((state) => [state, forecast(state, inputs)])));
   }
   return clocks;
 }
 
-/** Issues with values that no clock can be read for, such as a 40 °C room; paths from the run file's root. */
-export function checkClockInputs(run: RunWorkings, workshop: WorkshopFacts): Issue[] {
+/**
+ * Issues with values that no clock can be read for, such as a batter far colder than the room. Each stands at the
+ * recipe it comes from, or at the room, with its path from the input's root.
+ */
+export function checkClockInputs(run: RunWorkings, input: RunsInput): Issue[] {
   return run.design.parts.flatMap((part) => {
-    const inputs = part.kind === 'batch' ? inputsFor(part, run, workshop) : undefined;
-    return inputs === undefined ? [] : under(['parts', part.key], checkInputs(inputs));
+    if (part.kind !== 'batch') return [];
+    const recipe = input.recipes.findIndex((r) => r.key === part.recipe);
+    return checkInputs(inputsFor(part, run, input.workshop)).map((issue) => {
+      const [field = ''] = issue.path;
+      return { ...issue, path: roomFields[field] ?? ['recipes', recipe, field] };
+    });
   });
 }
+
+/** Where the clocks' quantities of the room stand in the input. */
+const roomFields: Readonly<Record<string, readonly string[]>> = {
+  roomTemperatureC: ['workshop', 'room', 'temperatureC'],
+  roomHumidityPercent: ['workshop', 'room', 'humidityPercent'],
+};
 
 /** What is shown of a part's clocks: the batter's pace, and the states that the design waits for. */
 export function shownClocks(run: RunWorkings, clocks: ReadonlyMap<string, PartClocks>): ClockForecast[] {
@@ -76,19 +90,16 @@ export function shownClocks(run: RunWorkings, clocks: ReadonlyMap<string, PartCl
   });
 }
 
-function inputsFor(part: Part, run: RunWorkings, workshop: WorkshopFacts): ClockInputs | undefined {
-  switch (part.kind) {
-    case 'decor':
-      return undefined;
-    case 'melt-and-pour':
-      // Melt-and-pour reads nothing but the room; the rest stands at the clocks' reference point.
-      return { ...referenceInputs, ...roomOf(workshop) };
-    case 'batch': {
-      const recipe = run.recipes.get(part.recipe);
-      if (recipe === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
-      return batchInputs(part, recipe, run, workshop);
-    }
-  }
+function inputsFor(
+  part: Exclude<Part, { kind: 'decor' }>,
+  run: RunWorkings,
+  workshop: WorkshopFacts,
+): ClockInputs {
+  // Melt-and-pour reads nothing but the room; the rest stands at the clocks' reference point.
+  if (part.kind === 'melt-and-pour') return { ...referenceInputs, ...roomOf(workshop) };
+  const recipe = run.recipes.get(part.recipe);
+  if (recipe === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
+  return batchInputs(part, recipe, run, workshop);
 }
 
 function batchInputs(

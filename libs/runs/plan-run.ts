@@ -49,7 +49,7 @@ function takeInHand(
   run: RunWorkings,
   input: RunsInput,
 ): { hand: RunInHand; counts: Map<string, number>; issues: Issue[] } {
-  const clockIssues = checkClockInputs(run, input.workshop);
+  const clockIssues = checkClockInputs(run, input);
   const numbered = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
   const folded = foldLog(
     run,
