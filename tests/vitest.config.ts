@@ -7,7 +7,7 @@ export default defineConfig({
   oxc: { decorator: { legacy: true, emitDecoratorMetadata: true } },
   test: {
     include: ['libs/**/*.test.ts', 'apps/**/*.test.ts', 'tests/**/*.test.ts'],
-    exclude: ['**/node_modules/**', 'dist/**'],
+    exclude: ['**/node_modules/**', 'dist/**', 'tests/output/**'],
     globalSetup: ['tests/support/database-setup.ts'],
     pool: 'forks',
     maxWorkers: 2,

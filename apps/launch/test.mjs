@@ -12,20 +12,18 @@ const reportFile = inProject('tests', 'output', 'vitest.json');
  * checks among them. Whatever breaks on the way counts as one failure, so the last line never claims success.
  */
 const counts = { passed: 0, failed: 0, skipped: 0 };
-let ran = 0;
 try {
   await ready({ need: 'build', log: console.log });
   const { runChecks } = await import(new URL('../../tests/check/run.mjs', import.meta.url).href);
   add(await runChecks());
   const tests = await runVitest(process.argv.slice(2));
-  ran = tests.passed + tests.failed;
   add(tests);
-  if (ran === 0) console.log('No test ran.');
+  if (tests.passed + tests.failed === 0) throw new LaunchError('No test ran.');
 } catch (error) {
   counts.failed += 1;
   console.log(error instanceof LaunchError ? error.message : error);
 }
-process.exitCode = counts.failed > 0 || ran === 0 ? 1 : 0;
+process.exitCode = counts.failed > 0 ? 1 : 0;
 console.log(`${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped`);
 
 /** @param {import('./count-tests.mjs').Counts} more */

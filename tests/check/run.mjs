@@ -27,7 +27,7 @@ const lanes = [
   [
     {
       name: 'format',
-      run: () => runCommand('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']),
+      run: () => runCommand('prettier/bin/prettier.cjs', ['--check', '--cache', '--log-level=warn', '.']),
     },
     {
       name: 'boundaries',
