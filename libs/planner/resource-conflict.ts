@@ -1,0 +1,39 @@
+import { seededRandom } from '#units';
+import { compileProblem } from './compile-problem.js';
+import { minimalConflict } from './conflict.js';
+import { leastSolution } from './fixed-point.js';
+import { loadsOf } from './loads.js';
+import type { Certainty, Problem, Requirement } from './problem.js';
+import { requirementsOf, restrict } from './requirements.js';
+import { search } from './search.js';
+
+/**
+ * A minimal set of requirements, resources included, that cannot be met together. There must be one. A
+ * requirement without which the search reaches no verdict within the limit is kept.
+ * @returns requirements; a resource names only the stages whose use of it matters
+ */
+export function resourceConflict(
+  p: Problem,
+  certainty: Certainty,
+  seed: number,
+  limit: number,
+): Requirement[] {
+  const infeasible = (part: readonly Requirement[]): boolean => {
+    const rest = restrict(p, part);
+    const net = compileProblem(rest, certainty);
+    const root = leastSolution(net);
+    if (root === null) return true;
+    return search(net, loadsOf(rest), root, seededRandom(seed), limit, Infinity).status === 'infeasible';
+  };
+  let kept = minimalConflict(requirementsOf(p), infeasible);
+  for (const requirement of kept) {
+    if (requirement.kind !== 'resource') continue;
+    const others = kept.filter((other) => other !== requirement);
+    const stages = minimalConflict(requirement.stages, (part) =>
+      infeasible([...others, { ...requirement, stages: part }]),
+    );
+    kept = [...others, { ...requirement, stages }];
+  }
+  // Fewer stages on a resource may make another requirement needless.
+  return minimalConflict(kept, infeasible);
+}

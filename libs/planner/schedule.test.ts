@@ -1,0 +1,207 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkProblem, schedule, sittings, type Problem, type Requirement } from '#planner';
+import { anySchedule } from '../../tests/support/brute-force.js';
+import { scheduleFaults } from '../../tests/support/check-schedule.js';
+import { randomProblem } from '../../tests/support/random-problem.js';
+
+const known = (minutes: number) => ({ kind: 'known', minutes }) as const;
+const hands = [{ resource: 'hands', amount: 1 }];
+const plain = { lags: [], holds: [], calendars: {}, draws: {}, from: 0, until: 100 };
+const oneHand = { resources: [{ id: 'hands', capacity: 1, busy: [] }] };
+const tiny = { stages: 4, until: 10, calendars: true, resources: true };
+
+function readyAt(p: Problem, starts: ReadonlyMap<string, number>): number {
+  return Math.max(...p.stages.map((stage) => starts.get(stage.id)! + stage.duration));
+}
+
+describe('schedule', () => {
+  /** Oracle: exhaustive search in tests/support/brute-force.ts; validity by tests/support/check-schedule.ts. */
+  it('finds a schedule exactly when there is one, and none that ends earlier exists', () => {
+    const seen = { planned: 0, conflict: 0, undecided: 0 };
+    fc.assert(
+      fc.property(randomProblem(tiny), (p) => {
+        fc.pre(checkProblem(p).length === 0);
+        const outcome = schedule(p, { certainty: 0.5, seed: 1 });
+        seen[outcome.status]++;
+        expect(outcome.status === 'planned').toBe(anySchedule(p));
+        if (outcome.status !== 'planned') return;
+        expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
+        expect(anySchedule(p, new Map(), readyAt(p, outcome.schedule.starts) - 1)).toBe(false);
+      }),
+      { numRuns: 120, seed: 21 },
+    );
+    expect(seen.undecided).toBe(0);
+    expect(Math.min(seen.planned, seen.conflict)).toBeGreaterThan(20);
+  });
+
+  /** The partial order is what lets a plan shift: later starts that obey it must never overload a resource. */
+  it('posts precedences that keep resources sufficient when stages shift', () => {
+    fc.assert(
+      fc.property(randomProblem({ ...tiny, stages: 6, until: 60 }), fc.array(fc.nat(8)), (p, delays) => {
+        const loose: Problem = {
+          ...p,
+          resources: p.resources.map((resource) => ({ ...resource, busy: [] })),
+          stages: p.stages.map(({ id, duration, uses }) => ({ id, duration, uses })),
+        };
+        const outcome = schedule(loose, { certainty: 0.5, seed: 1 });
+        if (outcome.status !== 'planned') return;
+        const shifted = shift(loose, outcome.schedule, delays);
+        const onlyResources = { ...loose, lags: [], until: 10_000 };
+        expect(scheduleFaults(onlyResources, { starts: shifted, certainty: 0.5 })).toEqual([]);
+      }),
+      { numRuns: 200, seed: 22 },
+    );
+  });
+
+  /** Whether the parts are feasible is asked of schedule itself, which the test above holds against brute force. */
+  it('explains a conflict over resources by requirements none of which can be left out', () => {
+    let withResource = 0;
+    fc.assert(
+      fc.property(randomProblem(tiny), fc.boolean(), (random, crowded) => {
+        const p = crowded ? crowd(random) : random;
+        fc.pre(checkProblem(p).length === 0);
+        const outcome = schedule(p, { certainty: 0.5, seed: 1 });
+        if (outcome.status !== 'conflict') return;
+        const { requirements } = outcome;
+        if (requirements.some((r) => r.kind === 'resource')) withResource++;
+        expect(schedule(stripped(p, requirements), { certainty: 0.5, seed: 1 }).status).toBe('conflict');
+        for (const dropped of requirements) {
+          const rest = stripped(
+            p,
+            requirements.filter((requirement) => requirement !== dropped),
+          );
+          expect(schedule(rest, { certainty: 0.5, seed: 1 }).status).toBe('planned');
+        }
+      }),
+      { numRuns: 300, seed: 23 },
+    );
+    expect(withResource).toBeGreaterThan(20);
+  });
+
+  it('answers the same for the same seed', () => {
+    fc.assert(
+      fc.property(randomProblem({ ...tiny, stages: 8, until: 40 }), fc.nat(), (p, seed) => {
+        expect(schedule(p, { certainty: 0.5, seed })).toEqual(schedule(p, { certainty: 0.5, seed }));
+      }),
+      { numRuns: 50, seed: 24 },
+    );
+  });
+
+  it('leaves stages where they were if that still works, and moves only what must move', () => {
+    const p: Problem = {
+      ...plain,
+      ...oneHand,
+      stages: [
+        { id: 'a', duration: 10, uses: hands, fixed: 25 },
+        { id: 'b', duration: 10, uses: hands, previous: 30 },
+        { id: 'c', duration: 10, uses: hands, previous: 70 },
+        { id: 'd', duration: 10, uses: hands, previous: 40 },
+      ],
+    };
+    const outcome = schedule(p, { certainty: 0.5, seed: 1 });
+    // `a` now runs until 35, so `b` cannot stay at 30; 0 is free and nobody else has to move.
+    expect(outcome).toMatchObject({
+      schedule: {
+        starts: new Map([
+          ['a', 25],
+          ['b', 0],
+          ['c', 70],
+          ['d', 40],
+        ]),
+      },
+    });
+  });
+
+  it('joins two sittings into one where nothing is lost by it', () => {
+    const p: Problem = {
+      ...plain,
+      ...oneHand,
+      until: 1000,
+      stages: [
+        { id: 'cast', duration: 30, uses: hands, calendar: 'day' },
+        { id: 'dough', duration: 30, uses: hands, calendar: 'day' },
+        { id: 'press', duration: 30, uses: hands, calendar: 'day' },
+      ],
+      lags: [
+        { id: 'set', from: 'cast', point: 'end', to: 'press', atLeast: known(500) },
+        { id: 'rest', from: 'cast', point: 'end', to: 'dough', atLeast: known(200) },
+        { id: 'use', from: 'dough', point: 'end', to: 'press', atLeast: known(0) },
+      ],
+      calendars: { day: [{ from: 0, to: 1000 }] },
+    };
+    const outcome = schedule(p, { certainty: 0.5, seed: 1 });
+    if (outcome.status !== 'planned') throw new Error(outcome.status);
+    expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
+    expect(readyAt(p, outcome.schedule.starts)).toBe(560);
+    // As early as can be, dough would come at 230 and be a sitting of its own.
+    expect(outcome.schedule.starts.get('dough')).toBe(500);
+    expect(sittings(p, outcome.schedule.starts)).toEqual([
+      { start: 0, end: 30, stages: ['cast'] },
+      { start: 500, end: 560, stages: ['dough', 'press'] },
+    ]);
+  });
+
+  it('says undecided when the limit runs out', () => {
+    const stages = ['a', 'b', 'c'].map((id) => ({ id, duration: 10, uses: hands }));
+    const outcome = schedule({ ...plain, ...oneHand, stages }, { certainty: 0.5, seed: 1, limit: 1 });
+    expect(outcome).toEqual({ status: 'undecided', reason: 'limit' });
+  });
+});
+
+/** Every stage later by its delay and then by as much as the posted precedences ask; holds keep their length or grow. */
+function shift(
+  p: Problem,
+  {
+    starts,
+    precedences,
+  }: { starts: ReadonlyMap<string, number>; precedences: readonly { before: string; after: string }[] },
+  delays: readonly number[],
+): Map<string, number> {
+  const shifted = new Map(p.stages.map(({ id }, i) => [id, starts.get(id)! + (delays[i] ?? 0)]));
+  const inOrder = [...p.stages].sort((a, b) => starts.get(a.id)! - starts.get(b.id)!);
+  for (let changed = true; changed;) {
+    changed = false;
+    for (const { id, duration } of inOrder) {
+      for (const { before, after } of precedences) {
+        if (before !== id || shifted.get(after)! >= shifted.get(id)! + duration) continue;
+        shifted.set(after, shifted.get(id)! + duration);
+        changed = true;
+      }
+    }
+  }
+  return shifted;
+}
+
+/** Few lags, little time and one pair of hands that everything needs. */
+function crowd(p: Problem): Problem {
+  const stages = p.stages.map(({ id, duration }) => ({ id, duration, uses: hands }));
+  return { ...p, stages, lags: p.lags.slice(0, 1), until: 4 };
+}
+
+/** The problem stripped to the requirements named, without the library's own way of doing so. */
+function stripped(p: Problem, requirements: readonly Requirement[]): Problem {
+  const has = (kind: string, of: string): boolean =>
+    requirements.some((r) => r.kind === kind && Object.values(r).includes(of));
+  const on = (resource: string, stage: string): boolean =>
+    requirements.some((r) => r.kind === 'resource' && r.resource === resource && r.stages.includes(stage));
+  return {
+    ...p,
+    until: requirements.some((r) => r.kind === 'horizon') ? p.until : 1_000_000,
+    stages: p.stages.map((stage) => ({
+      id: stage.id,
+      duration: stage.duration,
+      uses: stage.uses.filter((use) => on(use.resource, stage.id)),
+      ...(has('calendar', stage.id) && { calendar: stage.calendar! }),
+      ...(has('earliest', stage.id) && { earliest: stage.earliest! }),
+      ...(has('latest', stage.id) && { latest: stage.latest! }),
+      ...(has('fixed', stage.id) && { fixed: stage.fixed! }),
+    })),
+    lags: p.lags.map(({ atLeast, atMost, ...lag }) => ({
+      ...lag,
+      ...(atLeast && has('lag-at-least', lag.id) && { atLeast }),
+      ...(atMost && has('lag-at-most', lag.id) && { atMost }),
+    })),
+    holds: p.holds.filter((hold) => on(hold.resource, hold.from) && on(hold.resource, hold.to)),
+  };
+}
