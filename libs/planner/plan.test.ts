@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { checkProblem, odds, plan, schedule } from '#planner';
+import { scheduleFaults } from '../../tests/support/check-schedule.js';
+import { tileProblem } from '../../tests/support/tile-problem.js';
+
+describe('plan', () => {
+  const p = tileProblem();
+  const best = plan(p, { seed: 1, scenarios: 1000 });
+
+  it('plans the example run, and nothing is wrong with the schedule', () => {
+    expect(checkProblem(p)).toEqual([]);
+    if (best.outcome.status !== 'planned') throw new Error(best.outcome.status);
+    expect(scheduleFaults(p, best.outcome.schedule)).toEqual([]);
+  });
+
+  it('chooses no worse odds than any certainty on its own', () => {
+    let compared = 0;
+    for (const certainty of [0.9, 0.85, 0.8, 0.7, 0.6, 0.5]) {
+      const outcome = schedule(p, { certainty, seed: 1 });
+      if (outcome.status !== 'planned') continue;
+      compared++;
+      const { probability } = odds(p, outcome.schedule, { seed: 1, scenarios: 1000 });
+      expect(best.odds?.probability).toBeGreaterThanOrEqual(probability);
+    }
+    expect(compared).toBeGreaterThan(1);
+  });
+
+  it('says what stands in the way when no certainty gives a schedule', () => {
+    const cut = { ...p, until: 2 * 1440 };
+    const { outcome, odds: none } = plan(cut, { seed: 1, scenarios: 100 });
+    expect(none).toBeNull();
+    expect(outcome).toMatchObject({ status: 'conflict' });
+    expect(outcome.status === 'conflict' && outcome.requirements).toContainEqual({ kind: 'horizon' });
+  });
+});

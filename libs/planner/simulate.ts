@@ -1,0 +1,179 @@
+import { medianAbove, type Draws } from './draws.js';
+import { nextIn } from './domains.js';
+import { raise } from './fixed-point.js';
+import type { Network } from './network.js';
+import type { Requirement } from './problem.js';
+import type { Rehearsal, UncertainLag } from './rehearsal.js';
+
+/** Where a scenario was lost, and what was missed there. */
+export interface Loss {
+  readonly stage: number;
+  readonly missed: Requirement;
+}
+
+/**
+ * Lives through the plan as she would, scenario by scenario, never knowing a draw before it shows. Stages come in
+ * the order of their times, none before its planned start. When a stage is due she tests what is to have set by then
+ * and what later stages wait for: what is ready is ready; for the rest she goes by the median of what it may still
+ * take. If that pushes the stage at hand, because something rigid hangs on it, she waits; else she does it. A stage
+ * that is not ready is tried again `retestMin` later in the same hours, or when the hours next open.
+ * @returns a function from scenario number to the loss, or undefined when every window was met
+ */
+export function simulator(
+  plan: Rehearsal,
+  draws: Draws,
+  retestMin: number,
+): (scenario: number) => Loss | undefined {
+  const { likely, starts, uncertain } = plan;
+  const values = uncertain.map(({ draw }) => draws.get(draw)!);
+  const world: World = {
+    plan,
+    retestMin,
+    x: new Float64Array(likely.count),
+    saved: new Float64Array(likely.count),
+    done: new Uint8Array(likely.count),
+    actual: new Float64Array(uncertain.length),
+  };
+  return (scenario) => {
+    world.x.set(starts);
+    world.done.fill(0);
+    world.done.fill(1, likely.stageCount);
+    uncertain.forEach(({ median, sigma }, k) => {
+      world.actual[k] = median * Math.exp(sigma * values[k]![scenario]!);
+    });
+    for (let j = nextStage(world); j >= 0; j = nextStage(world)) {
+      const loss = attempt(world, j);
+      if (loss) return loss;
+    }
+    return undefined;
+  };
+}
+
+interface World {
+  readonly plan: Rehearsal;
+  readonly retestMin: number;
+  /** Real starts of what is done, expected starts of the rest. */
+  readonly x: Float64Array;
+  readonly saved: Float64Array;
+  readonly done: Uint8Array;
+  /** What each uncertain lag turns out to be. */
+  readonly actual: Float64Array;
+}
+
+function nextStage({ plan, x, done }: World): number {
+  let next = -1;
+  for (let i = 0; i < plan.likely.stageCount; i++) {
+    if (done[i] === 1) continue;
+    if (next < 0 || x[i]! < x[next]! || (x[i] === x[next] && plan.rank[i]! < plan.rank[next]!)) next = i;
+  }
+  return next;
+}
+
+/** Does stage `j` if it is ready and wise, or moves it on. */
+function attempt(world: World, j: number): Loss | undefined {
+  const { x, plan } = world;
+  const now = x[j]!;
+  const late = unready(world, j, now);
+  if (late !== undefined) return moveOn(world, j, late);
+  const pushed = foresee(world, now);
+  if (pushed.length > 0) {
+    const loss = push(world, pushed);
+    if (loss) return loss;
+    if (x[j]! > now) {
+      const at = nextIn(plan.likely.domains[j]!, Math.max(x[j]!, now + world.retestMin));
+      if (Number.isNaN(at)) return { stage: j, missed: limitOf(world, j) };
+      x[j] = at;
+      return push(world, [j]);
+    }
+  }
+  world.done[j] = 1;
+  return missedBy(world, j);
+}
+
+/** The lag that stage `j` would have to wait for and that has not come about by now. */
+function unready({ plan, done, x, actual }: World, j: number, now: number): number | undefined {
+  const found = plan.uncertain.findIndex(
+    ({ side, from, to, offset }, k) =>
+      side === 'at-least' && to === j && done[from] === 1 && x[from]! + offset + actual[k]! > now,
+  );
+  return found < 0 ? undefined : found;
+}
+
+/** The next test of stage `j` that matters: between two tests nothing else is due. */
+function moveOn(world: World, j: number, k: number): Loss | undefined {
+  const { x, plan, done, actual, retestMin } = world;
+  const { from, offset, requirement } = plan.uncertain[k]!;
+  const readyAt = x[from]! + offset + actual[k]!;
+  let other = Infinity;
+  for (let i = 0; i < plan.likely.stageCount; i++) {
+    if (done[i] === 0 && i !== j) other = Math.min(other, x[i]!);
+  }
+  let at = x[j]!;
+  do at = nextIn(plan.likely.domains[j]!, at + retestMin);
+  while (at < readyAt && at <= other);
+  if (Number.isNaN(at)) return { stage: j, missed: requirement };
+  x[j] = at;
+  return push(world, [j]);
+}
+
+/** Raises the stages that wait for something not ready yet to when it is likely to be; returns those raised. */
+function foresee({ plan, done, x, actual }: World, now: number): number[] {
+  const pushed: number[] = [];
+  plan.uncertain.forEach((lag, k) => {
+    const { from, to, offset, side } = lag;
+    if (side !== 'at-least' || done[from] === 0 || done[to] === 1) return;
+    const since = x[from]! + offset;
+    if (since > now || since + actual[k]! <= now) return;
+    const at = nextIn(plan.likely.domains[to]!, Math.ceil(since + likelyLength(lag, now - since)));
+    if (at > x[to]!) {
+      x[to] = at;
+      pushed.push(to);
+    }
+  });
+  return pushed;
+}
+
+/** The median of a length that has lasted `elapsed` minutes and has not come about. */
+function likelyLength({ median, sigma, below }: UncertainLag, elapsed: number): number {
+  if (elapsed <= 0) return median;
+  return median * Math.exp(sigma * medianAbove(Math.log(elapsed / median) / sigma, below));
+}
+
+/** Lets the rest of the plan follow: at likely values if that can be, else as far as the known lags ask. */
+function push({ plan, x, saved, done }: World, seeds: readonly number[]): Loss | undefined {
+  saved.set(x);
+  if (raise(plan.likely, x, seeds, done) < 0) return undefined;
+  x.set(saved);
+  const stuck = raise(plan.certain, x, seeds, done);
+  if (stuck < 0) return undefined;
+  return { stage: stuck, missed: limitOf({ plan }, stuck) };
+}
+
+/** What is broken now that stage `j` has started: a known lag to, or an uncertain one from, what was done before. */
+function missedBy({ plan, x, done, actual }: World, j: number): Loss | undefined {
+  const { certain, uncertain } = plan;
+  const broken = brokenEdge(certain, x, done, j);
+  if (broken) return { stage: j, missed: broken };
+  const missed = uncertain.find(({ from, to, offset, side }, k) => {
+    if ((from !== j && to !== j) || done[from] === 0 || done[to] === 0) return false;
+    const passed = x[to]! - (x[from]! + offset);
+    return side === 'at-least' ? passed < actual[k]! : passed > actual[k]!;
+  });
+  return missed && { stage: j, missed: missed.requirement };
+}
+
+function brokenEdge(net: Network, x: Float64Array, done: Uint8Array, j: number): Requirement | undefined {
+  for (const e of net.out[j]!) {
+    const i = net.to[e]!;
+    if (done[i] === 1 && x[i]! < x[j]! + net.weight[e]!) return net.tags[e] ?? undefined;
+  }
+  return undefined;
+}
+
+/** What keeps a stage from starting any later. */
+function limitOf({ plan }: Pick<World, 'plan'>, i: number): Requirement {
+  const stage = plan.p.stages[i]!;
+  if (stage.fixed !== undefined) return { kind: 'fixed', stage: stage.id };
+  if (stage.latest !== undefined && stage.latest <= plan.p.until) return { kind: 'latest', stage: stage.id };
+  return { kind: 'horizon' };
+}
