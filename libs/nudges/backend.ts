@@ -11,7 +11,7 @@ export interface Producer extends Pick<
   on(event: 'error', listener: (error: Error) => void): unknown;
 }
 
-export interface Consumer extends Pick<Worker, 'close' | 'disconnect'> {
+export interface Consumer extends Pick<Worker, 'close' | 'disconnect' | 'run' | 'waitUntilReady'> {
   on(event: 'error', listener: (error: Error) => void): unknown;
   on(event: 'failed', listener: (job: Job | undefined, error: Error) => void): unknown;
 }
@@ -26,6 +26,7 @@ export interface ConsumerSettings {
 export interface Backend {
   readonly name: 'postgres' | 'redis';
   openProducer(): Producer;
+  /** The consumer takes no jobs until it is told to run, which it must not be before it is ready. */
   openConsumer(handle: Processor, settings: ConsumerSettings): Consumer;
 }
 
@@ -80,7 +81,12 @@ function redisBackend(url: string): Backend {
 
 function workerOptions({ concurrency, lockMs }: ConsumerSettings) {
   return {
+    // Over PostgreSQL a worker whose first connection fails keeps that failure for good, and when it runs
+    // anyway it asks again without pause, so that the process does nothing else any more.
+    autorun: false,
     concurrency,
+    // After a refused connection; the default of 15 s is how late nudges would be, and a stop would have to wait.
+    runRetryDelay: LONGEST_RECONNECT_PAUSE_MS,
     lockDuration: lockMs,
     stalledInterval: Math.ceil(lockMs / 2),
     // The default of 1 would fail an alarm whose worker was killed twice, though nothing is wrong with it.

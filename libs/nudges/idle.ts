@@ -1,27 +1,25 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import type { Producer } from './backend.js';
-import type { Clock } from './clock.js';
 
 const POLL_MS = 20;
 
 /**
- * Waits until the queue holds no job that is due by the given clock: none running, none ready to run, and none that
- * waits for a retry of something already due.
+ * Waits until the queue has nothing to do now: no job is running, ready to run, or between two tries. Alarms set for
+ * later do not count, nor do those of moved or cancelled nudges, which lie in the queue until their old time.
  */
-export async function untilIdle(producer: Producer, clock: Clock): Promise<void> {
-  while (!(await isIdle(producer, clock))) await pause(POLL_MS);
+export async function untilIdle(producer: Producer): Promise<void> {
+  while (!(await isIdle(producer))) await pause(POLL_MS);
 }
 
-async function isIdle(producer: Producer, clock: Clock): Promise<boolean> {
-  const counts = await producer.getJobCounts('active', 'waiting', 'prioritized');
-  if (Object.values(counts).some((count) => count > 0)) return false;
-  const now = clock.now().getTime();
+async function isIdle(producer: Producer): Promise<boolean> {
+  if (await isBusy(producer)) return false;
   const delayed = await producer.getDelayed();
-  return !delayed.some((job) => dueTime(job.data) <= now);
+  if (delayed.some(({ attemptsMade }) => attemptsMade > 0)) return false;
+  // The two reads are not one: a job whose pause ended in between was in neither.
+  return !(await isBusy(producer));
 }
 
-/** Jobs without a due time of their own follow from something that has happened, so they are always due. */
-function dueTime(data: unknown): number {
-  if (typeof data !== 'object' || data === null || !('dueAt' in data)) return Number.NEGATIVE_INFINITY;
-  return Date.parse(String(data.dueAt));
+async function isBusy(producer: Producer): Promise<boolean> {
+  const counts = await producer.getJobCounts('active', 'waiting', 'prioritized');
+  return Object.values(counts).some((count) => count > 0);
 }

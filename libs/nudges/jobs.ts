@@ -66,14 +66,21 @@ export function alarmJob({ id, version, dueAt }: WaitingNudge, now: Date): NewJo
 export function sendJob(channel: string, nudge: DeliveredNudge): NewJob {
   return {
     name: 'send',
-    data: { channel, nudge },
+    data: { channel, nudge: onlyKnown(nudge) },
     opts: {
       jobId: `send-${channel}-${nudge.id}`,
-      attempts: 8,
-      backoff: { type: 'exponential', delay: 5_000 },
+      // 1, 2, 4 … 256 seconds: nearly nine minutes in all.
+      attempts: 10,
+      backoff: { type: 'exponential', delay: 1_000 },
       removeOnComplete: true,
       // Nothing adds this id again, so what could not be sent may stay a while for whoever asks why.
       removeOnFail: { age: 14 * 24 * 60 * 60 },
     },
   };
+}
+
+/** A store may hand out more than was asked for; the payload's schema takes no more than it knows. */
+function onlyKnown(nudge: DeliveredNudge): DeliveredNudge {
+  const { id, workshopId, runId, stage, attempt, kind, text, dueAt, deliveredAt, sequence } = nudge;
+  return { id, workshopId, runId, stage, attempt, kind, text, dueAt, deliveredAt, sequence };
 }

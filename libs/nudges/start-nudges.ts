@@ -1,14 +1,14 @@
-import { backendFor, type Backend, type Consumer } from './backend.js';
+import { backendFor, type Backend, type Producer } from './backend.js';
 import type { Channel } from './channels/channel.js';
 import type { Clock } from './clock.js';
 import { untilIdle } from './idle.js';
 import { reasonOf, type Log } from './log.js';
 import type { NudgeStore } from './nudge-store.js';
+import { processorFor } from './process-job.js';
 import { addJobs, openQueue, type NudgeQueue } from './queue.js';
-import { reportErrors } from './report-errors.js';
 import { sweepOnce, type SweepCount } from './sweep.js';
 import { within } from './within.js';
-import { processorFor } from './worker.js';
+import { openWorker } from './worker.js';
 
 export interface NudgesOptions {
   readonly store: NudgeStore;
@@ -31,7 +31,7 @@ export interface Nudges {
   readonly queue: NudgeQueue;
   /** Sweeps now, after any sweep that is under way. Rejects when the store or the queue does not answer. */
   sweep(): Promise<SweepCount>;
-  /** Resolves when nothing that is due by the clock is left in the queue. */
+  /** Resolves when no job is running, ready to run or between two tries. With a clock moved by hand, sweep first. */
   idle(): Promise<void>;
   health(): Promise<QueueHealth>;
   /** Lets running jobs end, then closes the queue. The store stays open; it belongs to the caller. */
@@ -45,7 +45,6 @@ export interface QueueHealth {
 
 const SWEEPS_AHEAD = 10;
 const HEALTH_MS = 1_000;
-const LONGEST_STOP_MS = 10_000;
 
 /**
  * Starts delivering: a queue, a worker on it, and the sweep that keeps it in step with the store, at once and then
@@ -56,45 +55,49 @@ const LONGEST_STOP_MS = 10_000;
  */
 export async function startNudges(options: NudgesOptions): Promise<Nudges> {
   const { store, databaseUrl, redisUrl, clock, log, channels, concurrency, sweepEveryMs } = options;
+  const { lockMs = 10_000 } = options;
   const backend = backendFor(redisUrl === undefined ? { databaseUrl } : { redisUrl });
   const horizonMs = SWEEPS_AHEAD * sweepEveryMs;
   const queue = openQueue({ backend, clock, log, horizonMs });
-  if (backend.name === 'postgres') await queue.producer.waitUntilReady();
-
-  const processor = processorFor({
+  const { producer } = queue;
+  const process = processorFor({
     store,
     channels,
     clock,
     log,
-    queueJobs: (jobs) => addJobs(queue.producer, jobs),
+    queueJobs: (jobs) => addJobs(producer, jobs),
   });
-  const worker = backend.openConsumer(processor, { concurrency, lockMs: options.lockMs ?? 10_000 });
-  reportErrors(worker, 'worker', log, clock);
-  worker.on('failed', (job, error) => {
-    log.error('A nudge job failed', { job: job?.id, attempt: job?.attemptsMade, reason: error.message });
-  });
+  const worker = openWorker({ backend, process, clock, log, concurrency, lockMs });
+  const ready = Promise.all([producer.waitUntilReady(), worker.running]);
+  if (backend.name === 'postgres') {
+    await ready.catch(async (error: unknown) => {
+      await Promise.all([worker.stop(), queue.stop()]);
+      throw error;
+    });
+  } else {
+    ready.catch((error: unknown) => log.error('Nudges are not delivered', { reason: reasonOf(error) }));
+  }
 
+  let stopping: Promise<void> | undefined;
+  const stop = async (): Promise<void> => {
+    await stopSweeping();
+    await worker.stop();
+    await queue.stop();
+  };
   let last: Promise<unknown> = Promise.resolve();
   const sweep = (): Promise<SweepCount> => {
-    const run = last.then(() => sweepOnce({ store, producer: queue.producer, clock, log, horizonMs }));
+    const run = last.then(() => sweepOnce({ store, producer, clock, log, horizonMs }));
     last = run.catch(() => undefined);
     return run;
   };
   const stopSweeping = repeat(sweepEveryMs, async () => {
     await sweep().catch((error: unknown) => log.warn('A sweep failed', { reason: reasonOf(error) }));
   });
-
-  let stopping: Promise<void> | undefined;
-  const stop = async (): Promise<void> => {
-    await stopSweeping();
-    await closeWorker(worker, log);
-    await queue.stop();
-  };
   return {
     queue,
     sweep,
-    idle: () => untilIdle(queue.producer, clock),
-    health: async () => ({ queue: await queueState(queue.producer), backend: backend.name }),
+    idle: () => untilIdle(producer),
+    health: async () => ({ queue: await queueState(producer), backend: backend.name }),
     stop: () => (stopping ??= stop()),
   };
 }
@@ -117,20 +120,11 @@ function repeat(pauseMs: number, work: () => Promise<void>): () => Promise<void>
   };
 }
 
-async function queueState(producer: ReturnType<typeof openQueue>['producer']): Promise<'up' | 'down'> {
+async function queueState(producer: Producer): Promise<'up' | 'down'> {
   try {
     await within(HEALTH_MS, 'count', producer.getJobCounts('active'));
     return 'up';
   } catch {
     return 'down';
-  }
-}
-
-async function closeWorker(worker: Consumer, log: Log): Promise<void> {
-  try {
-    await within(LONGEST_STOP_MS, 'close', worker.close());
-  } catch (error) {
-    log.warn('The nudge worker did not close in order', { reason: reasonOf(error) });
-    await within(HEALTH_MS, 'disconnect', worker.disconnect()).catch(() => undefined);
   }
 }

@@ -1,69 +1,47 @@
-import { DelayedError, UnrecoverableError, type Job, type Processor } from 'bullmq';
-import { parseWith } from '#contract';
-import { pathText } from '#units';
-import type { Channel } from './channels/channel.js';
-import { deliverToInbox } from './channels/inbox.js';
+import type { Processor } from 'bullmq';
+import type { Backend, Consumer, ConsumerSettings } from './backend.js';
 import type { Clock } from './clock.js';
-import { payloads, sendJob, type JobName, type NewJob, type Payload } from './jobs.js';
-import type { Log } from './log.js';
-import type { NudgeStore } from './nudge-store.js';
+import { reasonOf, type Log } from './log.js';
+import { reportErrors } from './report-errors.js';
+import { within } from './within.js';
 
-export interface WorkerParts {
-  readonly store: NudgeStore;
-  readonly channels: readonly Channel[];
+export interface OpenWorker {
+  /** Resolves when the worker takes jobs; rejects when it never will. */
+  readonly running: Promise<void>;
+  /** Lets running jobs end, within a limit, and closes the worker's connections. */
+  stop(): Promise<void>;
+}
+
+export interface WorkerParts extends ConsumerSettings {
+  readonly backend: Backend;
+  readonly process: Processor;
   readonly clock: Clock;
   readonly log: Log;
-  /** Queues the jobs that follow from a delivery. */
-  readonly queueJobs: (jobs: readonly NewJob[]) => Promise<void>;
 }
 
-/**
- * What the worker does with a job. One whose name this version does not know, or whose payload it cannot read, fails
- * for good instead of passing for done.
- */
-export function processorFor(parts: WorkerParts): Processor {
-  const handlers: Record<JobName, Processor> = {
-    deliver: (job, token) => deliver(parts, read('deliver', job), job, token),
-    send: (job) => send(parts, read('send', job)),
-  };
-  return (job, token) => {
-    if (!Object.hasOwn(handlers, job.name)) {
-      throw new UnrecoverableError(`There is no handler for the job “${job.name}”.`);
-    }
-    return handlers[job.name as JobName](job, token);
-  };
+const LONGEST_CLOSE_MS = 10_000;
+const LONGEST_DISCONNECT_MS = 1_000;
+
+/** Opens the consuming end, which takes jobs as soon as its store answers. */
+export function openWorker({ backend, process, clock, log, ...settings }: WorkerParts): OpenWorker {
+  const consumer = backend.openConsumer(process, settings);
+  reportErrors(consumer, 'worker', log, clock);
+  consumer.on('failed', (job, error) => {
+    log.error('A nudge job failed', { job: job?.id, attempt: job?.attemptsMade, reason: error.message });
+  });
+  const running = consumer.waitUntilReady().then(() => {
+    consumer
+      .run()
+      .catch((error: unknown) => log.error('The nudge worker ended', { reason: reasonOf(error) }));
+  });
+  return { running, stop: () => close(consumer, log) };
 }
 
-async function deliver(
-  { store, channels, clock, log, queueJobs }: WorkerParts,
-  { id, version, dueAt }: Payload<'deliver'>,
-  job: Job,
-  token: string | undefined,
-): Promise<void> {
-  const now = clock.now();
-  const early = dueAt.getTime() - now.getTime();
-  if (early > 0) {
-    // The queue times its jobs by the machine's clock, which is not always the one that counts here.
-    await job.moveToDelayed(Date.now() + early, token);
-    throw new DelayedError();
+async function close(consumer: Consumer, log: Log): Promise<void> {
+  try {
+    await within(LONGEST_CLOSE_MS, 'close', consumer.close());
+  } catch (error) {
+    log.warn('The nudge worker did not close in order', { reason: reasonOf(error) });
+    await within(LONGEST_DISCONNECT_MS, 'disconnect', consumer.disconnect()).catch(() => undefined);
   }
-  const nudge = await deliverToInbox(store, id, version, now);
-  if (nudge === null) {
-    log.debug('Nothing to deliver: done before, cancelled or moved', { id, version });
-    return;
-  }
-  await queueJobs(channels.map(({ name }) => sendJob(name, nudge)));
-}
-
-async function send({ channels }: WorkerParts, { channel, nudge }: Payload<'send'>): Promise<void> {
-  const known = channels.find(({ name }) => name === channel);
-  if (known === undefined) throw new UnrecoverableError(`There is no channel “${channel}” here.`);
-  await known.send(nudge);
-}
-
-function read<Name extends JobName>(name: Name, job: Job): Payload<Name> {
-  const parsed = parseWith(payloads[name], job.data);
-  if (parsed.ok) return parsed.value as Payload<Name>;
-  const issues = parsed.issues.map(({ path, message }) => `${pathText(path)}: ${message}`);
-  throw new UnrecoverableError(`The job “${name}” cannot be read. ${issues.join(' ')}`);
 }

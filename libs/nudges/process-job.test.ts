@@ -1,0 +1,81 @@
+import { UnrecoverableError, type Job } from 'bullmq';
+import { describe, expect, it } from 'vitest';
+import type { NewJob } from './jobs.js';
+import type { DeliveredNudge } from './nudge-store.js';
+import { processorFor } from './process-job.js';
+
+const id = '01939a3e-7c00-7000-8000-000000000001';
+const at = new Date('2026-11-27T18:00:00Z');
+const nudge: DeliveredNudge = {
+  id,
+  workshopId: '01939a3e-7c00-7000-8000-000000000002',
+  runId: '01939a3e-7c00-7000-8000-000000000003',
+  stage: 'unmould',
+  attempt: 1,
+  kind: 'window-opens',
+  text: 'The unmould window opens.',
+  dueAt: at,
+  deliveredAt: at,
+  sequence: 7,
+};
+
+/** What a processor does with one job as it comes out of a queue, that is, after a trip through JSON. */
+async function run(name: string, data: unknown, claimed: DeliveredNudge | null = nudge) {
+  const queued: NewJob[] = [];
+  const sent: DeliveredNudge[] = [];
+  const claims: unknown[] = [];
+  const silent = () => undefined;
+  const process = processorFor({
+    store: {
+      due: async () => [],
+      claim: async (...args) => {
+        claims.push(args);
+        return claimed;
+      },
+    },
+    channels: [{ name: 'bell', send: async (got) => void sent.push(got) }],
+    clock: { now: () => at },
+    log: { debug: silent, info: silent, warn: silent, error: silent },
+    queueJobs: async (jobs) => void queued.push(...jobs),
+  });
+  await process({ name, data: JSON.parse(JSON.stringify(data)) as unknown } as Job);
+  return { queued, sent, claims };
+}
+
+describe('a job from the queue', () => {
+  it('claims the nudge at the version it was queued with and hands it to each channel', async () => {
+    const { claims, queued } = await run('deliver', { id, version: 3, dueAt: at });
+    expect(claims).toEqual([[id, 3, at]]);
+    expect(queued.map(({ name, data }) => ({ name, data }))).toEqual([
+      { name: 'send', data: { channel: 'bell', nudge } },
+    ]);
+  });
+
+  it('hands over no more than the next job can read, whatever else the store returns', async () => {
+    const generous = { ...nudge, run: 'first-tide', status: 'delivered' };
+    const { queued } = await run('deliver', { id, version: 1, dueAt: at }, generous);
+    const { sent } = await run('send', queued[0]?.data);
+    expect(sent).toEqual([nudge]);
+  });
+
+  it('does nothing more when there is nothing to claim', async () => {
+    expect((await run('deliver', { id, version: 1, dueAt: at }, null)).queued).toEqual([]);
+  });
+
+  it.each([
+    ['an unknown name', 'constructor', {}, /no handler for the job “constructor”/],
+    ['no version', 'deliver', { id, dueAt: at }, /version: Found nothing/],
+    [
+      'a version of nought',
+      'deliver',
+      { id, version: 0, dueAt: at },
+      /version: Found 0; accepted: at least 1/,
+    ],
+    ['a field of a later program', 'deliver', { id, version: 1, dueAt: at, colour: 1 }, /no field “colour”/],
+    ['a channel that is not here', 'send', { channel: 'pigeon', nudge }, /no channel “pigeon”/],
+  ])('fails for good with %s', async (_, name, data, message) => {
+    const failure = run(name, data);
+    await expect(failure).rejects.toThrow(message);
+    await expect(failure).rejects.toBeInstanceOf(UnrecoverableError);
+  });
+});
