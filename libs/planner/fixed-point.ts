@@ -56,7 +56,7 @@ export function raise(
         depth[j] = 0;
       } else {
         depth[j] = depth[i]! + 1;
-        if (depth[j]! >= net.count) return j;
+        if (depth[j] >= net.count) return j;
       }
       push(j);
     }

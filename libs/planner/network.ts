@@ -88,6 +88,6 @@ export function dropEdges(net: Network, size: number): void {
 /** The same network backwards in time: its least solution is the greatest of `net`, negated. Edge numbers stay. */
 export function mirror(net: Network): Network {
   const back = emptyNetwork(net.stageCount, net.duration, net.domains.map(mirrorDomain), net.fixed);
-  net.from.forEach((from, e) => addEdge(back, net.to[e]!, from, net.weight[e]!, net.tags[e]!));
+  net.from.forEach((from, e) => addEdge(back, net.to[e]!, from, net.weight[e]!, net.tags[e]));
   return back;
 }

@@ -1,6 +1,9 @@
 import lognormalCdf from '@stdlib/stats-base-dists-lognormal-cdf';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { odds, schedule, type Length, type Problem, type Schedule } from '#planner';
+import { checkProblem, odds, schedule, type Length, type Problem, type Schedule } from '#planner';
+import { scheduleFaults } from '../../tests/support/check-schedule.js';
+import { randomProblem } from '../../tests/support/random-problem.js';
 import { tileProblem } from '../../tests/support/tile-problem.js';
 
 const plain = { holds: [], resources: [], calendars: {}, draws: {}, from: 0, until: 100_000 };
@@ -120,6 +123,23 @@ describe('odds', () => {
       scenarios: 10,
     });
     expect(found).toEqual({ probability: 1, standardError: 0, scenarios: 10, seed: 1, losses: [] });
+  });
+
+  /** Nothing is left to chance, so the schedule, valid by the independent checker, is simply carried out. */
+  it('is 1 for every valid schedule of known lags, whatever its resources and hours', () => {
+    let planned = 0;
+    fc.assert(
+      fc.property(randomProblem({ stages: 6, until: 40, calendars: true, resources: true }), (p) => {
+        fc.pre(checkProblem(p).length === 0);
+        const outcome = schedule(p, { certainty: 0.5, seed: 1 });
+        if (outcome.status !== 'planned') return;
+        planned++;
+        expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
+        expect(odds(p, outcome.schedule, { seed: 1, scenarios: 1 }).losses).toEqual([]);
+      }),
+      { numRuns: 300, seed: 31 },
+    );
+    expect(planned).toBeGreaterThan(60);
   });
 
   const tiles = tileProblem();

@@ -1,7 +1,7 @@
 import { sampleDraws } from './draws.js';
 import { oddsOver } from './odds.js';
 import type { Certainty, Odds, Problem, Schedule, ScheduleOutcome } from './problem.js';
-import { schedule } from './schedule.js';
+import { place, schedule } from './schedule.js';
 
 /** From cautious to likely. The cautious plan is not always the best: it may open a window past its close. */
 const CERTAINTIES: readonly Certainty[] = [0.9, 0.85, 0.8, 0.7, 0.6, 0.5];
@@ -24,28 +24,26 @@ export function plan(
   const { seed, scenarios, certainties = CERTAINTIES } = options;
   if (certainties.length === 0) throw new RangeError('no certainty to plan at');
   const candidates: Candidate[] = [];
-  let failure: ScheduleOutcome = { status: 'undecided', reason: 'limit' };
   for (const certainty of certainties) {
-    const outcome = schedule(p, { certainty, seed });
-    if (outcome.status !== 'planned') failure = outcome;
-    else if (!candidates.some((other) => sameStarts(other.outcome.schedule, outcome.schedule))) {
-      candidates.push({ outcome, ready: readyAt(p, outcome.schedule) });
-    }
+    const found = place(p, { certainty, seed });
+    if (typeof found !== 'object' || candidates.some((other) => sameStarts(other.schedule, found))) continue;
+    candidates.push({ schedule: found, ready: readyAt(p, found) });
   }
+  const last = certainties.at(-1)!;
+  if (candidates.length === 0) return { outcome: schedule(p, { certainty: last, seed }), odds: null };
   const draws = sampleDraws(p, seed, scenarios);
   const judge = (some: readonly Candidate[], count: number): Judged[] =>
     some.map((candidate) => {
-      const found = oddsOver(draws, p, candidate.outcome.schedule, { seed, scenarios: count });
+      const found = oddsOver(draws, p, candidate.schedule, { seed, scenarios: count });
       return { ...candidate, odds: found };
     });
-  const [best] = judge(promising(judge(candidates, Math.ceil(scenarios / 8))), scenarios).sort(
-    (a, b) => b.odds.probability - a.odds.probability || a.ready - b.ready,
-  );
-  return best ? { outcome: best.outcome, odds: best.odds } : { outcome: failure, odds: null };
+  const judged = judge(promising(judge(candidates, Math.ceil(scenarios / 8))), scenarios);
+  const best = judged.reduce((a, b) => (isBetter(b, a) ? b : a));
+  return { outcome: { status: 'planned', schedule: best.schedule }, odds: best.odds };
 }
 
 interface Candidate {
-  readonly outcome: Extract<ScheduleOutcome, { status: 'planned' }>;
+  readonly schedule: Schedule;
   readonly ready: number;
 }
 
@@ -59,6 +57,11 @@ function promising(judged: readonly Judged[]): Judged[] {
   return judged.filter(
     ({ odds }) => odds.probability + 4 * (odds.standardError + 1 / odds.scenarios) >= most,
   );
+}
+
+function isBetter(a: Judged, b: Judged): boolean {
+  const more = a.odds.probability - b.odds.probability;
+  return more > 0 || (more === 0 && a.ready < b.ready);
 }
 
 function sameStarts(a: Schedule, b: Schedule): boolean {

@@ -12,7 +12,13 @@ import { search } from './search.js';
 import { lagConflict } from './windows.js';
 
 /** Search nodes when the caller sets no limit. */
-export const DEFAULT_LIMIT = 2000;
+const DEFAULT_LIMIT = 2000;
+
+export interface ScheduleOptions {
+  readonly certainty: Certainty;
+  readonly seed: number;
+  readonly limit?: number;
+}
 
 /**
  * Start times that honour lags, calendars and resources, lags being taken at the given certainty. Aims, in
@@ -22,23 +28,30 @@ export const DEFAULT_LIMIT = 2000;
  * @returns a schedule with the precedences that keep it resource-feasible when stages shift; or a minimal set of
  *   requirements in conflict (as small as the limit let it be shown); or `undecided` when the limit ran out first
  */
-export function schedule(
-  p: Problem,
-  options: { readonly certainty: Certainty; readonly seed: number; readonly limit?: number },
-): ScheduleOutcome {
+export function schedule(p: Problem, options: ScheduleOptions): ScheduleOutcome {
+  const found = place(p, options);
+  if (typeof found === 'object') return { status: 'planned', schedule: found };
+  if (found === 'limit') return { status: 'undecided', reason: 'limit' };
+  const { certainty, seed, limit = DEFAULT_LIMIT } = options;
+  const requirements =
+    leastSolution(compileProblem(p, certainty)) === null
+      ? lagConflict(p, certainty)
+      : resourceConflict(p, certainty, seed, limit);
+  return { status: 'conflict', requirements };
+}
+
+/** The same without the reasons for a conflict, which cost more than finding it. */
+export function place(p: Problem, options: ScheduleOptions): Schedule | 'infeasible' | 'limit' {
   const { certainty, seed, limit = DEFAULT_LIMIT } = options;
   const root = leastSolution(compileProblem(p, certainty));
-  if (root === null) return { status: 'conflict', requirements: lagConflict(p, certainty) };
+  if (root === null) return 'infeasible';
   const kept = keepPrevious(p, certainty, seed, limit);
   const net = compileProblem(kept.problem, certainty);
   const all = loadsOf(p);
   const found = search(net, all, leastSolution(net) ?? root, seededRandom(seed), limit);
-  if (found.status === 'infeasible') {
-    return { status: 'conflict', requirements: resourceConflict(p, certainty, seed, limit) };
-  }
-  if (found.status === 'limit') return { status: 'undecided', reason: 'limit' };
+  if (found.status !== 'found') return found.status;
   const starts = joinSittings(p, net, all, found.starts, kept.pinned);
-  return { status: 'planned', schedule: scheduleOf(p, net, all, starts, certainty) };
+  return scheduleOf(p, net, all, starts, certainty);
 }
 
 function scheduleOf(
