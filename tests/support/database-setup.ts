@@ -35,7 +35,9 @@ export default async function setup(project: TestProject): Promise<(() => Promis
 }
 
 async function isNeeded(project: TestProject): Promise<boolean> {
-  const { testFiles } = await project.globTestFiles(project.vitest.filenamePattern);
+  // The file names given on the command line. Not public: should it go, every run starts the server.
+  const { filenamePattern } = project.vitest as unknown as { filenamePattern?: string[] };
+  const { testFiles } = await project.globTestFiles(filenamePattern);
   // A test asks for the database itself, or through a helper beside this file that does.
   const helpers = readdirSync(import.meta.dirname).filter(
     (name) => name === 'database.ts' || source(join(import.meta.dirname, name)).includes("'./database.js'"),

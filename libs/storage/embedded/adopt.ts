@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import pg from 'pg';
 import { DatabaseStartError } from './errors.js';
 import { readPostmaster, type Postmaster } from './postmaster-file.js';
-import { startOfProcess, worksIn } from './process-identity.js';
+import { worksIn } from './process-identity.js';
 import { becomesFalse, stopServer } from './stop.js';
 import { urlOf } from './url.js';
 
@@ -16,9 +16,10 @@ const SETTLE_MS = 60_000;
  */
 export async function adoptServer(dataFolder: string, passwordFile: string): Promise<Postmaster | null> {
   const found = readPostmaster(dataFolder);
-  if (found === null || startOfProcess(found.pid) === null) return null;
+  if (found === null) return null;
   if (!worksIn(found.pid, dataFolder)) {
-    // The id went to a stranger. PostgreSQL would take it for a server and refuse to start.
+    // Its process is gone, or the id went to a stranger. PostgreSQL looks only whether the id exists (and that of a
+    // zombie does), and would refuse to start. Against children that outlive a server it has a check of its own.
     rmSync(join(dataFolder, 'postmaster.pid'), { force: true });
     return null;
   }

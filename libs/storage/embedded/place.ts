@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { chmodSync, chownSync, existsSync, mkdirSync, realpathSync } from 'node:fs';
 import { join } from 'node:path';
 import { copyBinaries, findBinaries, linkLibraries, type Binaries } from './find-binaries.js';
-import { canRun, serverUser, type ServerUser } from './server-user.js';
+import { canEnter, canRun, serverUser, type ServerUser } from './server-user.js';
 
 /** Where one database lives, what runs it and as whom. */
 export interface Place {
@@ -25,7 +25,7 @@ export function preparePlace(home: string, log: (line: string) => void): Place {
   makeFolder(inHome, user);
 
   let folder = inHome;
-  if (user.uid !== undefined && !canRun('/bin/true', inHome, user)) {
+  if (user.uid !== undefined && !canEnter(inHome, user)) {
     if (existsSync(join(inHome, 'data'))) {
       throw new Error(
         `The user with id ${user.uid}, who owns the database in ${inHome}, can no longer enter that folder.`,
@@ -48,7 +48,7 @@ export function preparePlace(home: string, log: (line: string) => void): Place {
 function runnableBinaries(folder: string, user: ServerUser, log: (line: string) => void): Binaries {
   const installed = findBinaries();
   const linked = linkLibraries(installed.folder);
-  if (linked && canRun(join(installed.folder, 'bin', 'postgres'), folder, user)) return installed;
+  if (linked && canRun(join(installed.folder, 'bin', 'postgres'), user)) return installed;
   const parent = user.uid === undefined ? folder : SYSTEM_FOLDER;
   log(`The installed PostgreSQL cannot be run from its own folder; using a copy in ${parent}`);
   return copyBinaries(installed, parent);

@@ -27,9 +27,15 @@ export function serverUser(dataFolders: readonly string[]): ServerUser {
   return user;
 }
 
-/** Whether that user can run the program from within the folder. */
-export function canRun(program: string, folder: string, user: ServerUser): boolean {
-  return spawnSync(program, ['--version'], { ...user, cwd: folder, stdio: 'ignore' }).status === 0;
+/** Whether that user can run the program. */
+export function canRun(program: string, user: ServerUser): boolean {
+  return spawnSync(program, ['--version'], { ...user, cwd: '/', stdio: 'ignore' }).status === 0;
+}
+
+/** Whether that user can enter the folder. */
+export function canEnter(folder: string, user: ServerUser): boolean {
+  // Node enters a child's working folder before it changes the user, so `cwd` would prove nothing.
+  return spawnSync('/bin/sh', ['-c', 'cd "$0"', folder], { ...user, cwd: '/', stdio: 'ignore' }).status === 0;
 }
 
 function inPasswd(name: string): ServerUser | undefined {

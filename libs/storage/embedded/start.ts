@@ -64,7 +64,7 @@ function command(place: Place, fsync: boolean, port: number): [string, ...string
     'unix_socket_directories=',
     'timezone=UTC',
     'log_timezone=UTC',
-    ...(fsync ? [] : ['fsync=off', 'full_page_writes=off', 'synchronous_commit=off']),
+    ...(fsync ? [] : ['fsync=off', 'full_page_writes=off']),
   ];
   const postgres = join(place.binaries.folder, 'bin', 'postgres');
   const server = [postgres, '-D', place.dataFolder, ...settings.flatMap((setting) => ['-c', setting])];
