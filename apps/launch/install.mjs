@@ -29,7 +29,7 @@ export async function install(log) {
     still: 'still installing',
     // Under Windows npm is a script that only a shell can start.
     command: process.platform === 'win32' ? 'npm.cmd' : 'npm',
-    args: ['ci', '--include=dev', '--no-audit', '--no-fund'],
+    args: ['ci', '--include=dev', '--no-audit', '--no-fund', '--no-update-notifier'],
     shell: process.platform === 'win32',
     failure: 'npm could not install the packages; what it said is above.',
   });
