@@ -8,4 +8,5 @@ export * from './run-file.js';
 export * from './plan-document.js';
 export * from './nudge.js';
 export * from './problem.js';
+export * from './api.js';
 export * from './issues.js';

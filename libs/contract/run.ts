@@ -40,7 +40,12 @@ export const logEntry = z
       part: key,
       mishap: z.enum(mishapKinds),
       response: z.enum(mishapResponses).optional(),
-      pieces: z.int().min(1).max(5000).optional().meta({ description: 'Pieces affected; absent: all of them' }),
+      pieces: z
+        .int()
+        .min(1)
+        .max(5000)
+        .optional()
+        .meta({ description: 'Pieces affected; absent: all of them' }),
       at: instant,
       ...seen,
     }),

@@ -71,12 +71,15 @@ function stagesOf(hand: RunInHand, zone: string, options: PlanOptions): PlannerS
       ...(before === undefined ? {} : { previous: before }),
     };
   });
-  return cureStarts(hand).length === 0 ? stages : [...stages, readyStage(hand, zone)];
+  // Once all is done a day that cannot be kept is a fact, no conflict: there is nothing left to plan.
+  const due = stages.some((stage) => stage.fixed === undefined) ? readyBy(hand, zone) : {};
+  const ready: PlannerStage = { id: readyId(key), duration: 0, uses: [], ...due };
+  return cureStarts(hand).length === 0 ? stages : [...stages, ready];
 }
 
-function readyStage({ run }: RunInHand, zone: string): PlannerStage {
+function readyBy({ run }: RunInHand, zone: string): { readonly latest?: number } {
   const due = run.order.readyBy === undefined ? undefined : instantOf(run.order.readyBy, zone);
-  return { id: readyId(run.order.key), duration: 0, uses: [], ...(due === undefined ? {} : { latest: due }) };
+  return due === undefined ? {} : { latest: due };
 }
 
 function previousStarts(options: PlanOptions): Map<string, number> {

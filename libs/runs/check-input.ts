@@ -1,4 +1,5 @@
 import { checkFat, checkRecipe, fatTable } from '#chemistry';
+import type { WorkshopFacts } from '#contract';
 import { instantOf, isTimeZone } from '#hours';
 import { under, type Issue } from '#units';
 import { checkDesign } from './check-design.js';
@@ -17,7 +18,7 @@ export function checkInput(input: RunsInput): Issue[] {
   const fats = fatTable(input.fats.map(fatFacts));
   return [
     ...repeated,
-    ...checkWorkshop(input),
+    ...under(['workshop'], checkWorkshop(input.workshop)),
     ...input.fats.flatMap((fat, i) => under(['fats', i], checkFat(fatFacts(fat)))),
     ...input.recipes.flatMap((recipe, i) => under(['recipes', i], checkRecipe(recipe, fats))),
     ...input.designs.flatMap((design, i) => under(['designs', i], checkDesign(design, input))),
@@ -30,13 +31,13 @@ export function checkInput(input: RunsInput): Issue[] {
   ];
 }
 
-function checkWorkshop(input: RunsInput): Issue[] {
-  const { timeZone, hours } = input.workshop;
+/** Checks that the time zone is one and that the hours ever open. @returns issues with paths from the workshop */
+export function checkWorkshop({ timeZone, hours }: WorkshopFacts): Issue[] {
   const issues: Issue[] = [];
   if (!isTimeZone(timeZone)) {
     issues.push({
       code: 'workshop.unknown-time-zone',
-      path: ['workshop', 'timeZone'],
+      path: ['timeZone'],
       message: `“${timeZone}” is no time zone; accepted: an IANA name such as Europe/Dublin.`,
       value: timeZone,
       accepted: 'an IANA name such as Europe/Dublin',
@@ -48,7 +49,7 @@ function checkWorkshop(input: RunsInput): Issue[] {
   if (!open) {
     issues.push({
       code: 'hours.never-open',
-      path: ['workshop', 'hours', 'weekly'],
+      path: ['hours', 'weekly'],
       message:
         'These hours never open, so nothing can ever be done; accepted: at least one span in the week.',
       value: hours.weekly,

@@ -1,10 +1,13 @@
 /** One run from recipe to tide table: what the API, the worker, the command line and the web app all call. */
 export { planRuns } from './plan-run.js';
-export { checkInput } from './check-input.js';
+export { checkInput, checkWorkshop } from './check-input.js';
 export { checkDesign, type DesignSurroundings } from './check-design.js';
 export { comparePlans } from './compare-plans.js';
 export { chooseNudges, type ChosenNudge } from './choose-nudges.js';
 export { busyOf } from './busy-of.js';
+export { fatFacts } from './workings.js';
+export { unknownName } from './name-issues.js';
+export { tellChanges } from './tell-changes.js';
 export { checkEntry } from './check-entry.js';
 export { durationText } from './duration-text.js';
 export type { Busy, PlanOptions, RunsInput } from './input.js';

@@ -38,6 +38,8 @@ export interface Storage extends Repositories {
    * @throws RangeError when there is no such workshop
    */
   withWorkshopLock<T>(workshopId: string, work: (tx: Repositories) => Promise<T>): Promise<T>;
+  /** The same, while no other process does this: for what only the first of several starts is to do. */
+  startingAlone<T>(work: (tx: Repositories) => Promise<T>): Promise<T>;
   /** Answers when the database does. */
   ping(): Promise<void>;
   close(): Promise<void>;
@@ -50,6 +52,9 @@ export interface StorageOptions {
   readonly lockTimeoutMs?: number;
   readonly now: () => Date;
 }
+
+/** One more than the lock of the migrations; any number that nothing else here takes. */
+const START_LOCK = 72707370n;
 
 /** Connects to a database that `migrate` has brought up to date. */
 export async function openStorage(databaseUrl: string, options: StorageOptions): Promise<Storage> {
@@ -80,6 +85,11 @@ export async function openStorage(databaseUrl: string, options: StorageOptions):
     withWorkshopLock: (workshopId, work) =>
       inTransaction(async (inner) => {
         await lockWorkshop(inner, workshopId, options.lockTimeoutMs ?? LOCK_TIMEOUT_MS);
+        return work(repositories(inner));
+      }),
+    startingAlone: (work) =>
+      inTransaction(async (inner) => {
+        await inner.db.$executeRaw`SELECT pg_advisory_xact_lock(${START_LOCK})`;
         return work(repositories(inner));
       }),
     ping: () => ping(pool),

@@ -131,7 +131,7 @@ describe('nudges of a new plan', () => {
   it('are cancelled when not wanted any more, and can be wanted again', async () => {
     const before = await save([nudge()]);
     const id = before.moved[0]?.id;
-    expect((await save([])).cancelled).toEqual([id]);
+    expect((await save([])).cancelled).toEqual([{ id, version: 1 }]);
     expect((await save([])).cancelled).toEqual([]);
     const again = await save([nudge()]);
     expect(again.moved).toHaveLength(1);

@@ -44,8 +44,8 @@ export interface Nudges {
   list(workshopId: string, filter?: { status?: NudgeStatus; runId?: string }): Promise<StoredNudge[]>;
   /** What was delivered after this place in the inbox, in order. Nothing can appear before a place once read. */
   inboxSince(workshopId: string, sequence: number): Promise<DeliveredNudge[]>;
-  /** Cancels all that still wait for a run. @returns their ids */
-  cancelForRun(workshopId: string, runId: string): Promise<string[]>;
+  /** Cancels all that still wait for a run. @returns which, so that their alarms can be taken away */
+  cancelForRun(workshopId: string, runId: string): Promise<{ id: string; version: number }[]>;
 }
 
 const withRun = { run: { select: { key: true } } } as const;
@@ -91,12 +91,11 @@ export function nudges(session: Session): Nudges {
       return rows.map((row) => read(row) as DeliveredNudge);
     },
     async cancelForRun(workshopId, runId) {
-      const rows = await db.nudge.updateManyAndReturn({
+      return db.nudge.updateManyAndReturn({
         where: { workshopId, runId, status: 'waiting' },
         data: { status: 'cancelled' satisfies NudgeStatus },
-        select: { id: true },
+        select: { id: true, version: true },
       });
-      return rows.map((row) => row.id);
     },
   };
 }

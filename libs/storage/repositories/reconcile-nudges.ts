@@ -14,8 +14,8 @@ export interface DesiredNudge {
 export interface ReconciledNudges {
   /** New, or with another time or text: to be queued (again) under this version. */
   readonly moved: readonly { readonly id: string; readonly version: number; readonly dueAt: Date }[];
-  /** Not wanted any more. */
-  readonly cancelled: readonly string[];
+  /** Not wanted any more; their alarms can be taken away. */
+  readonly cancelled: readonly { readonly id: string; readonly version: number }[];
 }
 
 /**
@@ -58,9 +58,12 @@ export async function reconcileNudges(
       moved.push(await change(session, row, revisionId, want));
     }
   }
-  const cancelled = [...waiting.values()].map((row) => row.id);
+  const cancelled = [...waiting.values()].map(({ id, version }) => ({ id, version }));
   await db.nudge.updateMany({ where: { workshopId, id: { in: kept } }, data: { revisionId } });
-  await db.nudge.updateMany({ where: { workshopId, id: { in: cancelled } }, data: { status: 'cancelled' } });
+  await db.nudge.updateMany({
+    where: { workshopId, id: { in: cancelled.map(({ id }) => id) } },
+    data: { status: 'cancelled' },
+  });
   return { moved, cancelled };
 }
 

@@ -1,0 +1,45 @@
+import { Module, type DynamicModule } from '@nestjs/common';
+import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
+import { KeyGuard } from './access/key.guard.js';
+import { HealthController } from './health/health.controller.js';
+import { InboxController } from './inbox/inbox.controller.js';
+import { DesignsController, FatsController, MouldsController, RecipesController } from './library/shelves.js';
+import { ShippedFatsController } from './library/shipped-fats.controller.js';
+import { LotsController } from './lots/lots.controller.js';
+import { PARTS, type Parts } from './parts.js';
+import { ContractPipe } from './problems/contract.pipe.js';
+import { ProblemFilter } from './problems/problem.filter.js';
+import { LogController } from './runs/log.controller.js';
+import { PlansController } from './runs/plans.controller.js';
+import { RunsController } from './runs/runs.controller.js';
+import { WorkshopController } from './workshop/workshop.controller.js';
+
+/** All routes over parts that were made before. */
+@Module({})
+export class AppModule {
+  static over(parts: Parts): DynamicModule {
+    return {
+      module: AppModule,
+      controllers: [
+        HealthController,
+        WorkshopController,
+        MouldsController,
+        FatsController,
+        ShippedFatsController,
+        RecipesController,
+        DesignsController,
+        RunsController,
+        PlansController,
+        LogController,
+        InboxController,
+        LotsController,
+      ],
+      providers: [
+        { provide: PARTS, useValue: parts },
+        { provide: APP_GUARD, useClass: KeyGuard },
+        { provide: APP_PIPE, useClass: ContractPipe },
+        { provide: APP_FILTER, useValue: new ProblemFilter(parts.log) },
+      ],
+    };
+  }
+}

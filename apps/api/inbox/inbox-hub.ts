@@ -1,0 +1,55 @@
+import type { DeliveredNudge, InboxNotice, Storage } from '#storage';
+
+/** Hands deliveries to whoever has the inbox open, each once and in order. */
+export interface InboxHub {
+  /**
+   * Sends everything after a place in the inbox, then whatever comes.
+   * @returns a function that ends it
+   */
+  follow(workshopId: string, after: number, send: (nudge: DeliveredNudge) => void): () => void;
+  /** Something was delivered to a workshop. */
+  notice(notice: Pick<InboxNotice, 'workshopId'>): void;
+  /** Something may have been missed: all read on from where they are. */
+  gap(): void;
+}
+
+interface Follower {
+  readonly workshopId: string;
+  readOn(): void;
+}
+
+/** @param failed called when the inbox could not be read; the next notice tries again */
+export function openInboxHub(storage: Storage, failed: (error: unknown) => void): InboxHub {
+  const followers = new Set<Follower>();
+  return {
+    follow(workshopId, after, send) {
+      let place = after;
+      let ended = false;
+      let reading: Promise<void> = Promise.resolve();
+      const read = async (): Promise<void> => {
+        if (ended) return;
+        for (const nudge of await storage.nudges.inboxSince(workshopId, place)) {
+          if (ended) return;
+          send(nudge);
+          place = nudge.sequence;
+        }
+      };
+      const readOn = (): void => {
+        reading = reading.then(read).catch(failed);
+      };
+      const follower: Follower = { workshopId, readOn };
+      followers.add(follower);
+      readOn();
+      return () => {
+        ended = true;
+        followers.delete(follower);
+      };
+    },
+    notice({ workshopId }) {
+      for (const follower of followers) if (follower.workshopId === workshopId) follower.readOn();
+    },
+    gap() {
+      for (const follower of followers) follower.readOn();
+    },
+  };
+}

@@ -1,0 +1,88 @@
+import { Controller, Get, Headers, Inject, Query, Req, Res, type OnModuleDestroy } from '@nestjs/common';
+import { ApiProduces, ApiTags } from '@nestjs/swagger';
+import type { Request, Response } from 'express';
+import { z } from 'zod';
+import { inboxEntry, nudge as nudgeSchema, uuid } from '#contract';
+import type { DeliveredNudge, StoredNudge } from '#storage';
+import { Caller, type CallerFacts } from '../access/caller.js';
+import { Documents } from '../docs/documented.js';
+import { PARTS, type Parts } from '../parts.js';
+
+const HEARTBEAT_MS = 25_000;
+
+const nudgeFilter = z.strictObject({
+  status: nudgeSchema.shape.status.optional(),
+  run: uuid.optional().meta({ description: 'Id of a run' }),
+});
+const place = z.strictObject({ after: z.coerce.number().int().min(0).default(0) });
+
+/** Nudges: what waits, what came, and the stream of what comes. */
+@ApiTags('inbox')
+@Controller()
+export class InboxController implements OnModuleDestroy {
+  private readonly open = new Set<Response>();
+
+  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+
+  @Get('nudges')
+  @Documents({ summary: 'Nudges by due time', answer: nudgeSchema, list: true, problems: [422] })
+  async nudges(
+    @Caller() { workshopId }: CallerFacts,
+    @Query({ schema: nudgeFilter }) { status, run }: z.output<typeof nudgeFilter>,
+  ) {
+    const filter = { ...(status && { status }), ...(run && { runId: run }) };
+    return (await this.parts.storage.nudges.list(workshopId, filter)).map(shown);
+  }
+
+  @Get('inbox')
+  @Documents({
+    summary: 'What was delivered, in order, after a place',
+    answer: inboxEntry,
+    list: true,
+    problems: [422],
+  })
+  async inbox(
+    @Caller() { workshopId }: CallerFacts,
+    @Query({ schema: place }) { after }: z.output<typeof place>,
+  ) {
+    return (await this.parts.storage.nudges.inboxSince(workshopId, after)).map(shownEntry);
+  }
+
+  @Get('inbox/stream')
+  @ApiProduces('text/event-stream')
+  @Documents({ summary: 'The inbox as server-sent events; Last-Event-ID picks up where a stream ended' })
+  stream(
+    @Caller() { workshopId }: CallerFacts,
+    @Headers('last-event-id') last: string | undefined,
+    @Req() request: Request,
+    @Res() response: Response,
+  ): void {
+    response.writeHead(200, { 'Content-Type': 'text/event-stream', 'X-Accel-Buffering': 'no' });
+    response.write('retry: 2000\n\n');
+    this.open.add(response);
+    const after = /^\d{1,15}$/.test(last ?? '') ? Number(last) : 0;
+    const end = this.parts.inbox.follow(workshopId, after, (nudge) => {
+      const data = JSON.stringify(shownEntry(nudge));
+      response.write(`id: ${String(nudge.sequence)}\nevent: nudge\ndata: ${data}\n\n`);
+    });
+    const heartbeat = setInterval(() => response.write(': still here\n\n'), HEARTBEAT_MS);
+    request.on('close', () => {
+      clearInterval(heartbeat);
+      end();
+      this.open.delete(response);
+    });
+  }
+
+  /** Streams never end by themselves, and a server waits for what is open. */
+  onModuleDestroy(): void {
+    for (const response of this.open) response.end();
+  }
+}
+
+function shown({ id, runId, run, stage, attempt, kind, text, dueAt, status, deliveredAt }: StoredNudge) {
+  return { id, runId, run, stage, attempt, kind, text, dueAt, status, deliveredAt };
+}
+
+function shownEntry(nudge: DeliveredNudge) {
+  return { ...shown(nudge), sequence: nudge.sequence };
+}

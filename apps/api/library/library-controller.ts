@@ -1,0 +1,138 @@
+import { Body, Controller, Delete, Get, Inject, Param, Post, Put, Query, type Type } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { z } from 'zod';
+import { uuid, version } from '#contract';
+import type { Repositories, Shelf, Stored } from '#storage';
+import type { Issue } from '#units';
+import { Caller, type CallerFacts } from '../access/caller.js';
+import { IdempotencyKey } from '../access/idempotency-key.js';
+import { Documents } from '../docs/documented.js';
+import { PARTS, type Parts } from '../parts.js';
+import { ApiProblem, invalidInput, keyTaken, notFound, staleVersion } from '../problems/api-problem.js';
+import { createOnce } from '../use-cases/create-once.js';
+
+/** What is particular to one kind of thing in the library. */
+export interface ShelfFacts<Content extends { key: string }> {
+  /** Plural, as in the path. */
+  readonly path: string;
+  readonly what: string;
+  readonly schema: z.ZodType<Content>;
+  readonly stored: z.ZodType;
+  readonly replacement: z.ZodType<{ version: number; content: Content }>;
+  shelf(repositories: Repositories): Shelf<Content>;
+  /** What its schema cannot see: names it refers to, sums, circles. */
+  check(content: Content, repositories: Repositories, workshopId: string): Promise<readonly Issue[]>;
+  /** Titles of things in use that refer to it. */
+  usedBy(content: Content, repositories: Repositories, workshopId: string): Promise<readonly string[]>;
+}
+
+const idParam = uuid;
+const versionQuery = z.strictObject({ version: z.coerce.number().pipe(version) });
+
+/** A controller that keeps one kind of thing: list, read, create, replace, take out of use. */
+export function libraryController<Content extends { key: string }>(
+  facts: ShelfFacts<Content>,
+): Type<unknown> {
+  const { path, what } = facts;
+
+  @ApiTags(path)
+  @Controller(path)
+  class LibraryController {
+    constructor(@Inject(PARTS) private readonly parts: Parts) {}
+
+    @Get()
+    @Documents({ summary: `All ${path} in use, by key`, answer: facts.stored, list: true })
+    async list(@Caller() { workshopId }: CallerFacts) {
+      return (await facts.shelf(this.parts.storage).list(workshopId)).map(shown);
+    }
+
+    @Post()
+    @Documents({
+      summary: `A new ${what}`,
+      answer: facts.stored,
+      status: 201,
+      problems: [409, 422],
+      once: true,
+    })
+    async create(
+      @Caller() { workshopId }: CallerFacts,
+      @IdempotencyKey() key: string | undefined,
+      @Body({ schema: facts.schema }) content: Content,
+    ) {
+      const request = { workshopId, key, call: `POST ${path}`, body: content };
+      return createOnce(this.parts.storage, request, async (tx) => {
+        refuse(await facts.check(content, tx, workshopId));
+        const created = await facts.shelf(tx).create(workshopId, content);
+        if (!created.ok) throw keyTaken(what, content.key);
+        return shown(created.value);
+      });
+    }
+
+    @Get(':id')
+    @Documents({ summary: `One ${what}`, answer: facts.stored, problems: [404, 422] })
+    async get(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: idParam }) id: string) {
+      const found = await facts.shelf(this.parts.storage).get(workshopId, id);
+      if (found === null) throw notFound(what);
+      return shown(found);
+    }
+
+    @Put(':id')
+    @Documents({ summary: `Replaces a ${what}`, answer: facts.stored, problems: [404, 409, 422] })
+    async replace(
+      @Caller() { workshopId }: CallerFacts,
+      @Param('id', { schema: idParam }) id: string,
+      @Body({ schema: facts.replacement }) body: { version: number; content: Content },
+    ) {
+      return this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
+        const before = await facts.shelf(tx).get(workshopId, id);
+        if (before === null || before.archivedAt !== null) throw notFound(what);
+        if (before.key !== body.content.key) {
+          const message = `The key stays “${before.key}”: other things refer to it.`;
+          const path = ['content', 'key'];
+          throw invalidInput([{ code: 'library.key-changed', path, message, value: body.content.key }]);
+        }
+        const issues = await facts.check(body.content, tx, workshopId);
+        refuse(issues.map((issue) => ({ ...issue, path: ['content', ...issue.path] })));
+        const changed = await facts.shelf(tx).update(workshopId, id, body.version, body.content);
+        if (changed === null) throw notFound(what);
+        if (!changed.ok) throw staleVersion(shown(changed.current));
+        return shown(changed.value);
+      });
+    }
+
+    @Delete(':id')
+    @Documents({
+      summary: `Takes a ${what} out of use; runs keep their copy`,
+      status: 204,
+      problems: [404, 409, 422],
+    })
+    async archive(
+      @Caller() { workshopId }: CallerFacts,
+      @Param('id', { schema: idParam }) id: string,
+      @Query({ schema: versionQuery }) query: { version: number },
+    ): Promise<void> {
+      await this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
+        const found = await facts.shelf(tx).get(workshopId, id);
+        if (found === null || found.archivedAt !== null) throw notFound(what);
+        const users = await facts.usedBy(found.content, tx, workshopId);
+        if (users.length > 0) {
+          const detail = `It is used by ${users.map((user) => `“${user}”`).join(', ')}.`;
+          throw new ApiProblem(409, 'in-use', `The ${what} is in use`, detail);
+        }
+        const changed = await facts.shelf(tx).archive(workshopId, id, query.version);
+        if (changed === null) throw notFound(what);
+        if (!changed.ok) throw staleVersion(shown(changed.current));
+      });
+    }
+  }
+  return LibraryController;
+}
+
+function refuse(issues: readonly Issue[]): void {
+  if (issues.length > 0) throw invalidInput(issues);
+}
+
+function shown<Content>(stored: Stored<Content>) {
+  const { id, version, content, createdAt, updatedAt } = stored;
+  return { id, version, content, createdAt, updatedAt };
+}

@@ -1,0 +1,99 @@
+import { checkFat, checkRecipe, fatTable } from '#chemistry';
+import {
+  designReplacement,
+  fat,
+  fatReplacement,
+  mould,
+  mouldReplacement,
+  pieceDesign,
+  recipe,
+  recipeReplacement,
+  storedDesign,
+  storedFat,
+  storedMould,
+  storedRecipe,
+} from '#contract';
+import { checkDesign, fatFacts } from '#runs';
+import type { Repositories } from '#storage';
+import { libraryController } from './library-controller.js';
+
+export const MouldsController = libraryController({
+  path: 'moulds',
+  what: 'mould',
+  schema: mould,
+  stored: storedMould,
+  replacement: mouldReplacement,
+  shelf: ({ library }) => library.moulds,
+  check: async () => [],
+  usedBy: async ({ key }, repositories, workshopId) =>
+    designsThat(repositories, workshopId, (part) => part.kind === 'batch' && part.mould === key),
+});
+
+export const FatsController = libraryController({
+  path: 'fats',
+  what: 'fat',
+  schema: fat,
+  stored: storedFat,
+  replacement: fatReplacement,
+  shelf: ({ library }) => library.fats,
+  check: async (content) => checkFat(fatFacts(content)),
+  async usedBy({ key }, { library }, workshopId) {
+    const recipes = await library.recipes.list(workshopId);
+    return recipes.filter(({ content }) => content.fats.some((f) => f.fat === key)).map(titleOf);
+  },
+});
+
+export const RecipesController = libraryController({
+  path: 'recipes',
+  what: 'recipe',
+  schema: recipe,
+  stored: storedRecipe,
+  replacement: recipeReplacement,
+  shelf: ({ library }) => library.recipes,
+  async check(content, { library }, workshopId) {
+    const own = await library.fats.list(workshopId);
+    return checkRecipe(content, fatTable(own.map(({ content: each }) => fatFacts(each))));
+  },
+  usedBy: async ({ key }, repositories, workshopId) =>
+    designsThat(repositories, workshopId, (part) => part.kind === 'batch' && part.recipe === key),
+});
+
+export const DesignsController = libraryController({
+  path: 'designs',
+  what: 'design',
+  schema: pieceDesign,
+  stored: storedDesign,
+  replacement: designReplacement,
+  shelf: ({ library }) => library.designs,
+  async check(content, { library, workshops }, workshopId) {
+    const [moulds, recipes, workshop] = await Promise.all([
+      library.moulds.list(workshopId),
+      library.recipes.list(workshopId),
+      workshops.get(workshopId),
+    ]);
+    if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
+    return checkDesign(content, {
+      moulds: moulds.map((m) => m.content),
+      recipes: recipes.map((r) => r.content),
+      workshop: workshop.facts,
+    });
+  },
+  usedBy: async () => [],
+});
+
+type DesignPart = Awaited<
+  ReturnType<Repositories['library']['designs']['list']>
+>[number]['content']['parts'][number];
+
+async function designsThat(
+  { library }: Repositories,
+  workshopId: string,
+  uses: (part: DesignPart) => boolean,
+): Promise<string[]> {
+  const designs = await library.designs.list(workshopId);
+  return designs.filter(({ content }) => content.parts.some(uses)).map(titleOf);
+}
+
+function titleOf({ content }: { readonly content: { readonly title: string } }): string {
+  return content.title;
+}

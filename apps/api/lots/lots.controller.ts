@@ -1,0 +1,23 @@
+import { Controller, Get, Inject } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { lot } from '#contract';
+import { Caller, type CallerFacts } from '../access/caller.js';
+import { Documents } from '../docs/documented.js';
+import { PARTS, type Parts } from '../parts.js';
+
+/** Lots on the shelf: made when the last stage of a run is done, with the days they are likely to be cured. */
+@ApiTags('lots')
+@Controller('lots')
+export class LotsController {
+  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+
+  @Get()
+  @Documents({ summary: 'Lots by the day they are likely to be cured', answer: lot, list: true })
+  async list(@Caller() { workshopId }: CallerFacts) {
+    const lots = await this.parts.storage.lots.list(workshopId);
+    return lots.map(({ id, runId, title, count, madeAt, readyLow, readyLikely, readyHigh }) => ({
+      ...{ id, runId, title, count, madeAt },
+      ready: { low: readyLow, likely: readyLikely, high: readyHigh },
+    }));
+  }
+}

@@ -1,0 +1,55 @@
+import { systemClock } from '#nudges';
+import { DatabaseStartError, HomeInUseError, MigrationError, UnsupportedPlatformError } from '#storage';
+import { readConfig } from './config.js';
+import { consoleLog } from './program/console-log.js';
+import { exitStatus, StartError } from './program/start-error.js';
+import { startProgram, type Program } from './start/start-program.js';
+
+/** Their messages are written for the person at the terminal. */
+const forPeople = [StartError, HomeInUseError, UnsupportedPlatformError, DatabaseStartError, MigrationError];
+
+try {
+  const config = readConfig();
+  const log = consoleLog(config.log, () => new Date());
+  const program = await startProgram({ config, clock: systemClock, log, progress: say });
+  say('');
+  say(`Benchtide is running at ${program.address}`);
+  say(`API: ${program.address}/api, described at ${program.address}/api/docs`);
+  say(`Sign in with the key ${program.accessKey.key}`);
+  say(`It is kept in ${program.accessKey.path}; send it as “Authorization: Bearer KEY”.`);
+  say('Stop with Ctrl-C.');
+  endInOrder(program, log.error);
+} catch (error) {
+  const known = forPeople.some((kind) => error instanceof kind);
+  process.stderr.write(`${known ? (error as Error).message : unexpected(error)}\n`);
+  process.exit(error instanceof StartError ? error.status : exitStatus.software);
+}
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
+
+function unexpected(error: unknown): string {
+  const reason = error instanceof Error ? error.message : String(error);
+  return `It did not start: ${reason === '' && error instanceof Error ? error.name : reason}`;
+}
+
+/** One signal ends the program in order, a second one at once. */
+function endInOrder(
+  program: Program,
+  report: (message: string, details: Record<string, unknown>) => void,
+): void {
+  let ending = false;
+  const end = (status: number): void => {
+    if (ending) process.exit(status === 0 ? 130 : status);
+    ending = true;
+    void program.stop().then(() => process.exit(status));
+  };
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => end(0));
+  for (const fault of ['uncaughtException', 'unhandledRejection'] as const) {
+    process.on(fault, (error: unknown) => {
+      report('Something went wrong', { fault, reason: error instanceof Error ? error.stack : String(error) });
+      end(exitStatus.software);
+    });
+  }
+}

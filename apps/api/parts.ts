@@ -1,0 +1,17 @@
+import type { Clock, Log, Nudges } from '#nudges';
+import type { Storage } from '#storage';
+import type { InboxHub } from './inbox/inbox-hub.js';
+
+/** What the controllers work with, made at the start and handed in. */
+export interface Parts {
+  readonly storage: Storage;
+  /** undefined where a separate worker delivers. */
+  readonly nudges: Pick<Nudges, 'queue' | 'health'> | undefined;
+  readonly inbox: InboxHub;
+  readonly clock: Clock;
+  readonly log: Log;
+  readonly version: string;
+}
+
+/** Injection token of the parts. */
+export const PARTS = Symbol('parts');

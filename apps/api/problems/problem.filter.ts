@@ -1,0 +1,68 @@
+import { randomUUID } from 'node:crypto';
+import { Catch, HttpException, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
+import type { Request, Response } from 'express';
+import type { Log } from '#nudges';
+import { WorkshopBusyError } from '#storage';
+import { ApiProblem } from './api-problem.js';
+
+/** Turns whatever was thrown into a problem document. What was not foreseen is logged and not told. */
+@Catch()
+export class ProblemFilter implements ExceptionFilter {
+  constructor(private readonly log: Log) {}
+
+  catch(thrown: unknown, host: ArgumentsHost): void {
+    const http = host.switchToHttp();
+    const response = http.getResponse<Response>();
+    const request = http.getRequest<Request>();
+    const problem = foreseen(thrown, request) ?? this.unforeseen(thrown, request);
+    if (response.headersSent) {
+      response.end();
+      return;
+    }
+    if (problem.status === 401) response.setHeader('WWW-Authenticate', 'Bearer');
+    if (problem.status === 503) response.setHeader('Retry-After', '2');
+    response
+      .status(problem.status)
+      .type('application/problem+json')
+      .send(JSON.stringify(problem.body(request.originalUrl)));
+  }
+
+  private unforeseen(thrown: unknown, request: Request): ApiProblem {
+    const incident = randomUUID();
+    const reason = thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown);
+    this.log.error('A request failed', { incident, method: request.method, path: request.path, reason });
+    return new ApiProblem(500, 'internal', 'Something went wrong here', 'It was logged under this number.', {
+      incident,
+    });
+  }
+}
+
+function foreseen(thrown: unknown, request: Request): ApiProblem | undefined {
+  if (thrown instanceof ApiProblem) return thrown;
+  if (thrown instanceof WorkshopBusyError) return new ApiProblem(503, 'busy', 'Busy', thrown.message);
+  switch (statusOf(thrown)) {
+    case 404:
+      return new ApiProblem(404, 'not-found', `There is nothing at ${request.method} ${pathOf(request)}`);
+    case 413:
+      return new ApiProblem(413, 'too-large', 'The body is too large', 'At most 1 MB is read.');
+    case 415:
+      return new ApiProblem(415, 'unsupported-media-type', 'The body must be JSON in UTF-8');
+    case 400:
+      return new ApiProblem(400, 'malformed', 'The request cannot be read', 'The body must be valid JSON.');
+    default:
+      return undefined;
+  }
+}
+
+/** Without the query, and with the prefix that the router has taken off. */
+function pathOf(request: Request): string {
+  return request.originalUrl.replace(/\?.*/, '');
+}
+
+/** Of Nest's own exceptions, and of the body parser's errors, which carry a status too. */
+function statusOf(thrown: unknown): number | undefined {
+  if (thrown instanceof HttpException) return thrown.getStatus();
+  if (thrown instanceof Error && 'status' in thrown && typeof thrown.status === 'number')
+    return thrown.status;
+  return undefined;
+}

@@ -1,0 +1,30 @@
+import type { PlanRevision, Repositories, StoredRun } from '#storage';
+import { notFound } from '../problems/api-problem.js';
+
+/** @throws ApiProblem 404 when the workshop has no such run */
+export async function findRun(
+  repositories: Repositories,
+  workshopId: string,
+  id: string,
+): Promise<StoredRun> {
+  const run = await repositories.runs.get(workshopId, id);
+  if (run === null) throw notFound('run');
+  return run;
+}
+
+/** The latest plan of a run. @throws ApiProblem 404 when the workshop has no such run */
+export async function findPlan(
+  repositories: Repositories,
+  workshopId: string,
+  id: string,
+): Promise<PlanRevision> {
+  const run = await findRun(repositories, workshopId, id);
+  const plan = await repositories.plans.latest(workshopId, run.id);
+  if (plan === null) throw notFound('plan');
+  return plan;
+}
+
+/** A run as it is shown. */
+export function shownRun({ id, key, version, state, order, createdAt, updatedAt }: StoredRun) {
+  return { id, key, version, state, order, createdAt, updatedAt };
+}

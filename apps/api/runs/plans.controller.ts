@@ -1,0 +1,124 @@
+import { Body, Controller, Get, Inject, Param, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { z } from 'zod';
+import {
+  planDocument,
+  planHeadSchema,
+  planOdds,
+  planRequest,
+  planRevision,
+  runFile,
+  tideTable,
+  uuid,
+  type RunFile,
+} from '#contract';
+import { planRuns } from '#runs';
+import type { SavedPlan } from '#storage';
+import { minuteOf } from '#units';
+import { Caller, type CallerFacts } from '../access/caller.js';
+import { IdempotencyKey } from '../access/idempotency-key.js';
+import { Documents } from '../docs/documented.js';
+import { PARTS, type Parts } from '../parts.js';
+import { ApiProblem, invalidInput, notFound } from '../problems/api-problem.js';
+import { createOnce } from '../use-cases/create-once.js';
+import { makePlan, shownPlan } from '../use-cases/make-plan.js';
+import { queueAfterCommit } from '../use-cases/queue-after-commit.js';
+import { runInput } from '../use-cases/run-input.js';
+import { findPlan, findRun } from './find-run.js';
+
+/** Plans of a run, each a revision that never changes, and plans that are not kept. */
+@ApiTags('plans')
+@Controller()
+export class PlansController {
+  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+
+  @Post('runs/:id/plan')
+  @Documents({
+    summary: 'Plans the run anew as of now, moving as little as it can',
+    answer: planRevision,
+    status: 201,
+    problems: [404, 409, 422, 503],
+    once: true,
+  })
+  async plan(
+    @Caller() { workshopId }: CallerFacts,
+    @IdempotencyKey() key: string | undefined,
+    @Param('id', { schema: uuid }) id: string,
+    @Body({ schema: planRequest }) body: z.output<typeof planRequest>,
+  ) {
+    let stored: SavedPlan | undefined;
+    const request = { workshopId, key, call: `POST runs/${id}/plan`, body };
+    const answer = await createOnce(this.parts.storage, request, async (tx) => {
+      const run = await findRun(tx, workshopId, id);
+      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+      const input = await runInput(tx, run);
+      const now = this.parts.clock.now();
+      stored = await makePlan(tx, { run, input, cause: 'asked for', now, seed: body.seed });
+      return shownPlan(stored.revision);
+    });
+    await queueAfterCommit(this.parts, stored);
+    return answer;
+  }
+
+  @Get('runs/:id/plan')
+  @Documents({ summary: 'The latest plan', answer: planRevision, problems: [404, 422] })
+  async latest(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+    return shownPlan(await findPlan(this.parts.storage, workshopId, id));
+  }
+
+  @Get('runs/:id/plans')
+  @Documents({
+    summary: 'All plans of the run, the newest first',
+    answer: planHeadSchema,
+    list: true,
+    problems: [404, 422],
+  })
+  async list(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+    await findRun(this.parts.storage, workshopId, id);
+    const heads = await this.parts.storage.plans.list(workshopId, id);
+    return heads.map(({ number, madeAt, cause, status }) => ({ number, madeAt, cause, status }));
+  }
+
+  @Get('runs/:id/plans/:number')
+  @Documents({ summary: 'One plan', answer: planRevision, problems: [404, 422] })
+  async byNumber(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+    @Param('number', { schema: z.coerce.number().int().min(1).max(1e9) }) number: number,
+  ) {
+    const found = await this.parts.storage.plans.byNumber(workshopId, id, number);
+    if (found === null) throw notFound('plan');
+    return shownPlan(found);
+  }
+
+  @Get('runs/:id/tide-table')
+  @Documents({
+    summary: 'When each stage opens, is best, and closes, and why',
+    answer: tideTable,
+    problems: [404, 422],
+  })
+  async tideTable(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+    const { number, document } = await findPlan(this.parts.storage, workshopId, id);
+    const stages = document.runs.flatMap((run) => run.stages);
+    return { plan: number, timeZone: document.timeZone, stages };
+  }
+
+  @Get('runs/:id/odds')
+  @Documents({
+    summary: 'The odds that every window is met, and the weak links',
+    answer: planOdds,
+    problems: [404, 422],
+  })
+  async odds(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+    const { number, document } = await findPlan(this.parts.storage, workshopId, id);
+    return { plan: number, odds: document.odds, weakLinks: document.weakLinks };
+  }
+
+  @Post('plan-preview')
+  @Documents({ summary: 'Plans a whole run file; nothing is kept', answer: planDocument, problems: [422] })
+  preview(@Body({ schema: runFile }) file: RunFile) {
+    const planned = planRuns(file, { now: minuteOf(this.parts.clock.now().getTime()) });
+    if (!planned.ok) throw invalidInput(planned.issues);
+    return planned.value;
+  }
+}

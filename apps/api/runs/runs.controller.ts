@@ -1,0 +1,75 @@
+import { Body, Controller, Delete, Get, Inject, Param, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { createdRun, runOrder, storedRun, uuid, type RunOrder } from '#contract';
+import type { SavedPlan } from '#storage';
+import { Caller, type CallerFacts } from '../access/caller.js';
+import { IdempotencyKey } from '../access/idempotency-key.js';
+import { Documents } from '../docs/documented.js';
+import { PARTS, type Parts } from '../parts.js';
+import { createOnce } from '../use-cases/create-once.js';
+import { createRun } from '../use-cases/create-run.js';
+import { shownPlan } from '../use-cases/make-plan.js';
+import { queueAfterCommit } from '../use-cases/queue-after-commit.js';
+import { findRun, shownRun } from './find-run.js';
+
+/** Runs: made from an order, planned at once, given up if need be. */
+@ApiTags('runs')
+@Controller('runs')
+export class RunsController {
+  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+
+  @Get()
+  @Documents({ summary: 'All runs, oldest first', answer: storedRun, list: true })
+  async list(@Caller() { workshopId }: CallerFacts) {
+    return (await this.parts.storage.runs.list(workshopId)).map(shownRun);
+  }
+
+  @Post()
+  @Documents({
+    summary: 'A new run, with its first plan. A plan that is a conflict is an answer too',
+    answer: createdRun,
+    status: 201,
+    problems: [409, 422, 503],
+    once: true,
+  })
+  async create(
+    @Caller() { workshopId }: CallerFacts,
+    @IdempotencyKey() key: string | undefined,
+    @Body({ schema: runOrder }) order: RunOrder,
+  ) {
+    let stored: SavedPlan | undefined;
+    const request = { workshopId, key, call: 'POST runs', body: order };
+    const answer = await createOnce(this.parts.storage, request, async (tx) => {
+      const { run, saved } = await createRun(tx, workshopId, order, this.parts.clock.now());
+      stored = saved;
+      return { run: shownRun(await findRun(tx, workshopId, run.id)), plan: shownPlan(saved.revision) };
+    });
+    await queueAfterCommit(this.parts, stored);
+    return answer;
+  }
+
+  @Get(':id')
+  @Documents({ summary: 'One run', answer: storedRun, problems: [404, 422] })
+  async get(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+    return shownRun(await findRun(this.parts.storage, workshopId, id));
+  }
+
+  @Delete(':id')
+  @Documents({
+    summary: 'Gives a run up: its nudges are cancelled, its log stays',
+    status: 204,
+    problems: [404, 422],
+  })
+  async abandon(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+  ): Promise<void> {
+    const cancelled = await this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
+      const run = await findRun(tx, workshopId, id);
+      if (run.state === 'abandoned') return [];
+      await tx.runs.update(workshopId, id, run.version, { state: 'abandoned' });
+      return tx.nudges.cancelForRun(workshopId, id);
+    });
+    await queueAfterCommit(this.parts, { cancelled });
+  }
+}

@@ -1,0 +1,65 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse } from 'yaml';
+import { parseWith, runFile, type RunFile } from '#contract';
+import type { Repositories } from '#storage';
+import { projectFolder } from '../program/project-folder.js';
+import { createRun } from '../use-cases/create-run.js';
+
+const WEEK_MS = 7 * 24 * 60 * 60_000;
+/** Of the demos only these are planned; the rest waits in the library to be tried. */
+const PLANNED = new Set(['rockpool-tiles', 'orchard-loaves']);
+const FIRST = 'rockpool-tiles';
+
+/**
+ * Fills an empty store with the demo workshop: everything of the demo files in the library, and two runs that compete
+ * for the same hours. Their dates are moved by whole weeks, so that they lie ahead. Invented, and it says so.
+ * @returns the workshop's id
+ */
+export async function loadDemoWorkshop(tx: Repositories, now: Date): Promise<string> {
+  const demos = readDemos();
+  const facts = demos.map(({ file }) => file.workshop);
+  const equipment = new Map(facts.flatMap((f) => f.equipment).map((item) => [item.key, item]));
+  const workshop = await tx.workshops.create({ ...facts[0]!, equipment: [...equipment.values()] });
+  for (const { file } of demos) {
+    for (const mould of file.moulds) await tx.library.moulds.create(workshop.id, mould);
+    for (const fat of file.fats) await tx.library.fats.create(workshop.id, fat);
+    for (const recipe of file.recipes) await tx.library.recipes.create(workshop.id, recipe);
+    for (const design of file.designs) await tx.library.designs.create(workshop.id, design);
+  }
+  for (const { name, file } of demos) {
+    if (!PLANNED.has(name)) continue;
+    const shift = weeksAhead(file, now) * WEEK_MS;
+    for (const order of file.runs) {
+      const startAfter = moved(order.startAfter, shift).slice(0, 16);
+      const readyBy =
+        order.readyBy === undefined ? {} : { readyBy: moved(order.readyBy, shift).slice(0, 10) };
+      await createRun(tx, workshop.id, { ...order, startAfter, ...readyBy }, now);
+    }
+  }
+  return workshop.id;
+}
+
+function readDemos(): { readonly name: string; readonly file: RunFile }[] {
+  const folder = join(projectFolder(), 'apps', 'cli', 'examples');
+  const names = readdirSync(folder)
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => name.slice(0, -'.yaml'.length))
+    .sort((a, b) => Number(b === FIRST) - Number(a === FIRST) || a.localeCompare(b));
+  return names.map((name) => {
+    const parsed = parseWith(runFile, parse(readFileSync(join(folder, `${name}.yaml`), 'utf8')));
+    if (!parsed.ok) throw new Error(`the demo ${name} is broken: ${parsed.issues[0]?.message ?? ''}`);
+    return { name, file: parsed.value };
+  });
+}
+
+function weeksAhead(file: RunFile, now: Date): number {
+  const first = Math.min(...file.runs.map((order) => Date.parse(`${order.startAfter}:00Z`)));
+  return Math.max(0, Math.ceil((now.getTime() - first) / WEEK_MS));
+}
+
+/** Local times keep their wall clock when moved by whole weeks, so they are reckoned as if in UTC. */
+function moved(local: string, byMs: number): string {
+  const at = local.length === 10 ? `${local}T00:00:00Z` : `${local}:00Z`;
+  return new Date(Date.parse(at) + byMs).toISOString();
+}

@@ -1,0 +1,125 @@
+import type { AddressInfo } from 'node:net';
+import { logChannel, startNudges, type Clock, type Log, type Nudges } from '#nudges';
+import { listenInbox, migrate, openStorage, startEmbeddedPostgres, type Storage } from '#storage';
+import type { Config } from '../config.js';
+import { createApp } from '../create-app.js';
+import { openInboxHub } from '../inbox/inbox-hub.js';
+import { programVersion } from '../program/project-folder.js';
+import { ensureAccessKey, type AccessKeyFile } from './access-key.js';
+import { loadDemoWorkshop } from './demo-workshop.js';
+import { portError, requireFreePort } from './require-free-port.js';
+
+const SWEEP_MS = 60_000;
+const CONCURRENCY = 5;
+
+/** The program, serving. */
+export interface Program {
+  readonly address: string;
+  readonly accessKey: AccessKeyFile;
+  /** Lets what runs end, in order; the database last. */
+  stop(): Promise<void>;
+}
+
+export interface StartOptions {
+  readonly config: Config;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Receives what is being done, a line at a time. */
+  readonly progress: (line: string) => void;
+}
+
+/**
+ * Starts everything: database, tables, demo workshop (once), nudges, HTTP.
+ * What was started before a failure is stopped again.
+ * @throws StartError, HomeInUseError and their like, whose message is for the person at the terminal
+ */
+export async function startProgram(options: StartOptions): Promise<Program> {
+  const { config, clock, log, progress } = options;
+  const stops: (() => Promise<void>)[] = [];
+  const stop = async (): Promise<void> => {
+    for (const each of stops.splice(0).reverse()) {
+      await each().catch((error: unknown) =>
+        log.error('A part did not stop in order', { reason: String(error) }),
+      );
+    }
+  };
+  try {
+    if (config.port !== 0) await requireFreePort(config.port, config.bind);
+    const databaseUrl = await openDatabase(options, stops);
+    progress('Tables: looking for changes …');
+    await migrate(databaseUrl, progress);
+    const storage = await openStorage(databaseUrl, { now: () => clock.now() });
+    stops.push(() => storage.close());
+    const workshopId = await ensureWorkshop(storage, options);
+    const accessKey = await ensureAccessKey(storage, workshopId, config.home);
+    const nudges = config.worker ? await deliver(storage, databaseUrl, options) : undefined;
+    if (nudges !== undefined) stops.push(() => nudges.stop());
+    const address = await serve(storage, nudges, databaseUrl, options, stops);
+    return { address, accessKey, stop };
+  } catch (error) {
+    await stop();
+    throw error;
+  }
+}
+
+async function openDatabase(options: StartOptions, stops: (() => Promise<void>)[]): Promise<string> {
+  const { config, progress } = options;
+  if (config.databaseUrl !== undefined) return config.databaseUrl;
+  progress('Database: starting …');
+  const postgres = await startEmbeddedPostgres({ home: config.home, log: progress });
+  stops.push(() => postgres.stop());
+  return postgres.databaseUrl;
+}
+
+async function ensureWorkshop(storage: Storage, { clock, progress }: StartOptions): Promise<string> {
+  return storage.startingAlone(async (tx) => {
+    const [first] = await tx.workshops.list();
+    if (first !== undefined) return first.id;
+    progress('Demo workshop: loading and planning its runs …');
+    return loadDemoWorkshop(tx, clock.now());
+  });
+}
+
+async function deliver(
+  storage: Storage,
+  databaseUrl: string,
+  { config, clock, log }: StartOptions,
+): Promise<Nudges> {
+  return startNudges({
+    store: storage.nudges,
+    databaseUrl,
+    redisUrl: config.redisUrl,
+    clock,
+    log,
+    channels: [logChannel(log)],
+    concurrency: CONCURRENCY,
+    sweepEveryMs: SWEEP_MS,
+  });
+}
+
+async function serve(
+  storage: Storage,
+  nudges: Nudges | undefined,
+  databaseUrl: string,
+  { config, clock, log }: StartOptions,
+  stops: (() => Promise<void>)[],
+): Promise<string> {
+  const inbox = openInboxHub(storage, (error) =>
+    log.warn('The inbox could not be read', { reason: String(error) }),
+  );
+  const listener = await listenInbox(
+    databaseUrl,
+    (notice) => inbox.notice(notice),
+    () => inbox.gap(),
+  );
+  stops.push(() => listener.close());
+  const parts = { storage, nudges, inbox, clock, log, version: programVersion() };
+  const app = await createApp(parts, config.bind);
+  stops.push(() => app.close());
+  await app.listen(config.port, config.bind).catch((error: NodeJS.ErrnoException) => {
+    throw portError(error, config.port, config.bind);
+  });
+  const { address, family, port } = app.getHttpServer().address() as AddressInfo;
+  const host = family === 'IPv6' ? `[${address}]` : address;
+  return `http://${host}:${String(port)}`;
+}

@@ -1,0 +1,45 @@
+import { createHash } from 'node:crypto';
+import type { Repositories, Storage } from '#storage';
+import { ApiProblem } from '../problems/api-problem.js';
+
+/** What tells a request from others with the same idempotency key. */
+export interface OnceRequest {
+  readonly workshopId: string;
+  /** Of the header `Idempotency-Key`; without one the request is simply carried out. */
+  readonly key: string | undefined;
+  /** Method and path. */
+  readonly call: string;
+  readonly body: unknown;
+}
+
+/**
+ * Carries out a creation, with the workshop to itself and all in one transaction. The same key and body again get the
+ * same answer without a second creation; the same key with another body is refused.
+ * @returns the answer's body; throwing in `work` leaves nothing behind and frees the key
+ */
+export async function createOnce<T>(
+  storage: Storage,
+  request: OnceRequest,
+  work: (tx: Repositories) => Promise<T>,
+): Promise<T> {
+  const { workshopId, key } = request;
+  if (key === undefined) return storage.withWorkshopLock(workshopId, work);
+  const hash = createHash('sha256')
+    .update(JSON.stringify([request.call, request.body]))
+    .digest('hex');
+  const outcome = await storage.withWorkshopLock(workshopId, (tx) =>
+    tx.idempotency.once(workshopId, key, hash, async (inner) => ({
+      status: 201,
+      response: await work(inner),
+    })),
+  );
+  if (!outcome.ok) {
+    throw new ApiProblem(
+      422,
+      'idempotency-key-reused',
+      'This idempotency key was used for another request',
+      'Use a new key for a new request; the same key repeats the first one.',
+    );
+  }
+  return outcome.response as T;
+}

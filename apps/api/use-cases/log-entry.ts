@@ -1,0 +1,61 @@
+import type { LogEntry } from '#contract';
+import { checkEntry, tellChanges } from '#runs';
+import type { LoggedEntry, Repositories, SavedPlan, StoredRun } from '#storage';
+import { ApiProblem, invalidInput } from '../problems/api-problem.js';
+import { makePlan } from './make-plan.js';
+import { runInput } from './run-input.js';
+
+/** How far a device's clock may be ahead of ours before what it reports counts as a slip. */
+const CLOCK_TOLERANCE_MS = 5 * 60_000;
+
+/**
+ * Writes down what happened and plans the rest anew. The entry is kept even when no plan is possible from here.
+ * Must run inside the transaction that holds the workshop.
+ * @throws ApiProblem when the entry cannot be true; nothing is written then
+ */
+export async function logEntry(
+  tx: Repositories,
+  run: StoredRun,
+  entry: LogEntry,
+  now: Date,
+): Promise<{ logged: LoggedEntry; saved: SavedPlan; why: string }> {
+  if (run.state === 'abandoned') {
+    throw new ApiProblem(409, 'run-abandoned', 'The run was given up', 'Nothing more can be logged for it.');
+  }
+  refuseFuture(entry, now);
+  const before = await runInput(tx, run);
+  const issues = checkEntry(before, run.key, entry);
+  if (issues.length > 0) throw invalidInput(issues);
+  const logged = await tx.log.append(run.workshopId, run.id, entry);
+  const input = { ...before, log: [...before.log, { run: run.key, entry }] };
+  const saved = await makePlan(tx, { run, input, cause: causeOf(entry), now });
+  const { document, changes } = saved.revision;
+  const { parts, stages } = run.snapshot.design;
+  const titles = new Map([...parts, ...stages].map((each) => [each.key, each.title]));
+  return { logged, saved, why: tellChanges(entry, titles, changes, document) };
+}
+
+function refuseFuture(entry: LogEntry, now: Date): void {
+  if (Date.parse(entry.at) <= now.getTime() + CLOCK_TOLERANCE_MS) return;
+  const accepted = `up to ${now.toISOString()}`;
+  throw invalidInput([
+    {
+      code: 'log.in-the-future',
+      path: ['at'],
+      message: `${entry.at} has not come yet; accepted: ${accepted}.`,
+      value: entry.at,
+      accepted,
+    },
+  ]);
+}
+
+function causeOf(entry: LogEntry): string {
+  switch (entry.kind) {
+    case 'done':
+      return `log: ${entry.stage} done`;
+    case 'not-yet':
+      return `log: not ready for ${entry.stage} yet`;
+    case 'mishap':
+      return `log: ${entry.part} ${entry.mishap}`;
+  }
+}

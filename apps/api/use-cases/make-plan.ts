@@ -1,0 +1,69 @@
+import type { PlanDocument } from '#contract';
+import { chooseNudges, comparePlans, planRuns, type RunsInput } from '#runs';
+import type { PlanRevision, Repositories, SavedPlan, StoredRun } from '#storage';
+import { epochMs, minuteOf } from '#units';
+import { invalidInput } from '../problems/api-problem.js';
+
+export interface PlanWish {
+  readonly run: StoredRun;
+  readonly input: RunsInput;
+  readonly cause: string;
+  readonly now: Date;
+  readonly seed?: number | undefined;
+}
+
+/**
+ * Plans a run anew and stores the plan as its next revision, with its nudges; brings the run's state and its lot up
+ * to date. Must run inside the transaction that holds the workshop.
+ * @throws ApiProblem when what the run is made from makes no sense
+ */
+export async function makePlan(tx: Repositories, wish: PlanWish): Promise<SavedPlan> {
+  const { run, input, now } = wish;
+  const before = await tx.plans.latest(run.workshopId, run.id);
+  const minute = minuteOf(now.getTime());
+  const planned = planRuns(input, { now: minute, seed: wish.seed, previous: before?.document });
+  if (!planned.ok) throw invalidInput(planned.issues);
+  const document = planned.value;
+  const saved = await tx.plans.save(run.workshopId, {
+    runId: run.id,
+    madeAt: now,
+    cause: wish.cause,
+    document,
+    changes: before === null ? [] : comparePlans(before.document, document),
+    nudges: chooseNudges(document, input.workshop.hours.quiet, minute).map((nudge) => ({
+      stage: nudge.stage,
+      attempt: nudge.attempt,
+      kind: nudge.kind,
+      text: nudge.text,
+      dueAt: new Date(epochMs(nudge.dueAt)),
+    })),
+  });
+  if (saved === null) throw new Error(`run ${run.id} is gone`);
+  await follow(tx, run, document);
+  return saved;
+}
+
+/** Lets the run's state, and its lot once everything is done, follow the plan. */
+async function follow(tx: Repositories, run: StoredRun, document: PlanDocument): Promise<void> {
+  const plan = document.runs.find((p) => p.run === run.key);
+  if (plan === undefined || document.status !== 'planned') return;
+  const begun = plan.stages.some((stage) => stage.status !== 'planned');
+  const open = plan.stages.some((stage) => stage.status === 'planned');
+  const state = !begun ? 'planned' : open ? 'making' : 'curing';
+  if (state !== run.state) await tx.runs.update(run.workshopId, run.id, run.version, { state });
+  if (state !== 'curing' || plan.ready === null) return;
+  const madeAt = plan.stages.map((stage) => stage.endAt).reduce((last, at) => (at > last ? at : last));
+  await tx.lots.put(run.workshopId, run.id, {
+    title: plan.title,
+    count: plan.count,
+    madeAt: new Date(madeAt),
+    readyLow: new Date(plan.ready.low),
+    readyLikely: new Date(plan.ready.likely),
+    readyHigh: new Date(plan.ready.high),
+  });
+}
+
+/** A revision as it is shown. */
+export function shownPlan({ number, madeAt, cause, status, document, changes }: PlanRevision) {
+  return { number, madeAt, cause, status, document, changes };
+}

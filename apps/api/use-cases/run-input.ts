@@ -1,0 +1,54 @@
+import type { LogEntry, RunOrder, WorkshopFacts } from '#contract';
+import { busyOf, type RunsInput } from '#runs';
+import type { Repositories, RunSnapshot, RunState, StoredRun } from '#storage';
+
+/** Runs that still need hands and moulds. */
+const LIVE: readonly RunState[] = ['planned', 'making'];
+
+/**
+ * Everything that the plan of a run is made from: the run's own copy of design, recipes and moulds, the workshop as
+ * it is now, the log, and what the other runs' latest plans occupy.
+ */
+export async function runInput(tx: Repositories, run: StoredRun): Promise<RunsInput> {
+  const { workshopId } = run;
+  const workshop = await tx.workshops.get(workshopId);
+  if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
+  const entries = await tx.log.list(workshopId, { runId: run.id });
+  const busy = await busyElsewhere(tx, workshop.facts, run);
+  return {
+    ...inputOf(
+      workshop.facts,
+      run.order,
+      run.snapshot,
+      entries.map((line) => line.entry),
+    ),
+    busy,
+  };
+}
+
+function inputOf(
+  workshop: WorkshopFacts,
+  order: RunOrder,
+  snapshot: RunSnapshot,
+  entries: readonly LogEntry[],
+): RunsInput {
+  return {
+    workshop,
+    moulds: snapshot.moulds,
+    fats: snapshot.fats,
+    recipes: snapshot.recipes,
+    designs: [snapshot.design],
+    runs: [order],
+    log: entries.map((entry) => ({ run: order.key, entry })),
+  };
+}
+
+async function busyElsewhere(tx: Repositories, workshop: WorkshopFacts, run: StoredRun) {
+  const others = await tx.runs.list(run.workshopId, { states: LIVE });
+  const plans = new Map((await tx.plans.latestOfEach(run.workshopId)).map((plan) => [plan.runId, plan]));
+  return others.flatMap((other) => {
+    const plan = plans.get(other.id);
+    if (other.id === run.id || plan === undefined) return [];
+    return busyOf(plan.document, inputOf(workshop, other.order, other.snapshot, []));
+  });
+}

@@ -1,0 +1,119 @@
+import { z } from 'zod';
+import { instant, key, title, uuid, version } from './common.js';
+import { fat, recipe } from './recipe.js';
+import { nudge } from './nudge.js';
+import { pieceDesign } from './piece-design.js';
+import { odds, planChange, planDocument, plannedStage, weakLink } from './plan-document.js';
+import { logEntry, runOrder } from './run.js';
+import { mould, workshopFacts } from './workshop.js';
+
+/** Something of the maker's with what the store adds to it. */
+const stored = <T extends z.ZodType>(content: T) =>
+  z.strictObject({ id: uuid, version, content, createdAt: instant, updatedAt: instant });
+
+/** A replacement for something, based on a version that was read. */
+const replacement = <T extends z.ZodType>(content: T) => z.strictObject({ version, content });
+
+export const storedMould = stored(mould).meta({ id: 'StoredMould' });
+export const storedFat = stored(fat).meta({ id: 'StoredFat' });
+export const storedRecipe = stored(recipe).meta({ id: 'StoredRecipe' });
+export const storedDesign = stored(pieceDesign).meta({ id: 'StoredPieceDesign' });
+export const mouldReplacement = replacement(mould).meta({ id: 'MouldReplacement' });
+export const fatReplacement = replacement(fat).meta({ id: 'FatReplacement' });
+export const recipeReplacement = replacement(recipe).meta({ id: 'RecipeReplacement' });
+export const designReplacement = replacement(pieceDesign).meta({ id: 'PieceDesignReplacement' });
+
+export const storedWorkshop = z
+  .strictObject({ id: uuid, version, facts: workshopFacts, updatedAt: instant })
+  .meta({ id: 'StoredWorkshop' });
+export const workshopReplacement = z
+  .strictObject({ version, facts: workshopFacts })
+  .meta({ id: 'WorkshopReplacement' });
+
+export const runStates = ['planned', 'making', 'curing', 'abandoned'] as const;
+
+export const storedRun = z
+  .strictObject({
+    id: uuid,
+    key,
+    version,
+    state: z.enum(runStates),
+    order: runOrder,
+    createdAt: instant,
+    updatedAt: instant,
+  })
+  .meta({ id: 'StoredRun' });
+
+export const planRequest = z
+  .strictObject({ seed: z.int().optional().meta({ description: 'Same seed, same plan; 1 if absent' }) })
+  .meta({ id: 'PlanRequest' });
+
+/** One plan of a run; never changed once made. */
+const planHead = {
+  number: z.int().min(1),
+  madeAt: instant,
+  cause: z.string(),
+  status: planDocument.shape.status,
+};
+export const planHeadSchema = z.strictObject(planHead).meta({ id: 'PlanHead' });
+export const planRevision = z
+  .strictObject({ ...planHead, document: planDocument, changes: z.array(planChange) })
+  .meta({ id: 'PlanRevision' });
+
+export const createdRun = z.strictObject({ run: storedRun, plan: planRevision }).meta({ id: 'CreatedRun' });
+
+export const tideTable = z
+  .strictObject({ plan: z.int(), timeZone: z.string(), stages: z.array(plannedStage) })
+  .meta({ id: 'TideTable' });
+
+export const planOdds = z
+  .strictObject({ plan: z.int(), odds: odds.nullable(), weakLinks: z.array(weakLink) })
+  .meta({ id: 'PlanOdds' });
+
+export const loggedEntry = z
+  .strictObject({ id: uuid, sequence: z.int(), at: instant, loggedAt: instant, entry: logEntry })
+  .meta({ id: 'LoggedEntry' });
+
+export const logAnswer = z
+  .strictObject({
+    entry: loggedEntry,
+    why: z.string().meta({ description: 'What the entry did to the plan, in a sentence or two' }),
+    plan: planRevision,
+  })
+  .meta({ id: 'LogAnswer' });
+
+export const inboxEntry = nudge.extend({ sequence: z.int() }).meta({ id: 'InboxEntry' });
+
+export const lot = z
+  .strictObject({
+    id: uuid,
+    runId: uuid,
+    title,
+    count: z.int(),
+    madeAt: instant,
+    ready: z.strictObject({ low: instant, likely: instant, high: instant }),
+  })
+  .meta({ id: 'Lot' });
+
+export const shippedFat = z
+  .strictObject({
+    key,
+    title: z.string(),
+    inci: z.string().optional(),
+    saponificationMgKohPerG: z.strictObject({ low: z.number(), used: z.number(), high: z.number() }),
+    densityGPerMl: z.number(),
+    fattyAcidsPercent: z.record(z.string(), z.number()),
+    evidence: z.string(),
+  })
+  .meta({ id: 'ShippedFat' });
+
+export const health = z
+  .strictObject({
+    status: z.enum(['ok', 'degraded']),
+    database: z.enum(['up', 'down']),
+    queue: z.strictObject({ state: z.enum(['up', 'down', 'elsewhere']), backend: z.string() }),
+    version: z.string(),
+  })
+  .meta({ id: 'Health' });
+
+export type Health = z.infer<typeof health>;
