@@ -40,7 +40,10 @@ export default tseslint.config(
         'error',
         { considerDefaultExhaustiveForUnions: true },
       ],
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', ignoreRestSiblings: true, destructuredArrayIgnorePattern: '^_' },
+      ],
       // The decorators of the API need imports that look like types to stay; the compiler settles the rest.
       '@typescript-eslint/consistent-type-imports': 'off',
       // A method may be async because the interface it fills is.

@@ -1,4 +1,4 @@
-import { systemClock } from '#nudges';
+import { systemClock, type Log } from '#nudges';
 import { DatabaseStartError, HomeInUseError, MigrationError, UnsupportedPlatformError } from '#storage';
 import { readConfig } from './config.js';
 import { consoleLog } from './program/console-log.js';
@@ -18,7 +18,7 @@ try {
   say(`Sign in with the key ${program.accessKey.key}`);
   say(`It is kept in ${program.accessKey.path}; send it as “Authorization: Bearer KEY”.`);
   say('Stop with Ctrl-C.');
-  endInOrder(program, log.error);
+  endInOrder(program, log);
 } catch (error) {
   const known = forPeople.some((kind) => error instanceof kind);
   process.stderr.write(`${known ? (error as Error).message : unexpected(error)}\n`);
@@ -35,10 +35,7 @@ function unexpected(error: unknown): string {
 }
 
 /** One signal ends the program in order, a second one at once. */
-function endInOrder(
-  program: Program,
-  report: (message: string, details: Record<string, unknown>) => void,
-): void {
+function endInOrder(program: Program, log: Log): void {
   let ending = false;
   const end = (status: number): void => {
     if (ending) process.exit(status === 0 ? 130 : status);
@@ -48,7 +45,10 @@ function endInOrder(
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => end(0));
   for (const fault of ['uncaughtException', 'unhandledRejection'] as const) {
     process.on(fault, (error: unknown) => {
-      report('Something went wrong', { fault, reason: error instanceof Error ? error.stack : String(error) });
+      log.error('Something went wrong', {
+        fault,
+        reason: error instanceof Error ? error.stack : String(error),
+      });
       end(exitStatus.software);
     });
   }

@@ -117,3 +117,16 @@ export const health = z
   .meta({ id: 'Health' });
 
 export type Health = z.infer<typeof health>;
+export type WorkshopView = z.infer<typeof storedWorkshop>;
+export type RunView = z.infer<typeof storedRun>;
+export type PlanRequest = z.infer<typeof planRequest>;
+export type PlanHead = z.infer<typeof planHeadSchema>;
+export type PlanView = z.infer<typeof planRevision>;
+export type CreatedRun = z.infer<typeof createdRun>;
+export type TideTable = z.infer<typeof tideTable>;
+export type PlanOdds = z.infer<typeof planOdds>;
+export type LoggedView = z.infer<typeof loggedEntry>;
+export type LogAnswer = z.infer<typeof logAnswer>;
+export type InboxEntry = z.infer<typeof inboxEntry>;
+export type Lot = z.infer<typeof lot>;
+export type ShippedFat = z.infer<typeof shippedFat>;

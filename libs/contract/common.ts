@@ -13,7 +13,7 @@ export const key = z
 export const title = z.string().trim().min(1).max(120);
 
 /** A percentage between two bounds, both included. */
-export const percent = (low: number, high: number) => z.number().min(low).max(high);
+export const percent = (low: number, high: number): z.ZodNumber => z.number().min(low).max(high);
 
 /** Calendar date in the workshop's time zone. */
 export const localDate = z.iso.date().meta({ description: 'Date in the workshop’s time zone' });

@@ -1,7 +1,7 @@
 import { instantOf, openIntervals } from '#hours';
 import type { Hold, Problem, Resource, Stage as PlannerStage, Truncation } from '#planner';
 import { minute, type Minute } from '#units';
-import { handsOnMinutes, type StageAttempt } from './fold-log.js';
+import { handsOnMinutes, type StageAttempt } from './run-progress.js';
 import type { PlanOptions, RunsInput } from './input.js';
 import { lagsOf } from './network-lags.js';
 import { observedDraws } from './observe-draws.js';

@@ -3,7 +3,7 @@ import { localText } from '#hours';
 import type { Binding } from '#planner';
 import { minute } from '#units';
 import { afterText, bandText, durationText } from './duration-text.js';
-import type { StageAttempt } from './fold-log.js';
+import type { StageAttempt } from './run-progress.js';
 import { makingAttempt, type RunInHand } from './run-in-hand.js';
 import type { StageWindow } from './stage-windows.js';
 

@@ -1,6 +1,6 @@
 import type { StateId } from '#clocks';
 import type { Lag, Length } from '#planner';
-import type { StageAttempt } from './fold-log.js';
+import type { StageAttempt } from './run-progress.js';
 import {
   cureStarts,
   drawOf,

@@ -2,7 +2,7 @@ import { conditioned, zOf, type StateId } from '#clocks';
 import type { Truncation } from '#planner';
 import type { Minute } from '#units';
 import { drawOf, makingAttempt, type RunInHand } from './run-in-hand.js';
-import { latestAttempt } from './fold-log.js';
+import { latestAttempt } from './run-progress.js';
 
 /**
  * What the bench log tells about the draws behind a run's clocks.

@@ -1,13 +1,14 @@
 import { band } from '#clocks';
 import type { Caution, PlanDocument, PlannedStage, RunPlan, WeakLink } from '#contract';
 import { plan, sittings, type Odds, type Problem, type Schedule } from '#planner';
-import { failed, isoInstant, minute, ok, under, type Issue, type Minute, type Result } from '#units';
+import { failed, isoInstant, minute, ok, under, type Issue, type Result } from '#units';
 import { buildNetwork } from './build-network.js';
 import { cautionFor } from './cautions.js';
 import { checkInput } from './check-input.js';
 import { describe, describeConflict, splitId } from './describe-conflict.js';
 import { explainStage } from './explain-stage.js';
-import { foldLog, handsOnMinutes, type StageAttempt } from './fold-log.js';
+import { foldLog } from './fold-log.js';
+import { handsOnMinutes, type StageAttempt } from './run-progress.js';
 import { checkClockInputs, forecastClocks, shownClocks } from './forecast-clocks.js';
 import type { PlanOptions, RunsInput } from './input.js';
 import { cureStarts, liveAttempts, stageId, type RunInHand } from './run-in-hand.js';
@@ -218,7 +219,7 @@ function readyBand(hand: RunInHand, schedule: Schedule): RunPlan['ready'] {
   });
   if (bands.length === 0) return null;
   const slowest = (pick: (b: (typeof bands)[number]) => number): string =>
-    isoInstant(minute(Math.round(Math.max(...bands.map(pick)))) as Minute);
+    isoInstant(minute(Math.round(Math.max(...bands.map(pick)))));
   return { low: slowest((b) => b.low), likely: slowest((b) => b.likely), high: slowest((b) => b.high) };
 }
 

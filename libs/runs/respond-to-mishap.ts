@@ -1,6 +1,6 @@
 import type { LogEntry, MishapKind, MishapResponse } from '#contract';
 import type { Issue, Minute } from '#units';
-import type { RunProgress, StageAttempt } from './fold-log.js';
+import type { RunProgress, StageAttempt } from './run-progress.js';
 import { unknownName } from './name-issues.js';
 import { makingStage, type RunWorkings } from './workings.js';
 

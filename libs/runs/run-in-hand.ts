@@ -1,6 +1,6 @@
 import type { StateId } from '#clocks';
 import type { PartClocks } from './forecast-clocks.js';
-import { latestAttempt, type RunProgress, type StageAttempt } from './fold-log.js';
+import { latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { freeingStage, makingStage, type RunWorkings } from './workings.js';
 
 /** A run on its way into the network. */

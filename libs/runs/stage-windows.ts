@@ -68,8 +68,10 @@ function withDone(problem: Problem, schedule: Schedule, done: ReadonlySet<string
 function without(problem: Problem, side: 'atLeast' | 'atMost'): Problem {
   const lags = problem.lags.map((lag) => {
     if (lag[side]?.kind !== 'uncertain') return lag;
-    const { [side]: _removed, ...rest } = lag;
-    return side === 'atLeast' ? { ...rest, atLeast: { kind: 'known', minutes: 0 } as const } : rest;
+    const { atLeast, atMost, ...rest } = lag;
+    const after = { ...rest, atLeast: { kind: 'known', minutes: 0 } as const };
+    if (side === 'atMost') return atLeast === undefined ? rest : { ...rest, atLeast };
+    return atMost === undefined ? after : { ...after, atMost };
   });
   return { ...problem, lags };
 }

@@ -8,7 +8,7 @@ import {
   type RunOrder,
   type WorkshopFacts,
 } from '#contract';
-import type { DesiredNudge, RunSnapshot, Storage } from '#storage';
+import type { DesiredNudge, PlanToSave, RunSnapshot, Storage } from '#storage';
 
 /** Invented, like everything here. */
 export const facts: WorkshopFacts = workshopFacts.parse({
@@ -136,7 +136,11 @@ export function nudge(over: Partial<DesiredNudge> = {}): DesiredNudge {
 }
 
 /** What `plans.save` takes. */
-export function planToSave(runId: string, nudges: DesiredNudge[], document: PlanDocument = plan()) {
+export function planToSave(
+  runId: string,
+  nudges: DesiredNudge[],
+  document: PlanDocument = plan(),
+): PlanToSave {
   return { runId, madeAt: new Date(document.madeAt), cause: 'test', document, changes: [], nudges };
 }
 

@@ -77,10 +77,10 @@ function loadEngine(): Promise<typeof Engine> {
 async function instantiateEngine(): Promise<typeof Engine> {
   const entry = createRequire(import.meta.url).resolve('@prisma/schema-engine-wasm');
   const bindings = (await import('@prisma/schema-engine-wasm/schema_engine_bg')) as typeof Engine & {
-    __wbg_set_wasm(exports: unknown): void;
+    __wbg_set_wasm: (exports: unknown) => void;
   };
-  const { instantiate } = (globalThis as unknown as { WebAssembly: WasmLoader }).WebAssembly;
-  const { instance } = await instantiate(readFileSync(join(dirname(entry), 'schema_engine_bg.wasm')), {
+  const loader = (globalThis as unknown as { WebAssembly: WasmLoader }).WebAssembly;
+  const { instance } = await loader.instantiate(readFileSync(join(dirname(entry), 'schema_engine_bg.wasm')), {
     './schema_engine_bg.js': bindings,
   });
   bindings.__wbg_set_wasm(instance.exports);
@@ -90,10 +90,10 @@ async function instantiateEngine(): Promise<typeof Engine> {
 
 /** Declared here because the compiler knows it only together with everything of the browser. */
 interface WasmLoader {
-  instantiate(
+  instantiate: (
     bytes: Uint8Array,
     imports: Record<string, unknown>,
-  ): Promise<{ instance: { exports: { __wbindgen_start(): void } } }>;
+  ) => Promise<{ instance: { exports: { __wbindgen_start(): void } } }>;
 }
 
 interface WithIo extends SqlDriverAdapter {

@@ -1,7 +1,6 @@
 import { applyDecorators, HttpCode } from '@nestjs/common';
 import { ApiHeader, ApiOperation, ApiResponse, ApiSecurity } from '@nestjs/swagger';
 import type { z } from 'zod';
-import { problem } from '#contract';
 
 /** What a route answers, for the API document. Every failure is a problem document. */
 export interface Documented {
@@ -28,7 +27,7 @@ const titles: Readonly<Record<number, string>> = {
 };
 
 /** Puts a route into the API document and sets its status. */
-export function Documents(facts: Documented) {
+export function Documents(facts: Documented): MethodDecorator & ClassDecorator {
   const { summary, answer, status = 200, list = false } = facts;
   const failures = [...(facts.open === true ? [] : [401]), ...(facts.problems ?? []), 500];
   return applyDecorators(
@@ -58,6 +57,3 @@ export function Documents(facts: Documented) {
     ...(facts.open === true ? [] : [ApiSecurity('key')]),
   );
 }
-
-/** Used so that the schema is among the document's components. */
-export const problemSchema = problem;

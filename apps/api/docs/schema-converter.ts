@@ -34,7 +34,7 @@ function componentsOf(
   schema: z.ZodType,
   io: 'input' | 'output',
 ): { root: JsonSchema; defs: Record<string, JsonSchema> } {
-  const { $schema: _, $defs = {}, ...root } = z.toJSONSchema(schema, { io, unrepresentable: 'any' });
+  const { $schema, $defs = {}, ...root } = z.toJSONSchema(schema, { io, unrepresentable: 'any' });
   const defs = Object.fromEntries(
     Object.entries($defs).map(([id, def]) => [id, withoutId(def as JsonSchema)]),
   );

@@ -2,7 +2,7 @@ import { Controller, Get, Headers, Inject, Query, Req, Res, type OnModuleDestroy
 import { ApiProduces, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { z } from 'zod';
-import { inboxEntry, nudge as nudgeSchema, uuid } from '#contract';
+import { inboxEntry, nudge as nudgeSchema, uuid, type InboxEntry, type Nudge } from '#contract';
 import type { DeliveredNudge, StoredNudge } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
@@ -29,7 +29,7 @@ export class InboxController implements OnModuleDestroy {
   async nudges(
     @Caller() { workshopId }: CallerFacts,
     @Query({ schema: nudgeFilter }) { status, run }: z.output<typeof nudgeFilter>,
-  ) {
+  ): Promise<Nudge[]> {
     const filter = { ...(status && { status }), ...(run && { runId: run }) };
     return (await this.parts.storage.nudges.list(workshopId, filter)).map(shown);
   }
@@ -44,7 +44,7 @@ export class InboxController implements OnModuleDestroy {
   async inbox(
     @Caller() { workshopId }: CallerFacts,
     @Query({ schema: place }) { after }: z.output<typeof place>,
-  ) {
+  ): Promise<InboxEntry[]> {
     return (await this.parts.storage.nudges.inboxSince(workshopId, after)).map(shownEntry);
   }
 
@@ -79,10 +79,22 @@ export class InboxController implements OnModuleDestroy {
   }
 }
 
-function shown({ id, runId, run, stage, attempt, kind, text, dueAt, status, deliveredAt }: StoredNudge) {
-  return { id, runId, run, stage, attempt, kind, text, dueAt, status, deliveredAt };
+function shown({
+  id,
+  runId,
+  run,
+  stage,
+  attempt,
+  kind,
+  text,
+  dueAt,
+  status,
+  deliveredAt,
+}: StoredNudge): Nudge {
+  const times = { dueAt: dueAt.toISOString(), deliveredAt: deliveredAt?.toISOString() ?? null };
+  return { id, runId, run, stage, attempt, kind, text, status, ...times };
 }
 
-function shownEntry(nudge: DeliveredNudge) {
+function shownEntry(nudge: DeliveredNudge): InboxEntry {
   return { ...shown(nudge), sequence: nudge.sequence };
 }

@@ -26,6 +26,15 @@ export interface ShelfFacts<Content extends { key: string }> {
   usedBy(content: Content, repositories: Repositories, workshopId: string): Promise<readonly string[]>;
 }
 
+/** What is stored, as it is shown. */
+interface StoredView<Content> {
+  readonly id: string;
+  readonly version: number;
+  readonly content: Content;
+  readonly createdAt: string;
+  readonly updatedAt: string;
+}
+
 const idParam = uuid;
 const versionQuery = z.strictObject({ version: z.coerce.number().pipe(version) });
 
@@ -132,7 +141,12 @@ function refuse(issues: readonly Issue[]): void {
   if (issues.length > 0) throw invalidInput(issues);
 }
 
-function shown<Content>(stored: Stored<Content>) {
-  const { id, version, content, createdAt, updatedAt } = stored;
-  return { id, version, content, createdAt, updatedAt };
+function shown<Content>({
+  id,
+  version,
+  content,
+  createdAt,
+  updatedAt,
+}: Stored<Content>): StoredView<Content> {
+  return { id, version, content, createdAt: createdAt.toISOString(), updatedAt: updatedAt.toISOString() };
 }

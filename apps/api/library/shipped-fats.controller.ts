@@ -1,7 +1,7 @@
 import { Controller, Get } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { shippedFats } from '#chemistry';
-import { shippedFat } from '#contract';
+import { shippedFat, type ShippedFat } from '#contract';
 import { evidenceText } from '#units';
 import { Documents } from '../docs/documented.js';
 
@@ -11,7 +11,7 @@ import { Documents } from '../docs/documented.js';
 export class ShippedFatsController {
   @Get()
   @Documents({ summary: 'The fats that need no entry of their own', answer: shippedFat, list: true })
-  list() {
+  list(): ShippedFat[] {
     return shippedFats.map(
       ({ key, title, inci, saponificationMgKohPerG, densityGPerMl, fattyAcidsPercent, evidence }) => ({
         key,

@@ -1,6 +1,6 @@
 import { Controller, Get, Inject } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { lot } from '#contract';
+import { lot, type Lot } from '#contract';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
@@ -13,11 +13,15 @@ export class LotsController {
 
   @Get()
   @Documents({ summary: 'Lots by the day they are likely to be cured', answer: lot, list: true })
-  async list(@Caller() { workshopId }: CallerFacts) {
+  async list(@Caller() { workshopId }: CallerFacts): Promise<Lot[]> {
     const lots = await this.parts.storage.lots.list(workshopId);
     return lots.map(({ id, runId, title, count, madeAt, readyLow, readyLikely, readyHigh }) => ({
-      ...{ id, runId, title, count, madeAt },
-      ready: { low: readyLow, likely: readyLikely, high: readyHigh },
+      ...{ id, runId, title, count, madeAt: madeAt.toISOString() },
+      ready: {
+        low: readyLow.toISOString(),
+        likely: readyLikely.toISOString(),
+        high: readyHigh.toISOString(),
+      },
     }));
   }
 }

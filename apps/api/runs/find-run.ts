@@ -1,3 +1,4 @@
+import type { RunView } from '#contract';
 import type { PlanRevision, Repositories, StoredRun } from '#storage';
 import { notFound } from '../problems/api-problem.js';
 
@@ -25,6 +26,14 @@ export async function findPlan(
 }
 
 /** A run as it is shown. */
-export function shownRun({ id, key, version, state, order, createdAt, updatedAt }: StoredRun) {
-  return { id, key, version, state, order, createdAt, updatedAt };
+export function shownRun({ id, key, version, state, order, createdAt, updatedAt }: StoredRun): RunView {
+  return {
+    id,
+    key,
+    version,
+    state,
+    order,
+    createdAt: createdAt.toISOString(),
+    updatedAt: updatedAt.toISOString(),
+  };
 }

@@ -1,6 +1,14 @@
 import { Body, Controller, Get, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { logAnswer, logEntry as logEntrySchema, loggedEntry, uuid, type LogEntry } from '#contract';
+import {
+  logAnswer,
+  logEntry as logEntrySchema,
+  loggedEntry,
+  uuid,
+  type LogAnswer,
+  type LogEntry,
+  type LoggedView,
+} from '#contract';
 import type { LoggedEntry, SavedPlan } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
@@ -25,7 +33,10 @@ export class LogController {
     list: true,
     problems: [404, 422],
   })
-  async list(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+  async list(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+  ): Promise<LoggedView[]> {
     await findRun(this.parts.storage, workshopId, id);
     return (await this.parts.storage.log.list(workshopId, { runId: id })).map(shown);
   }
@@ -43,7 +54,7 @@ export class LogController {
     @IdempotencyKey() key: string | undefined,
     @Param('id', { schema: uuid }) id: string,
     @Body({ schema: logEntrySchema }) entry: LogEntry,
-  ) {
+  ): Promise<LogAnswer> {
     let stored: SavedPlan | undefined;
     const request = { workshopId, key, call: `POST runs/${id}/log`, body: entry };
     const answer = await createOnce(this.parts.storage, request, async (tx) => {
@@ -57,6 +68,6 @@ export class LogController {
   }
 }
 
-function shown({ id, sequence, at, loggedAt, entry }: LoggedEntry) {
-  return { id, sequence, at, loggedAt, entry };
+function shown({ id, sequence, at, loggedAt, entry }: LoggedEntry): LoggedView {
+  return { id, sequence, at: at.toISOString(), loggedAt: loggedAt.toISOString(), entry };
 }

@@ -10,7 +10,13 @@ import {
   runFile,
   tideTable,
   uuid,
+  type PlanDocument,
+  type PlanHead,
+  type PlanOdds,
+  type PlanRequest,
+  type PlanView,
   type RunFile,
+  type TideTable,
 } from '#contract';
 import { planRuns } from '#runs';
 import type { SavedPlan } from '#storage';
@@ -44,8 +50,8 @@ export class PlansController {
     @Caller() { workshopId }: CallerFacts,
     @IdempotencyKey() key: string | undefined,
     @Param('id', { schema: uuid }) id: string,
-    @Body({ schema: planRequest }) body: z.output<typeof planRequest>,
-  ) {
+    @Body({ schema: planRequest }) body: PlanRequest,
+  ): Promise<PlanView> {
     let stored: SavedPlan | undefined;
     const request = { workshopId, key, call: `POST runs/${id}/plan`, body };
     const answer = await createOnce(this.parts.storage, request, async (tx) => {
@@ -62,7 +68,10 @@ export class PlansController {
 
   @Get('runs/:id/plan')
   @Documents({ summary: 'The latest plan', answer: planRevision, problems: [404, 422] })
-  async latest(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+  async latest(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+  ): Promise<PlanView> {
     return shownPlan(await findPlan(this.parts.storage, workshopId, id));
   }
 
@@ -73,10 +82,18 @@ export class PlansController {
     list: true,
     problems: [404, 422],
   })
-  async list(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+  async list(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+  ): Promise<PlanHead[]> {
     await findRun(this.parts.storage, workshopId, id);
     const heads = await this.parts.storage.plans.list(workshopId, id);
-    return heads.map(({ number, madeAt, cause, status }) => ({ number, madeAt, cause, status }));
+    return heads.map(({ number, madeAt, cause, status }) => ({
+      number,
+      madeAt: madeAt.toISOString(),
+      cause,
+      status,
+    }));
   }
 
   @Get('runs/:id/plans/:number')
@@ -85,7 +102,7 @@ export class PlansController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
     @Param('number', { schema: z.coerce.number().int().min(1).max(1e9) }) number: number,
-  ) {
+  ): Promise<PlanView> {
     const found = await this.parts.storage.plans.byNumber(workshopId, id, number);
     if (found === null) throw notFound('plan');
     return shownPlan(found);
@@ -97,7 +114,10 @@ export class PlansController {
     answer: tideTable,
     problems: [404, 422],
   })
-  async tideTable(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+  async tideTable(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+  ): Promise<TideTable> {
     const { number, document } = await findPlan(this.parts.storage, workshopId, id);
     const stages = document.runs.flatMap((run) => run.stages);
     return { plan: number, timeZone: document.timeZone, stages };
@@ -109,14 +129,17 @@ export class PlansController {
     answer: planOdds,
     problems: [404, 422],
   })
-  async odds(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+  async odds(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+  ): Promise<PlanOdds> {
     const { number, document } = await findPlan(this.parts.storage, workshopId, id);
     return { plan: number, odds: document.odds, weakLinks: document.weakLinks };
   }
 
   @Post('plan-preview')
   @Documents({ summary: 'Plans a whole run file; nothing is kept', answer: planDocument, problems: [422] })
-  preview(@Body({ schema: runFile }) file: RunFile) {
+  preview(@Body({ schema: runFile }) file: RunFile): PlanDocument {
     const planned = planRuns(file, { now: minuteOf(this.parts.clock.now().getTime()) });
     if (!planned.ok) throw invalidInput(planned.issues);
     return planned.value;

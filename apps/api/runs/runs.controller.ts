@@ -1,6 +1,14 @@
 import { Body, Controller, Delete, Get, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { createdRun, runOrder, storedRun, uuid, type RunOrder } from '#contract';
+import {
+  createdRun,
+  runOrder,
+  storedRun,
+  uuid,
+  type CreatedRun,
+  type RunOrder,
+  type RunView,
+} from '#contract';
 import type { SavedPlan } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
@@ -20,7 +28,7 @@ export class RunsController {
 
   @Get()
   @Documents({ summary: 'All runs, oldest first', answer: storedRun, list: true })
-  async list(@Caller() { workshopId }: CallerFacts) {
+  async list(@Caller() { workshopId }: CallerFacts): Promise<RunView[]> {
     return (await this.parts.storage.runs.list(workshopId)).map(shownRun);
   }
 
@@ -36,7 +44,7 @@ export class RunsController {
     @Caller() { workshopId }: CallerFacts,
     @IdempotencyKey() key: string | undefined,
     @Body({ schema: runOrder }) order: RunOrder,
-  ) {
+  ): Promise<CreatedRun> {
     let stored: SavedPlan | undefined;
     const request = { workshopId, key, call: 'POST runs', body: order };
     const answer = await createOnce(this.parts.storage, request, async (tx) => {
@@ -50,7 +58,10 @@ export class RunsController {
 
   @Get(':id')
   @Documents({ summary: 'One run', answer: storedRun, problems: [404, 422] })
-  async get(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: uuid }) id: string) {
+  async get(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+  ): Promise<RunView> {
     return shownRun(await findRun(this.parts.storage, workshopId, id));
   }
 

@@ -1,4 +1,4 @@
-import type { PlanDocument } from '#contract';
+import type { PlanDocument, PlanView } from '#contract';
 import { chooseNudges, comparePlans, planRuns, type RunsInput } from '#runs';
 import type { PlanRevision, Repositories, SavedPlan, StoredRun } from '#storage';
 import { epochMs, minuteOf } from '#units';
@@ -64,6 +64,6 @@ async function follow(tx: Repositories, run: StoredRun, document: PlanDocument):
 }
 
 /** A revision as it is shown. */
-export function shownPlan({ number, madeAt, cause, status, document, changes }: PlanRevision) {
-  return { number, madeAt, cause, status, document, changes };
+export function shownPlan({ number, madeAt, cause, status, document, changes }: PlanRevision): PlanView {
+  return { number, madeAt: madeAt.toISOString(), cause, status, document, changes: [...changes] };
 }

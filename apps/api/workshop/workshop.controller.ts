@@ -1,7 +1,7 @@
 import { Body, Controller, Get, Inject, Put } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { z } from 'zod';
-import { storedWorkshop, workshopReplacement } from '#contract';
+import { storedWorkshop, workshopReplacement, type WorkshopView } from '#contract';
 import { checkWorkshop } from '#runs';
 import type { StoredWorkshop } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
@@ -17,7 +17,7 @@ export class WorkshopController {
 
   @Get()
   @Documents({ summary: 'Hours, room, equipment and time zone', answer: storedWorkshop })
-  async get(@Caller() { workshopId }: CallerFacts) {
+  async get(@Caller() { workshopId }: CallerFacts): Promise<WorkshopView> {
     const found = await this.parts.storage.workshops.get(workshopId);
     if (found === null) throw notFound('workshop');
     return shown(found);
@@ -32,7 +32,7 @@ export class WorkshopController {
   async replace(
     @Caller() { workshopId }: CallerFacts,
     @Body({ schema: workshopReplacement }) body: z.output<typeof workshopReplacement>,
-  ) {
+  ): Promise<WorkshopView> {
     const issues = checkWorkshop(body.facts);
     if (issues.length > 0) throw invalidInput(issues.map((i) => ({ ...i, path: ['facts', ...i.path] })));
     const changed = await this.parts.storage.withWorkshopLock(workshopId, (tx) =>
@@ -44,6 +44,6 @@ export class WorkshopController {
   }
 }
 
-function shown({ id, version, facts, updatedAt }: StoredWorkshop) {
-  return { id, version, facts, updatedAt };
+function shown({ id, version, facts, updatedAt }: StoredWorkshop): WorkshopView {
+  return { id, version, facts, updatedAt: updatedAt.toISOString() };
 }

@@ -1,0 +1,46 @@
+import type { MishapKind, MishapResponse, Stage } from '#contract';
+import type { Minute } from '#units';
+
+/** One try at a stage. A remade stage has a second attempt; the first stays on record. */
+export interface StageAttempt {
+  readonly stage: Stage;
+  readonly attempt: number;
+  /** Pieces it is done for. */
+  readonly count: number;
+  status: 'open' | 'done' | 'spoilt';
+  startedAt?: Minute;
+  endedAt?: Minute;
+  /** Not to be started before, for a reason in the log. */
+  notBefore?: Minute;
+}
+
+/** A stage that could not be done yet because the soap was not ready. */
+export interface NotYet {
+  readonly stage: string;
+  readonly attempt: number;
+  readonly at: Minute;
+}
+
+/** Where a run stands, from its bench log alone. */
+export interface RunProgress {
+  /** In the design's order, attempts of a stage in theirs. */
+  readonly attempts: StageAttempt[];
+  readonly notYet: NotYet[];
+  readonly dropped: Set<string>;
+  readonly mishaps: {
+    readonly part: string;
+    readonly mishap: MishapKind;
+    readonly response: MishapResponse;
+    readonly at: Minute;
+  }[];
+}
+
+/** The latest attempt at a stage; undefined where the stage was dropped or never existed. */
+export function latestAttempt(progress: RunProgress, stage: string): StageAttempt | undefined {
+  return progress.attempts.findLast((a) => a.stage.key === stage && a.status !== 'spoilt');
+}
+
+/** Hands-on minutes of a stage for a number of pieces, rounded up. */
+export function handsOnMinutes(stage: Stage, count: number): number {
+  return stage.setupMin + Math.ceil((stage.perPieceS * count) / 60);
+}
