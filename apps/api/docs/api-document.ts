@@ -1,8 +1,9 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
-import { z } from 'zod';
 import { problem } from '#contract';
 import { convertSchema } from './schema-converter.js';
+
+type SchemaTable = NonNullable<NonNullable<OpenAPIObject['components']>['schemas']>;
 
 /** The OpenAPI 3.1 description of every route, from the same schemas that check what is sent. */
 export function apiDocument(app: INestApplication, version: string): OpenAPIObject {
@@ -18,8 +19,8 @@ export function apiDocument(app: INestApplication, version: string): OpenAPIObje
     })
     .build();
   const document = SwaggerModule.createDocument(app, config, { standardSchemaConverter: convertSchema });
-  const { $schema: _dialect, ...schema } = z.toJSONSchema(problem, { target: 'draft-2020-12' });
+  const { components } = convertSchema(problem, { schemaType: 'output' }) ?? {};
   document.components ??= {};
-  document.components.schemas = { ...document.components.schemas, Problem: schema as never };
+  document.components.schemas = { ...document.components.schemas, ...(components as SchemaTable) };
   return document;
 }

@@ -1,0 +1,63 @@
+import { Validator } from '@seriousme/openapi-schema-validator';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { openBench, type Bench } from '../support/api-bench.js';
+
+interface Operation {
+  readonly responses: Record<string, { content?: Record<string, unknown> }>;
+  readonly security?: unknown[];
+}
+interface Document {
+  readonly openapi: string;
+  readonly paths: Record<string, Record<string, Operation>>;
+  readonly components: { schemas: Record<string, unknown> };
+}
+
+let bench: Bench;
+let document: Document;
+beforeAll(async () => {
+  bench = await openBench('2026-11-27T17:00:00Z');
+  document = (await bench.call('GET', '/api/docs')).body as Document;
+});
+afterAll(() => bench.close());
+
+function operations(): [path: string, method: string, operation: Operation][] {
+  return Object.entries(document.paths).flatMap(([path, item]) =>
+    Object.entries(item).map(([method, operation]): [string, string, Operation] => [path, method, operation]),
+  );
+}
+
+/** Oracle: the schema of OpenAPI 3.1 as the package @seriousme/openapi-schema-validator brings it. */
+it('is a valid OpenAPI 3.1 document', async () => {
+  expect(document.openapi).toBe('3.1.0');
+  expect(await new Validator().validate({ ...document })).toMatchObject({ valid: true });
+  expect(await new Validator().validate({ ...document, info: undefined })).toMatchObject({ valid: false });
+});
+
+it('refers only to components that it has', () => {
+  const used = [...JSON.stringify(document).matchAll(/#\/components\/schemas\/([\w.-]+)/g)].map(
+    (m) => m[1] ?? '',
+  );
+  expect(used.length).toBeGreaterThan(50);
+  expect([...new Set(used)].filter((name) => !(name in document.components.schemas))).toEqual([]);
+});
+
+it('describes routes that exist, each behind the key but for health', async () => {
+  const id = '01890000-0000-7000-8000-000000000000';
+  expect(operations().length).toBeGreaterThan(30);
+  for (const [path, method, operation] of operations()) {
+    const where = `${method.toUpperCase()} ${path}`;
+    const url = path.replace('{id}', id).replace('{number}', '1');
+    const closed = await bench.call(method.toUpperCase(), url, undefined, { authorization: '' });
+    expect(closed.status, where).toBe(path === '/api/health' ? 200 : 401);
+    expect(operation.security !== undefined, where).toBe(path !== '/api/health');
+  }
+});
+
+it('describes every failure as a problem document', () => {
+  for (const [path, method, { responses }] of operations()) {
+    const failures = Object.entries(responses).filter(([status]) => Number(status) >= 400);
+    expect(failures.length, `${method} ${path}`).toBeGreaterThan(0);
+    for (const [, { content }] of failures)
+      expect(Object.keys(content ?? {})).toEqual(['application/problem+json']);
+  }
+});

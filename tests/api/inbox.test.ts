@@ -1,0 +1,98 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { InboxEntry, RunFile } from '#contract';
+import { loadRunFile } from '../support/run-files.js';
+import { openBench, type Bench } from '../support/api-bench.js';
+
+/** Over the night in which the clock goes back in Ireland: 25 October 2026, 01:00Z (IANA time zone database). */
+const START = '2026-10-23T18:00';
+
+function autumn(): RunFile {
+  const file = loadRunFile('ok', 'two-layer');
+  return { ...file, runs: file.runs.map((run) => ({ ...run, startAfter: START })) };
+}
+
+/** Reads server-sent events until there are enough of them. */
+async function readEvents(
+  bench: Bench,
+  enough: number,
+  lastId?: string,
+): Promise<{ id: string; data: InboxEntry }[]> {
+  const leave = new AbortController();
+  const response = await fetch(`${bench.url}/api/inbox/stream`, {
+    headers: {
+      authorization: `Bearer ${bench.key}`,
+      ...(lastId === undefined ? {} : { 'last-event-id': lastId }),
+    },
+    signal: leave.signal,
+  });
+  expect(response.headers.get('content-type')).toBe('text/event-stream');
+  const events: { id: string; data: InboxEntry }[] = [];
+  let text = '';
+  const decoder = new TextDecoder();
+  for await (const chunk of response.body ?? []) {
+    text += decoder.decode(chunk as Uint8Array, { stream: true });
+    const blocks = text.split('\n\n');
+    text = blocks.pop() ?? '';
+    for (const block of blocks) {
+      const found = /^id: (.*)\nevent: nudge\ndata: (.*)$/m.exec(block);
+      if (found) events.push({ id: found[1] ?? '', data: JSON.parse(found[2] ?? '') as InboxEntry });
+    }
+    if (events.length >= enough) break;
+  }
+  leave.abort();
+  return events;
+}
+
+describe('three days of a run, with the clock going back in the second night', () => {
+  let bench: Bench;
+  let runId: string;
+
+  beforeAll(async () => {
+    bench = await openBench('2026-10-23T16:00:00Z', autumn());
+    const [order] = await bench.stock(autumn());
+    runId = (await bench.call('POST', '/api/runs', order)).body.run.id;
+  });
+  afterAll(() => bench.close());
+
+  it('tells her to unmould once, at the instant the plan says, as local time reads it', async () => {
+    const table = (await bench.call('GET', `/api/runs/${runId}/tide-table`)).body;
+    const unmould = table.stages.find((s: { key: string }) => s.key === 'unmould');
+    expect(Date.parse(unmould.startAt)).toBeGreaterThan(Date.parse('2026-10-25T01:00:00Z'));
+
+    const streamed = readEvents(bench, 4);
+    await bench.walkTo('2026-10-27T22:00:00Z', 30);
+    const inbox: InboxEntry[] = (await bench.call('GET', '/api/inbox')).body;
+    const told = inbox.filter((n) => n.stage === 'unmould' && n.kind === 'time-for-it');
+    expect(told).toHaveLength(1);
+    expect(told[0]?.dueAt).toBe(unmould.startAt);
+    // Walked in steps of half an hour: delivered in the step in which it fell due.
+    const late = Date.parse(told[0]?.deliveredAt ?? '') - Date.parse(unmould.startAt);
+    expect(late).toBeGreaterThanOrEqual(0);
+    expect(late).toBeLessThan(30 * 60_000);
+    expect((await streamed).slice(0, 4).map((e) => e.data.id)).toEqual(inbox.slice(0, 4).map((n) => n.id));
+  });
+
+  it('delivers each nudge once, and none in her quiet hours', async () => {
+    const inbox: InboxEntry[] = (await bench.call('GET', '/api/inbox')).body;
+    expect(new Set(inbox.map((n) => n.id)).size).toBe(inbox.length);
+    const local = new Intl.DateTimeFormat('en-GB', {
+      timeZone: 'Europe/Dublin',
+      hour: '2-digit',
+      minute: '2-digit',
+    });
+    for (const nudge of inbox) {
+      const time = local.format(Date.parse(nudge.dueAt));
+      expect(time > '07:29' && time <= '22:30', `${nudge.text} at ${time}`).toBe(true);
+    }
+  });
+
+  it('replays to a reader who comes back from where it was', async () => {
+    const inbox: InboxEntry[] = (await bench.call('GET', '/api/inbox')).body;
+    const seen = inbox[1];
+    const events = await readEvents(bench, inbox.length - 2, String(seen?.sequence));
+    expect(events.map((e) => e.data.id)).toEqual(inbox.slice(2).map((n) => n.id));
+    expect((await bench.call('GET', `/api/inbox?after=${String(seen?.sequence)}`)).body).toEqual(
+      inbox.slice(2),
+    );
+  });
+});

@@ -1,0 +1,190 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Recipe } from '#contract';
+import { loadRunFile } from '../support/run-files.js';
+import { openBench, type Answer, type Bench } from '../support/api-bench.js';
+
+const file = loadRunFile('ok', 'two-layer');
+const [recipe] = file.recipes as [Recipe];
+const [design] = file.designs;
+const [order] = file.runs;
+let bench: Bench;
+
+beforeAll(async () => {
+  bench = await openBench('2026-11-27T17:00:00Z');
+  await bench.stock(file);
+});
+afterAll(() => bench.close());
+
+function expectProblem(answer: Answer, status: number, slug: string): void {
+  expect(answer.status).toBe(status);
+  expect(answer.headers.get('content-type')).toMatch(/^application\/problem\+json/);
+  expect(answer.body).toMatchObject({ type: `urn:benchtide:problem:${slug}`, status });
+  expect(JSON.stringify(answer.body)).not.toMatch(/\bat .*\.(js|ts):\d/);
+}
+
+describe('bad input: field, value and what is accepted; nothing is stored', () => {
+  const cases: [what: string, path: string, body: unknown, table: string, issue: Record<string, unknown>][] =
+    [
+      [
+        'a negative share',
+        '/api/recipes',
+        { ...recipe, key: 'bad', fats: [{ fat: 'olive', percent: -5 }] },
+        'recipe',
+        { path: 'fats[0].percent', value: -5, accepted: 'at least 0.01' },
+      ],
+      [
+        'an unknown fat',
+        '/api/recipes',
+        { ...recipe, key: 'bad', fats: [{ fat: 'unobtainium', percent: 100 }] },
+        'recipe',
+        { path: 'fats[0].fat', value: 'unobtainium' },
+      ],
+      [
+        'a lye concentration of 60 %',
+        '/api/recipes',
+        { ...recipe, key: 'bad', lyeConcentrationPercent: 60 },
+        'recipe',
+        { path: 'lyeConcentrationPercent', value: 60, accepted: 'at most 50' },
+      ],
+      [
+        'links in a circle',
+        '/api/designs',
+        { ...design, key: 'bad', links: [...(design?.links ?? []), { from: 'turn', to: 'pour-under' }] },
+        'piece_design',
+        {
+          path: 'links[1].to',
+          value: 'pour-under',
+          accepted: 'links and waits that do not lead back to the same stage',
+        },
+      ],
+      [
+        'an unknown design',
+        '/api/runs',
+        { ...order, key: 'bad', design: 'teapot' },
+        'run',
+        { path: 'design', value: 'teapot', accepted: 'one of cup-soap' },
+      ],
+      [
+        'a field nobody knows',
+        '/api/moulds',
+        { ...file.moulds[0], key: 'bad', colour: 'red' },
+        'mould',
+        { path: 'colour', value: 'red' },
+      ],
+      [
+        'text that no database keeps',
+        '/api/moulds',
+        { ...file.moulds[0], key: 'bad', title: 'a\u0000b' },
+        'mould',
+        { path: 'title', code: 'input.unstorable-text' },
+      ],
+    ];
+
+  it.each(cases)('%s', async (_what, path, body, table, issue) => {
+    const before = await bench.count(table);
+    const answer = await bench.call('POST', path, body);
+    expectProblem(answer, 422, 'invalid-input');
+    expect(answer.body.issues).toMatchObject([issue]);
+    expect(answer.body.issues[0].message.length).toBeGreaterThan(10);
+    expect(await bench.count(table)).toBe(before);
+  });
+
+  it('hours that never open', async () => {
+    const { body } = await bench.call('GET', '/api/workshop');
+    const weekly = Object.fromEntries(Object.keys(body.facts.hours.weekly).map((day) => [day, []]));
+    const facts = { ...body.facts, hours: { ...body.facts.hours, weekly } };
+    const answer = await bench.call('PUT', '/api/workshop', { version: body.version, facts });
+    expectProblem(answer, 422, 'invalid-input');
+    expect(answer.body.issues).toMatchObject([
+      { path: 'facts.hours.weekly', accepted: 'at least one span in the week' },
+    ]);
+    expect((await bench.call('GET', '/api/workshop')).body).toEqual(body);
+  });
+
+  it('JSON that is none, bodies that are too large, routes that do not exist', async () => {
+    expectProblem(await bench.call('POST', '/api/moulds', '{"key":'), 400, 'malformed');
+    expectProblem(
+      await bench.call('POST', '/api/moulds', { title: 'x'.repeat(1_100_000) }),
+      413,
+      'too-large',
+    );
+    expectProblem(await bench.call('GET', '/api/teapots'), 404, 'not-found');
+    expectProblem(await bench.call('GET', '/api/runs/no-uuid'), 422, 'invalid-input');
+    expectProblem(
+      await bench.call('GET', '/api/runs/01890000-0000-7000-8000-000000000000'),
+      404,
+      'not-found',
+    );
+  });
+});
+
+describe('two devices', () => {
+  it('cannot overwrite each other unseen', async () => {
+    const [mould] = (await bench.call('GET', '/api/moulds')).body;
+    const put = (cavities: number) =>
+      bench.call('PUT', `/api/moulds/${mould.id}`, {
+        version: mould.version,
+        content: { ...mould.content, cavities },
+      });
+    expect((await put(14)).body).toMatchObject({ version: mould.version + 1, content: { cavities: 14 } });
+    const late = await put(20);
+    expectProblem(late, 409, 'stale-version');
+    expect(late.body.current).toMatchObject({ version: mould.version + 1, content: { cavities: 14 } });
+  });
+
+  it('cannot take a key twice, change one, or remove what is in use', async () => {
+    expectProblem(await bench.call('POST', '/api/recipes', recipe), 409, 'key-taken');
+    const [stored] = (await bench.call('GET', '/api/recipes')).body;
+    const renamed = { version: stored.version, content: { ...stored.content, key: 'other' } };
+    expectProblem(await bench.call('PUT', `/api/recipes/${stored.id}`, renamed), 422, 'invalid-input');
+    expectProblem(
+      await bench.call('DELETE', `/api/recipes/${stored.id}?version=${stored.version}`),
+      409,
+      'in-use',
+    );
+  });
+});
+
+describe('the door', () => {
+  const without = { authorization: '' };
+
+  it('opens for a key, and for health and the description without one', async () => {
+    const refused = await bench.call('GET', '/api/runs', undefined, without);
+    expectProblem(refused, 401, 'key-needed');
+    expect(refused.headers.get('www-authenticate')).toBe('Bearer');
+    expectProblem(
+      await bench.call('GET', '/api/runs', undefined, { authorization: `Bearer ${'x'.repeat(43)}` }),
+      401,
+      'key-needed',
+    );
+    const health = await bench.call('GET', '/api/health', undefined, without);
+    expect([health.status, health.body]).toMatchObject([
+      200,
+      { status: 'ok', database: 'up', queue: { state: 'up', backend: 'postgres' } },
+    ]);
+    expect((await bench.call('GET', '/api/docs', undefined, without)).status).toBe(200);
+  });
+
+  it('closes for a key that was revoked', async () => {
+    const key = await bench.storage.keys.create(bench.workshopId, 'lost phone');
+    const authorization = `Bearer ${key.raw}`;
+    expect((await bench.call('GET', '/api/lots', undefined, { authorization })).status).toBe(200);
+    await bench.storage.keys.revoke(bench.workshopId, key.id);
+    expectProblem(await bench.call('GET', '/api/lots', undefined, { authorization }), 401, 'key-needed');
+  });
+
+  it('shows one workshop nothing of another', async () => {
+    const other = await bench.storage.workshops.create(file.workshop);
+    const { raw } = await bench.storage.keys.create(other.id, 'other');
+    const authorization = `Bearer ${raw}`;
+    const made = await bench.call('POST', '/api/runs', { ...order, key: 'private' });
+    for (const path of ['', '/plan', '/log', '/tide-table', '/odds', '/plans', '/plans/1']) {
+      const answer = await bench.call('GET', `/api/runs/${made.body.run.id}${path}`, undefined, {
+        authorization,
+      });
+      expect(answer.status, path).toBe(404);
+    }
+    expect((await bench.call('GET', '/api/moulds', undefined, { authorization })).body).toEqual([]);
+    expect((await bench.call('GET', '/api/nudges', undefined, { authorization })).body).toEqual([]);
+  });
+});

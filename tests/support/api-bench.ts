@@ -1,0 +1,120 @@
+import type { AddressInfo } from 'node:net';
+import { listenInbox, type Storage } from '#storage';
+import { startNudges } from '#nudges';
+import { createApp } from '../../apps/api/create-app.js';
+import { openInboxHub } from '../../apps/api/inbox/inbox-hub.js';
+import { HandClock } from '../nudges/support/hand-clock.js';
+import { QuietLog } from '../nudges/support/quiet-log.js';
+import { testDatabase } from './database.js';
+import { loadRunFile } from './run-files.js';
+import type { RunFile, RunOrder } from '#contract';
+
+/** An answer with its body read as JSON. */
+export interface Answer {
+  readonly status: number;
+  readonly headers: Headers;
+  // Tests look into answers of many shapes, and fail where one is not what they expect.
+  // eslint-disable-next-line @typescript-eslint/no-explicit-any
+  readonly body: any;
+}
+
+/** The API over a database of its own, with a clock moved by hand and the real queue. */
+export interface Bench {
+  readonly url: string;
+  readonly key: string;
+  readonly workshopId: string;
+  readonly clock: HandClock;
+  readonly storage: Storage;
+  readonly log: QuietLog;
+  call(method: string, path: string, body?: unknown, headers?: Record<string, string>): Promise<Answer>;
+  /** Puts the contents of a run file into the library. @returns its orders */
+  stock(file: RunFile): Promise<RunOrder[]>;
+  /** Moves the clock on to an instant, in steps, and lets everything due be delivered. */
+  walkTo(instant: string, stepMinutes?: number): Promise<void>;
+  count(table: string): Promise<number>;
+  close(): Promise<void>;
+}
+
+export async function openBench(now: string, file = loadRunFile('ok', 'two-layer')): Promise<Bench> {
+  const database = await testDatabase();
+  const clock = new HandClock(now);
+  const log = new QuietLog();
+  const storage = await database.open({ now: () => clock.now() });
+  const workshop = await storage.workshops.create(file.workshop);
+  const { raw: key } = await storage.keys.create(workshop.id, 'test');
+  const nudges = await startNudges({
+    store: storage.nudges,
+    databaseUrl: database.url,
+    clock,
+    log,
+    channels: [],
+    concurrency: 3,
+    sweepEveryMs: 60 * 60_000,
+  });
+  const inbox = openInboxHub(storage, (error) => log.error('inbox', { error }));
+  const listener = await listenInbox(
+    database.url,
+    (notice) => inbox.notice(notice),
+    () => inbox.gap(),
+  );
+  const app = await createApp({ storage, nudges, inbox, clock, log, version: 'test' }, '127.0.0.1');
+  await app.listen(0, '127.0.0.1');
+  const { port } = app.getHttpServer().address() as AddressInfo;
+  const url = `http://127.0.0.1:${String(port)}`;
+
+  const call: Bench['call'] = async (method, path, body, headers = {}) => {
+    const response = await fetch(`${url}${path}`, {
+      method,
+      headers: {
+        authorization: `Bearer ${key}`,
+        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+        ...headers,
+      },
+      ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
+    });
+    const text = await response.text();
+    return {
+      status: response.status,
+      headers: response.headers,
+      body: text === '' ? undefined : JSON.parse(text),
+    };
+  };
+  const made = async (path: string, body: unknown): Promise<void> => {
+    const answer = await call('POST', path, body);
+    if (answer.status !== 201) throw new Error(JSON.stringify(answer.body));
+  };
+  return {
+    url,
+    key,
+    workshopId: workshop.id,
+    clock,
+    storage,
+    log,
+    call,
+    async stock({ moulds, fats, recipes, designs, runs }) {
+      for (const mould of moulds) await made('/api/moulds', mould);
+      for (const fat of fats) await made('/api/fats', fat);
+      for (const recipe of recipes) await made('/api/recipes', recipe);
+      for (const design of designs) await made('/api/designs', design);
+      return runs;
+    },
+    async walkTo(instant, stepMinutes = 60) {
+      const target = Date.parse(instant);
+      while (clock.now().getTime() < target) {
+        clock.advance(Math.min(stepMinutes, (target - clock.now().getTime()) / 60_000));
+        await nudges.sweep();
+        await nudges.idle();
+      }
+    },
+    async count(table) {
+      const [row] = await database.sql<{ n: string }>(`SELECT count(*) AS n FROM ${table}`);
+      return Number(row?.n);
+    },
+    async close() {
+      await app.close();
+      await listener.close();
+      await nudges.stop();
+      await database.drop();
+    },
+  };
+}
