@@ -112,7 +112,7 @@ describe('bad input', () => {
       'links in a circle',
       '{ from: unmould, to: turn, atLeastMin: 720 }',
       '{ from: turn, to: pour-under }\n      - { from: unmould, to: turn }',
-      41,
+      48,
       'pour-under',
       'come after itself',
       'without a circle',
@@ -123,7 +123,7 @@ describe('bad input', () => {
       'a design nobody knows',
       'design: cup-soap',
       'design: teapot',
-      46,
+      53,
       'runs[0].design',
       'teapot',
       'cup-soap',
@@ -138,8 +138,8 @@ describe('bad input', () => {
       '70 mL at most',
     ],
     ['a zone that is none', 'Europe/Dublin', 'Europe/Atlantis', 5, 'workshop.timeZone', 'Europe/Atlantis'],
-    ['a date that is none', '2026-11-27T18:00', '2026-02-30T18:00', 46, 'runs[0].startAfter', '2026-02-30'],
-    ['broken YAML', 'count: 12,', 'count: [12,', 46, 'not valid YAML'],
+    ['a date that is none', '2026-11-27T18:00', '2026-02-30T18:00', 53, 'runs[0].startAfter', '2026-02-30'],
+    ['broken YAML', 'count: 12,', 'count: [12,', 53, 'not valid YAML'],
   ];
 
   it.each(cases)(

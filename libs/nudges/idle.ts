@@ -11,15 +11,20 @@ export async function untilIdle(producer: Producer): Promise<void> {
   while (!(await isIdle(producer))) await pause(POLL_MS);
 }
 
+/**
+ * The reads are not one, and jobs move between them, so the order matters. A job between tries is seen by the first
+ * read. One that runs at the first read still runs at the second, or rests at the third: it rests for a second at least.
+ */
 async function isIdle(producer: Producer): Promise<boolean> {
-  if (await isBusy(producer)) return false;
-  const delayed = await producer.getDelayed();
-  if (delayed.some(({ attemptsMade }) => attemptsMade > 0)) return false;
-  // The two reads are not one: a job whose pause ended in between was in neither.
-  return !(await isBusy(producer));
+  return !(await someRest(producer)) && !(await someRun(producer)) && !(await someRest(producer));
 }
 
-async function isBusy(producer: Producer): Promise<boolean> {
+async function someRest(producer: Producer): Promise<boolean> {
+  const delayed = await producer.getDelayed();
+  return delayed.some(({ attemptsMade }) => attemptsMade > 0);
+}
+
+async function someRun(producer: Producer): Promise<boolean> {
   const counts = await producer.getJobCounts('active', 'waiting', 'prioritized');
   return Object.values(counts).some((count) => count > 0);
 }

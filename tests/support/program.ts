@@ -13,7 +13,7 @@ export interface RunningProgram {
   readonly url: string;
   readonly child: ChildProcess;
   /** Everything it has printed so far. */
-  printed(): string;
+  readonly printed: () => string;
   /** Resolves with its exit status, or the signal that ended it. */
   readonly ended: Promise<number | NodeJS.Signals | null>;
 }
