@@ -120,11 +120,6 @@ function repositories(session: Session): Repositories {
   };
 }
 
-/** The adapter writes and reads instants without their offset, so they shift unless the session is in UTC. */
-async function setUtc(client: pg.ClientBase): Promise<void> {
-  await client.query("SET timezone = 'UTC'");
-}
-
 async function ping(pool: pg.Pool): Promise<void> {
   await pool.query('SELECT 1');
 }
