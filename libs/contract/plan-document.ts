@@ -157,7 +157,7 @@ export const planChange = z
     run: key,
     stage: key,
     attempt: z.int(),
-    change: z.enum(['added', 'removed', 'earlier', 'later', 'done']),
+    change: z.enum(['added', 'removed', 'earlier', 'later', 'done', 'spoilt']),
     fromAt: instant.nullable(),
     toAt: instant.nullable(),
     why: text,

@@ -19,7 +19,7 @@ export function comparePlans(before: PlanDocument, after: PlanDocument): PlanCha
     };
     if (was === undefined) changes.push({ ...base, change: 'added', why: stage.why });
     else if (was.status === 'planned' && stage.status !== 'planned')
-      changes.push({ ...base, change: 'done', why: stage.why });
+      changes.push({ ...base, change: stage.status, why: stage.why });
     else if (stage.startAt > was.startAt) changes.push({ ...base, change: 'later', why: stage.why });
     else if (stage.startAt < was.startAt) changes.push({ ...base, change: 'earlier', why: stage.why });
   }

@@ -28,7 +28,7 @@ export function lagsOf(hand: RunInHand): Lag[] {
     const from = makingAttempt(hand, wait.part);
     const to = live.get(wait.stage);
     if (from === undefined || to === undefined) return;
-    const length = (state: StateId): Length => uncertain(hand, wait.part, from.attempt, state);
+    const length = (state: StateId): Length => uncertain(hand, wait.part, state);
     lags.push({
       id: `${key}/waits/${String(i)}`,
       from: idOf(from),
@@ -44,7 +44,7 @@ export function lagsOf(hand: RunInHand): Lag[] {
       from: idOf(attempt),
       point: 'end',
       to: readyId(key),
-      atLeast: uncertain(hand, part, makingAttempt(hand, part)?.attempt ?? 1, 'cured'),
+      atLeast: uncertain(hand, part, 'cured'),
     });
   }
   return lags;
@@ -84,9 +84,9 @@ function bridgedLinks(hand: RunInHand, live: ReadonlyMap<string, StageAttempt>):
   return bridged;
 }
 
-function uncertain(hand: RunInHand, part: string, attempt: number, state: StateId): Length {
+function uncertain(hand: RunInHand, part: string, state: StateId): Length {
   const found = hand.clocks.get(part)?.get(state);
   if (found === undefined) throw new Error(`no clock for ${state} of ${part}`);
-  const draw = drawOf(hand.run, part, attempt, state);
+  const draw = drawOf(hand.run, part, state);
   return { kind: 'uncertain', median: found.medianMin, sigma: found.sigma, draw };
 }

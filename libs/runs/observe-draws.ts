@@ -42,7 +42,7 @@ function placeOf(
   const forecast = hand.clocks.get(part)?.get(state);
   if (made?.endedAt === undefined || forecast === undefined || at <= made.endedAt) return undefined;
   return {
-    draw: drawOf(hand.run, part, made.attempt, state),
+    draw: drawOf(hand.run, part, state),
     z: zOf(forecast, at - made.endedAt),
   };
 }

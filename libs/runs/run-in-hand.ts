@@ -28,12 +28,12 @@ export function readyId(run: string): string {
 /**
  * The name of the draw behind a state of a part: what varies together has the same.
  * Batches of one recipe in one run share the room, the fats and what the rules get wrong about them, so they are
- * fast or slow together; a batch that is made again is drawn anew.
+ * fast or slow together, also when one of them is made again.
  */
-export function drawOf(run: RunWorkings, part: string, attempt: number, state: StateId): string {
+export function drawOf(run: RunWorkings, part: string, state: StateId): string {
   const found = run.parts.get(part);
   const stuff = found?.kind === 'batch' ? found.recipe : part;
-  return `${run.order.key}/${stuff}#${String(attempt)}/${drawGroup[state]}`;
+  return `${run.order.key}/${stuff}/${drawGroup[state]}`;
 }
 
 /**
