@@ -163,6 +163,10 @@ describe('bad input', () => {
     expect(planCommand(['rockpool-tiles', '--at', 'tonight']).stderr).toContain(
       '--at tonight is no local time',
     );
+    expect(planCommand(['rockpool-tiles', '--at', '2026-02-30T10:00'])).toMatchObject({
+      status: 64,
+      stdout: '',
+    });
     expect(planCommand(['rockpool-tiles', '--speed']).status).toBe(64);
   });
 });

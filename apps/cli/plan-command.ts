@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { planDocument } from '#contract';
-import { instantOf } from '#hours';
+import { instantOf, isTimeZone } from '#hours';
 import { planRuns } from '#runs';
 import { minute, type Minute } from '#units';
 import { parsePlanArguments, usage, type PlanArguments } from './arguments.js';
@@ -41,7 +41,13 @@ export function planCommand(args: readonly string[]): Outcome {
 function planFile(args: PlanArguments): Outcome {
   const read = readRunFile(args.file);
   if (!read.ok) return badInput(read.problems);
-  const now = nowFor(args, read.file.workshop.timeZone, read.file.runs);
+  const { timeZone } = read.file.workshop;
+  if (args.at !== undefined && isTimeZone(timeZone) && instantOf(args.at, timeZone) === undefined) {
+    return badInput([
+      `--at ${args.at} is no day or time that exists; accepted: one such as 2026-11-27T18:00.`,
+    ]);
+  }
+  const now = nowFor(args, timeZone, read.file.runs);
   const planned = planRuns(read.file, { now, seed: args.seed });
   if (!planned.ok) return badInput(planned.issues.map((issue) => problemText(issue, read.locate)));
   const plan = planned.value;
