@@ -37,7 +37,13 @@ export function readRunFile(path: string): ReadOutcome {
     };
   }
   const locate = locator(path, document, lines);
-  const parsed = parseWith(runFile, document.toJS({ maxAliasCount: 100 }));
+  let content: unknown;
+  try {
+    content = document.toJS({ maxAliasCount: 100 });
+  } catch (cause) {
+    return { ok: false, problems: [`${path}: not valid YAML: ${(cause as Error).message}`] };
+  }
+  const parsed = parseWith(runFile, content);
   if (!parsed.ok) return { ok: false, problems: parsed.issues.map((issue) => problemText(issue, locate)) };
   return { ok: true, file: parsed.value, locate };
 }

@@ -1,4 +1,5 @@
-import type { BatchPart, Mould, PieceDesign, Recipe, WorkshopFacts } from '#contract';
+import { closingStates, openingStates } from '#contract';
+import type { BatchPart, Mould, Part, PieceDesign, Recipe, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import { repeatedKeys, unknownName } from './name-issues.js';
 import { stageKindFacts } from './stage-kinds.js';
@@ -88,6 +89,7 @@ function checkMaking(design: PieceDesign): Issue[] {
     }
   });
   design.waits.forEach((wait, i) => {
+    issues.push(...checkStates(design, i));
     const making = makingStage(design, wait.part);
     if (making === undefined) {
       issues.push({
@@ -100,6 +102,35 @@ function checkMaking(design: PieceDesign): Issue[] {
     }
   });
   return issues;
+}
+
+/** The states that the clocks know of a kind of part; a wait for any other would wait for ever. */
+const statesOf: Readonly<Record<Part['kind'], (state: string) => boolean>> = {
+  batch: (state) => state !== 'glaze-set',
+  'melt-and-pour': (state) => state === 'glaze-set',
+  decor: () => false,
+};
+
+function checkStates(design: PieceDesign, i: number): Issue[] {
+  const wait = design.waits[i];
+  const part = design.parts.find((p) => p.key === wait?.part);
+  if (wait === undefined || part === undefined) return [];
+  return (['opens', 'closes'] as const).flatMap((side) => {
+    const state = wait[side];
+    if (state === undefined || statesOf[part.kind](state)) return [];
+    const known = [...openingStates, ...closingStates].filter(statesOf[part.kind]);
+    const accepted =
+      known.length === 0 ? 'a link with times, as this part has no clock' : `one of ${known.join(', ')}`;
+    return [
+      {
+        code: 'design.state-without-clock',
+        path: ['waits', i, side],
+        message: `“${part.key}” is ${part.kind} and never has the state “${state}”; accepted: ${accepted}.`,
+        value: state,
+        accepted,
+      },
+    ];
+  });
 }
 
 function checkCavities(design: PieceDesign, around: DesignSurroundings): Issue[] {

@@ -77,7 +77,7 @@ describe('nudges of a stage', () => {
     ).toEqual([
       ['window-opens', '2026-10-25T07:30:00.000Z'],
       ['time-for-it', '2026-10-25T09:00:00.000Z'],
-      ['last-call', '2026-10-25T22:30:00.000Z'],
+      ['last-call', '2026-10-25T22:29:00.000Z'],
     ]);
   });
 

@@ -27,12 +27,17 @@ export function chooseNudges(plan: PlanDocument, quiet: Hours['quiet'], now: Min
   return plan.runs.flatMap(({ run, stages }) =>
     stages
       .filter((stage) => stage.status === 'planned')
-      .flatMap((stage) => ofStage(stage, quiet, plan.timeZone).map((nudge) => ({ run, ...nudge })))
+      .flatMap((stage) => ofStage(stage, quiet, plan.timeZone, now).map((nudge) => ({ run, ...nudge })))
       .filter((nudge) => nudge.dueAt >= now),
   );
 }
 
-function ofStage(stage: PlannedStage, quiet: Hours['quiet'], zone: string): Omit<ChosenNudge, 'run'>[] {
+function ofStage(
+  stage: PlannedStage,
+  quiet: Hours['quiet'],
+  zone: string,
+  now: Minute,
+): Omit<ChosenNudge, 'run'>[] {
   const start = instant(stage.startAt);
   const opens = instant(stage.opensAt);
   const last = stage.lastCallAt === null ? undefined : instant(stage.lastCallAt);
@@ -41,21 +46,29 @@ function ofStage(stage: PlannedStage, quiet: Hours['quiet'], zone: string): Omit
   const until = last === undefined ? '' : `, last call ${localText(last, zone)}`;
   const nudges: Omit<ChosenNudge, 'run'>[] = [];
   const opening = quietAround(opens, quiet, zone)?.to ?? opens;
-  if (opening < start) {
+  // A window that is open while she looks at the plan is no news, and would be none at the next plan either.
+  if (opens > now && opening < start) {
     const text = `${stage.title}: the window is open, ${best}${until}.`;
     nudges.push({ ...about, kind: 'window-opens', text, dueAt: opening });
   }
-  const time = quietAround(start, quiet, zone)?.from ?? start;
+  const time = outsideQuiet(start, quiet, zone, now);
   nudges.push({ ...about, kind: 'time-for-it', text: `${stage.title} now${until}.`, dueAt: time });
   if (last !== undefined) {
     const wanted = minute(last - NOTICE);
-    const calling = quietAround(wanted, quiet, zone)?.from ?? wanted;
-    if (calling > start) {
+    const calling = outsideQuiet(wanted, quiet, zone, now);
+    if (calling > start && calling <= last) {
       const text = `${stage.title}: last call at ${localText(last, zone)}.`;
       nudges.push({ ...about, kind: 'last-call', text, dueAt: calling });
     }
   }
   return nudges;
+}
+
+/** Brought forward to the minute before quiet hours; where that has passed, put off to their end. */
+function outsideQuiet(at: Minute, quiet: Hours['quiet'], zone: string, now: Minute): Minute {
+  const around = quietAround(at, quiet, zone);
+  if (around === undefined) return at;
+  return around.from - 1 >= now ? minute(around.from - 1) : around.to;
 }
 
 function instant(text: string): Minute {

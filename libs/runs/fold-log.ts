@@ -3,7 +3,7 @@ import { parseIsoInstant, type Issue, type Minute } from '#units';
 import { applyMishap } from './respond-to-mishap.js';
 import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from './name-issues.js';
-import type { RunWorkings } from './workings.js';
+import { makingStage, type RunWorkings } from './workings.js';
 
 export interface FoldedLog {
   readonly progress: RunProgress;
@@ -41,11 +41,12 @@ function applyEntry(
   if (at === undefined) throw new Error(`instant ${entry.at} was not checked`);
   switch (entry.kind) {
     case 'done':
-      return applyDone(progress, entry, at, path);
+      return applyDone(run, progress, entry, at, path);
     case 'not-yet': {
       const attempt = latestAttempt(progress, entry.stage);
       if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
       if (attempt.status === 'done') return [alreadyDone(attempt, path)];
+      if (!waitsForSoap(run, progress, entry.stage)) return [nothingToWaitFor(attempt, path)];
       progress.notYet.push({ stage: entry.stage, attempt: attempt.attempt, at });
       attempt.notBefore = at;
       return [];
@@ -56,6 +57,7 @@ function applyEntry(
 }
 
 function applyDone(
+  run: RunWorkings,
   progress: RunProgress,
   entry: Extract<LogEntry, { kind: 'done' }>,
   at: Minute,
@@ -64,6 +66,8 @@ function applyDone(
   const attempt = latestAttempt(progress, entry.stage);
   if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
   if (attempt.status === 'done') return [alreadyDone(attempt, path)];
+  const missing = notDoneBefore(run, progress, entry.stage);
+  if (missing.length > 0) return [tooSoon(attempt, missing, path)];
   const started = entry.startedAt === undefined ? undefined : parseIsoInstant(entry.startedAt);
   if (started !== undefined && started > at) {
     return [
@@ -80,6 +84,51 @@ function applyDone(
   attempt.startedAt = started ?? ((at - handsOnMinutes(attempt.stage, attempt.count)) as Minute);
   attempt.endedAt = at;
   return [];
+}
+
+/** Titles of the stages that must be done before this one can have been: by link, or because they make its part. */
+function notDoneBefore(run: RunWorkings, progress: RunProgress, stage: string): string[] {
+  const { links, waits } = run.design;
+  const before = new Set([
+    ...links.filter((link) => link.to === stage).map((link) => link.from),
+    ...waits.flatMap((wait) => (wait.stage === stage ? (makingStage(run.design, wait.part)?.key ?? []) : [])),
+  ]);
+  return [...before].flatMap((key) => {
+    const attempt = latestAttempt(progress, key);
+    if (attempt === undefined || attempt.status === 'done' || progress.dropped.has(attempt.stage.part))
+      return [];
+    return [attempt.stage.title];
+  });
+}
+
+/** Whether the stage waits for a state of a part that is made. */
+function waitsForSoap(run: RunWorkings, progress: RunProgress, stage: string): boolean {
+  return run.design.waits.some((wait) => {
+    const making = makingStage(run.design, wait.part);
+    if (wait.stage !== stage || wait.opens === undefined || making === undefined) return false;
+    return latestAttempt(progress, making.key)?.status === 'done';
+  });
+}
+
+function tooSoon(attempt: StageAttempt, missing: readonly string[], path: (string | number)[]): Issue {
+  const names = missing.map((title) => `“${title}”`).join(' and ');
+  return {
+    code: 'log.out-of-order',
+    path: [...path, 'stage'],
+    message: `“${attempt.stage.title}” comes after ${names}, not logged as done yet; accepted: log ${names} first.`,
+    value: attempt.stage.key,
+    accepted: `log ${names} first`,
+  };
+}
+
+function nothingToWaitFor(attempt: StageAttempt, path: (string | number)[]): Issue {
+  return {
+    code: 'log.nothing-to-wait-for',
+    path: [...path, 'stage'],
+    message: `“${attempt.stage.title}” waits for no soap that is made; accepted: a stage whose soap is setting.`,
+    value: attempt.stage.key,
+    accepted: 'a stage whose soap is setting',
+  };
 }
 
 function unknownStage(progress: RunProgress, stage: string, path: (string | number)[]): Issue {

@@ -63,12 +63,15 @@ function bridgedLinks(hand: RunInHand, live: ReadonlyMap<string, StageAttempt>):
   const { links } = hand.run.design;
   const id = (i: number): string => `${hand.run.order.key}/links/${String(i)}`;
   const bridged: BridgedLink[] = [];
-  const follow = (from: StageAttempt, via: string, first: number, seen: ReadonlySet<string>): void => {
+  const follow = (from: StageAttempt, via: string, first: number, seen: Set<string>): void => {
     links.forEach((link) => {
       if (link.from !== via || seen.has(link.to)) return;
       const to = live.get(link.to);
       if (to !== undefined) bridged.push({ id: id(first), from, to, atLeastMin: 0 });
-      else follow(from, link.to, first, new Set([...seen, link.to]));
+      else {
+        seen.add(link.to);
+        follow(from, link.to, first, seen);
+      }
     });
   };
   links.forEach((link, i) => {

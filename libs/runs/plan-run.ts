@@ -11,7 +11,7 @@ import { foldLog } from './fold-log.js';
 import { handsOnMinutes, type StageAttempt } from './run-progress.js';
 import { checkClockInputs, forecastClocks, shownClocks } from './forecast-clocks.js';
 import type { PlanOptions, RunsInput } from './input.js';
-import { cureStarts, liveAttempts, stageId, type RunInHand } from './run-in-hand.js';
+import { cureStarts, liveAttempts, READY, stageId, type RunInHand } from './run-in-hand.js';
 import { sizeBatches } from './size-batches.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { stageWindows, type StageWindow } from './stage-windows.js';
@@ -77,7 +77,7 @@ function document(
   bare: readonly RunPlan[],
 ): PlanDocument {
   const zone = input.workshop.timeZone;
-  const problem = buildNetwork(input, hands, options);
+  const wanted = buildNetwork(input, hands, options);
   const base: PlanDocument = {
     schema: 'benchtide.plan/1',
     madeAt: isoInstant(options.now),
@@ -89,9 +89,9 @@ function document(
     weakLinks: [],
     conflict: [],
   };
-  const scarce = tooFew(problem, hands);
+  const scarce = tooFew(wanted, hands);
   if (scarce.length > 0) return { ...base, conflict: scarce };
-  const { outcome, odds } = plan(problem, {
+  const { problem, outcome, odds, missed } = planOrMiss(wanted, hands, {
     seed: options.seed ?? 1,
     scenarios: options.scenarios ?? DEFAULT_SCENARIOS,
   });
@@ -103,7 +103,10 @@ function document(
   return {
     ...base,
     status: 'planned',
-    runs: hands.map((hand, i) => runPlan(hand, bare[i]?.amounts ?? [], zone, placed)),
+    runs: hands.map((hand, i) => {
+      const run = runPlan(hand, bare[i]?.amounts ?? [], zone, placed);
+      return missed ? { ...run, cautions: [...run.cautions, ...missedDay(hand)] } : run;
+    }),
     sittings: sittingsOf(problem, outcome.schedule),
     odds:
       odds === null
@@ -116,6 +119,36 @@ function document(
           },
     weakLinks: weakLinksOf(odds, problem, hands, zone),
   };
+}
+
+/**
+ * Plans; where a run that has begun cannot be ready by its day any more, plans it all the same without that day, since
+ * soap in the mould has to be seen through.
+ */
+function planOrMiss(
+  problem: Problem,
+  hands: readonly RunInHand[],
+  options: { readonly seed: number; readonly scenarios: number },
+): ReturnType<typeof plan> & { readonly problem: Problem; readonly missed: boolean } {
+  const first = plan(problem, options);
+  const { outcome } = first;
+  const late = outcome.status === 'conflict' && outcome.requirements.some(({ kind }) => kind === 'latest');
+  const begun = hands.some(({ progress }) => progress.attempts.some((a) => a.status !== 'open'));
+  if (!late || !begun) return { ...first, problem, missed: false };
+  const stages = problem.stages.map(({ latest: _day, ...stage }) => stage);
+  const open = { ...problem, stages };
+  return { ...plan(open, options), problem: open, missed: true };
+}
+
+function missedDay({ run }: RunInHand): Caution[] {
+  const { readyBy } = run.order;
+  if (readyBy === undefined) return [];
+  return [
+    {
+      code: 'missed-day',
+      text: `This can hardly be cured by ${readyBy} any more; it is planned without that day.`,
+    },
+  ];
 }
 
 interface Placed {
@@ -244,6 +277,6 @@ function weakLinksOf(
   return (odds?.losses ?? []).map((loss) => {
     const [run, stage, attempt] = splitId(loss.stage);
     const why = describe(loss.missed, problem, hands, zone).text;
-    return { run, stage, attempt, share: loss.share, why };
+    return { run, stage: stage === READY ? 'ready' : stage, attempt, share: loss.share, why };
   });
 }

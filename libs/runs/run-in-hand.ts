@@ -13,7 +13,7 @@ export interface RunInHand {
 /** The name of the bench calendar in the problem. */
 export const BENCH = 'bench';
 /** The stage without work that stands for the cured lot. */
-export const READY = 'ready';
+export const READY = '=ready';
 
 /** The planner's name for an attempt at a stage. */
 export function stageId(run: string, stage: string, attempt: number): string {
