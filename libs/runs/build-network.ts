@@ -27,7 +27,7 @@ export function buildNetwork(input: RunsInput, runs: readonly RunInHand[], optio
     lags: runs.flatMap(lagsOf),
     holds: runs.flatMap(holdsOf),
     resources: resourcesOf(input),
-    calendars: { [BENCH]: openIntervals(hours, timeZone, from, hoursUntil) },
+    calendars: { [BENCH]: openIntervals(hours, timeZone, options.now, hoursUntil) },
     draws: Object.assign({}, ...runs.map(observedDraws)) as Record<string, Truncation>,
     from: Math.min(options.now, from),
     until: hoursUntil + READY_WITHIN_DAYS * 1440,

@@ -9,5 +9,6 @@ export { fatFacts } from './workings.js';
 export { unknownName } from './name-issues.js';
 export { tellChanges } from './tell-changes.js';
 export { checkEntry } from './check-entry.js';
+export { keepOpenStages } from './keep-open-stages.js';
 export { durationText } from './duration-text.js';
 export type { Busy, PlanOptions, RunsInput } from './input.js';

@@ -1,7 +1,8 @@
 import { band } from '#clocks';
 import type { Caution, PlanDocument, PlannedStage, RunPlan, WeakLink } from '#contract';
+import { instantOf, isTimeZone } from '#hours';
 import { plan, sittings, type Odds, type Problem, type Schedule } from '#planner';
-import { failed, isoInstant, minute, ok, under, type Issue, type Result } from '#units';
+import { failed, isoInstant, minute, ok, under, type Issue, type Minute, type Result } from '#units';
 import { buildNetwork } from './build-network.js';
 import { cautionFor } from './cautions.js';
 import { checkInput } from './check-input.js';
@@ -19,6 +20,8 @@ import { tooFew } from './too-few.js';
 import { workingsOf, type RunWorkings } from './workings.js';
 
 const DEFAULT_SCENARIOS = 2000;
+/** Two years, in minutes. */
+const FURTHEST_START = 2 * 365 * 1440;
 
 /**
  * Plans one or several runs together, from recipe to tide table: amounts, clocks, windows, placements, odds and
@@ -28,7 +31,7 @@ const DEFAULT_SCENARIOS = 2000;
  * @returns the plan document, whose status may be a conflict; issues only for input that makes no sense
  */
 export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDocument> {
-  const issues = checkInput(input);
+  const issues = [...checkInput(input), ...farStarts(input, options.now)];
   if (issues.length > 0) return failed(...(issues as [Issue, ...Issue[]]));
   const runs = workingsOf(input);
   const hands: RunInHand[] = [];
@@ -44,6 +47,18 @@ export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDoc
   if (issues.length > 0) return failed(...(issues as [Issue, ...Issue[]]));
   const bare = hands.map((hand, i) => runPlan(hand, amounts[i] ?? [], input.workshop.timeZone, undefined));
   return ok(document(input, options, hands, bare));
+}
+
+/** Hours are looked up from now to past the last start, so a start in another century would take as long. */
+function farStarts({ runs, workshop }: RunsInput, now: Minute): Issue[] {
+  return runs.flatMap((run, i) => {
+    const start = isTimeZone(workshop.timeZone) ? instantOf(run.startAfter, workshop.timeZone) : undefined;
+    if (start === undefined || start <= now + FURTHEST_START) return [];
+    const accepted = 'a start within two years';
+    const message = `${run.startAfter} is too far ahead to plan for; accepted: ${accepted}.`;
+    const path = ['runs', i, 'startAfter'];
+    return [{ code: 'run.start-too-far', path, message, value: run.startAfter, accepted }];
+  });
 }
 
 function takeInHand(

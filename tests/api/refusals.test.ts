@@ -118,6 +118,53 @@ describe('bad input: field, value and what is accepted; nothing is stored', () =
   });
 });
 
+describe('what was logged', () => {
+  it('is kept even when the plan no longer makes sense, and equipment in use stays', async () => {
+    const made = await bench.call('POST', '/api/runs', {
+      ...order,
+      key: 'kept',
+      startAfter: '2026-11-27T17:00',
+    });
+    const path = `/api/runs/${made.body.run.id}/log`;
+    const { body } = await bench.call('GET', '/api/workshop');
+    const bare = { ...body.facts, equipment: [] };
+    expectProblem(
+      await bench.call('PUT', '/api/workshop', { version: body.version, facts: bare }),
+      409,
+      'in-use',
+    );
+
+    // Past the API, as another version of the program might have left it.
+    await bench.storage.workshops.update(bench.workshopId, body.version, bare);
+    const waiting = (await bench.call('GET', `/api/nudges?status=waiting&run=${made.body.run.id}`)).body;
+    const answer = await bench.call('POST', path, {
+      kind: 'done',
+      stage: 'pour-under',
+      at: '2026-11-27T17:00:00Z',
+    });
+    expect([answer.status, answer.body.plan.status]).toEqual([201, 'conflict']);
+    expect(answer.body.plan.document.conflict[0].text).toContain('tray');
+    expect((await bench.call('GET', path)).body).toHaveLength(1);
+    const after = (await bench.call('GET', `/api/nudges?status=waiting&run=${made.body.run.id}`)).body;
+    expect(after.length).toBeGreaterThan(0);
+    expect(after.length).toBeLessThanOrEqual(waiting.length);
+    await bench.storage.workshops.update(bench.workshopId, body.version + 1, body.facts);
+  });
+
+  it('cannot be of another age', async () => {
+    const [run] = (await bench.call('GET', '/api/runs')).body;
+    const old = { kind: 'done', stage: 'pour-under', at: '1900-01-01T00:00:00Z' };
+    const answer = await bench.call('POST', `/api/runs/${run.id}/log`, old);
+    expectProblem(answer, 422, 'invalid-input');
+    expect(answer.body.issues).toMatchObject([{ code: 'log.long-ago', path: 'at' }]);
+    expectProblem(
+      await bench.call('POST', '/api/runs', { ...order, key: 'far', startAfter: '2126-01-01T18:00' }),
+      422,
+      'invalid-input',
+    );
+  });
+});
+
 describe('two devices', () => {
   it('cannot overwrite each other unseen', async () => {
     const [mould] = (await bench.call('GET', '/api/moulds')).body;

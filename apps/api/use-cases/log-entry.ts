@@ -8,6 +8,9 @@ import { runInput } from './run-input.js';
 /** How far a device's clock may be ahead of ours before what it reports counts as a slip. */
 const CLOCK_TOLERANCE_MS = 5 * 60_000;
 
+/** Work may begin before its plan says so, but not by more than this. */
+const EARLIEST_BEFORE_START_MS = 60 * 24 * 60 * 60_000;
+
 /**
  * Writes down what happened and plans the rest anew. The entry is kept even when no plan is possible from here.
  * Must run inside the transaction that holds the workshop.
@@ -23,12 +26,13 @@ export async function logEntry(
     throw new ApiProblem(409, 'run-abandoned', 'The run was given up', 'Nothing more can be logged for it.');
   }
   refuseFuture(entry, now);
+  refuseLongAgo(entry, run);
   const before = await runInput(tx, run);
   const issues = checkEntry(before, run.key, entry);
   if (issues.length > 0) throw invalidInput(issues);
   const logged = await tx.log.append(run.workshopId, run.id, entry);
   const input = { ...before, log: [...before.log, { run: run.key, entry }] };
-  const saved = await makePlan(tx, { run, input, cause: causeOf(entry), now });
+  const saved = await makePlan(tx, { run, input, cause: causeOf(entry), now, mustKeep: true });
   const { document, changes } = saved.revision;
   const { parts, stages } = run.snapshot.design;
   const titles = new Map([...parts, ...stages].map((each) => [each.key, each.title]));
@@ -47,6 +51,17 @@ function refuseFuture(entry: LogEntry, now: Date): void {
       accepted,
     },
   ]);
+}
+
+function refuseLongAgo(entry: LogEntry, run: StoredRun): void {
+  const earliest = Date.parse(`${run.order.startAfter}:00Z`) - EARLIEST_BEFORE_START_MS;
+  for (const field of ['at', 'startedAt'] as const) {
+    const value = field === 'at' ? entry.at : entry.kind === 'done' ? entry.startedAt : undefined;
+    if (value === undefined || Date.parse(value) >= earliest) continue;
+    const accepted = `from ${new Date(earliest).toISOString()} on`;
+    const message = `${value} is long before the run; accepted: ${accepted}.`;
+    throw invalidInput([{ code: 'log.long-ago', path: [field], message, value, accepted }]);
+  }
 }
 
 function causeOf(entry: LogEntry): string {

@@ -1,7 +1,7 @@
 import type { PlanDocument, PlanView } from '#contract';
-import { chooseNudges, comparePlans, planRuns, type RunsInput } from '#runs';
+import { chooseNudges, comparePlans, keepOpenStages, planRuns, type RunsInput } from '#runs';
 import type { PlanRevision, Repositories, SavedPlan, StoredRun } from '#storage';
-import { epochMs, minuteOf } from '#units';
+import { epochMs, minuteOf, type Result } from '#units';
 import { invalidInput } from '../problems/api-problem.js';
 
 export interface PlanWish {
@@ -10,6 +10,8 @@ export interface PlanWish {
   readonly cause: string;
   readonly now: Date;
   readonly seed?: number | undefined;
+  /** Something was logged and must not be lost: input that makes no sense any more is a conflict, not a refusal. */
+  readonly mustKeep?: boolean;
 }
 
 /**
@@ -22,8 +24,7 @@ export async function makePlan(tx: Repositories, wish: PlanWish): Promise<SavedP
   const before = await tx.plans.latest(run.workshopId, run.id);
   const minute = minuteOf(now.getTime());
   const planned = planRuns(input, { now: minute, seed: wish.seed, previous: before?.document });
-  if (!planned.ok) throw invalidInput(planned.issues);
-  const document = planned.value;
+  const document = documentFrom(planned, before?.document, wish);
   const saved = await tx.plans.save(run.workshopId, {
     runId: run.id,
     madeAt: now,
@@ -41,6 +42,25 @@ export async function makePlan(tx: Repositories, wish: PlanWish): Promise<SavedP
   if (saved === null) throw new Error(`run ${run.id} is gone`);
   await follow(tx, run, document);
   return saved;
+}
+
+function documentFrom(
+  planned: Result<PlanDocument>,
+  before: PlanDocument | undefined,
+  { mustKeep = false, now }: PlanWish,
+): PlanDocument {
+  if (planned.ok) return before === undefined ? planned.value : keepOpenStages(planned.value, before);
+  if (!mustKeep || before === undefined) throw invalidInput(planned.issues);
+  const conflict = planned.issues.map(({ code, message }) => ({ code, text: message }));
+  return {
+    ...before,
+    madeAt: now.toISOString(),
+    status: 'conflict',
+    sittings: [],
+    odds: null,
+    weakLinks: [],
+    conflict,
+  };
 }
 
 /** Lets the run's state, and its lot once everything is done, follow the plan. */

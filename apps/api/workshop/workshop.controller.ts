@@ -1,13 +1,13 @@
 import { Body, Controller, Get, Inject, Put } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { z } from 'zod';
-import { storedWorkshop, workshopReplacement, type WorkshopView } from '#contract';
+import { storedWorkshop, workshopReplacement, type WorkshopFacts, type WorkshopView } from '#contract';
 import { checkWorkshop } from '#runs';
-import type { StoredWorkshop } from '#storage';
+import type { Repositories, StoredWorkshop } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
-import { invalidInput, notFound, staleVersion } from '../problems/api-problem.js';
+import { ApiProblem, invalidInput, notFound, staleVersion } from '../problems/api-problem.js';
 
 /** The workshop's own facts: hours, room, equipment, time zone. */
 @ApiTags('workshop')
@@ -35,13 +35,32 @@ export class WorkshopController {
   ): Promise<WorkshopView> {
     const issues = checkWorkshop(body.facts);
     if (issues.length > 0) throw invalidInput(issues.map((i) => ({ ...i, path: ['facts', ...i.path] })));
-    const changed = await this.parts.storage.withWorkshopLock(workshopId, (tx) =>
-      tx.workshops.update(workshopId, body.version, body.facts),
-    );
+    const changed = await this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
+      const missing = await equipmentMissed(tx, workshopId, body.facts);
+      if (missing !== undefined) throw new ApiProblem(409, 'in-use', 'Equipment is in use', missing);
+      return tx.workshops.update(workshopId, body.version, body.facts);
+    });
     if (changed === null) throw notFound('workshop');
     if (!changed.ok) throw staleVersion(shown(changed.current));
     return shown(changed.value);
   }
+}
+
+/** Says which design or run still needs a piece of equipment that the new facts leave out. */
+async function equipmentMissed(
+  { library, runs }: Repositories,
+  workshopId: string,
+  facts: WorkshopFacts,
+): Promise<string | undefined> {
+  const kept = new Set(facts.equipment.map(({ key }) => key));
+  const designs = (await library.designs.list(workshopId)).map(({ content }) => content);
+  const live = await runs.list(workshopId, { states: ['planned', 'making'] });
+  for (const design of [...designs, ...live.map(({ snapshot }) => snapshot.design)]) {
+    const needs = design.stages.flatMap((stage) => stage.needs);
+    const missed = needs.find((need) => !kept.has(need.equipment));
+    if (missed !== undefined) return `“${missed.equipment}” is needed by “${design.title}”.`;
+  }
+  return undefined;
 }
 
 function shown({ id, version, facts, updatedAt }: StoredWorkshop): WorkshopView {

@@ -11,6 +11,9 @@ export interface DesiredNudge {
   readonly dueAt: Date;
 }
 
+/** A plan made anew within this time does not repeat what was said. */
+const ONCE_WITHIN_MS = 60 * 60_000;
+
 export interface ReconciledNudges {
   /** New, or with another time or text: to be queued (again) under this version. */
   readonly moved: readonly { readonly id: string; readonly version: number; readonly dueAt: Date }[];
@@ -23,7 +26,9 @@ export interface ReconciledNudges {
  * - waiting and not wanted: cancelled;
  * - waiting and wanted just so: kept, under the new revision;
  * - waiting and wanted at another time or with another text: changed, its version raised;
- * - wanted and not waiting: made, unless one for the same stage, attempt, kind and time was delivered already.
+ * - overdue while its stage is still open: left to be delivered late, as a replan must not silence it;
+ * - wanted and not waiting: made, unless one for the same stage, attempt and kind was delivered within the hour
+ *   before: a plan made anew while she is at it must not tell her again.
  *
  * Must run in a transaction. Locks the run's waiting nudges, so that a delivery comes before or after, not between.
  */
@@ -31,6 +36,7 @@ export async function reconcileNudges(
   session: Session,
   target: { workshopId: string; runId: string; revisionId: string },
   desired: readonly DesiredNudge[],
+  openStages: ReadonlySet<string>,
 ): Promise<ReconciledNudges> {
   const { db } = session;
   const { workshopId, runId, revisionId } = target;
@@ -42,7 +48,11 @@ export async function reconcileNudges(
     where: { workshopId, runId, status: { in: ['waiting', 'delivered'] } },
   });
   const waiting = new Map(rows.filter((row) => row.status === 'waiting').map((row) => [subject(row), row]));
-  const delivered = new Set(rows.filter((row) => row.status === 'delivered').map(subjectAndTime));
+  const delivered = new Map<string, number>();
+  for (const row of rows) {
+    if (row.status !== 'delivered') continue;
+    delivered.set(subject(row), Math.max(delivered.get(subject(row)) ?? -Infinity, row.dueAt.getTime()));
+  }
 
   const moved: { id: string; version: number; dueAt: Date }[] = [];
   const kept: string[] = [];
@@ -51,14 +61,17 @@ export async function reconcileNudges(
     const row = waiting.get(subject(wanted));
     waiting.delete(subject(wanted));
     if (row === undefined) {
-      if (!delivered.has(subjectAndTime(wanted))) moved.push(await insert(session, target, want));
+      const last = delivered.get(subject(wanted)) ?? -Infinity;
+      if (want.dueAt.getTime() >= last + ONCE_WITHIN_MS) moved.push(await insert(session, target, want));
     } else if (row.dueAt.getTime() === want.dueAt.getTime() && row.text === want.text) {
       kept.push(row.id);
     } else {
       moved.push(await change(session, row, revisionId, want));
     }
   }
-  const cancelled = [...waiting.values()].map(({ id, version }) => ({ id, version }));
+  const now = session.now();
+  const unwanted = [...waiting.values()].filter((row) => row.dueAt > now || !openStages.has(stageOf(row)));
+  const cancelled = unwanted.map(({ id, version }) => ({ id, version }));
   await db.nudge.updateMany({ where: { workshopId, id: { in: kept } }, data: { revisionId } });
   await db.nudge.updateMany({
     where: { workshopId, id: { in: cancelled.map(({ id }) => id) } },
@@ -96,6 +109,7 @@ function subject(nudge: { stageKey: string; attempt: number; kind: string }): st
   return `${nudge.stageKey} ${nudge.attempt} ${nudge.kind}`;
 }
 
-function subjectAndTime(nudge: { stageKey: string; attempt: number; kind: string; dueAt: Date }): string {
-  return `${subject(nudge)} ${nudge.dueAt.getTime()}`;
+/** A stage with its attempt, as `openStages` names them. */
+export function stageOf(nudge: { stageKey: string; attempt: number }): string {
+  return `${nudge.stageKey} ${nudge.attempt}`;
 }

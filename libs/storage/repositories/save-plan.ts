@@ -2,7 +2,7 @@ import type { PlanChange, PlanDocument, PlannedStage } from '#contract';
 import type { PlanRevision as Row, Prisma } from '../generated/client.js';
 import { newId, toJson, type Session } from '../session.js';
 import { saveParts } from './part-rows.js';
-import { reconcileNudges, type DesiredNudge, type ReconciledNudges } from './reconcile-nudges.js';
+import { reconcileNudges, stageOf, type DesiredNudge, type ReconciledNudges } from './reconcile-nudges.js';
 
 export interface PlanToSave {
   readonly runId: string;
@@ -54,7 +54,10 @@ export async function savePlan(
     })),
   });
   await saveParts(session, workshopId, runId, planned);
-  const nudges = await reconcileNudges(session, { workshopId, runId, revisionId: row.id }, plan.nudges);
+  const open = planned.stages.filter(({ status }) => status === 'planned');
+  const openStages = new Set(open.map(({ key: stageKey, attempt }) => stageOf({ stageKey, attempt })));
+  const target = { workshopId, runId, revisionId: row.id };
+  const nudges = await reconcileNudges(session, target, plan.nudges, openStages);
   return { row, nudges };
 }
 
