@@ -6,6 +6,7 @@ import type { PlanOptions, RunsInput } from './input.js';
 import { lagsOf } from './network-lags.js';
 import { observedDraws } from './observe-draws.js';
 import { BENCH, cureStarts, liveAttempts, readyId, stageId, type RunInHand } from './run-in-hand.js';
+import { builtOn } from './respond-to-mishap.js';
 import { freeingStage, makingStage, sharersOf, type RunWorkings } from './workings.js';
 
 /** How far ahead hours are looked up, in days: a making that cannot be placed in a season is no plan. */
@@ -101,8 +102,9 @@ function holdsOf(hand: RunInHand): Hold[] {
     const sharing = sharersOf(run.design, mould.key).filter((part) => !hand.progress.dropped.has(part.key));
     const first = sharing[0];
     if (first?.kind !== 'batch') return [];
-    const made = new Set(sharing.map((part) => makingStage(run.design, part.key)?.key));
-    const from = live.find((a) => made.has(a.stage.key));
+    const made = new Set(sharing.flatMap((part) => makingStage(run.design, part.key)?.key ?? []));
+    const later = [...made].flatMap((key) => [...builtOn(run, key)].filter((each) => each !== key));
+    const from = live.find((a) => made.has(a.stage.key) && !later.includes(a.stage.key));
     const free = freeingStage(run.design, first);
     const to = live.find((a) => a.stage.key === free?.key);
     if (from === undefined || to === undefined || to.status === 'done') return [];

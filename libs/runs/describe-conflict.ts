@@ -1,9 +1,10 @@
-import { band, states, type StateId } from '#clocks';
+import { states, type StateId } from '#clocks';
 import type { ConflictReason } from '#contract';
 import type { Problem, Requirement } from '#planner';
 import { localText } from '#hours';
 import { minute } from '#units';
 import { afterText, bandText, durationText } from './duration-text.js';
+import { bandNow } from './observe-draws.js';
 import { READY, type RunInHand } from './run-in-hand.js';
 
 /** Says requirements that cannot all be met in the maker's words, one sentence each. */
@@ -108,9 +109,9 @@ function describeLag(
 }
 
 function stateTime(hand: RunInHand, part: string, state: StateId): string {
-  const forecast = hand.clocks.get(part)?.get(state);
-  if (forecast === undefined) throw new Error(`no clock for ${state} of ${part}`);
-  return bandText(band(forecast));
+  const times = bandNow(hand, part, state);
+  if (times === undefined) throw new Error(`no clock for ${state} of ${part}`);
+  return bandText(times);
 }
 
 function resourceText(resource: string, problem: Problem): string {

@@ -1,8 +1,9 @@
-import { band, states, type StateId } from '#clocks';
+import { states, type StateId } from '#clocks';
 import { localText } from '#hours';
 import type { Binding } from '#planner';
 import { minute } from '#units';
 import { afterText, bandText, durationText } from './duration-text.js';
+import { bandNow } from './observe-draws.js';
 import type { StageAttempt } from './run-progress.js';
 import { makingAttempt, type RunInHand } from './run-in-hand.js';
 import type { StageWindow } from './stage-windows.js';
@@ -58,13 +59,13 @@ function closing(hand: RunInHand, part: string, state: StateId): string {
 
 /** `Sand layer: firm enough to unmould 36 h (24 h to 54 h) after the end of the pour`. */
 function stateText(hand: RunInHand, part: string, state: StateId, when: 'from' | 'until'): string {
-  const forecast = hand.clocks.get(part)?.get(state);
-  if (forecast === undefined) throw new Error(`no clock for ${state} of ${part}`);
+  const times = bandNow(hand, part, state);
+  if (times === undefined) throw new Error(`no clock for ${state} of ${part}`);
   const attempt = makingAttempt(hand, part)?.attempt ?? 1;
   const again = attempt === 1 ? '' : ` (attempt ${String(attempt)})`;
   return (
     `${hand.run.parts.get(part)?.title ?? part}${again}: ${states[state].title} ${when === 'until' ? 'until ' : ''}` +
-    `${bandText(band(forecast))} ${afterText(state)}`
+    `${bandText(times)} ${afterText(state)}`
   );
 }
 

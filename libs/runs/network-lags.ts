@@ -25,7 +25,7 @@ export function lagsOf(hand: RunInHand): Lag[] {
     ...(link.atMostMin === undefined ? {} : { atMost: { kind: 'known', minutes: link.atMostMin } }),
   }));
   hand.run.design.waits.forEach((wait, i) => {
-    const from = makingAttempt(hand, wait.part);
+    const from = clockStart(hand, wait.part, wait.opens);
     const to = live.get(wait.stage);
     if (from === undefined || to === undefined) return;
     const length = (state: StateId): Length => uncertain(hand, wait.part, state);
@@ -48,6 +48,12 @@ export function lagsOf(hand: RunInHand): Lag[] {
     });
   }
   return lags;
+}
+
+/** The stage at whose end a part's clock begins: its making, or for the cure its unmoulding. */
+function clockStart(hand: RunInHand, part: string, state: StateId | undefined): StageAttempt | undefined {
+  if (state !== 'cured') return makingAttempt(hand, part);
+  return cureStarts(hand).find((start) => start.part === part)?.attempt;
 }
 
 interface BridgedLink {

@@ -1,4 +1,4 @@
-import { conditioned, zOf, type StateId } from '#clocks';
+import { band, conditioned, zOf, type Band, type StateId } from '#clocks';
 import type { Truncation } from '#planner';
 import type { Minute } from '#units';
 import { drawOf, makingAttempt, type RunInHand } from './run-in-hand.js';
@@ -30,6 +30,13 @@ export function observedDraws(hand: RunInHand): Record<string, Truncation> {
     }
   }
   return draws;
+}
+
+/** The band of a state as it stands now: the forecast, given what the log has told. @returns undefined without a clock */
+export function bandNow(hand: RunInHand, part: string, state: StateId): Band | undefined {
+  const forecast = hand.clocks.get(part)?.get(state);
+  if (forecast === undefined) return undefined;
+  return band(forecast, observedDraws(hand)[drawOf(hand.run, part, state)]);
 }
 
 function placeOf(

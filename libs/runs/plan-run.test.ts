@@ -111,6 +111,35 @@ describe('two runs at once', () => {
   });
 });
 
+describe('a wait for the cure', () => {
+  it('counts from the unmoulding, as the forecast of the lot does', () => {
+    const file = loadRunFile('ok', 'two-layer');
+    const [design] = file.designs;
+    if (design === undefined) throw new Error('no design');
+    const wrap = { ...design.stages[3]!, key: 'wrap', title: 'Wrap', kind: 'wrap' as const };
+    const waits = [...design.waits, { stage: 'wrap', part: 'over', opens: 'cured' as const }];
+    const designs = [{ ...design, stages: [...design.stages, wrap], waits }];
+    const plan = planned({ ...file, designs }, '2026-11-27T18:00');
+    expect(time(stageOf(plan, 'wrap').opensAt)).toBeGreaterThanOrEqual(
+      time(plan.runs[0]?.ready?.likely ?? ''),
+    );
+  });
+});
+
+describe('moulds', () => {
+  it('are held from whichever layer is poured first, however the stages are listed', () => {
+    const file = loadRunFile('ok', 'two-layer');
+    const [design] = file.designs;
+    if (design === undefined) throw new Error('no design');
+    const designs = [{ ...design, stages: [...design.stages].reverse() }];
+    const busy = [
+      { resource: 'mould:cup', amount: 1, from: at('2026-11-27T12:00'), to: at('2026-11-27T19:00') },
+    ];
+    const plan = planned({ ...file, designs, busy }, '2026-11-27T18:00');
+    expect(stageOf(plan, 'pour-under').startAt >= '2026-11-27T19:00').toBe(true);
+  });
+});
+
 describe('what cannot be', () => {
   it('names the deadline and the cure that collide', () => {
     const file = loadRunFile('ok', 'two-layer');
@@ -165,6 +194,7 @@ describe('the bench log', () => {
     expect(after.status).toBe('planned');
     expect(time(stageOf(after, 'unmould').startAt)).toBeGreaterThan(time(notYet.at));
     expect(time(stageOf(after, 'unmould').opensAt)).toBeGreaterThan(time(stageOf(before, 'unmould').opensAt));
+    expect(stageOf(after, 'unmould').why).not.toBe(stageOf(before, 'unmould').why);
   });
 
   it('makes a seized batch again, keeps what is finished, and says what moved', () => {
@@ -205,7 +235,10 @@ describe('the bench log', () => {
       at: '2026-11-27T19:40:00Z',
     };
     const after = planned(withLog(pours[0] as LogEntry, drop), '2026-11-27T19:40');
-    expect(after.runs[0]?.stages.map((s) => s.key)).not.toContain('pour-over');
+    // What is in the mould must come out of it all the same.
+    expect(after.runs[0]?.stages.map((s) => s.key)).toEqual(['pour-under', 'unmould', 'turn']);
+    expect(after.runs[0]?.amounts.map((a) => a.part)).toEqual(['under']);
+    expect(after.runs[0]?.ready).not.toBeNull();
   });
 
   it('refuses what cannot have happened', () => {

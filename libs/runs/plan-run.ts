@@ -12,7 +12,7 @@ import { foldLog } from './fold-log.js';
 import { handsOnMinutes, type StageAttempt } from './run-progress.js';
 import { checkClockInputs, forecastClocks, shownClocks } from './forecast-clocks.js';
 import type { PlanOptions, RunsInput } from './input.js';
-import { cureStarts, liveAttempts, READY, stageId, type RunInHand } from './run-in-hand.js';
+import { cureStarts, liveAttempts, makingAttempt, READY, stageId, type RunInHand } from './run-in-hand.js';
 import { sizeBatches } from './size-batches.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { stageWindows, type StageWindow } from './stage-windows.js';
@@ -38,7 +38,7 @@ export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDoc
   const amounts: RunPlan['amounts'][] = [];
   for (const [i, run] of runs.entries()) {
     const taken = takeInHand(run, input);
-    const sized = sizeBatches(run, taken.counts);
+    const sized = sizeBatches(withoutDropped(run, taken.hand), taken.counts);
     issues.push(...taken.issues);
     if (sized.ok) amounts.push(sized.value);
     else issues.push(...under(['runs', i], sized.issues));
@@ -164,6 +164,14 @@ function missedDay({ run }: RunInHand): Caution[] {
       text: `This can hardly be cured by ${readyBy} any more; it is planned without that day.`,
     },
   ];
+}
+
+/** A part that is left out and was never made needs no amounts. */
+function withoutDropped(run: RunWorkings, hand: RunInHand): RunWorkings {
+  const parts = run.design.parts.filter(
+    ({ key }) => !hand.progress.dropped.has(key) || makingAttempt(hand, key) !== undefined,
+  );
+  return { ...run, design: { ...run.design, parts } };
 }
 
 interface Placed {

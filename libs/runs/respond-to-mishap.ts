@@ -64,7 +64,7 @@ function remake(
     progress.attempts.splice(progress.attempts.indexOf(last) + 1, 0, {
       stage: last.stage,
       attempt: last.attempt + 1,
-      count: Math.min(pieces ?? last.count, last.count),
+      count: Math.min(pieces ?? last.count, run.order.count),
       status: 'open',
       notBefore: at,
     });

@@ -1,7 +1,9 @@
 import type { StateId } from '#clocks';
+import type { Stage } from '#contract';
 import type { PartClocks } from './forecast-clocks.js';
 import { latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
-import { freeingStage, makingStage, type RunWorkings } from './workings.js';
+import { stageKindFacts } from './stage-kinds.js';
+import { freeingStage, makingStage, sharersOf, type RunWorkings } from './workings.js';
 
 /** A run on its way into the network. */
 export interface RunInHand {
@@ -58,12 +60,24 @@ const drawGroup: Readonly<Record<StateId, string>> = {
   cured: 'cure',
 };
 
+/**
+ * Whether a stage goes when its part is dropped: the making always, the rest unless another part shares the mould,
+ * which must still be unmoulded, turned and stamped.
+ */
+function isLeftOut({ run, progress }: RunInHand, stage: Stage): boolean {
+  if (!progress.dropped.has(stage.part)) return false;
+  const part = run.parts.get(stage.part);
+  const mould = part?.kind === 'batch' ? part.mould : undefined;
+  const shared =
+    mould !== undefined && sharersOf(run.design, mould).some((p) => !progress.dropped.has(p.key));
+  return stageKindFacts[stage.kind].makes || !shared;
+}
+
 /** The attempts that the network is about: the latest at each stage, without dropped parts. */
-export function liveAttempts({ progress }: RunInHand): StageAttempt[] {
-  return progress.attempts.filter(
+export function liveAttempts(hand: RunInHand): StageAttempt[] {
+  return hand.progress.attempts.filter(
     (a) =>
-      latestAttempt(progress, a.stage.key) === a &&
-      (a.status === 'done' || !progress.dropped.has(a.stage.part)),
+      latestAttempt(hand.progress, a.stage.key) === a && (a.status === 'done' || !isLeftOut(hand, a.stage)),
   );
 }
 

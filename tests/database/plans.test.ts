@@ -147,6 +147,17 @@ describe('nudges of a new plan', () => {
     expect(await storage.nudges.list(workshopId, { status: 'delivered' })).toHaveLength(1);
   });
 
+  it('are not repeated within the hour, and stay where they are overdue for an open stage', async () => {
+    const due = nudge().dueAt.getTime();
+    const { moved } = await save([nudge()]);
+    await storage.nudges.claim(moved[0]?.id ?? '', 1, later);
+    expect((await save([nudge({ dueAt: new Date(due + 59 * 60_000) })])).moved).toEqual([]);
+    const overdue = nudge({ kind: 'last-call', dueAt: new Date('2020-01-01T00:00:00.000Z') });
+    await save([overdue]);
+    expect((await save([])).cancelled).toEqual([]);
+    expect((await save([], plan([stage({ status: 'done' })]))).cancelled).toHaveLength(1);
+  });
+
   it('are told apart by stage, attempt and kind', async () => {
     const four = [nudge(), nudge({ kind: 'last-call' }), nudge({ attempt: 2 }), nudge({ stage: 'turn' })];
     expect((await save(four)).moved).toHaveLength(4);
