@@ -17,7 +17,7 @@ import type { RunWorkings } from './workings.js';
 /** Forecasts of one part's batch, by state. */
 export type PartClocks = ReadonlyMap<StateId, Forecast>;
 
-const BATTER: readonly StateId[] = ['light-trace', 'medium-trace', 'thick-trace'];
+const BATTER: readonly StateId[] = ['light-trace', 'medium-trace', 'thick-trace', 'stiff'];
 const SOAP: readonly StateId[] = [
   'holds-layer',
   'bonds-until',

@@ -1,5 +1,5 @@
 import { band } from '#clocks';
-import type { Caution, PlanDocument, PlannedStage, RunPlan, WeakLink } from '#contract';
+import type { Caution, PartAmounts, PlanDocument, PlannedStage, RunPlan, WeakLink } from '#contract';
 import { instantOf, isTimeZone } from '#hours';
 import { plan, sittings, type Odds, type Problem, type Schedule } from '#planner';
 import { failed, isoInstant, minute, ok, under, type Issue, type Minute, type Result } from '#units';
@@ -17,6 +17,7 @@ import { sizeBatches } from './size-batches.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { stageWindows, type StageWindow } from './stage-windows.js';
 import { tooFew } from './too-few.js';
+import { warnOfPace } from './warn-of-pace.js';
 import { workingsOf, type RunWorkings } from './workings.js';
 
 const DEFAULT_SCENARIOS = 2000;
@@ -40,7 +41,7 @@ export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDoc
     const taken = takeInHand(run, input);
     const sized = sizeBatches(withoutDropped(run, taken.hand), taken.counts);
     issues.push(...taken.issues);
-    if (sized.ok) amounts.push(sized.value);
+    if (sized.ok) amounts.push(sized.value.map((part) => withPace(part, taken.hand)));
     else issues.push(...under(['runs', i], sized.issues));
     hands.push(taken.hand);
   }
@@ -172,6 +173,10 @@ function withoutDropped(run: RunWorkings, hand: RunInHand): RunWorkings {
     ({ key }) => !hand.progress.dropped.has(key) || makingAttempt(hand, key) !== undefined,
   );
   return { ...run, design: { ...run.design, parts } };
+}
+
+function withPace(part: PartAmounts, hand: RunInHand): PartAmounts {
+  return { ...part, warnings: [...part.warnings, ...warnOfPace(hand, part.part, part.count)] };
 }
 
 interface Placed {

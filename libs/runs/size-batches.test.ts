@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { normalQuantile, seededRandom } from '#units';
+import { planRuns } from '#runs';
+import { minute, normalQuantile, seededRandom } from '#units';
 import { loadRunFile } from '../../tests/support/run-files.js';
 import { sizeBatches } from './size-batches.js';
 import { workingsOf } from './workings.js';
@@ -66,5 +67,20 @@ describe('batch sizes', () => {
     const warnings = sized.value.find((p) => p.part === 'deep')?.warnings.join(' ');
     expect(warnings).toContain('Sodium lactate at 4 %');
     expect(warnings).toContain('superfat of 0 %');
+  });
+
+  it('warn where a fragrance seizes before all cavities are full', () => {
+    const recipes = file.recipes.map((r) => ({
+      ...r,
+      fragrance: { percent: 3, behaviour: 'seizing' as const, vanillinPercent: 0 },
+    }));
+    const warnings = (input: typeof file) => {
+      const result = planRuns(input, { now: minute(29_600_000), scenarios: 20 });
+      if (!result.ok) throw new Error('not planned');
+      return result.value.runs[0]?.amounts.find((p) => p.part === 'deep')?.warnings.join(' ');
+    };
+    expect(warnings({ ...file, recipes })).toMatch(
+      /24 pieces take 6 min; the batter is at .* In time nine times out of ten: \d+\./,
+    );
   });
 });
