@@ -1,6 +1,6 @@
 import type { PartAmounts, PlanDocument, PlannedStage, RunPlan } from '#contract';
 import { localDateOf, localText, localTimeOf } from '#hours';
-import { minute, type Minute } from '#units';
+import { minuteOfIso } from '#units';
 
 /**
  * A plan as text for a terminal or a pin board: tide table, amounts, sittings, odds and cautions of each run, or
@@ -77,7 +77,7 @@ function sittingsSection(plan: PlanDocument): string {
   );
   const lines = plan.sittings.map((sitting) => {
     const what = sitting.stages.map((s) => titles.get(`${s.run}/${s.stage}#${String(s.attempt)}`) ?? s.stage);
-    const end = localTimeOf(instant(sitting.endAt), plan.timeZone);
+    const end = localTimeOf(minuteOfIso(sitting.endAt), plan.timeZone);
     return `  ${timeText(sitting.startAt, plan)} to ${end}  ${what.join(' · ')}`;
   });
   return ['Sittings', ...lines].join('\n');
@@ -156,13 +156,9 @@ function percentText(share: number): string {
 }
 
 function timeText(at: string, plan: PlanDocument): string {
-  return localText(instant(at), plan.timeZone);
+  return localText(minuteOfIso(at), plan.timeZone);
 }
 
 function dayText(at: string, plan: PlanDocument): string {
-  return localDateOf(instant(at), plan.timeZone);
-}
-
-function instant(text: string): Minute {
-  return minute(Math.floor(Date.parse(text) / 60_000));
+  return localDateOf(minuteOfIso(at), plan.timeZone);
 }

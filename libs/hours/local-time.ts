@@ -11,7 +11,7 @@ export function isTimeZone(zone: string): boolean {
  * A time that the clock skips in spring is moved on by the length of the gap; of a time that comes twice in
  * autumn the first is taken (RFC 5545, section 3.3.5, asks for the same).
  * @param local `YYYY-MM-DDTHH:MM` or `YYYY-MM-DD` (start of that day)
- * @returns undefined when it is no date
+ * @returns undefined when it is no date, or the zone is none
  */
 export function instantOf(local: string, zone: string): Minute | undefined {
   const at = DateTime.fromISO(local, { zone });

@@ -1,13 +1,12 @@
 import { instantOf, openIntervals } from '#hours';
 import type { Hold, Problem, Resource, Stage as PlannerStage, Truncation } from '#planner';
-import { minute, type Minute } from '#units';
+import { minute, minuteOfIso, type Minute } from '#units';
 import { handsOnMinutes, type StageAttempt } from './run-progress.js';
 import type { PlanOptions, RunsInput } from './input.js';
 import { lagsOf } from './network-lags.js';
-import { observedDraws } from './observe-draws.js';
 import { BENCH, cureStarts, liveAttempts, readyId, stageId, type RunInHand } from './run-in-hand.js';
 import { builtOn } from './respond-to-mishap.js';
-import { freeingStage, makingStage, sharersOf, type RunWorkings } from './workings.js';
+import { mouldUse, type RunWorkings } from './workings.js';
 
 /** How far ahead hours are looked up, in days: a making that cannot be placed in a season is no plan. */
 const HOURS_AHEAD_DAYS = 120;
@@ -22,15 +21,16 @@ export function buildNetwork(input: RunsInput, runs: readonly RunInHand[], optio
   const { timeZone, hours } = input.workshop;
   const starts = runs.map(({ run }) => startAfter(run, timeZone));
   const from = minute(Math.min(options.now, ...starts, ...runs.flatMap(earliestDone)));
+  const previous = previousStarts(options);
   const hoursUntil = minute(Math.max(options.now, ...starts) + HOURS_AHEAD_DAYS * 1440);
   return {
-    stages: runs.flatMap((r) => stagesOf(r, timeZone, options)),
+    stages: runs.flatMap((r) => stagesOf(r, timeZone, options.now, previous)),
     lags: runs.flatMap(lagsOf),
     holds: runs.flatMap(holdsOf),
     resources: resourcesOf(input),
     calendars: { [BENCH]: openIntervals(hours, timeZone, options.now, hoursUntil) },
-    draws: Object.assign({}, ...runs.map(observedDraws)) as Record<string, Truncation>,
-    from: Math.min(options.now, from),
+    draws: Object.assign({}, ...runs.map(({ draws }) => draws)) as Record<string, Truncation>,
+    from,
     until: hoursUntil + READY_WITHIN_DAYS * 1440,
   };
 }
@@ -47,10 +47,14 @@ function earliestDone({ progress }: RunInHand): Minute[] {
   );
 }
 
-function stagesOf(hand: RunInHand, zone: string, options: PlanOptions): PlannerStage[] {
+function stagesOf(
+  hand: RunInHand,
+  zone: string,
+  now: Minute,
+  previous: ReadonlyMap<string, number>,
+): PlannerStage[] {
   const key = hand.run.order.key;
-  const previous = previousStarts(options);
-  const begin = Math.max(options.now, startAfter(hand.run, zone));
+  const begin = Math.max(now, startAfter(hand.run, zone));
   const stages = liveAttempts(hand).map((attempt): PlannerStage => {
     const id = stageId(key, attempt.stage.key, attempt.attempt);
     if (attempt.status === 'done' && attempt.startedAt !== undefined && attempt.endedAt !== undefined) {
@@ -88,7 +92,7 @@ function previousStarts(options: PlanOptions): Map<string, number> {
   for (const run of options.previous?.runs ?? []) {
     for (const stage of run.stages) {
       if (stage.status !== 'planned') continue;
-      starts.set(stageId(run.run, stage.key, stage.attempt), Math.floor(Date.parse(stage.startAt) / 60_000));
+      starts.set(stageId(run.run, stage.key, stage.attempt), minuteOfIso(stage.startAt));
     }
   }
   return starts;
@@ -99,16 +103,15 @@ function holdsOf(hand: RunInHand): Hold[] {
   const key = run.order.key;
   const live = liveAttempts(hand);
   return [...run.moulds.values()].flatMap((mould): Hold[] => {
-    const sharing = sharersOf(run.design, mould.key).filter((part) => !hand.progress.dropped.has(part.key));
-    const first = sharing[0];
-    if (first?.kind !== 'batch') return [];
-    const made = new Set(sharing.flatMap((part) => makingStage(run.design, part.key)?.key ?? []));
-    const later = [...made].flatMap((key) => [...builtOn(run, key)].filter((each) => each !== key));
-    const from = live.find((a) => made.has(a.stage.key) && !later.includes(a.stage.key));
-    const free = freeingStage(run.design, first);
-    const to = live.find((a) => a.stage.key === free?.key);
+    const use = mouldUse(run.design, mould.key, hand.progress.dropped);
+    if (use === undefined) return [];
+    const later = new Set(
+      [...use.makes].flatMap((made) => [...builtOn(run, made)].filter((each) => each !== made)),
+    );
+    const from = live.find((a) => use.makes.has(a.stage.key) && !later.has(a.stage.key));
+    const to = live.find((a) => a.stage.key === use.frees);
     if (from === undefined || to === undefined || to.status === 'done') return [];
-    const amount = Math.ceil(to.count / first.piecesPerCavity);
+    const amount = Math.ceil(to.count / use.piecesPerCavity);
     const id = (a: StageAttempt): string => stageId(key, a.stage.key, a.attempt);
     return [
       { id: `${key}/mould/${mould.key}`, resource: `mould:${mould.key}`, amount, from: id(from), to: id(to) },

@@ -1,7 +1,7 @@
 import type { PlanDocument } from '#contract';
-import { parseIsoInstant, type Minute } from '#units';
+import { minuteOfIso } from '#units';
 import type { Busy, RunsInput } from './input.js';
-import { freeingStage, makingStage, sharersOf, workingsOf } from './workings.js';
+import { mouldUse, workingsOf } from './workings.js';
 
 /**
  * What planned runs occupy, so that another run can be planned around them: hands and equipment during each
@@ -15,7 +15,7 @@ export function busyOf(document: PlanDocument, input: RunsInput): Busy[] {
     if (found === undefined) return [];
     const open = run.stages.filter((stage) => stage.status === 'planned');
     const atBench = open.flatMap((stage) => {
-      const time = { from: instant(stage.startAt), to: instant(stage.endAt) };
+      const time = { from: minuteOfIso(stage.startAt), to: minuteOfIso(stage.endAt) };
       const needs = found.stages.get(stage.key)?.needs ?? [];
       return [
         { resource: 'hands', amount: 1, ...time },
@@ -23,26 +23,21 @@ export function busyOf(document: PlanDocument, input: RunsInput): Busy[] {
       ];
     });
     const inMoulds = [...found.moulds.values()].flatMap((mould) => {
-      const sharing = sharersOf(found.design, mould.key);
-      const [first] = sharing;
-      if (first?.kind !== 'batch') return [];
-      const made = new Set(sharing.map((part) => makingStage(found.design, part.key)?.key));
-      const pour = run.stages.find((s) => made.has(s.key) && s.status !== 'spoilt');
-      const free = run.stages.find(
-        (s) => s.key === freeingStage(found.design, first)?.key && s.status !== 'spoilt',
-      );
+      const use = mouldUse(found.design, mould.key);
+      if (use === undefined) return [];
+      const pour = run.stages.find((s) => use.makes.has(s.key) && s.status !== 'spoilt');
+      const free = run.stages.find((s) => s.key === use.frees && s.status !== 'spoilt');
       if (pour === undefined || free?.status !== 'planned') return [];
-      const amount = Math.ceil(run.count / first.piecesPerCavity);
+      const amount = Math.ceil(run.count / use.piecesPerCavity);
       return [
-        { resource: `mould:${mould.key}`, amount, from: instant(pour.startAt), to: instant(free.endAt) },
+        {
+          resource: `mould:${mould.key}`,
+          amount,
+          from: minuteOfIso(pour.startAt),
+          to: minuteOfIso(free.endAt),
+        },
       ];
     });
     return [...atBench, ...inMoulds];
   });
-}
-
-function instant(text: string): Minute {
-  const at = parseIsoInstant(text);
-  if (at === undefined) throw new Error(`${text} is no instant`);
-  return at;
 }

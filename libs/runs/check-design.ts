@@ -1,5 +1,5 @@
 import { closingStates, openingStates } from '#contract';
-import type { BatchPart, Mould, Part, PieceDesign, Recipe, WorkshopFacts } from '#contract';
+import type { BatchPart, Mould, Part, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import { repeatedKeys, unknownName } from './name-issues.js';
 import { stageKindFacts } from './stage-kinds.js';
@@ -89,7 +89,7 @@ function checkMaking(design: PieceDesign): Issue[] {
     }
   });
   design.waits.forEach((wait, i) => {
-    issues.push(...checkStates(design, i));
+    issues.push(...checkStates(design, wait, i));
     const making = makingStage(design, wait.part);
     if (making === undefined) {
       issues.push({
@@ -111,10 +111,9 @@ const statesOf: Readonly<Record<Part['kind'], (state: string) => boolean>> = {
   decor: () => false,
 };
 
-function checkStates(design: PieceDesign, i: number): Issue[] {
-  const wait = design.waits[i];
-  const part = design.parts.find((p) => p.key === wait?.part);
-  if (wait === undefined || part === undefined) return [];
+function checkStates(design: PieceDesign, wait: Wait, i: number): Issue[] {
+  const part = design.parts.find((p) => p.key === wait.part);
+  if (part === undefined) return [];
   return (['opens', 'closes'] as const).flatMap((side) => {
     const state = wait[side];
     if (state === undefined || statesOf[part.kind](state)) return [];

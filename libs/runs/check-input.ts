@@ -65,9 +65,8 @@ function checkRun(run: RunsInput['runs'][number], input: RunsInput): Issue[] {
     issues.push(unknownName(['design'], 'design', run.design, input.designs));
   }
   const { timeZone } = input.workshop;
-  const start = isTimeZone(timeZone) ? instantOf(run.startAfter, timeZone) : undefined;
-  const ready =
-    run.readyBy !== undefined && isTimeZone(timeZone) ? instantOf(run.readyBy, timeZone) : undefined;
+  const start = instantOf(run.startAfter, timeZone);
+  const ready = run.readyBy === undefined ? undefined : instantOf(run.readyBy, timeZone);
   if (start !== undefined && ready !== undefined && ready <= start) {
     issues.push({
       code: 'run.ready-before-start',

@@ -1,6 +1,6 @@
 import type { Hours, NudgeKind, PlanDocument, PlannedStage } from '#contract';
 import { localText, quietAround } from '#hours';
-import { minute, parseIsoInstant, type Minute } from '#units';
+import { minute, minuteOfIso, type Minute } from '#units';
 
 /** A reminder that a plan asks for. */
 export interface ChosenNudge {
@@ -38,9 +38,9 @@ function ofStage(
   zone: string,
   now: Minute,
 ): Omit<ChosenNudge, 'run'>[] {
-  const start = instant(stage.startAt);
-  const opens = instant(stage.opensAt);
-  const last = stage.lastCallAt === null ? undefined : instant(stage.lastCallAt);
+  const start = minuteOfIso(stage.startAt);
+  const opens = minuteOfIso(stage.opensAt);
+  const last = stage.lastCallAt === null ? undefined : minuteOfIso(stage.lastCallAt);
   const about = { stage: stage.key, attempt: stage.attempt };
   const best = `best at ${localText(start, zone)}`;
   const until = last === undefined ? '' : `, last call ${localText(last, zone)}`;
@@ -69,10 +69,4 @@ function outsideQuiet(at: Minute, quiet: Hours['quiet'], zone: string, now: Minu
   const around = quietAround(at, quiet, zone);
   if (around === undefined) return at;
   return around.from - 1 >= now ? minute(around.from - 1) : around.to;
-}
-
-function instant(text: string): Minute {
-  const at = parseIsoInstant(text);
-  if (at === undefined) throw new Error(`${text} is no instant`);
-  return at;
 }

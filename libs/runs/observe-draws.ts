@@ -1,7 +1,7 @@
 import { band, conditioned, zOf, type Band, type StateId } from '#clocks';
 import type { Truncation } from '#planner';
 import type { Minute } from '#units';
-import { drawOf, makingAttempt, type RunInHand } from './run-in-hand.js';
+import { drawOf, makingAttempt, type RunInHand, type RunStanding } from './run-in-hand.js';
 import { latestAttempt } from './run-progress.js';
 
 /**
@@ -9,7 +9,7 @@ import { latestAttempt } from './run-progress.js';
  * "Not firm yet at t" means the state comes after t: of several states that the stage waits for, the one that is
  * forecast last is blamed. "Done at t" means that every state it waited for had come by t.
  */
-export function observedDraws(hand: RunInHand): Record<string, Truncation> {
+export function observedDraws(hand: RunStanding): Record<string, Truncation> {
   const draws: Record<string, Truncation> = {};
   const note = (part: string, state: StateId, at: Minute, side: 'above' | 'below'): void => {
     const seen = placeOf(hand, part, state, at);
@@ -36,11 +36,11 @@ export function observedDraws(hand: RunInHand): Record<string, Truncation> {
 export function bandNow(hand: RunInHand, part: string, state: StateId): Band | undefined {
   const forecast = hand.clocks.get(part)?.get(state);
   if (forecast === undefined) return undefined;
-  return band(forecast, observedDraws(hand)[drawOf(hand.run, part, state)]);
+  return band(forecast, hand.draws[drawOf(hand.run, part, state)]);
 }
 
 function placeOf(
-  hand: RunInHand,
+  hand: RunStanding,
   part: string,
   state: StateId,
   at: Minute,
@@ -55,7 +55,7 @@ function placeOf(
 }
 
 function lastToOpen(
-  hand: RunInHand,
+  hand: RunStanding,
   stage: string,
 ): { readonly part: string; readonly state: StateId } | undefined {
   let last: { readonly part: string; readonly state: StateId; readonly at: number } | undefined;

@@ -1,21 +1,19 @@
-import { band } from '#clocks';
-import type { Caution, PartAmounts, PlanDocument, PlannedStage, RunPlan, WeakLink } from '#contract';
-import { instantOf, isTimeZone } from '#hours';
+import type { Caution, PartAmounts, PlanDocument, RunPlan, WeakLink } from '#contract';
+import { instantOf } from '#hours';
 import { plan, sittings, type Odds, type Problem, type Schedule } from '#planner';
 import { failed, isoInstant, minute, ok, under, type Issue, type Minute, type Result } from '#units';
 import { buildNetwork } from './build-network.js';
-import { cautionFor } from './cautions.js';
 import { checkInput } from './check-input.js';
 import { describe, describeConflict, splitId } from './describe-conflict.js';
-import { explainStage } from './explain-stage.js';
 import { foldLog } from './fold-log.js';
-import { handsOnMinutes, type StageAttempt } from './run-progress.js';
-import { checkClockInputs, forecastClocks, shownClocks } from './forecast-clocks.js';
+import { checkClockInputs, forecastClocks } from './forecast-clocks.js';
 import type { PlanOptions, RunsInput } from './input.js';
-import { cureStarts, liveAttempts, makingAttempt, READY, stageId, type RunInHand } from './run-in-hand.js';
+import { observedDraws } from './observe-draws.js';
+import { liveAttempts, makingAttempt, READY, type RunInHand } from './run-in-hand.js';
+import { showRun } from './show-run.js';
 import { sizeBatches } from './size-batches.js';
 import { stageKindFacts } from './stage-kinds.js';
-import { stageWindows, type StageWindow } from './stage-windows.js';
+import { stageWindows } from './stage-windows.js';
 import { tooFew } from './too-few.js';
 import { warnOfPace } from './warn-of-pace.js';
 import { workingsOf, type RunWorkings } from './workings.js';
@@ -46,14 +44,14 @@ export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDoc
     hands.push(taken.hand);
   }
   if (issues.length > 0) return failed(...(issues as [Issue, ...Issue[]]));
-  const bare = hands.map((hand, i) => runPlan(hand, amounts[i] ?? [], input.workshop.timeZone, undefined));
+  const bare = hands.map((hand, i) => showRun(hand, amounts[i] ?? [], input.workshop.timeZone, undefined));
   return ok(document(input, options, hands, bare));
 }
 
 /** Hours are looked up from now to past the last start, so a start in another century would take as long. */
 function farStarts({ runs, workshop }: RunsInput, now: Minute): Issue[] {
   return runs.flatMap((run, i) => {
-    const start = isTimeZone(workshop.timeZone) ? instantOf(run.startAfter, workshop.timeZone) : undefined;
+    const start = instantOf(run.startAfter, workshop.timeZone);
     if (start === undefined || start <= now + FURTHEST_START) return [];
     const accepted = 'a start within two years';
     const message = `${run.startAfter} is too far ahead to plan for; accepted: ${accepted}.`;
@@ -77,7 +75,8 @@ function takeInHand(
     return { ...issue, path: ['log', numbered[Number(at)]?.i ?? 0, 'entry', ...rest] };
   });
   const clocks = clockIssues.length === 0 ? forecastClocks(run, input.workshop) : new Map<string, never>();
-  const hand: RunInHand = { run, progress: folded.progress, clocks };
+  const standing = { run, progress: folded.progress, clocks };
+  const hand: RunInHand = { ...standing, draws: observedDraws(standing) };
   const counts = new Map(
     liveAttempts(hand)
       .filter((a) => stageKindFacts[a.stage.kind].makes)
@@ -120,19 +119,11 @@ function document(
     ...base,
     status: 'planned',
     runs: hands.map((hand, i) => {
-      const run = runPlan(hand, bare[i]?.amounts ?? [], zone, placed);
+      const run = showRun(hand, bare[i]?.amounts ?? [], zone, placed);
       return missed ? { ...run, cautions: [...run.cautions, ...missedDay(hand)] } : run;
     }),
     sittings: sittingsOf(problem, outcome.schedule),
-    odds:
-      odds === null
-        ? null
-        : {
-            probability: odds.probability,
-            standardError: odds.standardError,
-            scenarios: odds.scenarios,
-            seed: odds.seed,
-          },
+    odds: oddsOf(odds),
     weakLinks: weakLinksOf(odds, problem, hands, zone),
   };
 }
@@ -179,111 +170,6 @@ function withPace(part: PartAmounts, hand: RunInHand): PartAmounts {
   return { ...part, warnings: [...part.warnings, ...warnOfPace(hand, part.part, part.count)] };
 }
 
-interface Placed {
-  readonly windows: ReadonlyMap<string, StageWindow>;
-  readonly schedule: Schedule;
-}
-
-function runPlan(
-  hand: RunInHand,
-  amounts: RunPlan['amounts'],
-  zone: string,
-  placed: Placed | undefined,
-): RunPlan {
-  const { order, design } = hand.run;
-  const live = new Set(liveAttempts(hand));
-  const stages = hand.progress.attempts
-    .filter((attempt) => live.has(attempt) || attempt.status !== 'open')
-    .flatMap((attempt) => plannedStage(hand, attempt, zone, placed) ?? []);
-  return {
-    run: order.key,
-    title: order.title,
-    design: design.key,
-    count: order.count,
-    amounts,
-    clocks: shownClocks(hand.run, hand.clocks),
-    stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
-    ready: placed === undefined ? null : readyBand(hand, placed.schedule),
-    cautions: design.looksEdible ? [cautionFor('looks-edible')] : [],
-  };
-}
-
-function plannedStage(
-  hand: RunInHand,
-  attempt: StageAttempt,
-  zone: string,
-  placed: Placed | undefined,
-): PlannedStage | undefined {
-  const { stage, status, startedAt, endedAt } = attempt;
-  const base = {
-    key: stage.key,
-    attempt: attempt.attempt,
-    title: stage.title,
-    kind: stage.kind,
-    part: stage.part,
-    cautions: cautionsOf(attempt),
-  };
-  if (status !== 'open') {
-    if (startedAt === undefined || endedAt === undefined)
-      throw new Error(`${stage.key} ended without a time`);
-    const at = isoInstant(startedAt);
-    return {
-      ...base,
-      status,
-      startAt: at,
-      endAt: isoInstant(endedAt),
-      opensAt: at,
-      bestAt: at,
-      lastCallAt: null,
-      surelyOpenAt: null,
-      surelyUntil: null,
-      why: status === 'done' ? 'Done.' : 'Spoilt; made again.',
-    };
-  }
-  const id = stageId(hand.run.order.key, stage.key, attempt.attempt);
-  const start = placed?.schedule.starts.get(id);
-  const window = placed?.windows.get(id);
-  if (start === undefined || window === undefined) return undefined;
-  return {
-    ...base,
-    status: 'planned',
-    startAt: isoInstant(minute(start)),
-    endAt: isoInstant(minute(start + handsOnMinutes(stage, attempt.count))),
-    opensAt: isoInstant(minute(Math.min(window.opens, start))),
-    bestAt: isoInstant(minute(start)),
-    lastCallAt: instantOrNull(window.lastCall === undefined ? undefined : Math.max(window.lastCall, start)),
-    surelyOpenAt: instantOrNull(window.surelyOpen),
-    surelyUntil: instantOrNull(window.surelyUntil),
-    why: explainStage(hand, attempt, window, zone),
-  };
-}
-
-function instantOrNull(at: number | undefined): string | null {
-  return at === undefined ? null : isoInstant(minute(at));
-}
-
-function cautionsOf(attempt: StageAttempt): Caution[] {
-  return attempt.status === 'open' ? stageKindFacts[attempt.stage.kind].cautions.map(cautionFor) : [];
-}
-
-/** The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together. */
-function readyBand(hand: RunInHand, schedule: Schedule): RunPlan['ready'] {
-  const bands = cureStarts(hand).flatMap(({ part, attempt }) => {
-    const start = schedule.starts.get(stageId(hand.run.order.key, attempt.stage.key, attempt.attempt));
-    const cured = hand.clocks.get(part)?.get('cured');
-    const begun =
-      attempt.endedAt ??
-      (start === undefined ? undefined : start + handsOnMinutes(attempt.stage, attempt.count));
-    if (begun === undefined || cured === undefined) return [];
-    const times = band(cured);
-    return [{ low: begun + times.low, likely: begun + times.likely, high: begun + times.high }];
-  });
-  if (bands.length === 0) return null;
-  const slowest = (pick: (b: (typeof bands)[number]) => number): string =>
-    isoInstant(minute(Math.round(Math.max(...bands.map(pick)))));
-  return { low: slowest((b) => b.low), likely: slowest((b) => b.likely), high: slowest((b) => b.high) };
-}
-
 function sittingsOf(problem: Problem, schedule: Schedule): PlanDocument['sittings'] {
   const open = problem.stages.filter((s) => s.fixed === undefined);
   return sittings({ ...problem, stages: open }, schedule.starts).map((sitting) => ({
@@ -294,6 +180,12 @@ function sittingsOf(problem: Problem, schedule: Schedule): PlanDocument['sitting
       return { run, stage, attempt };
     }),
   }));
+}
+
+function oddsOf(odds: Odds | null): PlanDocument['odds'] {
+  if (odds === null) return null;
+  const { losses: _told, ...shown } = odds;
+  return shown;
 }
 
 function weakLinksOf(

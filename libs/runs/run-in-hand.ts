@@ -1,15 +1,22 @@
 import type { StateId } from '#clocks';
 import type { Stage } from '#contract';
+import type { Truncation } from '#planner';
 import type { PartClocks } from './forecast-clocks.js';
 import { latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { freeingStage, makingStage, sharersOf, type RunWorkings } from './workings.js';
 
-/** A run on its way into the network. */
-export interface RunInHand {
+/** A run, where it stands, and how its parts are forecast. */
+export interface RunStanding {
   readonly run: RunWorkings;
   readonly progress: RunProgress;
   readonly clocks: ReadonlyMap<string, PartClocks>;
+}
+
+/** A run on its way into the network. */
+export interface RunInHand extends RunStanding {
+  /** What the log tells of the draws behind its clocks, by name. */
+  readonly draws: Readonly<Record<string, Truncation>>;
 }
 
 /** The name of the bench calendar in the problem. */
@@ -64,7 +71,7 @@ const drawGroup: Readonly<Record<StateId, string>> = {
  * Whether a stage goes when its part is dropped: the making always, the rest unless another part shares the mould,
  * which must still be unmoulded, turned and stamped.
  */
-function isLeftOut({ run, progress }: RunInHand, stage: Stage): boolean {
+function isLeftOut({ run, progress }: RunStanding, stage: Stage): boolean {
   if (!progress.dropped.has(stage.part)) return false;
   const part = run.parts.get(stage.part);
   const mould = part?.kind === 'batch' ? part.mould : undefined;
@@ -74,7 +81,7 @@ function isLeftOut({ run, progress }: RunInHand, stage: Stage): boolean {
 }
 
 /** The attempts that the network is about: the latest at each stage, without dropped parts. */
-export function liveAttempts(hand: RunInHand): StageAttempt[] {
+export function liveAttempts(hand: RunStanding): StageAttempt[] {
   return hand.progress.attempts.filter(
     (a) =>
       latestAttempt(hand.progress, a.stage.key) === a && (a.status === 'done' || !isLeftOut(hand, a.stage)),
@@ -82,7 +89,7 @@ export function liveAttempts(hand: RunInHand): StageAttempt[] {
 }
 
 /** The attempt at the stage that makes a part; undefined where the part is dropped and was never made. */
-export function makingAttempt(hand: RunInHand, part: string): StageAttempt | undefined {
+export function makingAttempt(hand: RunStanding, part: string): StageAttempt | undefined {
   const making = makingStage(hand.run.design, part);
   return making === undefined ? undefined : liveAttempts(hand).find((a) => a.stage.key === making.key);
 }

@@ -44,6 +44,29 @@ export function sharersOf(design: PieceDesign, mould: string): Part[] {
   return design.parts.filter((part) => part.kind === 'batch' && part.mould === mould);
 }
 
+/** What fills the cavities of a mould and what empties them, by stage. */
+export interface MouldUse {
+  readonly makes: ReadonlySet<string>;
+  readonly frees: string | undefined;
+  readonly piecesPerCavity: number;
+}
+
+/** @param leftOut parts that do not count; @returns undefined when nothing is cast in the mould */
+export function mouldUse(
+  design: PieceDesign,
+  mould: string,
+  leftOut: ReadonlySet<string> = new Set(),
+): MouldUse | undefined {
+  const sharing = sharersOf(design, mould).filter((part) => !leftOut.has(part.key));
+  const [first] = sharing;
+  if (first?.kind !== 'batch') return undefined;
+  return {
+    makes: new Set(sharing.flatMap((part) => makingStage(design, part.key)?.key ?? [])),
+    frees: freeingStage(design, first)?.key,
+    piecesPerCavity: first.piecesPerCavity,
+  };
+}
+
 export function byKey<T extends { readonly key: string }>(items: readonly T[]): Map<string, T> {
   return new Map(items.map((item) => [item.key, item]));
 }

@@ -17,6 +17,13 @@ export function isoInstant(at: Minute): string {
   return new Date(epochMs(at)).toISOString();
 }
 
+/** The whole minute of an ISO 8601 instant that was checked before. @throws RangeError when it is none after all */
+export function minuteOfIso(text: string): Minute {
+  const at = parseIsoInstant(text);
+  if (at === undefined) throw new RangeError(`“${text}” is no instant`);
+  return at;
+}
+
 /** Reads an ISO 8601 instant that states its offset. @returns undefined when it is none */
 export function parseIsoInstant(text: string): Minute | undefined {
   if (!/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/.test(text)) return undefined;

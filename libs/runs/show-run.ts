@@ -1,0 +1,121 @@
+import { band } from '#clocks';
+import type { Caution, PlannedStage, RunPlan } from '#contract';
+import type { Schedule } from '#planner';
+import { isoInstant, minute } from '#units';
+import { cautionFor } from './cautions.js';
+import { explainStage } from './explain-stage.js';
+import { shownClocks } from './forecast-clocks.js';
+import { cureStarts, liveAttempts, stageId, type RunInHand } from './run-in-hand.js';
+import { handsOnMinutes, type StageAttempt } from './run-progress.js';
+import { stageKindFacts } from './stage-kinds.js';
+import type { StageWindow } from './stage-windows.js';
+
+/** Where the planner has put the stages, and when each may start. */
+export interface Placed {
+  readonly windows: ReadonlyMap<string, StageWindow>;
+  readonly schedule: Schedule;
+}
+
+/**
+ * A run as the plan document shows it.
+ * @param placed absent: there is no plan, so only what is done has a time
+ */
+export function showRun(
+  hand: RunInHand,
+  amounts: RunPlan['amounts'],
+  zone: string,
+  placed: Placed | undefined,
+): RunPlan {
+  const { order, design } = hand.run;
+  const live = new Set(liveAttempts(hand));
+  const stages = hand.progress.attempts
+    .filter((attempt) => live.has(attempt) || attempt.status !== 'open')
+    .flatMap((attempt) => plannedStage(hand, attempt, zone, placed) ?? []);
+  return {
+    run: order.key,
+    title: order.title,
+    design: design.key,
+    count: order.count,
+    amounts,
+    clocks: shownClocks(hand.run, hand.clocks),
+    stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
+    ready: placed === undefined ? null : readyBand(hand, placed.schedule),
+    cautions: design.looksEdible ? [cautionFor('looks-edible')] : [],
+  };
+}
+
+function plannedStage(
+  hand: RunInHand,
+  attempt: StageAttempt,
+  zone: string,
+  placed: Placed | undefined,
+): PlannedStage | undefined {
+  const { stage, status, startedAt, endedAt } = attempt;
+  const base = {
+    key: stage.key,
+    attempt: attempt.attempt,
+    title: stage.title,
+    kind: stage.kind,
+    part: stage.part,
+    cautions: cautionsOf(attempt),
+  };
+  if (status !== 'open') {
+    if (startedAt === undefined || endedAt === undefined)
+      throw new Error(`${stage.key} ended without a time`);
+    const at = isoInstant(startedAt);
+    return {
+      ...base,
+      status,
+      startAt: at,
+      endAt: isoInstant(endedAt),
+      opensAt: at,
+      bestAt: at,
+      lastCallAt: null,
+      surelyOpenAt: null,
+      surelyUntil: null,
+      why: status === 'done' ? 'Done.' : 'Spoilt; made again.',
+    };
+  }
+  const id = stageId(hand.run.order.key, stage.key, attempt.attempt);
+  const start = placed?.schedule.starts.get(id);
+  const window = placed?.windows.get(id);
+  if (start === undefined || window === undefined) return undefined;
+  return {
+    ...base,
+    status: 'planned',
+    startAt: isoInstant(minute(start)),
+    endAt: isoInstant(minute(start + handsOnMinutes(stage, attempt.count))),
+    opensAt: isoInstant(minute(Math.min(window.opens, start))),
+    bestAt: isoInstant(minute(start)),
+    lastCallAt: instantOrNull(window.lastCall === undefined ? undefined : Math.max(window.lastCall, start)),
+    surelyOpenAt: instantOrNull(window.surelyOpen),
+    surelyUntil: instantOrNull(window.surelyUntil),
+    why: explainStage(hand, attempt, window, zone),
+  };
+}
+
+function instantOrNull(at: number | undefined): string | null {
+  return at === undefined ? null : isoInstant(minute(at));
+}
+
+function cautionsOf(attempt: StageAttempt): Caution[] {
+  return attempt.status === 'open' ? stageKindFacts[attempt.stage.kind].cautions.map(cautionFor) : [];
+}
+
+/** The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together. */
+function readyBand(hand: RunInHand, schedule: Schedule): RunPlan['ready'] {
+  const bands = cureStarts(hand).flatMap(({ part, attempt }) => {
+    const start = schedule.starts.get(stageId(hand.run.order.key, attempt.stage.key, attempt.attempt));
+    const cured = hand.clocks.get(part)?.get('cured');
+    const begun =
+      attempt.endedAt ??
+      (start === undefined ? undefined : start + handsOnMinutes(attempt.stage, attempt.count));
+    if (begun === undefined || cured === undefined) return [];
+    const times = band(cured);
+    return [{ low: begun + times.low, likely: begun + times.likely, high: begun + times.high }];
+  });
+  if (bands.length === 0) return null;
+  const slowest = (pick: (b: (typeof bands)[number]) => number): string =>
+    isoInstant(minute(Math.round(Math.max(...bands.map(pick)))));
+  return { low: slowest((b) => b.low), likely: slowest((b) => b.likely), high: slowest((b) => b.high) };
+}
