@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import { instant, key, title, uuid, version } from './common.js';
-import { fat, recipe } from './recipe.js';
+import { fat } from './fat.js';
+import { mould } from './mould.js';
+import { recipe } from './recipe.js';
 import { nudge } from './nudge.js';
 import { pieceDesign } from './piece-design.js';
 import { odds, planChange, planDocument, plannedStage, weakLink } from './plan-document.js';
 import { logEntry, runOrder } from './run.js';
-import { mould, workshopFacts } from './workshop.js';
+import { workshopFacts } from './workshop.js';
 
 /** Something of the maker's with what the store adds to it. */
 const stored = <T extends z.ZodType>(content: T) =>

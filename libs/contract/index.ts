@@ -1,6 +1,8 @@
 /** Schemas of everything that crosses a wire or comes from a file. */
 export * from './common.js';
 export * from './workshop.js';
+export * from './mould.js';
+export * from './fat.js';
 export * from './recipe.js';
 export * from './piece-design.js';
 export * from './run.js';

@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { pieceDesign } from './piece-design.js';
-import { fat, recipe } from './recipe.js';
+import { fat } from './fat.js';
+import { mould } from './mould.js';
+import { recipe } from './recipe.js';
 import { logEntry, runOrder } from './run.js';
 import { key } from './common.js';
-import { mould, workshopFacts } from './workshop.js';
+import { workshopFacts } from './workshop.js';
 
 /** Everything needed to plan, in one file: what `npm run plan` reads. */
 export const runFile = z
