@@ -5,3 +5,5 @@ export * from './issue.js';
 export * from './evidence.js';
 export * from './random.js';
 export * from './normal.js';
+export * from './student.js';
+export * from './binomial.js';
