@@ -1,5 +1,6 @@
 /** Quantities with units, instants, issues and evidence, and the little mathematics that all pure libraries share. */
 export * from './quantities.js';
+export * from './measures.js';
 export * from './instants.js';
 export * from './issue.js';
 export * from './evidence.js';
