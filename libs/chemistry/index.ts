@@ -9,7 +9,9 @@ export { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from './fat-prof
 export { fatTable } from './fat-table.js';
 export { shippedFats } from './fats/shipped-fats.js';
 export { lyeForFats, type LyeAmounts } from './lye-amounts.js';
+export { kohDensity } from './koh-density.js';
 export { lyeDensity } from './lye-density.js';
+export { lyeSolutionDensity, type LyeSolution } from './lye-solution-density.js';
 export { fattyAcidMolarMass, molarMass, naohPerKoh } from './molar-mass.js';
 export {
   saponificationValueByTitration,
