@@ -18,3 +18,23 @@ export {
   theoreticalSaponificationValue,
   type Titration,
 } from './saponification-value.js';
+export { beadMl, coatMl, weighedMl, type Bead, type Coat } from './demand/amount-per-piece.js';
+export { chanceOfTooFew, piecesWithSpares } from './demand/decor.js';
+export {
+  batchFor,
+  demandOf,
+  leftover,
+  piecesCovered,
+  shortageChance,
+  type Demand,
+  type Leftover,
+  type Losses,
+} from './demand/demand.js';
+export {
+  describeUse,
+  learnUse,
+  priorUse,
+  type ExpectedUse,
+  type PieceUse,
+  type Weighing,
+} from './demand/piece-use.js';
