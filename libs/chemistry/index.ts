@@ -38,3 +38,7 @@ export {
   type PieceUse,
   type Weighing,
 } from './demand/piece-use.js';
+export { freshVolume } from './volumes/fresh-volume.js';
+export { shapeVolume, type CavityShape } from './volumes/shape-volume.js';
+export { waterDensity } from './volumes/water-density.js';
+export { waterFillVolume } from './volumes/water-fill-volume.js';
