@@ -1,29 +1,48 @@
 import type { Issue, Result } from '#units';
-import type { BatterRecipe } from './batter-recipe.js';
+import { acids, type AcidName } from './acids.js';
+import { additionDensity, carrierDensity, densityOf } from './additive-densities.js';
+import type { BatterRecipe, CarrierKind } from './batter-recipe.js';
 import { checkRecipe } from './check-recipe.js';
 import { fatDensity } from './fat-density.js';
 import type { FatFacts } from './fat-facts.js';
 import { fatShares } from './fat-shares.js';
-import { lyeForFats } from './lye-amounts.js';
-import { lyeDensity } from './lye-density.js';
+import { lyeForFats, superfatRange, type LyeAmounts } from './lye-amounts.js';
+import { lyeSolutionDensity } from './lye-solution-density.js';
+import { waterViews, type WaterViews } from './water.js';
 
-/** A batch to weigh, in grams and millilitres, unrounded. `naohG` is what is weighed, with its impurities. */
-export interface BatchAmounts {
+/** Something weighed that is neither fat nor lye. */
+export interface NamedMass {
+  readonly key: string;
+  readonly title: string;
+  readonly massG: number;
+}
+
+/** A batch to weigh, in grams and millilitres, unrounded. `naohG`, `kohG` are weighed, with their impurities. */
+export interface BatchAmounts extends LyeAmounts {
   readonly fats: { readonly fat: string; readonly title: string; readonly massG: number }[];
   readonly fatsG: number;
-  readonly naohG: number;
-  readonly waterG: number;
+  readonly acids: (NamedMass & { readonly key: AcidName })[];
   /** 60 % solution. */
   readonly sodiumLactateG: number;
   readonly saltG: number;
   readonly sugarG: number;
   readonly fragranceG: number;
-  /** Sum of all of the above. */
+  readonly colourants: (NamedMass & {
+    readonly carrier?: { readonly kind: CarrierKind; readonly massG: number };
+  })[];
+  readonly additions: NamedMass[];
+  /** Sum of all that is weighed. */
   readonly batchG: number;
   /** At the batter temperature. */
   readonly batchMl: number;
   readonly densityGPerMl: number;
+  /** The water in the three ways in which it is told. */
+  readonly water: WaterViews;
+  /** Superfat that lots of these fats can be left with, per cent; see `superfatRange`. */
+  readonly superfat: { readonly low: number; readonly high: number };
 }
+
+type Fats = ReadonlyMap<string, FatFacts>;
 
 /**
  * The batch made from a mass of fats.
@@ -32,11 +51,7 @@ export interface BatchAmounts {
  * @param fatsG more than 0, at most 1 000 000 g
  * @returns the amounts, or the issues of `checkRecipe` and `batch.fats-out-of-range`
  */
-export function batchForFats(
-  recipe: BatterRecipe,
-  fats: ReadonlyMap<string, FatFacts>,
-  fatsG: number,
-): Result<BatchAmounts> {
+export function batchForFats(recipe: BatterRecipe, fats: Fats, fatsG: number): Result<BatchAmounts> {
   const issues = [
     ...checkRecipe(recipe, fats),
     ...sizeIssues('batch.fats-out-of-range', 'fatsG', fatsG, 'g'),
@@ -50,11 +65,7 @@ export function batchForFats(
  * @param volumeMl more than 0, at most 1 000 000 mL, at the batter temperature; losses are the caller's
  * @returns the amounts, or the issues of `checkRecipe` and `batch.volume-out-of-range`
  */
-export function batchForVolume(
-  recipe: BatterRecipe,
-  fats: ReadonlyMap<string, FatFacts>,
-  volumeMl: number,
-): Result<BatchAmounts> {
+export function batchForVolume(recipe: BatterRecipe, fats: Fats, volumeMl: number): Result<BatchAmounts> {
   const issues = [
     ...checkRecipe(recipe, fats),
     ...sizeIssues('batch.volume-out-of-range', 'volumeMl', volumeMl, 'mL'),
@@ -66,54 +77,73 @@ export function batchForVolume(
 /** Far beyond a bench, to catch kilograms typed as milligrams and the like. */
 const LARGEST_BATCH = 1_000_000;
 
-/**
- * Densities of what goes in besides fats and lye, g/mL, not corrected for heat.
- * Salt and sugar count with the volume of their crystals. Dissolved they take less room, so a batch with 2 % of
- * salt is counted 0.2 % too large; the salt of a salt bar mostly stays crystals.
- */
-const additiveDensity = {
-  /** 60 % solution, 20 °C [S14]. */
-  sodiumLactate: 1.3131,
-  /** Sodium chloride, crystals; from memory of S6. */
-  salt: 2.165,
-  /** Sucrose, crystals; from memory of S6. */
-  sugar: 1.5805,
-  /** Fragrance and essential oils lie between 0.85 and 1.10; common practice, no source. */
-  fragrance: 0.95,
-} as const;
-
-function amounts(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>, fatsG: number): BatchAmounts {
+function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts {
+  const of = (percent: number): number => (fatsG * percent) / 100;
   const shares = fatShares(recipe, fats);
   const lye = lyeForFats(recipe, fats, fatsG);
-  const sodiumLactateG = (fatsG * recipe.sodiumLactatePercent) / 100;
-  const saltG = (fatsG * recipe.saltPercent) / 100;
-  const sugarG = (fatsG * recipe.sugarPercent) / 100;
-  const fragranceG = (fatsG * (recipe.fragrance?.percent ?? 0)) / 100;
-  const fatsMl = shares.reduce(
-    (sum, { facts, share }) => sum + (fatsG * share) / fatDensity(facts, recipe.batterTemperatureC),
-    0,
-  );
-  const batchG = fatsG + lye.naohG + lye.waterG + sodiumLactateG + saltG + sugarG + fragranceG;
-  const batchMl =
-    fatsMl +
-    lye.lyeG / lyeDensity(recipe.lyeConcentrationPercent, recipe.batterTemperatureC) +
-    sodiumLactateG / additiveDensity.sodiumLactate +
-    saltG / additiveDensity.salt +
-    sugarG / additiveDensity.sugar +
-    fragranceG / additiveDensity.fragrance;
+  const acidMasses = (recipe.acids ?? []).map(({ acid, percent }) => ({
+    key: acid,
+    title: acids[acid].title,
+    massG: of(percent),
+  }));
+  const colourants = (recipe.colourants ?? []).map(({ key, title, percent, carrier }) => ({
+    key,
+    title,
+    massG: of(percent),
+    ...(carrier && { carrier: { kind: carrier.kind, massG: of(percent) * carrier.perGram } }),
+  }));
+  const additions = (recipe.additions ?? []).map(({ key, title, percent, kind }) => ({
+    key,
+    title,
+    massG: of(percent),
+    density: additionDensity[kind],
+  }));
+  const sodiumLactateG = of(recipe.sodiumLactatePercent);
+  const saltG = of(recipe.saltPercent);
+  const sugarG = of(recipe.sugarPercent);
+  const fragranceG = of(recipe.fragrance?.percent ?? 0);
+  /** Every ingredient once, as mass and density: mass and volume of the batch are sums over the same list. */
+  const ingredients: readonly (readonly [massG: number, gPerMl: number])[] = [
+    ...shares.map(
+      ({ facts, share }) => [fatsG * share, fatDensity(facts, recipe.batterTemperatureC)] as const,
+    ),
+    [lye.lyeG, densityOfLye(lye, recipe.batterTemperatureC)],
+    ...acidMasses.map(({ massG }) => [massG, densityOf.acid] as const),
+    [sodiumLactateG, densityOf.sodiumLactate],
+    [saltG, densityOf.salt],
+    [sugarG, densityOf.sugar],
+    [fragranceG, densityOf.fragrance],
+    ...colourants.map(({ massG }) => [massG, densityOf.colourant] as const),
+    ...colourants.flatMap(({ carrier }) =>
+      carrier === undefined ? [] : [[carrier.massG, carrierDensity[carrier.kind]] as const],
+    ),
+    ...additions.map(({ massG, density }) => [massG, density] as const),
+  ];
+  const batchG = ingredients.reduce((sum, [massG]) => sum + massG, 0);
+  const batchMl = ingredients.reduce((sum, [massG, gPerMl]) => sum + massG / gPerMl, 0);
   return {
     fats: shares.map(({ facts, share }) => ({ fat: facts.key, title: facts.title, massG: fatsG * share })),
     fatsG,
-    naohG: lye.naohG,
-    waterG: lye.waterG,
+    ...lye,
+    acids: acidMasses,
     sodiumLactateG,
     saltG,
     sugarG,
     fragranceG,
+    colourants,
+    additions: additions.map(({ density: _, ...mass }) => mass),
     batchG,
     batchMl,
     densityGPerMl: batchG / batchMl,
+    water: waterViews(lye, fatsG),
+    superfat: superfatRange(recipe, fats),
   };
+}
+
+/** What else the flakes hold counts as water, as it does in the concentration. */
+function densityOfLye({ pureNaohG, pureKohG, lyeG }: LyeAmounts, temperatureC: number): number {
+  const solution = { naohG: pureNaohG, kohG: pureKohG, waterG: lyeG - pureNaohG - pureKohG };
+  return lyeSolutionDensity(solution, temperatureC);
 }
 
 function sizeIssues(code: string, field: string, value: number, unit: 'g' | 'mL'): Issue[] {

@@ -1,17 +1,80 @@
-/** A cold-process batter in shares: as much of a recipe as its amounts and profile depend on. */
-export interface BatterRecipe {
+import type { AcidName } from './acids.js';
+
+/** Water in a recipe: one quantity that is written in one of three ways. */
+export interface WaterStatement {
+  /** Pure alkali as a share of the lye solution, by mass. */
+  readonly lyeConcentrationPercent?: number | undefined;
+  /** Grams of water for each gram of alkali as weighed. */
+  readonly waterPerLye?: number | undefined;
+  /** Grams of water for each 100 g of fats. */
+  readonly waterPercentOfFats?: number | undefined;
+}
+
+/** What carries a colourant into the batter. */
+export type CarrierKind = 'fat' | 'water' | 'glycerol';
+/** What else may go in, told apart by how dense it is and whether it spoils. */
+export type AdditionKind = 'clay' | 'dried-plant' | 'scrub' | 'powdered-milk' | 'fresh-food' | 'other';
+
+export interface Colourant {
+  readonly key: string;
+  readonly title: string;
+  /** Of the fats. */
+  readonly percent: number;
+  /** What it is stirred into first, in grams for each gram of it. */
+  readonly carrier?: { readonly kind: CarrierKind; readonly perGram: number } | undefined;
+}
+
+export interface Addition {
+  readonly key: string;
+  readonly title: string;
+  /** Of the fats. */
+  readonly percent: number;
+  readonly kind: AdditionKind;
+}
+
+export interface AcidShare {
+  readonly acid: AcidName;
+  /** Of the fats, as weighed. */
+  readonly percent: number;
+  /** Acid in what is weighed: 5 for a vinegar, 100 for crystals. */
+  readonly strengthPercent: number;
+}
+
+export interface Fragrance {
+  readonly key?: string | undefined;
+  readonly title?: string | undefined;
+  /** Of the fats. */
+  readonly percent: number;
+  /** Most of it that the supplier allows in the finished soap; absent: not known. */
+  readonly supplierLimitPercent?: number | undefined;
+  /** Vanillin in the fragrance. */
+  readonly vanillinPercent?: number | undefined;
+}
+
+/** A cold-process batter in shares, as it is written down. */
+export interface WrittenRecipe extends WaterStatement {
   /** Shares of all fats, by mass; together 100 %. */
   readonly fats: readonly { readonly fat: string; readonly percent: number }[];
-  /** Pure NaOH as a share of the lye solution, by mass. */
-  readonly lyeConcentrationPercent: number;
-  /** Lye discount: the share of the NaOH for full saponification that is left out. */
+  /** Lye discount: the share of the alkali for full saponification that is left out. */
   readonly superfatPercent: number;
+  /** Says that a superfat below 0 is no slip: the soap will be salted out, or neutralised, before it is used. */
+  readonly lyeExcessIntended?: boolean | undefined;
+  /** Share of the alkali that is KOH, by moles: the share of the fat that becomes potassium soap. Absent: 0. */
+  readonly kohSharePercent?: number | undefined;
   /** NaOH in the flakes that are weighed. */
   readonly naohPurityPercent: number;
+  /** KOH in the flakes that are weighed; needed where there is KOH. */
+  readonly kohPurityPercent?: number | undefined;
+  readonly acids?: readonly AcidShare[] | undefined;
   /** 60 % sodium lactate solution, as a share of the fats; likewise salt, sugar, fragrance. */
   readonly sodiumLactatePercent: number;
   readonly saltPercent: number;
   readonly sugarPercent: number;
-  readonly fragrance?: { readonly percent: number } | undefined;
+  readonly fragrance?: Fragrance | undefined;
+  readonly colourants?: readonly Colourant[] | undefined;
+  readonly additions?: readonly Addition[] | undefined;
   readonly batterTemperatureC: number;
 }
+
+/** A recipe whose water is told as a lye concentration: what amounts are worked out from. */
+export type BatterRecipe = WrittenRecipe & { readonly lyeConcentrationPercent: number };

@@ -1,28 +1,34 @@
 import type { Issue } from '#units';
-import type { BatterRecipe } from './batter-recipe.js';
+import type { WrittenRecipe } from './batter-recipe.js';
 import type { FatFacts } from './fat-facts.js';
 import { nearestFats } from './nearest-fats.js';
-import { fragranceLimit, recipeLimits, type Limit } from './recipe-limits.js';
+import { recipeLimits, type Limit } from './recipe-limits.js';
+import { batterOf } from './water.js';
 
 /** Shares typed with one decimal may miss 100 % by this much, in per cent. */
 const SUM_TOLERANCE = 0.05;
 
+/** Per cent of pure alkali in the lye. Upper end [S4]: the solution is saturated not far above it. */
+const lyeLimits = { low: 20, high: 50 } as const;
+
 /**
  * Whether amounts can be worked out from a recipe.
  * @returns issues, paths from the recipe; none when it is sound: `recipe.no-fats`, `recipe.unknown-fat`,
- * `recipe.fat-twice`, `recipe.fat-share-out-of-range`, `recipe.shares-not-100`,
- * `recipe.fragrance-out-of-range`, and the codes of `recipeLimits`
+ * `recipe.fat-twice`, `recipe.fat-share-out-of-range`, `recipe.shares-not-100`, `recipe.water-twice`,
+ * `lye.concentration-out-of-range`, `lye.koh-purity-missing`, and the codes of `recipeLimits`
  */
-export function checkRecipe(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): Issue[] {
-  return [
+export function checkRecipe(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>): Issue[] {
+  const issues = [
     ...fatIssues(recipe, fats),
     ...sumIssues(recipe),
-    ...recipeLimits.flatMap((limit) => limitIssues(recipe, limit)),
-    ...fragranceIssues(recipe),
+    ...purityIssues(recipe),
+    ...recipeLimits(recipe).flatMap(limitIssues),
   ];
+  // Water told by the lye or the fats has no concentration before these are sound.
+  return issues.length > 0 ? issues : waterIssues(recipe, fats);
 }
 
-function fatIssues(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): Issue[] {
+function fatIssues(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>): Issue[] {
   return recipe.fats.flatMap(({ fat, percent }, index): Issue[] => {
     const issues: Issue[] = [];
     if (!fats.has(fat)) {
@@ -57,7 +63,7 @@ function fatIssues(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): I
   });
 }
 
-function sumIssues(recipe: BatterRecipe): Issue[] {
+function sumIssues(recipe: WrittenRecipe): Issue[] {
   if (recipe.fats.length === 0) {
     return [
       {
@@ -83,31 +89,66 @@ function sumIssues(recipe: BatterRecipe): Issue[] {
   ];
 }
 
-function limitIssues(recipe: BatterRecipe, limit: Limit): Issue[] {
-  const value = recipe[limit.field];
-  if (value >= limit.low && value <= limit.high) return [];
-  const accepted = `${String(limit.low)} to ${String(limit.high)} ${limit.unit}`;
-  const because = limit.because === undefined ? '' : ` ${limit.because}`;
+function purityIssues({ kohSharePercent = 0, kohPurityPercent }: WrittenRecipe): Issue[] {
+  if (kohSharePercent === 0 || kohPurityPercent !== undefined) return [];
   return [
     {
-      code: limit.code,
-      path: [limit.field],
-      message: `${limit.name} is ${String(value)} ${limit.unit}; accepted: ${accepted}.${because}`,
-      value,
-      accepted,
+      code: 'lye.koh-purity-missing',
+      path: ['kohPurityPercent'],
+      message:
+        'KOH is sold at anything from 85 to 100 %, so its purity is not guessed; accepted: the figure on the ' +
+        'supplier’s sheet, 80 to 100 %.',
+      value: kohPurityPercent,
+      accepted: '80 to 100 %, from the supplier’s sheet',
     },
   ];
 }
 
-function fragranceIssues(recipe: BatterRecipe): Issue[] {
-  const value = recipe.fragrance?.percent;
-  if (value === undefined || (value >= fragranceLimit.low && value <= fragranceLimit.high)) return [];
-  const accepted = `${String(fragranceLimit.low)} to ${String(fragranceLimit.high)} %`;
+const waterFields = ['lyeConcentrationPercent', 'waterPerLye', 'waterPercentOfFats'] as const;
+
+function waterIssues(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>): Issue[] {
+  const told = waterFields.filter((field) => recipe[field] !== undefined);
+  const [field = 'lyeConcentrationPercent', second] = told;
+  if (second !== undefined) {
+    const message = `The water is told twice, as ${told.join(' and ')}; accepted: one of them.`;
+    return [
+      {
+        code: 'recipe.water-twice',
+        path: [second],
+        message,
+        value: recipe[second],
+        accepted: 'one of the three',
+      },
+    ];
+  }
+  const value = batterOf(recipe, fats).lyeConcentrationPercent;
+  const { low, high } = lyeLimits;
+  // The slack lets a ratio that means exactly 50 % through in spite of its binary rounding.
+  if (value >= low - 1e-9 && value <= high + 1e-9) return [];
+  const given = field === 'lyeConcentrationPercent' ? '' : ` (from ${field} ${String(recipe[field])})`;
+  const accepted = `${String(low)} to ${String(high)} %`;
   return [
     {
-      code: 'recipe.fragrance-out-of-range',
-      path: ['fragrance', 'percent'],
-      message: `The fragrance is ${String(value)} % of the fats; accepted: ${accepted}, within the supplier’s own limit.`,
+      code: 'lye.concentration-out-of-range',
+      path: [field],
+      message:
+        `The lye concentration is ${String(Number(value.toFixed(2)))} %${given}; accepted: ${accepted}. Stronger lye is ` +
+        'close to saturation and crystallises; weaker lye leaves soap that does not set.',
+      value: recipe[field],
+      accepted: field === 'lyeConcentrationPercent' ? accepted : `what makes a lye of ${accepted}`,
+    },
+  ];
+}
+
+function limitIssues({ code, path, name, value, low, high, unit, because }: Limit): Issue[] {
+  if (value >= low && value <= high) return [];
+  const accepted = `${String(low)} to ${String(high)} ${unit}`;
+  const why = because === undefined ? '' : ` ${because}`;
+  return [
+    {
+      code,
+      path: [...path],
+      message: `${name} is ${String(value)} ${unit}; accepted: ${accepted}.${why}`,
       value,
       accepted,
     },

@@ -1,41 +1,81 @@
-import type { BatterRecipe } from './batter-recipe.js';
+import { acidDemand } from './acids.js';
+import type { BatterRecipe, WrittenRecipe } from './batter-recipe.js';
 import type { FatFacts } from './fat-facts.js';
 import { fatShares } from './fat-shares.js';
-import { naohPerKoh } from './molar-mass.js';
+import { molarMass } from './molar-mass.js';
 
 /** What goes into the lye jug, grams, unrounded: rounding belongs to the page that shows it. */
 export interface LyeAmounts {
-  /** NaOH that reacts. */
+  /** Alkali that reacts. */
   readonly pureNaohG: number;
-  /** NaOH to weigh: the pure amount divided by the purity. */
+  readonly pureKohG: number;
+  /** Alkali to weigh: the pure amount divided by the purity. */
   readonly naohG: number;
+  readonly kohG: number;
   /** Water to weigh. */
   readonly waterG: number;
-  /** Both together. */
+  /** All together. */
   readonly lyeG: number;
 }
 
+type Fats = ReadonlyMap<string, FatFacts>;
+
 /**
  * Lye for a mass of fats.
- * - pure NaOH = Σ mᵢ · SVᵢ/1000 · 0.71289 · (1 − superfat/100). Superfat is a lye discount: lye left out, not
- *   fat put in.
- * - weighed NaOH = pure / purity. Flakes of 97 % need more of them, never less.
- * - lye = pure / concentration, water = lye − weighed NaOH. The concentration is that of the pure NaOH; what
- *   else the flakes hold (carbonate and water) stands in for water, so the batter's water stays as meant.
+ * - alkali for the fats, mol = Σ mᵢ · SVᵢ/1000 / M(KOH) · (1 − superfat/100). Superfat is a lye discount: lye left
+ *   out, not fat put in.
+ * - alkali for the acids, mol: see `acidDemand`; it comes on top.
+ * - the KOH share is one of moles; pure mass = mol · M.
+ * - weighed alkali = pure / purity. Flakes of 97 % need more of them, never less.
+ * - lye = pure / concentration, water = lye − weighed alkali. The concentration is that of pure alkali; what else
+ *   the flakes hold (carbonate and water) stands in for water, so the batter's water stays as meant.
  * @param fatsG mass of all fats, g
  * @throws RangeError on a fat that is not in the table: check the recipe first
  */
-export function lyeForFats(
-  recipe: BatterRecipe,
-  fats: ReadonlyMap<string, FatFacts>,
-  fatsG: number,
-): LyeAmounts {
-  const kohPerFat = fatShares(recipe, fats).reduce(
-    (sum, { facts, share }) => sum + (share * facts.saponificationMgKohPerG.used) / 1000,
+export function lyeForFats(recipe: BatterRecipe, fats: Fats, fatsG: number): LyeAmounts {
+  const { pureNaohG, pureKohG, naohG, kohG } = alkaliPerFat(recipe, fats);
+  const perFat = (pureNaohG + pureKohG) / (recipe.lyeConcentrationPercent / 100);
+  return {
+    pureNaohG: fatsG * pureNaohG,
+    pureKohG: fatsG * pureKohG,
+    naohG: fatsG * naohG,
+    kohG: fatsG * kohG,
+    waterG: fatsG * (perFat - naohG - kohG),
+    lyeG: fatsG * perFat,
+  };
+}
+
+/** Alkali for one gram of fats, as `lyeForFats` has it; it does not depend on the water. */
+export function alkaliPerFat(recipe: WrittenRecipe, fats: Fats): Omit<LyeAmounts, 'waterG' | 'lyeG'> {
+  const forFats = (saponificationPerFat(recipe, fats, 'used') / molarMass.koh) * keptShare(recipe);
+  const moles = forFats + acidDemand(recipe);
+  const kohShare = (recipe.kohSharePercent ?? 0) / 100;
+  const pureNaohG = moles * (1 - kohShare) * molarMass.naoh;
+  const pureKohG = moles * kohShare * molarMass.koh;
+  const naohG = pureNaohG / (recipe.naohPurityPercent / 100);
+  const kohG = pureKohG / ((recipe.kohPurityPercent ?? 100) / 100);
+  return { pureNaohG, pureKohG, naohG, kohG };
+}
+
+/**
+ * The superfat that this lye leaves in fats whose saponification values lie at one end of their ranges:
+ * 1 − (1 − superfat) · SV(used) / SV(lot). Below 0, such a lot keeps lye.
+ * @returns per cent, over all lots that the ranges allow, every fat at its end at once
+ */
+export function superfatRange(recipe: WrittenRecipe, fats: Fats): { low: number; high: number } {
+  const given = saponificationPerFat(recipe, fats, 'used') * keptShare(recipe);
+  const at = (end: 'low' | 'high'): number => 100 * (1 - given / saponificationPerFat(recipe, fats, end));
+  return { low: at('low'), high: at('high') };
+}
+
+function keptShare({ superfatPercent }: WrittenRecipe): number {
+  return 1 - superfatPercent / 100;
+}
+
+/** g of KOH for one gram of fats. */
+function saponificationPerFat(recipe: WrittenRecipe, fats: Fats, end: 'low' | 'used' | 'high'): number {
+  return fatShares(recipe, fats).reduce(
+    (sum, { facts, share }) => sum + (share * facts.saponificationMgKohPerG[end]) / 1000,
     0,
   );
-  const pureNaohG = fatsG * kohPerFat * naohPerKoh * (1 - recipe.superfatPercent / 100);
-  const naohG = pureNaohG / (recipe.naohPurityPercent / 100);
-  const lyeG = pureNaohG / (recipe.lyeConcentrationPercent / 100);
-  return { pureNaohG, naohG, waterG: lyeG - naohG, lyeG };
 }

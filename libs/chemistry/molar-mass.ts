@@ -6,13 +6,13 @@
  * @returns g/mol, or undefined when the name is neither
  */
 export function fattyAcidMolarMass(name: string): number | undefined {
-  if (name === 'ricinoleic') return ofFormula(18, 34, 3);
+  if (name === 'ricinoleic') return molarMassOf({ C: 18, H: 34, O: 3 });
   const match = /^C(\d{1,2}):(\d)$/.exec(name);
   if (match === null) return undefined;
   const carbons = Number(match[1]);
   const doubleBonds = Number(match[2]);
   return carbons >= 4 && 2 * doubleBonds < carbons
-    ? ofFormula(carbons, 2 * (carbons - doubleBonds), 2)
+    ? molarMassOf({ C: carbons, H: 2 * (carbons - doubleBonds), O: 2 })
     : undefined;
 }
 
@@ -23,13 +23,14 @@ const atomic = { H: 1.008, C: 12.011, O: 15.999, Na: 22.98976928, K: 39.0983 } a
 export const molarMass = {
   naoh: atomic.Na + atomic.O + atomic.H,
   koh: atomic.K + atomic.O + atomic.H,
-  water: ofFormula(0, 2, 1),
-  glycerol: ofFormula(3, 8, 3),
+  water: molarMassOf({ H: 2, O: 1 }),
+  glycerol: molarMassOf({ C: 3, H: 8, O: 3 }),
 } as const;
 
 /** Grams of pure NaOH that do the work of one gram of pure KOH: 0.71289. */
 export const naohPerKoh = molarMass.naoh / molarMass.koh;
 
-function ofFormula(carbon: number, hydrogen: number, oxygen: number): number {
-  return carbon * atomic.C + hydrogen * atomic.H + oxygen * atomic.O;
+/** Molar mass of a compound of carbon, hydrogen and oxygen, g/mol. */
+export function molarMassOf({ C = 0, H = 0, O = 0 }: { C?: number; H?: number; O?: number }): number {
+  return C * atomic.C + H * atomic.H + O * atomic.O;
 }

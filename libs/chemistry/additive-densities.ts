@@ -1,0 +1,38 @@
+import type { AdditionKind, CarrierKind } from './batter-recipe.js';
+
+/**
+ * Densities of what goes in besides fats and lye, g/mL, not corrected for heat.
+ * Salt and sugar count with the volume of their crystals. Dissolved they take less room, so a batch with 2 % of
+ * salt is counted 0.2 % too large; the salt of a salt bar mostly stays crystals.
+ */
+export const densityOf = {
+  /** 60 % solution, 20 °C [S14]. */
+  sodiumLactate: 1.3131,
+  /** Sodium chloride, crystals; from memory of S6. */
+  salt: 2.165,
+  /** Sucrose, crystals; from memory of S6. */
+  sugar: 1.5805,
+  /** Fragrance and essential oils lie between 0.85 and 1.10; common practice, no source. */
+  fragrance: 0.95,
+  /** Between vinegar (1.0) and crystals of citric acid (1.54 to 1.66, from memory of S6): a few per cent at most. */
+  acid: 1.3,
+  /** Mica, 2.7 to 2.9 (from memory of S6); oxides are denser, and there is less of them. */
+  colourant: 2.8,
+} as const;
+
+/** Liquid that a colourant is stirred into. Glycerol at 20 °C and water [S6]; a vegetable oil [S5]. */
+export const carrierDensity: Readonly<Record<CarrierKind, number>> = {
+  fat: 0.916,
+  water: 0.998,
+  glycerol: 1.2613,
+};
+
+/** From memory of S6 for kaolin; the rest common practice, no source: near water, wetted by the batter. */
+export const additionDensity: Readonly<Record<AdditionKind, number>> = {
+  clay: 2.6,
+  'dried-plant': 1,
+  scrub: 1.1,
+  'powdered-milk': 1.2,
+  'fresh-food': 1,
+  other: 1,
+};

@@ -1,0 +1,21 @@
+import type { Fragrance } from './batter-recipe.js';
+import type { Risk } from './risk.js';
+
+/**
+ * How brown vanillin will make the soap.
+ * Common practice, no source: a fragrance with 1 % of vanillin at a usual load tans soap, one with 5 % turns it to
+ * chocolate. What counts is vanillin per fats, so the thresholds are those at a load of 5 % of the fats:
+ * 0.05 and 0.25 % of the fats.
+ * @returns undefined without vanillin
+ */
+export function browningOf({ percent, vanillinPercent = 0 }: Fragrance): Risk | undefined {
+  const perFats = (percent * vanillinPercent) / 100;
+  if (perFats === 0) return undefined;
+  const shade = perFats < 0.05 ? 'cream' : perFats < 0.25 ? 'tan' : 'chocolate brown';
+  return {
+    code: 'fragrance.browns',
+    text: `Vanillin comes to ${perFats.toFixed(2)} % of the fats: expect ${shade} within hours to weeks.`,
+    remedy:
+      'Plan the colour around it, and leave light layers and piping beside it without this fragrance: the brown creeps.',
+  };
+}
