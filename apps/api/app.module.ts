@@ -9,6 +9,7 @@ import { LotsController } from './lots/lots.controller.js';
 import { PARTS, type Parts } from './parts.js';
 import { ContractPipe } from './problems/contract.pipe.js';
 import { ProblemFilter } from './problems/problem.filter.js';
+import { AmountsController } from './runs/amounts.controller.js';
 import { LogController } from './runs/log.controller.js';
 import { PlansController } from './runs/plans.controller.js';
 import { RunsController } from './runs/runs.controller.js';
@@ -30,6 +31,7 @@ export class AppModule {
         DesignsController,
         RunsController,
         PlansController,
+        AmountsController,
         LogController,
         InboxController,
         LotsController,

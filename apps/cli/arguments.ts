@@ -2,70 +2,104 @@ import { relative } from 'node:path';
 import { parseArgs } from 'node:util';
 import { fileURLToPath } from 'node:url';
 import { existsSync, readdirSync } from 'node:fs';
+import type { UnitSystem } from '#units';
 
-/** What `plan` was asked to do. */
-export interface PlanArguments {
+export type CommandName = 'plan' | 'amounts';
+
+/** What a command was asked to do. */
+export interface Arguments {
   readonly file: string;
   readonly json: boolean;
+  readonly units: UnitSystem;
+  /** Pieces to make instead of what the file says. */
+  readonly count: number | undefined;
   /** Local date and time that stands for the present; absent: when the first run may start. */
   readonly at: string | undefined;
   readonly seed: number;
 }
 
 export type Parsed =
-  | { readonly kind: 'plan'; readonly arguments: PlanArguments }
+  | { readonly kind: 'run'; readonly arguments: Arguments }
   | { readonly kind: 'schema' }
   | { readonly kind: 'help' }
   | { readonly kind: 'wrong'; readonly message: string };
 
-export const usage = `Usage: npm run plan -- FILE [--json] [--at 2026-11-27T18:00] [--seed N]
-       npm run plan -- --schema     the JSON Schema of what --json prints
-FILE is a run file, or the bare name of a demo: ${demoNames().join(', ')}.
-Exit status: 0 planned, 2 no plan (the reasons are printed), 64 something is wrong with the input.`;
+const options = {
+  json: { type: 'boolean' },
+  units: { type: 'string' },
+  count: { type: 'string' },
+  at: { type: 'string' },
+  seed: { type: 'string' },
+  schema: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+} as const;
 
-/** Reads the command line after `plan`. */
-export function parsePlanArguments(args: readonly string[]): Parsed {
-  let values: ReturnType<typeof parse>['values'];
-  let positionals: string[];
+/** How a command is called. */
+export function usageOf(command: CommandName): string {
+  const own = command === 'plan' ? ' [--at 2026-11-27T18:00] [--seed N]' : '';
+  const statuses =
+    command === 'plan'
+      ? 'Exit status: 0 planned, 2 no plan (the reasons are printed), 64 something is wrong with the input.'
+      : 'Exit status: 0 done, 64 something is wrong with the input.';
+  return [
+    `Usage: npm run ${command} -- FILE [--count N] [--units metric|us] [--json]${own}`,
+    `       npm run ${command} -- --schema     the JSON Schema of what --json prints`,
+    `FILE is a run file, or the bare name of a demo: ${demoNames().join(', ')}.`,
+    '--count makes the one run of the file for that many pieces instead.',
+    statuses,
+  ].join('\n');
+}
+
+/** Reads the command line after the command's name. */
+export function parseArguments(command: CommandName, args: readonly string[]): Parsed {
+  let parsed: ReturnType<typeof parse>;
   try {
-    ({ values, positionals } = parse(args));
+    parsed = parse(args);
   } catch (cause) {
     return { kind: 'wrong', message: cause instanceof Error ? cause.message : String(cause) };
   }
+  const { values, positionals } = parsed;
   if (values.help === true) return { kind: 'help' };
   if (values.schema === true) return { kind: 'schema' };
   const [file, ...more] = positionals;
   if (file === undefined) return { kind: 'wrong', message: 'Which run file?' };
   if (more.length > 0)
     return { kind: 'wrong', message: `One file at a time; “${more.join(' ')}” is too many.` };
-  const seed = Number(values.seed ?? '1');
-  if (!Number.isSafeInteger(seed)) {
-    return { kind: 'wrong', message: `--seed ${String(values.seed)} is no seed; accepted: a whole number.` };
-  }
-  if (values.at !== undefined && !/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/.test(values.at)) {
+  if (command === 'amounts' && (values.at !== undefined || values.seed !== undefined)) {
     return {
       kind: 'wrong',
-      message: `--at ${values.at} is no local time; accepted: a date and time such as 2026-11-27T18:00.`,
+      message: 'Amounts depend on no time and no chance: --at and --seed belong to plan.',
     };
   }
+  const { units = 'metric', count, seed = '1', at } = values;
+  if (units !== 'metric' && units !== 'us') {
+    return { kind: 'wrong', message: `--units ${units} is not known; accepted: metric, us.` };
+  }
+  if (count !== undefined && !/^[1-9]\d{0,3}$/.test(count)) {
+    return { kind: 'wrong', message: `--count ${count} is no count; accepted: a whole number, 1 to 5000.` };
+  }
+  if (!Number.isSafeInteger(Number(seed))) {
+    return { kind: 'wrong', message: `--seed ${seed} is no seed; accepted: a whole number.` };
+  }
+  if (at !== undefined && !/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/.test(at)) {
+    const accepted = 'a date and time such as 2026-11-27T18:00';
+    return { kind: 'wrong', message: `--at ${at} is no local time; accepted: ${accepted}.` };
+  }
   return {
-    kind: 'plan',
-    arguments: { file: resolveFile(file), json: values.json === true, at: values.at, seed },
+    kind: 'run',
+    arguments: {
+      file: resolveFile(file),
+      json: values.json === true,
+      units,
+      count: count === undefined ? undefined : Number(count),
+      at,
+      seed: Number(seed),
+    },
   };
 }
 
 function parse(args: readonly string[]) {
-  return parseArgs({
-    args: [...args],
-    allowPositionals: true,
-    options: {
-      json: { type: 'boolean' },
-      at: { type: 'string' },
-      seed: { type: 'string' },
-      schema: { type: 'boolean' },
-      help: { type: 'boolean', short: 'h' },
-    },
-  });
+  return parseArgs({ args: [...args], allowPositionals: true, options });
 }
 
 /** A bare name means the demo of that name, unless a file of that name is there. */

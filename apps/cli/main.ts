@@ -1,6 +1,7 @@
+import { amountsCommand } from './amounts-command.js';
 import { planCommand } from './plan-command.js';
 
-const commands = { plan: planCommand };
+const commands = { plan: planCommand, amounts: amountsCommand };
 
 /** Runs one command; the process ends by itself once its output is written. */
 function main(args: readonly string[]): void {

@@ -1,27 +1,29 @@
-import type { PartAmounts, PlanDocument, PlannedStage, RunPlan } from '#contract';
+import type { Caution, PlanDocument, PlannedStage, RunPlan } from '#contract';
 import { localDateOf, localText, localTimeOf } from '#hours';
-import { minuteOfIso } from '#units';
+import { minuteOfIso, type UnitSystem } from '#units';
+import { amountsSection } from './print-amounts.js';
+import { cautionsSection, columns, heading, percentText, wrap } from './text-layout.js';
 
 /**
  * A plan as text for a terminal or a pin board: tide table, amounts, sittings, odds and cautions of each run, or
  * why there is no plan.
  */
-export function printPlan(plan: PlanDocument): string {
+export function printPlan(plan: PlanDocument, units: UnitSystem): string {
   const sections = [
-    ...plan.runs.flatMap((run) => runSections(run, plan)),
+    ...plan.runs.flatMap((run) => runSections(run, plan, units)),
     ...(plan.status === 'planned' ? [sittingsSection(plan), oddsSection(plan)] : [conflictSection(plan)]),
-    cautionsSection(plan),
+    cautionsSection(cautionsOf(plan)),
   ];
   return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
 }
 
-function runSections(run: RunPlan, plan: PlanDocument): string[] {
+function runSections(run: RunPlan, plan: PlanDocument, units: UnitSystem): string[] {
   const head = `${run.title} · ${String(run.count)} pieces`;
   const ready =
     run.ready === null
       ? ''
       : `Cured about ${dayText(run.ready.likely, plan)} (${dayText(run.ready.low, plan)} to ${dayText(run.ready.high, plan)})`;
-  return [`${head}\n${'─'.repeat(head.length)}`, tideTable(run, plan), ready, amountsSection(run)];
+  return [heading(head), tideTable(run, plan), ready, amountsSection(run.amounts, units)];
 }
 
 function tideTable(run: RunPlan, plan: PlanDocument): string {
@@ -40,33 +42,6 @@ function tideTable(run: RunPlan, plan: PlanDocument): string {
 
 function nameOf(stage: PlannedStage): string {
   return stage.attempt === 1 ? stage.title : `${stage.title} (attempt ${String(stage.attempt)})`;
-}
-
-function amountsSection(run: RunPlan): string {
-  return ['Amounts', ...run.amounts.map(amountsOf)].join('\n');
-}
-
-function amountsOf(part: PartAmounts): string {
-  const { batch } = part;
-  if (batch === undefined) {
-    const what = part.kind === 'decor' ? `${String(part.pieces ?? 0)} pieces` : 'melt-and-pour base';
-    return `  ${part.title}: ${what}${part.massG === undefined ? '' : `, ${gramText(part.massG)}`}`;
-  }
-  const extras: [string, number][] = [
-    ['sodium lactate, 60 % solution', batch.sodiumLactateG],
-    ['salt', batch.saltG],
-    ['sugar', batch.sugarG],
-    ['fragrance', batch.fragranceG],
-  ];
-  const lines = [
-    `  ${part.title}: ${gramText(batch.batchG)} of batter, ${batch.batchMl.toFixed(0)} mL ` +
-      `(${(part.neededMl ?? 0).toFixed(0)} mL in the pieces)`,
-    ...columns(batch.fats.map((fat) => [`    ${fat.title}`, gramText(fat.massG)])),
-    `    Lye (NaOH) ${gramText(batch.naohG)} into water ${gramText(batch.waterG)}: goggles, gloves, never the other way round`,
-    ...extras.filter(([, mass]) => mass > 0).map(([name, mass]) => `    ${name} ${gramText(mass)}`),
-    ...part.warnings.map((warning) => `    ! ${warning}`),
-  ];
-  return lines.join('\n');
 }
 
 function sittingsSection(plan: PlanDocument): string {
@@ -107,52 +82,12 @@ function conflictSection(plan: PlanDocument): string {
   );
 }
 
-function cautionsSection(plan: PlanDocument): string {
-  const cautions = new Map<string, string>();
-  for (const run of plan.runs) {
-    for (const caution of [
-      ...run.cautions,
-      ...run.amounts.flatMap((a) => a.cautions),
-      ...run.stages.flatMap((s) => s.cautions),
-    ]) {
-      cautions.set(caution.code, caution.text);
-    }
-  }
-  return ['Take care', ...[...cautions.values()].map((text) => wrap(text, 2, 100))].join('\n');
-}
-
-function columns(rows: readonly (readonly string[])[]): string[] {
-  const widths = rows.reduce<number[]>(
-    (max, row) => row.map((cell, i) => Math.max(max[i] ?? 0, cell.length)),
-    [],
-  );
-  return rows.map((row) =>
-    row
-      .map((cell, i) => cell.padEnd(widths[i] ?? 0))
-      .join('  ')
-      .trimEnd(),
-  );
-}
-
-function wrap(text: string, indent: number, width: number): string {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    if (line !== '' && line.length + word.length + 1 > width - indent) {
-      lines.push(line);
-      line = word;
-    } else line = line === '' ? word : `${line} ${word}`;
-  }
-  lines.push(line);
-  return lines.map((l) => ' '.repeat(indent) + l).join('\n');
-}
-
-function gramText(mass: number): string {
-  return mass < 100 ? `${mass.toFixed(1)} g` : `${mass.toFixed(0)} g`;
-}
-
-function percentText(share: number): string {
-  return `${(share * 100).toFixed(share < 0.1 ? 1 : 0)} %`;
+function cautionsOf(plan: PlanDocument): Caution[] {
+  return plan.runs.flatMap((run) => [
+    ...run.cautions,
+    ...run.amounts.flatMap((a) => a.cautions),
+    ...run.stages.flatMap((s) => s.cautions),
+  ]);
 }
 
 function timeText(at: string, plan: PlanDocument): string {

@@ -48,6 +48,17 @@ export function readRunFile(path: string): ReadOutcome {
   return { ok: true, file: parsed.value, locate };
 }
 
+/** The file with its one run made for another number of pieces. @param count absent: as the file has it */
+export function withCount(read: ReadOutcome, count: number | undefined): ReadOutcome {
+  if (!read.ok || count === undefined) return read;
+  const [run, ...more] = read.file.runs;
+  if (run === undefined || more.length > 0) {
+    const problem = `--count is for files with one run; this one has ${String(read.file.runs.length)}. Change count in the file.`;
+    return { ok: false, problems: [problem] };
+  }
+  return { ...read, file: { ...read.file, runs: [{ ...run, count }] } };
+}
+
 /** `FILE:LINE: field: what is wrong`. */
 export function problemText(issue: Issue, locate: Locate): string {
   const field = pathText(issue.path);

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { instant, key, title, uuid, version } from './common.js';
-import { fat } from './fat.js';
+import { fat, fatKind, iodineValue, unsaponifiable } from './fat.js';
 import { mould } from './mould.js';
 import { recipe } from './recipe.js';
 import { nudge } from './nudge.js';
@@ -64,6 +64,12 @@ export const planRevision = z
 
 export const createdRun = z.strictObject({ run: storedRun, plan: planRevision }).meta({ id: 'CreatedRun' });
 
+/** Which runs to gather for: ids with commas between them; absent: all that are planned and not begun. */
+export const gatherQuery = z
+  .strictObject({ runs: z.string().max(2000).optional() })
+  .transform(({ runs }) => (runs === undefined ? undefined : runs.split(',').map((id) => id.trim())))
+  .pipe(z.array(uuid).min(1).max(50).optional());
+
 export const tideTable = z
   .strictObject({ plan: z.int(), timeZone: z.string(), stages: z.array(plannedStage) })
   .meta({ id: 'TideTable' });
@@ -102,10 +108,26 @@ export const shippedFat = z
     key,
     title: z.string(),
     inci: z.string().optional(),
+    kind: fatKind,
     saponificationMgKohPerG: z.strictObject({ low: z.number(), used: z.number(), high: z.number() }),
-    densityGPerMl: z.number(),
+    iodine: iodineValue.optional(),
+    unsaponifiablePercent: unsaponifiable.optional(),
     fattyAcidsPercent: z.record(z.string(), z.number()),
-    evidence: z.string(),
+    densityGPerMl: z.number(),
+    expansionGPerMlPerC: z.number(),
+    behaviour: z.string(),
+    evidence: z
+      .strictObject({
+        saponification: z.string(),
+        density: z.string(),
+        expansion: z.string(),
+        fattyAcids: z.string().optional(),
+        iodine: z.string().optional(),
+        unsaponifiable: z.string().optional(),
+        inci: z.string().optional(),
+        behaviour: z.string(),
+      })
+      .meta({ description: 'Where each figure comes from; none for a figure that is not given' }),
   })
   .meta({ id: 'ShippedFat' });
 
@@ -125,6 +147,7 @@ export type PlanRequest = z.infer<typeof planRequest>;
 export type PlanHead = z.infer<typeof planHeadSchema>;
 export type PlanView = z.infer<typeof planRevision>;
 export type CreatedRun = z.infer<typeof createdRun>;
+export type GatherQuery = z.infer<typeof gatherQuery>;
 export type TideTable = z.infer<typeof tideTable>;
 export type PlanOdds = z.infer<typeof planOdds>;
 export type LoggedView = z.infer<typeof loggedEntry>;

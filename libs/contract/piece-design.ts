@@ -1,61 +1,6 @@
 import { z } from 'zod';
-import { key, percent, title } from './common.js';
-
-const partBase = {
-  key,
-  title,
-  spreadPercent: percent(0, 50)
-    .default(4)
-    .meta({ description: 'Standard deviation of the amount per piece' }),
-};
-
-/** A part cast, dipped or piped from a batch of batter. */
-export const batchPart = z
-  .strictObject({
-    ...partBase,
-    kind: z.literal('batch'),
-    recipe: key,
-    perPieceMl: z.number().positive().max(50_000),
-    mould: key.optional().meta({
-      description:
-        'The mould whose cavity holds it from pour to unmould; parts with the same mould share the cavity',
-    }),
-    piecesPerCavity: z
-      .int()
-      .min(1)
-      .max(200)
-      .default(1)
-      .meta({ description: 'Bars cut from one loaf, for example' }),
-    lossG: z
-      .number()
-      .min(0)
-      .max(2000)
-      .default(20)
-      .meta({ description: 'Left in bowl, bag and pipette per batch' }),
-  })
-  .meta({ id: 'BatchPart' });
-
-/** A part from melt-and-pour base. */
-export const meltPart = z
-  .strictObject({
-    ...partBase,
-    kind: z.literal('melt-and-pour'),
-    perPieceMl: z.number().positive().max(5000),
-    lossG: z.number().min(0).max(2000).default(10),
-  })
-  .meta({ id: 'MeltAndPourPart' });
-
-/** Something set into or onto the piece, made before or bought. */
-export const decorPart = z
-  .strictObject({
-    ...partBase,
-    kind: z.literal('decor'),
-    perPiece: z.int().min(1).max(200),
-    eachG: z.number().positive().max(500).optional(),
-  })
-  .meta({ id: 'DecorPart' });
-
-export const part = z.discriminatedUnion('kind', [batchPart, meltPart, decorPart]).meta({ id: 'Part' });
+import { key, title } from './common.js';
+import { part } from './part.js';
 
 /** What is done at a stage. Each kind brings its cautions and its hold on a mould. */
 export const stageKinds = [
@@ -157,8 +102,6 @@ export const pieceDesign = z
   })
   .meta({ id: 'PieceDesign' });
 
-export type BatchPart = z.infer<typeof batchPart>;
-export type Part = z.infer<typeof part>;
 export type StageKind = (typeof stageKinds)[number];
 export type Stage = z.infer<typeof stage>;
 export type Link = z.infer<typeof link>;

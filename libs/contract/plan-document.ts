@@ -1,12 +1,9 @@
 import { z } from 'zod';
+import { caution, partAmounts } from './amounts.js';
 import { band, instant, instantBand, key } from './common.js';
 import { stageKinds } from './piece-design.js';
 
 const text = z.string();
-const mass = z.number().meta({ description: 'grams' });
-
-/** A caution that stands where the act is. */
-export const caution = z.strictObject({ code: text, text }).meta({ id: 'Caution' });
 
 /** One factor of a forecast. The product of `base` and all factors is the likely value. */
 export const reason = z
@@ -33,37 +30,6 @@ export const clockForecast = z
       .meta({ description: 'Values outside what the rules know; the band is wider for it' }),
   })
   .meta({ id: 'ClockForecast' });
-
-export const batchAmounts = z
-  .strictObject({
-    fats: z.array(z.strictObject({ fat: key, title: text, massG: mass })),
-    fatsG: mass,
-    naohG: mass,
-    waterG: mass,
-    sodiumLactateG: mass.meta({ description: '60 % solution' }),
-    saltG: mass,
-    sugarG: mass,
-    fragranceG: mass,
-    batchG: mass,
-    batchMl: z.number(),
-    densityGPerMl: z.number(),
-  })
-  .meta({ id: 'BatchAmounts' });
-
-export const partAmounts = z
-  .strictObject({
-    part: key,
-    title: text,
-    kind: z.enum(['batch', 'melt-and-pour', 'decor']),
-    count: z.int().meta({ description: 'Pieces it is made for' }),
-    neededMl: z.number().optional().meta({ description: 'In the pieces, without loss or reserve' }),
-    batch: batchAmounts.optional(),
-    massG: mass.optional().meta({ description: 'Melt-and-pour base, or decor where its mass is known' }),
-    pieces: z.int().optional().meta({ description: 'Decor pieces' }),
-    warnings: z.array(text),
-    cautions: z.array(caution),
-  })
-  .meta({ id: 'PartAmounts' });
 
 /** A stage of a plan. All times are starts, unless they say otherwise. */
 export const plannedStage = z
@@ -164,11 +130,8 @@ export const planChange = z
   })
   .meta({ id: 'PlanChange' });
 
-export type Caution = z.infer<typeof caution>;
 export type Reason = z.infer<typeof reason>;
 export type ClockForecast = z.infer<typeof clockForecast>;
-export type BatchAmounts = z.infer<typeof batchAmounts>;
-export type PartAmounts = z.infer<typeof partAmounts>;
 export type PlannedStage = z.infer<typeof plannedStage>;
 export type Sitting = z.infer<typeof sitting>;
 export type WeakLink = z.infer<typeof weakLink>;

@@ -2,6 +2,47 @@ import { z } from 'zod';
 import { key, percent, title } from './common.js';
 
 export const fragranceBehaviours = ['none', 'mild', 'brisk', 'strong', 'seizing'] as const;
+export const acidNames = ['citric-acid', 'citric-acid-monohydrate', 'lactic-acid', 'acetic-acid'] as const;
+export const additionKinds = [
+  'clay',
+  'dried-plant',
+  'scrub',
+  'powdered-milk',
+  'fresh-food',
+  'other',
+] as const;
+
+const fragrance = z
+  .strictObject({
+    key: key.default('fragrance').meta({ description: 'Its name among the materials' }),
+    title: title.optional(),
+    percent: percent(0, 10).meta({ description: 'Of the fats; keep within the supplier’s limit' }),
+    supplierLimitPercent: percent(0.01, 100).optional().meta({
+      description: 'Most of it in the finished soap, from its certificate (rinse-off products, category 9)',
+    }),
+    behaviour: z.enum(fragranceBehaviours).default('mild'),
+    vanillinPercent: percent(0, 100).default(0).meta({ description: 'Vanillin in it; browns the soap' }),
+  })
+  .meta({ id: 'Fragrance' });
+
+const acid = z
+  .strictObject({
+    acid: z.enum(acidNames),
+    percent: percent(0.01, 50).meta({ description: 'Of the fats, as weighed' }),
+    strengthPercent: percent(1, 100)
+      .default(100)
+      .meta({ description: 'Acid in what is weighed: 5 for a vinegar, 100 for crystals' }),
+  })
+  .meta({ id: 'AcidShare' });
+
+const addition = z
+  .strictObject({
+    key,
+    title,
+    kind: z.enum(additionKinds),
+    percent: percent(0.01, 50).meta({ description: 'Of the fats' }),
+  })
+  .meta({ id: 'Addition' });
 
 /** A cold-process batter, in shares: the amount follows from moulds and count. */
 export const recipe = z
@@ -13,24 +54,48 @@ export const recipe = z
       .min(1)
       .max(30)
       .meta({ description: 'Shares of the fats, together 100 %' }),
-    lyeConcentrationPercent: percent(20, 50)
-      .default(33)
-      .meta({ description: 'NaOH as a share of NaOH and water, by mass' }),
-    superfatPercent: percent(0, 25).default(5).meta({ description: 'Share of the fats left without lye' }),
+    lyeConcentrationPercent: percent(20, 50).optional().meta({
+      description: 'Pure alkali as a share of lye and water, by mass; 33 if the water is not told at all',
+    }),
+    waterPerLye: z
+      .number()
+      .min(0.5)
+      .max(5)
+      .optional()
+      .meta({ description: 'Instead: grams of water for each gram of alkali as weighed' }),
+    waterPercentOfFats: percent(5, 150)
+      .optional()
+      .meta({ description: 'Instead: grams of water for each 100 g of fats' }),
+    superfatPercent: percent(-5, 25)
+      .default(5)
+      .meta({ description: 'Share of the alkali for all fats that is left out' }),
+    lyeExcessIntended: z
+      .boolean()
+      .default(false)
+      .meta({ description: 'Allows a superfat below 0, for soap that is salted out or neutralised' }),
     naohPurityPercent: percent(80, 100).default(100),
+    kohSharePercent: percent(0, 100)
+      .default(0)
+      .meta({ description: 'Share of the alkali that is KOH, by moles' }),
+    kohPurityPercent: percent(80, 100)
+      .optional()
+      .meta({ description: 'From the supplier’s sheet; needed where there is KOH' }),
+    acids: z
+      .array(acid)
+      .max(5)
+      .default([])
+      .meta({ description: 'They take alkali of their own, which is added' }),
     sodiumLactatePercent: percent(0, 5)
       .default(0)
       .meta({ description: '60 % sodium lactate solution, as a share of the fats' }),
     saltPercent: percent(0, 100).default(0).meta({ description: 'Of the fats' }),
     sugarPercent: percent(0, 5).default(0).meta({ description: 'Of the fats' }),
-    fragrance: z
-      .strictObject({
-        title: title.optional(),
-        percent: percent(0, 10).meta({ description: 'Of the fats; keep within the supplier’s limit' }),
-        behaviour: z.enum(fragranceBehaviours).default('mild'),
-        vanillinPercent: percent(0, 100).default(0),
-      })
-      .optional(),
+    fragrance: fragrance.optional(),
+    additions: z
+      .array(addition)
+      .max(10)
+      .default([])
+      .meta({ description: 'Clay, plants, milk powder and the like' }),
     batterTemperatureC: z.number().min(20).max(75).default(38),
     mixing: z.enum(['blender', 'hand']).default('blender'),
     gel: z.enum(['none', 'full']).default('none'),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { instant, key, localDate, localDateTime, title } from './common.js';
+import { instant, key, localDate, localDateTime, percent, title } from './common.js';
 
 /** What to make, how many, and when she could begin. */
 export const runOrder = z
@@ -9,6 +9,9 @@ export const runOrder = z
     design: key,
     count: z.int().min(1).max(5000),
     startAfter: localDateTime,
+    certaintyPercent: percent(50, 99.9)
+      .default(95)
+      .meta({ description: 'How surely each batch is to reach for every piece' }),
     readyBy: localDate.optional().meta({ description: 'Day on whose start the lot must be cured' }),
   })
   .meta({ id: 'RunOrder' });
@@ -46,6 +49,18 @@ export const logEntry = z
         .max(5000)
         .optional()
         .meta({ description: 'Pieces affected; absent: all of them' }),
+      at: instant,
+      ...seen,
+    }),
+    z.strictObject({
+      kind: z.literal('weighed'),
+      part: key.meta({ description: 'A part from batter or melt-and-pour' }),
+      pieces: z.int().min(1).max(5000).meta({ description: 'Pieces that took it' }),
+      usedG: z
+        .number()
+        .positive()
+        .max(1_000_000)
+        .meta({ description: 'What they took together, without what stayed in bowl and bag' }),
       at: instant,
       ...seen,
     }),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { key, localDate, localTime, percent, title } from './common.js';
+import { currency, material } from './material.js';
 
 /** A stretch of one local day; the end is not included. */
 export const span = z
@@ -59,6 +60,14 @@ export const workshopFacts = z
       .prefault({}),
     hands: z.int().min(1).max(4).default(1).meta({ description: 'People at the bench at once' }),
     equipment: z.array(equipment).max(50).default([]),
+    materials: z.array(material).max(500).default([]),
+    currency,
+    hourlyRate: z
+      .number()
+      .min(0)
+      .max(100_000)
+      .optional()
+      .meta({ description: 'What an hour of hands-on work is worth; absent: work is not costed' }),
     hours,
   })
   .meta({ id: 'WorkshopFacts' });

@@ -14,6 +14,9 @@ const texts = {
     'Lye causes severe burns. Goggles, gloves, long sleeves, fresh air, nobody else in reach. Add lye to cold ' +
     'water, never water to lye; no aluminium. In an eye or on skin: rinse for at least 30 minutes and get ' +
     'medical help. The supplier’s safety data sheet comes first.',
+  'lye-keeping':
+    'Lye is corrosive: buy and carry it in its own sealed, labelled container, keep it dry, away from acids, food and ' +
+    'aluminium, and locked where no child reaches. Read the supplier’s safety data sheet before you open it.',
   'fresh-soap': 'Uncured soap is still caustic: wear gloves, and keep hands away from your eyes.',
   'hot-base': 'Melted base clings and burns. Stir, test its heat on the side of the jug, mind splashes.',
   alcohol:

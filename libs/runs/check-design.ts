@@ -1,6 +1,8 @@
 import { closingStates, openingStates } from '#contract';
 import type { BatchPart, Mould, Part, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
+import { expectedUse } from './expected-use.js';
+import { cavityMl, checkMould } from './cavity-of-mould.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { freeingStage, makingStage, sharersOf } from './workings.js';
@@ -132,23 +134,30 @@ function checkStates(design: PieceDesign, wait: Wait, i: number): Issue[] {
   });
 }
 
+/** Batters lie within 3 % of it, which is near enough to ask whether weighed pieces fit a cavity. */
+const BATTER_DENSITY = 1;
+
 function checkCavities(design: PieceDesign, around: DesignSurroundings): Issue[] {
   const issues: Issue[] = [];
   design.parts.forEach((part, i) => {
     if (part.kind !== 'batch' || part.mould === undefined) return;
     const mould = around.moulds.find((m) => m.key === part.mould);
-    if (mould === undefined) return;
+    // What is wrong with a mould is told at the mould; its volume is unknown until then.
+    if (mould === undefined || checkMould(mould).length > 0) return;
+    const holds = cavityMl(mould);
     const sharing = sharersOf(design, mould.key) as BatchPart[];
-    const filled = sharing.reduce((sum, p) => sum + p.perPieceMl * p.piecesPerCavity, 0);
-    if (sharing[0]?.key === part.key && filled > mould.cavityMl) {
+    const inCavity = { cavityMl: holds, densityGPerMl: BATTER_DENSITY };
+    const filled = sharing.reduce((sum, p) => sum + expectedUse(p, inCavity).meanMl * p.piecesPerCavity, 0);
+    if (sharing[0]?.key === part.key && filled > holds) {
+      const shownMl = String(Number(holds.toFixed(2)));
       issues.push({
         code: 'design.cavity-overfull',
-        path: ['parts', i, 'perPieceMl'],
+        path: ['parts', i, part.amount === undefined ? 'perPieceMl' : 'amount'],
         message:
           `The parts cast in “${mould.key}” come to ${filled.toFixed(1)} mL a cavity, which holds ` +
-          `${String(mould.cavityMl)} mL; accepted: ${String(mould.cavityMl)} mL at most, all parts together.`,
-        value: part.perPieceMl,
-        accepted: `${String(mould.cavityMl)} mL at most for the parts in one cavity`,
+          `${shownMl} mL; accepted: ${shownMl} mL at most, all parts together.`,
+        value: part.perPieceMl ?? part.amount,
+        accepted: `${shownMl} mL at most for the parts in one cavity`,
       });
     }
     if (freeingStage(design, part) === undefined) {

@@ -1,5 +1,6 @@
 import type { LogEntry } from '#contract';
 import { minuteOfIso, type Issue, type Minute } from '#units';
+import { checkWeighing } from './check-weighing.js';
 import { applyMishap } from './respond-to-mishap.js';
 import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from './name-issues.js';
@@ -52,6 +53,8 @@ function applyEntry(
     }
     case 'mishap':
       return applyMishap(run, progress, entry, at, path);
+    case 'weighed':
+      return checkWeighing(run, entry, path);
   }
 }
 

@@ -9,10 +9,10 @@ import {
   type StateId,
 } from '#clocks';
 import { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from '#chemistry';
-import type { BatchPart, ClockForecast, Part, Recipe, WorkshopFacts } from '#contract';
+import type { BatchPart, ClockForecast, Part, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import type { RunsInput } from './input.js';
-import type { RunWorkings } from './workings.js';
+import type { Batter, RunWorkings } from './workings.js';
 
 /** Forecasts of one part's batch, by state. */
 export type PartClocks = ReadonlyMap<StateId, Forecast>;
@@ -104,7 +104,7 @@ function inputsFor(
 
 function batchInputs(
   part: BatchPart,
-  recipe: Recipe,
+  recipe: Batter,
   run: RunWorkings,
   workshop: WorkshopFacts,
 ): ClockInputs {

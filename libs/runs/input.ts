@@ -19,6 +19,15 @@ export interface Busy {
   readonly to: Minute;
 }
 
+/** What pieces of a design's part took on the scales. */
+export interface PartWeighing {
+  readonly design: string;
+  readonly part: string;
+  readonly pieces: number;
+  /** All these pieces together. */
+  readonly usedG: number;
+}
+
 /** Everything a plan is made from. A run file is one, with nothing busy. */
 export interface RunsInput {
   readonly workshop: WorkshopFacts;
@@ -31,6 +40,8 @@ export interface RunsInput {
   /** In the order in which it was logged. */
   readonly log: readonly { readonly run: string; readonly entry: LogEntry }[];
   readonly busy?: readonly Busy[];
+  /** From runs that are not in this input. */
+  readonly weighings?: readonly PartWeighing[];
 }
 
 export interface PlanOptions {

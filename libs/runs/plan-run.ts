@@ -1,22 +1,15 @@
-import type { Caution, PartAmounts, PlanDocument, RunPlan, WeakLink } from '#contract';
+import type { Caution, PlanDocument, RunPlan, WeakLink } from '#contract';
 import { instantOf } from '#hours';
 import { plan, sittings, type Odds, type Problem, type Schedule } from '#planner';
-import { failed, isoInstant, minute, ok, under, type Issue, type Minute, type Result } from '#units';
+import { failed, isoInstant, minute, ok, type Issue, type Minute, type Result } from '#units';
 import { buildNetwork } from './build-network.js';
-import { checkInput } from './check-input.js';
 import { describe, describeConflict, splitId } from './describe-conflict.js';
-import { foldLog } from './fold-log.js';
-import { checkClockInputs, forecastClocks } from './forecast-clocks.js';
 import type { PlanOptions, RunsInput } from './input.js';
-import { observedDraws } from './observe-draws.js';
-import { liveAttempts, makingAttempt, READY, type RunInHand } from './run-in-hand.js';
+import { READY, type RunInHand } from './run-in-hand.js';
 import { showRun } from './show-run.js';
-import { sizeBatches } from './size-batches.js';
-import { stageKindFacts } from './stage-kinds.js';
 import { stageWindows } from './stage-windows.js';
+import { takeInHand } from './take-in-hand.js';
 import { tooFew } from './too-few.js';
-import { warnOfPace } from './warn-of-pace.js';
-import { workingsOf, type RunWorkings } from './workings.js';
 
 const DEFAULT_SCENARIOS = 2000;
 /** Two years, in minutes. */
@@ -30,21 +23,13 @@ const FURTHEST_START = 2 * 365 * 1440;
  * @returns the plan document, whose status may be a conflict; issues only for input that makes no sense
  */
 export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDocument> {
-  const issues = [...checkInput(input), ...farStarts(input, options.now)];
-  if (issues.length > 0) return failed(...(issues as [Issue, ...Issue[]]));
-  const runs = workingsOf(input);
-  const hands: RunInHand[] = [];
-  const amounts: RunPlan['amounts'][] = [];
-  for (const [i, run] of runs.entries()) {
-    const taken = takeInHand(run, input);
-    const sized = sizeBatches(withoutDropped(run, taken.hand), taken.counts);
-    issues.push(...taken.issues);
-    if (sized.ok) amounts.push(sized.value.map((part) => withPace(part, taken.hand)));
-    else issues.push(...under(['runs', i], sized.issues));
-    hands.push(taken.hand);
-  }
-  if (issues.length > 0) return failed(...(issues as [Issue, ...Issue[]]));
-  const bare = hands.map((hand, i) => showRun(hand, amounts[i] ?? [], input.workshop.timeZone, undefined));
+  const far = farStarts(input, options.now);
+  if (far.length > 0) return failed(...(far as [Issue, ...Issue[]]));
+  const taken = takeInHand(input);
+  if (!taken.ok) return taken;
+  const hands = taken.value.map(({ hand }) => hand);
+  const zone = input.workshop.timeZone;
+  const bare = taken.value.map(({ hand, amounts }) => showRun(hand, amounts, zone, undefined));
   return ok(document(input, options, hands, bare));
 }
 
@@ -58,31 +43,6 @@ function farStarts({ runs, workshop }: RunsInput, now: Minute): Issue[] {
     const path = ['runs', i, 'startAfter'];
     return [{ code: 'run.start-too-far', path, message, value: run.startAfter, accepted }];
   });
-}
-
-function takeInHand(
-  run: RunWorkings,
-  input: RunsInput,
-): { hand: RunInHand; counts: Map<string, number>; issues: Issue[] } {
-  const clockIssues = checkClockInputs(run, input);
-  const numbered = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
-  const folded = foldLog(
-    run,
-    numbered.map((line) => line.entry),
-  );
-  const logIssues = folded.issues.map((issue) => {
-    const [at = 0, ...rest] = issue.path;
-    return { ...issue, path: ['log', numbered[Number(at)]?.i ?? 0, 'entry', ...rest] };
-  });
-  const clocks = clockIssues.length === 0 ? forecastClocks(run, input.workshop) : new Map<string, never>();
-  const standing = { run, progress: folded.progress, clocks };
-  const hand: RunInHand = { ...standing, draws: observedDraws(standing) };
-  const counts = new Map(
-    liveAttempts(hand)
-      .filter((a) => stageKindFacts[a.stage.kind].makes)
-      .map((a) => [a.stage.part, a.count]),
-  );
-  return { hand, counts, issues: [...clockIssues, ...logIssues] };
 }
 
 function document(
@@ -156,18 +116,6 @@ function missedDay({ run }: RunInHand): Caution[] {
       text: `This can hardly be cured by ${readyBy} any more; it is planned without that day.`,
     },
   ];
-}
-
-/** A part that is left out and was never made needs no amounts. */
-function withoutDropped(run: RunWorkings, hand: RunInHand): RunWorkings {
-  const parts = run.design.parts.filter(
-    ({ key }) => !hand.progress.dropped.has(key) || makingAttempt(hand, key) !== undefined,
-  );
-  return { ...run, design: { ...run.design, parts } };
-}
-
-function withPace(part: PartAmounts, hand: RunInHand): PartAmounts {
-  return { ...part, warnings: [...part.warnings, ...warnOfPace(hand, part.part, part.count)] };
 }
 
 function sittingsOf(problem: Problem, schedule: Schedule): PlanDocument['sittings'] {

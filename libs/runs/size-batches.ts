@@ -1,20 +1,24 @@
-import { batchForVolume, type BatchAmounts } from '#chemistry';
-import type { BatchPart, Part, PartAmounts, Recipe } from '#contract';
-import { failed, normalQuantile, ok, type Issue, type Result } from '#units';
+import { batchForFats, batchForVolume, recipeRisks } from '#chemistry';
+import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts } from '#contract';
+import { failed, ok, type Issue, type Result } from '#units';
 import { cautionFor } from './cautions.js';
+import { coverOfDecor, coverOfVolume } from './cover-of.js';
+import { learnedUse } from './learned-use.js';
+import { leftoverUses } from './leftover-uses.js';
+import { cavityMl } from './cavity-of-mould.js';
 import type { RunWorkings } from './workings.js';
 
-/** How surely a batch is to cover every piece. */
-const CERTAINTY = 0.95;
 /** Density of melted melt-and-pour base, g/mL: common practice, no source; a soap and glycerol gel. */
 const MELT_DENSITY = 1.05;
+/** What stays in bowl, bag and pipette where nothing is said, g: common practice, no source. */
+const USUAL_LOSS = { batch: 20, 'melt-and-pour': 10 } as const;
+/** One standard deviation of that, per cent, where nothing is said: common practice, no source. */
+const USUAL_LOSS_SPREAD = 25;
 
 /**
- * How much of everything each part of a run takes.
- *
- * With n pieces of volume v, each off by a standard deviation s independently of the others, the sum is close
- * to normal with standard deviation s·v·√n; the batch is made for its 95th percentile, plus what stays in bowl,
- * bag and pipette.
+ * How much of everything each part of a run takes, so that each part reaches for all pieces with the certainty that
+ * the run wants, and how surely it does. What a piece takes is a belief that weighings sharpen (`learnedUse`);
+ * what all pieces take follows from it (`demandOf`).
  * @param counts pieces each part is made for, by part key; absent: the run's count
  */
 export function sizeBatches(
@@ -32,77 +36,100 @@ export function sizeBatches(
   return first === undefined ? ok(amounts) : failed(first, ...rest);
 }
 
+type Base = Pick<PartAmounts, 'part' | 'title' | 'kind' | 'count'>;
+
 function sizePart(part: Part, count: number, run: RunWorkings): Result<PartAmounts> {
-  const base = { part: part.key, title: part.title, kind: part.kind, count, warnings: [], cautions: [] };
+  const base = { part: part.key, title: part.title, kind: part.kind, count };
   switch (part.kind) {
-    case 'decor': {
-      const pieces = part.perPiece * count;
-      return ok({ ...base, pieces, ...(part.eachG === undefined ? {} : { massG: part.eachG * pieces }) });
-    }
-    case 'melt-and-pour': {
-      const volumeMl = surelyEnough(part.perPieceMl, part.spreadPercent, count);
-      const massG = volumeMl * MELT_DENSITY + part.lossG;
-      const cautions = [cautionFor('hot-base'), cautionFor('alcohol')];
-      return ok({ ...base, neededMl: part.perPieceMl * count, massG, cautions });
-    }
+    case 'decor':
+      return ok(sizeDecor(part, base, run));
+    case 'melt-and-pour':
+      return ok(sizeMelt(part, base, run));
     case 'batch':
-      return sizeBatchPart(part, count, run, base);
+      return sizeBatch(part, base, run);
   }
 }
 
-function sizeBatchPart(
-  part: BatchPart,
-  count: number,
-  run: RunWorkings,
-  base: Omit<PartAmounts, 'neededMl'>,
-): Result<PartAmounts> {
-  const recipe = run.recipes.get(part.recipe);
-  if (recipe === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
-  const inPieces = surelyEnough(part.perPieceMl, part.spreadPercent, count);
-  const bare = batchForVolume(recipe, run.fats, inPieces);
-  if (!bare.ok) return bare;
-  const batch = batchForVolume(recipe, run.fats, inPieces + part.lossG / bare.value.densityGPerMl);
-  if (!batch.ok) return batch;
-  return ok({
+function sizeDecor(part: DecorPart, base: Base, run: RunWorkings): PartAmounts {
+  const { made, cover } = coverOfDecor(part, base.count, certaintyOf(run));
+  return {
     ...base,
-    neededMl: part.perPieceMl * count,
+    pieces: made,
+    ...(part.eachG === undefined ? {} : { massG: part.eachG * made }),
+    ...(part.material === undefined ? {} : { material: part.material }),
+    cover,
+    risks: [],
+    cautions: part.material === undefined ? [] : [cautionFor('fresh-soap')],
+  };
+}
+
+function sizeMelt(part: MeltPart, base: Base, run: RunWorkings): PartAmounts {
+  const sized = sizeVolume(part, base, MELT_DENSITY, run);
+  return {
+    ...sized.told,
+    massG: sized.volumeMl * MELT_DENSITY,
+    material: part.material,
+    risks: [],
+    cautions: [cautionFor('hot-base'), cautionFor('alcohol')],
+  };
+}
+
+function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAmounts> {
+  const found = run.recipes.get(part.recipe);
+  if (found === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
+  const recipe = { ...found, colourants: part.colourants };
+  // Everything in a batch grows with its fats, so any batch tells the density.
+  const sample = batchForFats(recipe, run.fats, 1000);
+  if (!sample.ok) return sample;
+  const { told, volumeMl } = sizeVolume(part, base, sample.value.densityGPerMl, run);
+  const batch = batchForVolume(recipe, run.fats, volumeMl);
+  if (!batch.ok) return batch;
+  const { fragrance } = recipe;
+  return ok({
+    ...told,
+    recipe: recipe.key,
     batch: batch.value,
-    warnings: warningsOf(recipe, batch.value),
+    ...(fragrance === undefined ? {} : { fragrance: fragrance.title ?? 'Fragrance' }),
+    risks: recipeRisks(recipe, batch.value),
     cautions: [cautionFor('lye')],
   });
 }
 
-function surelyEnough(perPieceMl: number, spreadPercent: number, count: number): number {
-  const spread = (perPieceMl * spreadPercent) / 100;
-  return perPieceMl * count + normalQuantile(CERTAINTY) * spread * Math.sqrt(count);
+function sizeVolume(part: BatchPart | MeltPart, base: Base, densityGPerMl: number, run: RunWorkings) {
+  const mould = part.kind === 'batch' && part.mould !== undefined ? run.moulds.get(part.mould) : undefined;
+  const around = { densityGPerMl, cavityMl: mould === undefined ? undefined : cavityMl(mould) };
+  const { use, told: perPiece } = learnedUse(part, around, run.weighings);
+  const lossG = lossOf(part);
+  const { volumeMl, cover } = coverOfVolume({
+    count: base.count,
+    certainty: certaintyOf(run),
+    use,
+    losses: {
+      fixedMl: lossG / densityGPerMl,
+      fixedSpreadPercent: part.losses?.spreadPercent ?? USUAL_LOSS_SPREAD,
+      trimmingPercent: part.losses?.trimmingPercent ?? 0,
+    },
+    densityGPerMl,
+  });
+  const uses = leftoverUses(part, cover.expectedLeftover, densityGPerMl, run);
+  return {
+    volumeMl,
+    told: {
+      ...base,
+      perPiece,
+      neededMl: use.meanMl * base.count,
+      lossG,
+      cover: { ...cover, leftoverUses: uses },
+    },
+  };
 }
 
-/** Common practice, no source: the ranges outside which makers look twice. */
-function warningsOf(recipe: Recipe, batch: BatchAmounts): string[] {
-  const warnings: string[] = [];
-  if (recipe.sodiumLactatePercent > 3) {
-    warnings.push(
-      `Sodium lactate at ${String(recipe.sodiumLactatePercent)} % of the fats makes edges brittle; 1 to 3 % is usual.`,
-    );
-  }
-  if (recipe.lyeConcentrationPercent < 25 || recipe.lyeConcentrationPercent > 40) {
-    warnings.push(
-      `A lye concentration of ${String(recipe.lyeConcentrationPercent)} % is unusual; 25 to 40 % is common.`,
-    );
-  }
-  if (recipe.superfatPercent < 2) {
-    warnings.push(
-      `A superfat of ${String(recipe.superfatPercent)} % leaves little room for scales that err.`,
-    );
-  }
-  if (recipe.fragrance !== undefined && recipe.fragrance.percent > 6) {
-    warnings.push(
-      `Fragrance at ${String(recipe.fragrance.percent)} % of the fats is above the usual 3 to 6 %: ` +
-        'check the supplier’s limit for soap.',
-    );
-  }
-  if (batch.fatsG < 300) {
-    warnings.push('Under 300 g of fats an error of 1 g of lye counts: weigh to 0.1 g.');
-  }
-  return warnings;
+function lossOf(part: BatchPart | MeltPart): number {
+  const { losses, lossG } = part;
+  if (losses === undefined) return lossG ?? USUAL_LOSS[part.kind];
+  return losses.bowlG + losses.bagG + losses.pipetteG;
+}
+
+function certaintyOf({ order }: RunWorkings): number {
+  return order.certaintyPercent / 100;
 }

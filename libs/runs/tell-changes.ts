@@ -41,6 +41,11 @@ function whatHappened(entry: LogEntry, titles: ReadonlyMap<string, string>): str
       return `“${title(entry.stage)}” is done.`;
     case 'not-yet':
       return `Not ready for “${title(entry.stage)}” yet, so it takes longer than most.`;
+    case 'weighed':
+      return (
+        `${counted(entry.pieces, 'piece', 'pieces')} took ${String(entry.usedG)} g of ${title(entry.part)}: ` +
+        'batches are sized with that from now on.'
+      );
     case 'mishap':
       return `${title(entry.part)} ${happened[entry.mishap]}: ${answered[entry.response ?? usualResponse[entry.mishap]]}.`;
   }

@@ -23,7 +23,11 @@ export async function createRun(
   return { run, saved };
 }
 
-async function takeSnapshot(
+/**
+ * A copy of the design that an order names and of all that it refers to.
+ * @throws ApiProblem when there is no such design
+ */
+export async function takeSnapshot(
   { library }: Repositories,
   workshopId: string,
   order: RunOrder,

@@ -72,5 +72,7 @@ function causeOf(entry: LogEntry): string {
       return `log: not ready for ${entry.stage} yet`;
     case 'mishap':
       return `log: ${entry.part} ${entry.mishap}`;
+    case 'weighed':
+      return `log: ${entry.part} weighed`;
   }
 }

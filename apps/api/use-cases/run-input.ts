@@ -1,5 +1,5 @@
 import type { LogEntry, RunOrder, WorkshopFacts } from '#contract';
-import { busyOf, type RunsInput } from '#runs';
+import { busyOf, type PartWeighing, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, RunState, StoredRun } from '#storage';
 
 /** Runs that still need hands and moulds. */
@@ -15,6 +15,7 @@ export async function runInput(tx: Repositories, run: StoredRun): Promise<RunsIn
   if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
   const entries = await tx.log.list(workshopId, { runId: run.id });
   const busy = await busyElsewhere(tx, workshop.facts, run);
+  const weighings = await weighingsOf(tx, workshopId, run.order.design, run.id);
   return {
     ...inputOf(
       workshop.facts,
@@ -23,10 +24,12 @@ export async function runInput(tx: Repositories, run: StoredRun): Promise<RunsIn
       entries.map((line) => line.entry),
     ),
     busy,
+    weighings,
   };
 }
 
-function inputOf(
+/** Input for an order with its own copy of what it refers to, nothing around it. */
+export function inputOf(
   workshop: WorkshopFacts,
   order: RunOrder,
   snapshot: RunSnapshot,
@@ -41,6 +44,23 @@ function inputOf(
     runs: [order],
     log: entries.map((entry) => ({ run: order.key, entry })),
   };
+}
+
+/** What parts of a design took in all runs of it but one, also in those that were given up. */
+export async function weighingsOf(
+  tx: Repositories,
+  workshopId: string,
+  design: string,
+  butRun?: string,
+): Promise<PartWeighing[]> {
+  const runs = await tx.runs.list(workshopId);
+  const same = new Set(runs.filter((r) => r.order.design === design && r.id !== butRun).map((r) => r.id));
+  const entries = await tx.log.list(workshopId, { kind: 'weighed' });
+  return entries.flatMap(({ runId, entry }) =>
+    entry.kind === 'weighed' && same.has(runId)
+      ? [{ design, part: entry.part, pieces: entry.pieces, usedG: entry.usedG }]
+      : [],
+  );
 }
 
 async function busyElsewhere(tx: Repositories, workshop: WorkshopFacts, run: StoredRun) {

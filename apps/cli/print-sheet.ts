@@ -1,0 +1,69 @@
+import type { AmountsDocument, GatherLine, GatherList, PieceCost } from '#contract';
+import { showMeasure, type UnitSystem } from '#units';
+import { amountsSection, piecesText } from './print-amounts.js';
+import { cautionsSection, columns, heading, percentText, wrap } from './text-layout.js';
+
+/** A batch sheet as text: amounts of each run, what to gather and buy for all, what a piece costs, cautions. */
+export function printSheet(sheet: AmountsDocument, units: UnitSystem): string {
+  const cautions = sheet.runs.flatMap((run) => [
+    ...run.cautions,
+    ...run.amounts.flatMap((a) => a.cautions),
+  ]);
+  const sections = [
+    ...sheet.runs.flatMap((run) => [
+      heading(`${run.title} · ${String(run.count)} pieces`),
+      amountsSection(run.amounts, units),
+      costSection(run.cost),
+    ]),
+    gatherSection(sheet.gather, units),
+    cautionsSection(cautions),
+  ];
+  return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
+}
+
+function costSection(cost: PieceCost): string {
+  const { currency, perPiece, work, materials, drivers, unpriced, handsOnMinPerPiece } = cost;
+  const head =
+    `Cost of a piece: ${money(perPiece, currency)} (materials ${money(materials, currency)}, ` +
+    `${handsOnMinPerPiece.toFixed(1)} min of work ${money(work, currency)})`;
+  return [
+    head,
+    ...columns(drivers.map((d) => [`  ${d.title}`, money(d.perPiece, currency), percentText(d.share)])),
+    ...(unpriced.length === 0 ? [] : [wrap(`Not in it, no price known: ${unpriced.join(', ')}.`, 2, 100)]),
+  ].join('\n');
+}
+
+function gatherSection(gather: GatherList, units: UnitSystem): string {
+  const title = gather.runs.length === 1 ? 'Gather' : `Gather for ${String(gather.runs.length)} runs`;
+  const rows = gather.lines.map((line) => [
+    `  ${line.title}`,
+    shown(line, line.needed, units),
+    line.onHand === 0 ? '—' : shown(line, line.onHand, units),
+    buyText(line, units),
+    line.price === undefined ? '' : money(line.price, gather.currency),
+  ]);
+  const total =
+    gather.price === undefined ? [] : [`  All that has a price: ${money(gather.price, gather.currency)}`];
+  const [head = '', ...lines] = columns([[title, 'needed', 'on hand', 'buy', ''], ...rows]);
+  const told = lines.flatMap((text, i) => [
+    text,
+    ...(gather.lines[i]?.cautions ?? []).map((caution) => wrap(`! ${caution.text}`, 4, 100, 2)),
+  ]);
+  return [head, ...told, ...total].join('\n');
+}
+
+function buyText(line: GatherLine, units: UnitSystem): string {
+  if (line.toBuy === 0) return 'nothing';
+  if (line.packs.length === 0) return shown(line, line.toBuy, units);
+  return line.packs.map((pack) => `${String(pack.count)} × ${shown(line, pack.size, units)}`).join(' + ');
+}
+
+function shown(line: GatherLine, amount: number, units: UnitSystem): string {
+  return line.unit === 'g' ? showMeasure(amount, 'mass', units) : piecesText(amount);
+}
+
+/** Without a currency, prices are bare numbers of whatever the maker pays in. */
+function money(amount: number, currency: string | undefined): string {
+  if (currency === undefined) return amount.toFixed(2);
+  return new Intl.NumberFormat('en', { style: 'currency', currency }).format(amount);
+}

@@ -1,0 +1,182 @@
+import { z } from 'zod';
+import { band, key } from './common.js';
+
+const text = z.string();
+const mass = z.number().meta({ description: 'grams' });
+
+/** A caution that stands where the act is. */
+export const caution = z.strictObject({ code: text, text }).meta({ id: 'Caution' });
+
+/** Something that may go wrong with what was written down, and what would help. */
+export const risk = z.strictObject({ code: text, text, remedy: text }).meta({ id: 'Risk' });
+
+const namedMass = { key, title: text, massG: mass };
+
+export const batchAmounts = z
+  .strictObject({
+    fats: z.array(z.strictObject({ fat: key, title: text, massG: mass })),
+    fatsG: mass,
+    naohG: mass.meta({ description: 'grams to weigh, with impurities; likewise kohG' }),
+    pureNaohG: mass,
+    kohG: mass,
+    pureKohG: mass,
+    waterG: mass,
+    lyeG: mass,
+    acids: z.array(z.strictObject(namedMass)),
+    sodiumLactateG: mass.meta({ description: '60 % solution' }),
+    saltG: mass,
+    sugarG: mass,
+    fragranceG: mass,
+    colourants: z.array(
+      z.strictObject({
+        ...namedMass,
+        carrier: z.strictObject({ kind: z.enum(['fat', 'water', 'glycerol']), massG: mass }).optional(),
+      }),
+    ),
+    additions: z.array(z.strictObject(namedMass)),
+    batchG: mass,
+    batchMl: z.number(),
+    densityGPerMl: z.number(),
+    water: z
+      .strictObject({
+        lyeConcentrationPercent: z.number(),
+        waterPerLye: z.number(),
+        waterPercentOfFats: z.number(),
+      })
+      .meta({ description: 'The water in three ways' }),
+    superfat: z
+      .strictObject({ low: z.number(), high: z.number() })
+      .meta({ description: 'What lots within the published ranges are left with, per cent' }),
+  })
+  .meta({ id: 'BatchAmounts' });
+
+/** What one piece takes, and from what that is known. */
+const perPiece = z
+  .strictObject({
+    meanMl: z.number(),
+    spreadPercent: z.number().meta({ description: 'From piece to piece, one standard deviation' }),
+    averageErrorPercent: z.number().meta({ description: 'Of the mean, one standard deviation' }),
+    from: text,
+  })
+  .meta({ id: 'UsePerPiece' });
+
+/** How surely what is made reaches, and what is left over. */
+export const cover = z
+  .strictObject({
+    unit: z.enum(['g', 'pieces']),
+    wantedCertainty: z.number().min(0).max(1),
+    shortageChance: z.number().min(0).max(1),
+    leftover: band.meta({ description: 'In `unit`, usable: what stays in bowl and bag is not in it' }),
+    expectedLeftover: z.number(),
+    leftoverUses: z.array(text),
+    sizes: z
+      .array(z.strictObject({ certainty: z.number(), amount: z.number() }))
+      .meta({ description: 'What would have to be made to be this sure' }),
+    reaches: z
+      .array(z.strictObject({ certainty: z.number(), pieces: z.int() }))
+      .meta({ description: 'For how many pieces what is made reaches, this surely' }),
+  })
+  .meta({ id: 'Cover' });
+
+export const partAmounts = z
+  .strictObject({
+    part: key,
+    title: text,
+    kind: z.enum(['batch', 'melt-and-pour', 'decor']),
+    count: z.int().meta({ description: 'Pieces it is made for' }),
+    perPiece: perPiece.optional(),
+    neededMl: z.number().optional().meta({ description: 'In the pieces, without loss or reserve' }),
+    lossG: mass.optional().meta({ description: 'Stays in bowl, bag and pipette' }),
+    recipe: key.optional(),
+    batch: batchAmounts.optional(),
+    fragrance: text.optional(),
+    massG: mass.optional().meta({ description: 'Melt-and-pour base, or decor where its mass is known' }),
+    pieces: z.int().optional().meta({ description: 'Decor pieces to make, spares included' }),
+    material: key.optional().meta({ description: 'What melt-and-pour or decor is made from' }),
+    cover,
+    risks: z.array(risk),
+    cautions: z.array(caution),
+  })
+  .meta({ id: 'PartAmounts' });
+
+export const materialKinds = [
+  'fat',
+  'lye',
+  'water',
+  'hardener',
+  'fragrance',
+  'colourant',
+  'addition',
+  'base',
+  'decor',
+] as const;
+
+/** One thing to have before a run begins. */
+export const gatherLine = z
+  .strictObject({
+    key,
+    title: text,
+    kind: z.enum(materialKinds),
+    unit: z.enum(['g', 'piece']),
+    needed: z.number(),
+    onHand: z.number(),
+    toBuy: z.number().meta({ description: 'Missing, in `unit`, before rounding up to packs' }),
+    packs: z.array(z.strictObject({ size: z.number(), count: z.int(), price: z.number().optional() })),
+    price: z.number().optional().meta({ description: 'Of all packs to buy; absent: not known' }),
+    cautions: z.array(caution),
+  })
+  .meta({ id: 'GatherLine' });
+
+export const gatherList = z
+  .strictObject({
+    runs: z.array(key),
+    currency: text.optional(),
+    lines: z.array(gatherLine),
+    price: z.number().optional().meta({ description: 'Of all lines whose price is known' }),
+  })
+  .meta({ id: 'GatherList' });
+
+/** What one piece costs to make. */
+export const pieceCost = z
+  .strictObject({
+    currency: text.optional(),
+    perPiece: z.number().meta({ description: 'Materials used up, at their pack price, and hands-on work' }),
+    materials: z.number().meta({ description: 'Of `perPiece`' }),
+    work: z.number().meta({ description: 'Of `perPiece`' }),
+    handsOnMinPerPiece: z.number(),
+    drivers: z
+      .array(z.strictObject({ title: text, perPiece: z.number(), share: z.number() }))
+      .meta({ description: 'What it is made up of, dearest first' }),
+    unpriced: z.array(text).meta({ description: 'Not in it, because no price is known' }),
+  })
+  .meta({ id: 'PieceCost' });
+
+/** A batch sheet: everything to weigh, gather and pay for one or several runs. */
+export const amountsDocument = z
+  .strictObject({
+    schema: z.literal('benchtide.amounts/1'),
+    runs: z.array(
+      z.strictObject({
+        run: key,
+        title: text,
+        design: key,
+        count: z.int(),
+        amounts: z.array(partAmounts),
+        cost: pieceCost,
+        cautions: z.array(caution),
+      }),
+    ),
+    gather: gatherList,
+  })
+  .meta({ id: 'AmountsDocument' });
+
+export type Caution = z.infer<typeof caution>;
+export type Risk = z.infer<typeof risk>;
+export type BatchAmounts = z.infer<typeof batchAmounts>;
+export type Cover = z.infer<typeof cover>;
+export type PartAmounts = z.infer<typeof partAmounts>;
+export type MaterialKind = (typeof materialKinds)[number];
+export type GatherLine = z.infer<typeof gatherLine>;
+export type GatherList = z.infer<typeof gatherList>;
+export type PieceCost = z.infer<typeof pieceCost>;
+export type AmountsDocument = z.infer<typeof amountsDocument>;

@@ -1,0 +1,35 @@
+import { z } from 'zod';
+import { key, title } from './common.js';
+
+/** ISO 4217 code; every price of a workshop is in this currency. */
+export const currency = z
+  .string()
+  .regex(/^[A-Z]{3}$/, 'a currency code of three capitals such as EUR')
+  .optional()
+  .meta({ description: 'ISO 4217 code of all prices', examples: ['EUR'] });
+
+/**
+ * Something the workshop uses up: how much is there, how it is sold, what it costs.
+ * Its key is that of the fat, fragrance, colourant, addition or decor part it is; of its own are naoh, koh, water,
+ * sodium-lactate, salt, sugar, melt-and-pour and the acids.
+ */
+export const material = z
+  .strictObject({
+    key,
+    title: title.optional(),
+    unit: z.enum(['g', 'piece']).default('g'),
+    onHand: z.number().min(0).max(10_000_000).default(0).meta({ description: 'In its unit' }),
+    packs: z
+      .array(
+        z.strictObject({
+          size: z.number().positive().max(10_000_000).meta({ description: 'In its unit' }),
+          price: z.number().min(0).max(1_000_000).optional(),
+        }),
+      )
+      .max(6)
+      .default([])
+      .meta({ description: 'Sizes it is sold in' }),
+  })
+  .meta({ id: 'Material' });
+
+export type Material = z.infer<typeof material>;

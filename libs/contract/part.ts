@@ -1,0 +1,180 @@
+import { z } from 'zod';
+import { key, percent, title } from './common.js';
+
+/** How much of a part one piece takes, where it is not simply given in millilitres. */
+export const amountPerPiece = z
+  .discriminatedUnion('by', [
+    z.strictObject({
+      by: z.literal('cavity').meta({ description: 'A share of the cavity it is cast in' }),
+      fillPercent: percent(1, 100).default(100),
+    }),
+    z.strictObject({
+      by: z.literal('finished').meta({ description: 'The volume it is to have once it has shrunk' }),
+      ml: z.number().positive().max(50_000),
+      shrinkagePercent: percent(0, 30),
+    }),
+    z.strictObject({
+      by: z.literal('coat').meta({ description: 'An area dipped or covered, times a thickness' }),
+      areaCm2: z.number().positive().max(10_000),
+      thicknessMm: z.number().positive().max(50),
+    }),
+    z.strictObject({
+      by: z.literal('bead').meta({ description: 'A piped line: its length times its round section' }),
+      lengthMm: z.number().positive().max(100_000),
+      widthMm: z.number().positive().max(100),
+    }),
+    z.strictObject({
+      by: z.literal('weighing').meta({ description: 'What pieces took on the scales' }),
+      pieces: z.int().min(1).max(5000),
+      grams: z.number().positive().max(1_000_000).meta({ description: 'All these pieces together' }),
+    }),
+  ])
+  .meta({ id: 'AmountPerPiece' });
+
+const partBase = { key, title };
+
+const use = {
+  perPieceMl: z
+    .number()
+    .positive()
+    .max(50_000)
+    .optional()
+    .meta({ description: 'What one piece takes; or `amount` says how to work it out' }),
+  amount: amountPerPiece.optional(),
+  spreadPercent: percent(0.1, 50)
+    .default(4)
+    .meta({ description: 'Standard deviation of the amount from piece to piece' }),
+  averageErrorPercent: percent(0.1, 50)
+    .optional()
+    .meta({
+      description:
+        'Standard deviation of the amount itself: how far off all pieces may be together. ' +
+        'Absent: 1 for a cavity, 3 if given in mL, 10 for a coat or a bead',
+    }),
+};
+
+const grams = z.number().min(0).max(2000);
+
+/** What a batch loses on its way into the pieces. */
+const losses = z
+  .strictObject({
+    bowlG: grams.default(0),
+    bagG: grams.default(0),
+    pipetteG: grams.default(0),
+    trimmingPercent: percent(0, 60)
+      .default(0)
+      .meta({ description: 'Share of what is poured that is cut off' }),
+    spreadPercent: percent(0, 100)
+      .default(25)
+      .meta({ description: 'Standard deviation of what stays behind, from batch to batch' }),
+  })
+  .meta({ id: 'Losses' });
+
+const lossG = grams
+  .optional()
+  .meta({ description: 'Left in bowl, bag and pipette together; or `losses` says where' });
+
+/** Colour of a part: two layers from one recipe differ in it. */
+export const colourant = z
+  .strictObject({
+    key,
+    title,
+    percent: percent(0.01, 10).meta({ description: 'Of the fats' }),
+    carrier: z
+      .strictObject({
+        kind: z.enum(['fat', 'water', 'glycerol']),
+        perGram: z.number().min(0.1).max(20).meta({ description: 'Grams for each gram of colour' }),
+      })
+      .optional()
+      .meta({ description: 'What it is stirred into first' }),
+  })
+  .meta({ id: 'Colourant' });
+
+/** Says once how much a piece takes, and once what is lost. */
+const saidOnce = (part: {
+  readonly perPieceMl?: number | undefined;
+  readonly amount?: { readonly by: string } | undefined;
+  readonly lossG?: number | undefined;
+  readonly losses?: unknown;
+  readonly mould?: string | undefined;
+}): string | undefined => {
+  const { perPieceMl, amount, lossG, losses: lost, mould } = part;
+  if ((perPieceMl === undefined) === (amount === undefined)) return 'amount';
+  if (amount?.by === 'cavity' && mould === undefined) return 'mould';
+  if (lossG !== undefined && lost !== undefined) return 'losses';
+  return undefined;
+};
+
+const onceMessages: Readonly<Record<string, string>> = {
+  amount: 'either perPieceMl or amount is needed, and not both',
+  mould: 'an amount by cavity needs the mould whose cavity it is',
+  losses: 'what is lost is told twice; give lossG or losses',
+};
+
+const once = (part: Parameters<typeof saidOnce>[0], context: z.RefinementCtx): void => {
+  const field = saidOnce(part);
+  if (field !== undefined) {
+    context.addIssue({ code: 'custom', path: [field], message: onceMessages[field] ?? field });
+  }
+};
+
+/** A part cast, dipped or piped from a batch of batter. */
+export const batchPart = z
+  .strictObject({
+    ...partBase,
+    kind: z.literal('batch'),
+    recipe: key,
+    ...use,
+    colourants: z.array(colourant).max(10).default([]),
+    mould: key.optional().meta({
+      description:
+        'The mould whose cavity holds it from pour to unmould; parts with the same mould share the cavity',
+    }),
+    piecesPerCavity: z
+      .int()
+      .min(1)
+      .max(200)
+      .default(1)
+      .meta({ description: 'Bars cut from one loaf, for example' }),
+    lossG,
+    losses: losses.optional(),
+  })
+  .superRefine(once)
+  .meta({ id: 'BatchPart' });
+
+/** A part from melt-and-pour base. */
+export const meltPart = z
+  .strictObject({
+    ...partBase,
+    kind: z.literal('melt-and-pour'),
+    material: key.default('melt-and-pour').meta({ description: 'The base, among the materials' }),
+    ...use,
+    lossG,
+    losses: losses.optional(),
+  })
+  .superRefine(once)
+  .meta({ id: 'MeltAndPourPart' });
+
+/** Something set into or onto the piece, made before or bought. */
+export const decorPart = z
+  .strictObject({
+    ...partBase,
+    kind: z.literal('decor'),
+    perPiece: z.int().min(1).max(200),
+    eachG: z.number().positive().max(500).optional(),
+    breakagePercent: percent(0, 50)
+      .default(4)
+      .meta({ description: 'Share that breaks or is lost before it sits' }),
+    material: key.optional().meta({
+      description: 'What it is pressed from, among the materials; absent: it is bought by the piece',
+    }),
+  })
+  .meta({ id: 'DecorPart' });
+
+export const part = z.discriminatedUnion('kind', [batchPart, meltPart, decorPart]).meta({ id: 'Part' });
+
+export type AmountPerPiece = z.infer<typeof amountPerPiece>;
+export type BatchPart = z.infer<typeof batchPart>;
+export type MeltPart = z.infer<typeof meltPart>;
+export type DecorPart = z.infer<typeof decorPart>;
+export type Part = z.infer<typeof part>;

@@ -1,0 +1,75 @@
+import { beadMl, coatMl, freshVolume, weighedMl } from '#chemistry';
+import type { BatchPart, MeltPart } from '#contract';
+
+/** What a part needs besides itself to say how much a piece takes. */
+export interface UseSurroundings {
+  /** Of the mould it is cast in. */
+  readonly cavityMl?: number | undefined;
+  /** Of the batter or the melted base. */
+  readonly densityGPerMl: number;
+}
+
+export interface ExpectedUse {
+  readonly meanMl: number;
+  /** One standard deviation of that mean. */
+  readonly averageErrorPercent: number;
+  /** How the figure came about, for the batch sheet. */
+  readonly from: string;
+}
+
+/**
+ * What one piece takes of a part before anything was logged, and how well that is known.
+ * The defaults of the latter are common practice, no source: a cavity is as good as its water weighing, a figure in
+ * millilitres was measured on a few pieces, and a coat or a bead worked out from its size is a guess.
+ */
+export function expectedUse(part: BatchPart | MeltPart, around: UseSurroundings): ExpectedUse {
+  const { meanMl, averageErrorPercent, from } = workedOut(part, around);
+  return { meanMl, averageErrorPercent: part.averageErrorPercent ?? averageErrorPercent, from };
+}
+
+function workedOut(part: BatchPart | MeltPart, { cavityMl, densityGPerMl }: UseSurroundings): ExpectedUse {
+  const { amount, perPieceMl } = part;
+  if (amount === undefined) {
+    if (perPieceMl === undefined) throw new Error(`${part.key} has no amount: check it first`);
+    return { meanMl: perPieceMl, averageErrorPercent: 3, from: `${shown(perPieceMl)} mL as written` };
+  }
+  switch (amount.by) {
+    case 'cavity': {
+      if (part.kind !== 'batch' || cavityMl === undefined) throw new Error(`${part.key} has no cavity`);
+      return {
+        meanMl: (cavityMl * amount.fillPercent) / 100 / part.piecesPerCavity,
+        averageErrorPercent: 1,
+        from: `${shown(amount.fillPercent)} % of a cavity of ${shown(cavityMl)} mL`,
+      };
+    }
+    case 'finished':
+      return {
+        meanMl: freshVolume(amount.ml, amount.shrinkagePercent),
+        averageErrorPercent: 3,
+        from: `${shown(amount.ml)} mL once it has shrunk by ${shown(amount.shrinkagePercent)} %`,
+      };
+    case 'coat':
+      return {
+        meanMl: coatMl(amount),
+        averageErrorPercent: 10,
+        from: `${shown(amount.areaCm2)} cm² × ${shown(amount.thicknessMm)} mm`,
+      };
+    case 'bead':
+      return {
+        meanMl: beadMl(amount),
+        averageErrorPercent: 10,
+        from: `a bead ${shown(amount.lengthMm)} mm long and ${shown(amount.widthMm)} mm wide`,
+      };
+    case 'weighing':
+      return {
+        meanMl: weighedMl(amount.grams / amount.pieces, densityGPerMl),
+        // The spread of one piece shrinks with the number weighed; the scales and the hand of that day stay.
+        averageErrorPercent: Math.hypot(part.spreadPercent / Math.sqrt(amount.pieces), 1),
+        from: `${String(amount.pieces)} pieces weighed: ${shown(amount.grams)} g`,
+      };
+  }
+}
+
+function shown(value: number): string {
+  return String(Number(value.toFixed(1)));
+}

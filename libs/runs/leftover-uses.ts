@@ -1,0 +1,42 @@
+import type { BatchPart, MeltPart } from '#contract';
+import { cavityMl } from './cavity-of-mould.js';
+import type { RunWorkings } from './workings.js';
+
+/** Less is not worth a bag: common practice, no source. */
+const WORTH_KEEPING_G = 10;
+
+/**
+ * Where a leftover can go: small moulds, or soap dough for the decor of a later run.
+ * @param leftoverG expected
+ */
+export function leftoverUses(
+  part: BatchPart | MeltPart,
+  leftoverG: number,
+  densityGPerMl: number,
+  run: RunWorkings,
+): string[] {
+  if (leftoverG < WORTH_KEEPING_G) return [];
+  if (part.kind === 'melt-and-pour') return ['let it set and melt it again next time'];
+  return [...smallMoulds(leftoverG / densityGPerMl, run), dough(leftoverG, run)];
+}
+
+function smallMoulds(leftoverMl: number, run: RunWorkings): string[] {
+  const fitting = [...run.moulds.values()]
+    .map((mould) => ({ mould, cavities: Math.floor(leftoverMl / cavityMl(mould)) }))
+    .filter(({ cavities }) => cavities > 0)
+    .sort((a, b) => cavityMl(b.mould) - cavityMl(a.mould));
+  return fitting
+    .slice(0, 1)
+    .map(({ mould, cavities }) =>
+      cavities === 1
+        ? `it fills one cavity of “${mould.title}”`
+        : `it fills ${String(Math.min(cavities, mould.cavities))} cavities of “${mould.title}”`,
+    );
+}
+
+function dough(leftoverG: number, run: RunWorkings): string {
+  const decor = run.design.parts.find((p) => p.kind === 'decor' && p.material !== undefined);
+  if (decor?.kind !== 'decor' || decor.eachG === undefined) return 'keep it airtight as soap dough';
+  const pieces = Math.floor(leftoverG / decor.eachG);
+  return `keep it airtight as soap dough: about ${String(pieces)} of “${decor.title}”`;
+}

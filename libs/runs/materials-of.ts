@@ -1,0 +1,101 @@
+import type { BatchAmounts, GatherLine, MaterialKind, PartAmounts } from '#contract';
+
+/** One material and how much of it something takes. */
+export interface MaterialUse {
+  readonly key: string;
+  readonly title: string;
+  readonly kind: MaterialKind;
+  readonly unit: GatherLine['unit'];
+  readonly amount: number;
+}
+
+/**
+ * What the parts of a run are made from, one entry per material, in the order of a bench: fats, lye, water, the rest.
+ * @param fragranceKeys key of the fragrance among the materials, by recipe
+ */
+export function materialsOf(
+  amounts: readonly PartAmounts[],
+  fragranceKeys: ReadonlyMap<string, string>,
+): MaterialUse[] {
+  return summed(amounts.flatMap((part) => ofPart(part, fragranceKeys)));
+}
+
+/** The same materials from several lists as one. */
+export function summed(uses: readonly MaterialUse[]): MaterialUse[] {
+  const byName = new Map<string, MaterialUse>();
+  for (const use of uses) {
+    if (use.amount === 0) continue;
+    const name = `${use.unit} ${use.key}`;
+    const before = byName.get(name);
+    byName.set(name, before === undefined ? use : { ...before, amount: before.amount + use.amount });
+  }
+  return [...byName.values()].sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
+}
+
+const order: readonly MaterialKind[] = [
+  'fat',
+  'lye',
+  'water',
+  'hardener',
+  'addition',
+  'fragrance',
+  'colourant',
+  'base',
+  'decor',
+];
+
+const carriers = {
+  fat: { key: 'carrier-oil', title: 'Oil to stir colours into', kind: 'fat' },
+  water: { key: 'water', title: 'Water, distilled', kind: 'water' },
+  glycerol: { key: 'glycerol', title: 'Glycerol', kind: 'addition' },
+} as const;
+
+function ofPart(part: PartAmounts, fragranceKeys: ReadonlyMap<string, string>): MaterialUse[] {
+  if (part.batch !== undefined) {
+    const key = fragranceKeys.get(part.recipe ?? '') ?? 'fragrance';
+    return ofBatch(part.batch, { key, title: part.fragrance ?? 'Fragrance' });
+  }
+  if (part.kind === 'melt-and-pour') {
+    return [grams('base', part.material ?? 'melt-and-pour', 'Melt-and-pour base', part.massG ?? 0)];
+  }
+  const { material, massG, pieces = 0 } = part;
+  if (material !== undefined && massG !== undefined) {
+    return [grams('decor', material, `${part.title}: what it is pressed from`, massG)];
+  }
+  return [{ key: material ?? part.part, title: part.title, kind: 'decor', unit: 'piece', amount: pieces }];
+}
+
+function ofBatch(
+  batch: BatchAmounts,
+  fragrance: { readonly key: string; readonly title: string },
+): MaterialUse[] {
+  return [
+    ...batch.fats.map(({ fat, title, massG }) => grams('fat', fat, title, massG)),
+    grams('lye', 'naoh', 'Lye: sodium hydroxide (NaOH)', batch.naohG),
+    grams('lye', 'koh', 'Lye: potassium hydroxide (KOH)', batch.kohG),
+    grams('water', 'water', 'Water, distilled', batch.waterG),
+    grams('hardener', 'sodium-lactate', 'Sodium lactate, 60 % solution', batch.sodiumLactateG),
+    grams('hardener', 'salt', 'Salt', batch.saltG),
+    grams('hardener', 'sugar', 'Sugar', batch.sugarG),
+    ...batch.acids.map(({ key, title, massG }) => grams('addition', key, title, massG)),
+    ...batch.additions.map(({ key, title, massG }) => grams('addition', key, title, massG)),
+    grams('fragrance', fragrance.key, fragrance.title, batch.fragranceG),
+    ...batch.colourants.flatMap(({ key, title, massG, carrier }) => [
+      grams('colourant', key, title, massG),
+      ...(carrier === undefined
+        ? []
+        : [
+            grams(
+              carriers[carrier.kind].kind,
+              carriers[carrier.kind].key,
+              carriers[carrier.kind].title,
+              carrier.massG,
+            ),
+          ]),
+    ]),
+  ];
+}
+
+function grams(kind: MaterialKind, key: string, title: string, amount: number): MaterialUse {
+  return { key, title, kind, unit: 'g', amount };
+}
