@@ -1,17 +1,27 @@
 import type { Issue } from '#units';
 import type { FatFacts } from './fat-facts.js';
+import { questionsAbout } from './questions-about.js';
 import { fattyAcidMolarMass } from './molar-mass.js';
 
 /** Rounding on a supplier's sheet may carry a profile this far over 100 %. */
 const PROFILE_CEILING = 100.5;
 
 /**
- * Whether a fat's figures can be those of a fat.
- * @returns issues, paths from the fat itself; none when it can be used:
- * `fat.saponification-disordered`, `fat.unknown-fatty-acid`, `fat.fatty-acids-over-100`, `fat.density-out-of-range`
+ * Whether a fat's figures can be those of a fat, and whether they are likely.
+ * @returns issues, paths from the fat itself; none when it can be used. Refused outright:
+ * `fat.saponification-disordered`, `fat.unknown-fatty-acid`, `fat.fatty-acids-over-100`,
+ * `fat.density-out-of-range`, `fat.expansion-out-of-range`, `fat.iodine-disordered`,
+ * `fat.unsaponifiable-disordered`. If none of these, the questions of `questionsAbout`, unless the fat is
+ * `confirmed`
  */
 export function checkFat(fat: FatFacts): Issue[] {
-  return [...saponificationIssues(fat), ...profileIssues(fat), ...densityIssues(fat)];
+  const refusals = [
+    ...saponificationIssues(fat),
+    ...profileIssues(fat),
+    ...numberIssues(fat),
+    ...limitIssues(fat),
+  ];
+  return refusals.length > 0 || fat.confirmed === true ? refusals : questionsAbout(fat);
 }
 
 function saponificationIssues(fat: FatFacts): Issue[] {
@@ -51,15 +61,61 @@ function profileIssues(fat: FatFacts): Issue[] {
   return issues;
 }
 
-function densityIssues(fat: FatFacts): Issue[] {
-  if (fat.densityGPerMl >= 0.8 && fat.densityGPerMl <= 1.05) return [];
-  return [
-    {
-      code: 'fat.density-out-of-range',
-      path: ['densityGPerMl'],
-      message: `“${fat.title}” has a density of ${String(fat.densityGPerMl)} g/mL; 0.8 to 1.05 are accepted.`,
-      value: fat.densityGPerMl,
-      accepted: '0.8 to 1.05 g/mL',
-    },
-  ];
+/** What a liquid fat's numbers may be; wide, for this is where a slip of the point or the unit shows. */
+const numbers = [
+  {
+    field: 'densityGPerMl',
+    code: 'fat.density-out-of-range',
+    name: 'a density',
+    low: 0.8,
+    high: 1.05,
+    unit: 'g/mL',
+  },
+  {
+    field: 'expansionGPerMlPerC',
+    code: 'fat.expansion-out-of-range',
+    name: 'an expansion',
+    low: 0.0003,
+    high: 0.0015,
+    unit: 'g/mL per °C',
+  },
+] as const;
+
+function numberIssues(fat: FatFacts): Issue[] {
+  return numbers
+    .filter(({ field, low, high }) => !(fat[field] >= low && fat[field] <= high))
+    .map(({ field, code, name, low, high, unit }) => ({
+      code,
+      path: [field],
+      message: `“${fat.title}” has ${name} of ${String(fat[field])} ${unit}; ${String(low)} to ${String(high)} are accepted.`,
+      value: fat[field],
+      accepted: `${String(low)} to ${String(high)} ${unit}`,
+    }));
+}
+
+const limits = [
+  { field: 'iodine', code: 'fat.iodine-disordered', name: 'the iodine values', top: 250, unit: 'g/100 g' },
+  {
+    field: 'unsaponifiablePercent',
+    code: 'fat.unsaponifiable-disordered',
+    name: 'the unsaponifiable shares',
+    top: 60,
+    unit: '%',
+  },
+] as const;
+
+function limitIssues(fat: FatFacts): Issue[] {
+  return limits.flatMap(({ field, code, name, top, unit }) => {
+    const given = fat[field];
+    if (given === undefined || (given.low >= 0 && given.low <= given.high && given.high <= top)) return [];
+    return [
+      {
+        code,
+        path: [field],
+        message: `“${fat.title}” has ${name} ${String(given.low)} and ${String(given.high)} ${unit}; they must rise from low to high, within 0 to ${String(top)}.`,
+        value: given,
+        accepted: `0 ≤ low ≤ high ≤ ${String(top)} ${unit}`,
+      },
+    ];
+  });
 }

@@ -1,20 +1,77 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   fattyAcidMolarMass,
   saponificationValueByTitration,
+  saponificationValueOfFreeAcids,
   theoreticalSaponificationValue,
 } from '#chemistry';
 
-describe('theoreticalSaponificationValue', () => {
+const values = [
+  ['theoreticalSaponificationValue', theoreticalSaponificationValue],
+  ['saponificationValueOfFreeAcids', saponificationValueOfFreeAcids],
+] as const;
+
+const acid = fc
+  .tuple(fc.integer({ min: 6, max: 24 }), fc.integer({ min: 0, max: 2 }))
+  .map(([carbons, bonds]) => `C${String(carbons)}:${String(bonds)}`);
+const profile = fc.dictionary(acid, fc.double({ min: 0.01, max: 100, noNaN: true }), {
+  minKeys: 1,
+  maxKeys: 8,
+  noNullPrototype: true,
+});
+
+describe.each(values)('%s', (_, valueOf) => {
+  it('falls as the chain grows longer', () => {
+    const grown = fc.tuple(
+      fc.integer({ min: 6, max: 23 }),
+      fc.integer({ min: 0, max: 2 }),
+      fc.integer({ min: 1, max: 10 }),
+    );
+    fc.assert(
+      fc.property(grown, ([carbons, bonds, more]) => {
+        const short = valueOf({ [`C${String(carbons)}:${String(bonds)}`]: 1 });
+        expect(valueOf({ [`C${String(carbons + more)}:${String(bonds)}`]: 1 })).toBeLessThan(short);
+      }),
+    );
+  });
+
   it('reads shares as proportions', () => {
-    const halves = theoreticalSaponificationValue({ 'C16:0': 1, 'C18:1': 1 });
-    expect(theoreticalSaponificationValue({ 'C16:0': 40, 'C18:1': 40 })).toBeCloseTo(halves, 9);
+    fc.assert(
+      fc.property(profile, fc.double({ min: 0.01, max: 100, noNaN: true }), (acids, factor) => {
+        const scaled = Object.fromEntries(Object.entries(acids).map(([name, w]) => [name, w * factor]));
+        expect(Math.abs(valueOf(scaled) / valueOf(acids) - 1)).toBeLessThan(1e-9);
+      }),
+    );
+  });
+
+  it('lies between the values of its acids', () => {
+    fc.assert(
+      fc.property(profile, (acids) => {
+        const pure = Object.keys(acids).map((name) => valueOf({ [name]: 1 }));
+        expect(valueOf(acids)).toBeGreaterThan(Math.min(...pure) * (1 - 1e-9));
+        expect(valueOf(acids)).toBeLessThan(Math.max(...pure) * (1 + 1e-9));
+      }),
+    );
   });
 
   it('throws on what is no profile', () => {
-    expect(() => theoreticalSaponificationValue({ oleic: 100 })).toThrow('oleic');
-    expect(() => theoreticalSaponificationValue({ 'C18:1': -1 })).toThrow('-1');
-    expect(() => theoreticalSaponificationValue({})).toThrow(RangeError);
+    expect(() => valueOf({ oleic: 100 })).toThrow('oleic');
+    expect(() => valueOf({ 'C18:1': -1 })).toThrow('-1');
+    expect(() => valueOf({})).toThrow(RangeError);
+  });
+});
+
+/** Bound as glycerides, acids weigh C₃H₂ more for every three, 38.05 g/mol, and so need less for each gram. */
+describe('free acids and their glycerides', () => {
+  it('differ by the weight of the glycerol bound', () => {
+    fc.assert(
+      fc.property(profile, (acids) => {
+        const free = saponificationValueOfFreeAcids(acids);
+        const bound = theoreticalSaponificationValue(acids);
+        expect((3 * 56105.3) / bound - (3 * 56105.3) / free).toBeCloseTo(38.05, 2);
+      }),
+    );
   });
 });
 

@@ -10,18 +10,18 @@ import { fattyAcidMolarMass, molarMass } from './molar-mass.js';
  * @throws RangeError on an unknown name, a negative share, or no share at all: check the fat first
  */
 export function theoreticalSaponificationValue(fattyAcids: Readonly<Record<string, number>>): number {
-  let mass = 0;
-  let moles = 0;
-  for (const [name, share] of Object.entries(fattyAcids)) {
-    const molar = fattyAcidMolarMass(name);
-    if (molar === undefined) throw new RangeError(`“${name}” is not a fatty acid such as C18:1`);
-    if (!(share >= 0)) throw new RangeError(`the share of ${name} is ${String(share)}; accepted: 0 or more`);
-    mass += share;
-    moles += share / molar;
-  }
-  if (moles === 0) throw new RangeError('a fat without fatty acids has no theoretical saponification value');
-  const triglyceride = (3 * mass) / moles + molarMass.glycerol - 3 * molarMass.water;
+  const triglyceride = 3 * meanMolarMass(fattyAcids) + molarMass.glycerol - 3 * molarMass.water;
   return (3 * 1000 * molarMass.koh) / triglyceride;
+}
+
+/**
+ * Saponification value of free fatty acids, which is their acid value: SV = 1000 · M(KOH) / M̄ [S2].
+ * @param fattyAcids as for `theoreticalSaponificationValue`
+ * @returns mg KOH per g
+ * @throws RangeError as there
+ */
+export function saponificationValueOfFreeAcids(fattyAcids: Readonly<Record<string, number>>): number {
+  return (1000 * molarMass.koh) / meanMolarMass(fattyAcids);
 }
 
 /** A back titration: fat boiled with KOH, the rest of the KOH titrated, beside a blank without fat. */
@@ -50,4 +50,19 @@ export function saponificationValueByTitration(titration: Titration): Result<num
     value: titration,
     accepted: '0 ≤ back ≤ blank; mass and strength above 0',
   });
+}
+
+/** M̄ in g/mol: total mass over total amount. */
+function meanMolarMass(fattyAcids: Readonly<Record<string, number>>): number {
+  let mass = 0;
+  let moles = 0;
+  for (const [name, share] of Object.entries(fattyAcids)) {
+    const molar = fattyAcidMolarMass(name);
+    if (molar === undefined) throw new RangeError(`“${name}” is not a fatty acid such as C18:1`);
+    if (!(share >= 0)) throw new RangeError(`the share of ${name} is ${String(share)}; accepted: 0 or more`);
+    mass += share;
+    moles += share / molar;
+  }
+  if (moles === 0) throw new RangeError('a fat without fatty acids has no theoretical saponification value');
+  return mass / moles;
 }

@@ -1,12 +1,32 @@
 import { z } from 'zod';
 import { key, percent, title } from './common.js';
 
+/** What a fat is made of. */
+export const fatKind = z
+  .enum(['triglyceride', 'wax', 'fatty-acid'])
+  .meta({ description: 'Esters of glycerol, esters of long alcohols, or acids that are free already' });
+
+const rising = { message: 'low ≤ high is needed' };
+
+/** Grams of iodine per 100 g. */
+export const iodineValue = z
+  .strictObject({ low: z.number().min(0).max(250), high: z.number().min(0).max(250) })
+  .refine(({ low, high }) => low <= high, rising)
+  .meta({ description: 'Iodine value, g per 100 g; both alike when the sheet gives one figure' });
+
+/** Share of a fat that no lye turns into soap. */
+export const unsaponifiable = z
+  .strictObject({ low: percent(0, 60), high: percent(0, 60) })
+  .refine(({ low, high }) => low <= high, rising)
+  .meta({ description: 'Unsaponifiable matter, per cent; from 0 when the sheet says “at most”' });
+
 /** A fat of the maker's own, from a supplier's sheet. Shipped fats need no entry. */
 export const fat = z
   .strictObject({
     key,
     title,
     inci: z.string().max(120).optional(),
+    kind: fatKind.optional().meta({ description: 'A triglyceride unless said otherwise' }),
     saponificationMgKohPerG: z
       .strictObject({
         low: z.number().min(20).max(600),
@@ -14,15 +34,23 @@ export const fat = z
         high: z.number().min(20).max(600),
       })
       .refine((s) => s.low <= s.used && s.used <= s.high, { message: 'low ≤ used ≤ high is needed' }),
+    iodine: iodineValue.optional(),
+    unsaponifiablePercent: unsaponifiable.optional(),
     fattyAcidsPercent: z.record(z.string(), percent(0, 100)).meta({
-      description: 'Share of total fatty acids by carbon count, such as C18:1',
+      description: 'Share of total fatty acids by carbon count, such as C18:1; empty for a wax',
       examples: [{ 'C18:1': 70 }],
     }),
-    densityGPerMl: z
-      .number()
-      .min(0.8)
-      .max(1.05)
-      .meta({ description: 'At 20 °C, or as liquid nearest to it' }),
+    densityGPerMl: z.number().min(0.8).max(1.05).meta({
+      description:
+        'As a liquid at 20 °C. For a fat that is solid there: its liquid density, and 0.00064 more for each °C above 20 at which that was measured',
+    }),
+    expansionGPerMlPerC: z.number().min(0.0003).max(0.0015).optional().meta({
+      description: 'How much the density falls for each °C; that of triglycerides, 0.00064, unless given',
+    }),
+    behaviour: z.string().max(300).optional().meta({ description: 'What it does in batter and bar' }),
+    confirmed: z.boolean().optional().meta({
+      description: 'The sheet was read again: figures that are possible but unlikely are as it says',
+    }),
     source: z.string().max(200).meta({ description: 'Where these figures come from' }),
   })
   .meta({ id: 'Fat' });

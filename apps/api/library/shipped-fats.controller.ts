@@ -1,27 +1,35 @@
 import { Controller, Get } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { shippedFats } from '#chemistry';
+import { shippedFats, type ShippedFatFacts } from '#chemistry';
 import { shippedFat, type ShippedFat } from '#contract';
-import { evidenceText } from '#units';
+import { evidenceText, type Evidence } from '#units';
 import { Documents } from '../docs/documented.js';
 
-/** The fats that ship with the program, with the evidence behind their figures. */
+/** The fats that ship with the program, with the evidence behind each of their figures. */
 @ApiTags('fats')
 @Controller('shipped-fats')
 export class ShippedFatsController {
   @Get()
   @Documents({ summary: 'The fats that need no entry of their own', answer: shippedFat, list: true })
   list(): ShippedFat[] {
-    return shippedFats.map(
-      ({ key, title, inci, saponificationMgKohPerG, densityGPerMl, fattyAcidsPercent, evidence }) => ({
-        key,
-        title,
-        inci,
-        saponificationMgKohPerG,
-        densityGPerMl,
-        fattyAcidsPercent,
-        evidence: evidenceText(evidence),
-      }),
-    );
+    return shippedFats.map(shown);
   }
+}
+
+/** All that is known, but for the tags, which only rules read. */
+function shown({ tags: _tags, confirmed: _confirmed, evidence, ...facts }: ShippedFatFacts): ShippedFat {
+  const text = (figure: Evidence | undefined) => (figure === undefined ? undefined : evidenceText(figure));
+  return {
+    ...facts,
+    evidence: {
+      saponification: evidenceText(evidence.saponification),
+      density: evidenceText(evidence.density),
+      expansion: evidenceText(evidence.expansion),
+      fattyAcids: text(evidence.fattyAcids),
+      iodine: text(evidence.iodine),
+      unsaponifiable: text(evidence.unsaponifiable),
+      inci: text(evidence.inci),
+      behaviour: evidenceText(evidence.behaviour),
+    },
+  };
 }

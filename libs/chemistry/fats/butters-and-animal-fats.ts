@@ -1,13 +1,18 @@
+import { cocoaButter, codexAnimalFats, codexShea, codexSheaRecalled, tradeSheets } from './sources.js';
 import type { StandardFat } from './standard-fat.js';
 
 /** Butters and animal fats: hard soap from palmitic and stearic acid. */
 export const buttersAndAnimalFats: readonly StandardFat[] = [
   {
     // Up to 19 % of shea is unsaponifiable, so lots differ more than in any other fat: use the certificate.
+    // Its standard has two densities: 0.91 to 0.98 at 20 °C, where shea is partly solid, and this one at 40 °C,
+    // where it is the liquid that goes into a batter.
     key: 'shea-butter',
     title: 'Shea butter, unrefined',
     inci: 'Butyrospermum Parkii Butter',
     saponification: [160, 195],
+    iodine: [30, 75],
+    unsaponifiable: [1, 19],
     relativeDensity: { range: [0.89, 0.93], sampleC: 40, waterC: 20 },
     acids: {
       'C12:0': [0, 1],
@@ -21,8 +26,21 @@ export const buttersAndAnimalFats: readonly StandardFat[] = [
       'C20:0': [0, 3.5],
     },
     tags: ['butter'],
-    source: 'CXS 325R-2017, Table 2 [S10]; fatty acids recalled',
-    evidence: 'from memory',
+    behaviour:
+      'A creamy, lasting bar; what is unsaponifiable stays in it as extra superfat. Melted slowly and not cooled too far, or it turns grainy.',
+    evidence: { figures: codexShea, fattyAcids: codexSheaRecalled },
+  },
+  {
+    key: 'shea-butter-refined',
+    title: 'Shea butter, refined',
+    inci: 'Butyrospermum Parkii Butter',
+    saponification: [178, 190],
+    iodine: [45, 70],
+    unsaponifiable: [2, 8],
+    acids: { 'C16:0': [3, 7], 'C18:0': [35, 48], 'C18:1': [40, 52], 'C18:2': [4, 8], 'C20:0': [0.5, 2] },
+    tags: ['butter'],
+    behaviour: 'Like unrefined shea, whiter and without its smell.',
+    evidence: { figures: tradeSheets },
   },
   {
     key: 'cocoa-butter',
@@ -30,6 +48,7 @@ export const buttersAndAnimalFats: readonly StandardFat[] = [
     inci: 'Theobroma Cacao Seed Butter',
     saponification: [188, 198],
     iodine: [33, 42],
+    unsaponifiable: [0, 0.7],
     acids: {
       'C14:0': [0, 0.1],
       'C16:0': [23, 30],
@@ -40,14 +59,53 @@ export const buttersAndAnimalFats: readonly StandardFat[] = [
       'C20:0': [0, 1.5],
     },
     tags: ['butter'],
-    source: 'CXS 86-1981 and USP-NF [S11], recalled; density by Lund’s relation [S5]',
-    evidence: 'from memory',
+    behaviour:
+      'Very hard and brittle in large shares, low lather; it speeds trace and sets early in a cool batter.',
+    evidence: { figures: cocoaButter },
+  },
+  {
+    key: 'mango-butter',
+    title: 'Mango butter',
+    inci: 'Mangifera Indica Seed Butter',
+    saponification: [185, 198],
+    iodine: [39, 55],
+    unsaponifiable: [0, 3],
+    acids: { 'C16:0': [5, 11], 'C18:0': [34, 48], 'C18:1': [36, 50], 'C18:2': [2, 8], 'C20:0': [1, 3] },
+    tags: ['butter'],
+    behaviour: 'Hard and creamy, between shea and cocoa butter; it speeds trace a little.',
+    evidence: { figures: tradeSheets },
+  },
+  {
+    key: 'kokum-butter',
+    title: 'Kokum butter',
+    inci: 'Garcinia Indica Seed Butter',
+    saponification: [185, 193],
+    iodine: [32, 40],
+    unsaponifiable: [0, 1.5],
+    acids: { 'C16:0': [2, 8], 'C18:0': [50, 60], 'C18:1': [35, 42], 'C18:2': [0, 2], 'C20:0': [0, 1] },
+    tags: ['butter'],
+    behaviour:
+      'The hardest of the butters; it sets in the bowl below about 40 °C and makes a brittle bar beyond a tenth of the fats.',
+    evidence: { figures: tradeSheets },
+  },
+  {
+    key: 'neem',
+    title: 'Neem oil',
+    inci: 'Melia Azadirachta Seed Oil',
+    saponification: [180, 205],
+    iodine: [65, 80],
+    acids: { 'C16:0': [14, 22], 'C18:0': [13, 22], 'C18:1': [43, 60], 'C18:2': [8, 19], 'C20:0': [0.8, 2] },
+    behaviour:
+      'A firm bar with a strong smell that outlives the cure; a few per cent is usual. Some suppliers’ sheets advise against it in pregnancy.',
+    evidence: { figures: tradeSheets },
   },
   {
     key: 'lard',
     title: 'Lard',
     inci: 'Adeps Suillus',
     saponification: [192, 203],
+    iodine: [55, 65],
+    unsaponifiable: [0, 1],
     relativeDensity: { range: [0.896, 0.904], sampleC: 40, waterC: 20 },
     acids: {
       'C12:0': [0, 0.5],
@@ -63,14 +121,16 @@ export const buttersAndAnimalFats: readonly StandardFat[] = [
       'C20:0': [0, 1],
       'C20:1': [0, 1.5],
     },
-    source: 'CXS 211-1999, Table 1 and appendix [S9], recalled',
-    evidence: 'from memory',
+    behaviour: 'Slow to trace, white, hard and mild with a creamy lather; easy to work with.',
+    evidence: { figures: codexAnimalFats },
   },
   {
     key: 'tallow',
     title: 'Tallow',
     inci: 'Adeps Bovis',
     saponification: [190, 202],
+    iodine: [40, 53],
+    unsaponifiable: [0, 1.2],
     relativeDensity: { range: [0.894, 0.904], sampleC: 40, waterC: 20 },
     acids: {
       'C12:0': [0, 0.5],
@@ -87,7 +147,7 @@ export const buttersAndAnimalFats: readonly StandardFat[] = [
       'C20:0': [0, 0.5],
       'C20:1': [0, 0.5],
     },
-    source: 'CXS 211-1999, Table 1 and appendix [S9], recalled',
-    evidence: 'from memory',
+    behaviour: 'A hard, lasting, white bar; it thickens the batter as it cools below about 40 °C.',
+    evidence: { figures: codexAnimalFats },
   },
 ];

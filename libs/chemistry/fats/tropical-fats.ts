@@ -1,12 +1,15 @@
+import { codexOils, codexOilsRecalled, mediumChain } from './sources.js';
 import type { StandardFat } from './standard-fat.js';
 
-/** Fats of palms: lauric ones that harden fast and lather, and palm oil. */
+/** Fats of palms: lauric ones that harden fast and lather, and those of the palm fruit. */
 export const tropicalFats: readonly StandardFat[] = [
   {
     key: 'coconut',
     title: 'Coconut oil',
     inci: 'Cocos Nucifera Oil',
     saponification: [248, 265],
+    iodine: [6.3, 10.6],
+    unsaponifiable: [0, 1.5],
     relativeDensity: { range: [0.908, 0.921], sampleC: 40, waterC: 20 },
     acids: {
       'C6:0': [0, 0.7],
@@ -22,14 +25,17 @@ export const tropicalFats: readonly StandardFat[] = [
       'C20:0': [0, 0.2],
       'C20:1': [0, 0.2],
     },
-    source: 'CXS 210-1999 as amended to 2022, Tables 1 and 2 [S7]',
-    evidence: 'published',
+    behaviour:
+      'Hardens fast and lathers in any water; a bar with much of it is hard, soluble and drying, so it gets more superfat.',
+    evidence: { figures: codexOils },
   },
   {
     key: 'palm-kernel',
     title: 'Palm kernel oil',
     inci: 'Elaeis Guineensis Kernel Oil',
     saponification: [230, 254],
+    iodine: [14.1, 21],
+    unsaponifiable: [0, 1],
     relativeDensity: { range: [0.899, 0.914], sampleC: 40, waterC: 20 },
     acids: {
       'C6:0': [0, 0.8],
@@ -47,14 +53,17 @@ export const tropicalFats: readonly StandardFat[] = [
       'C20:1': [0, 0.2],
       'C22:0': [0, 0.2],
     },
-    source: 'CXS 210-1999 as amended to 2022, Tables 1 and 2 [S7]; saponification value and density recalled',
-    evidence: 'from memory',
+    behaviour:
+      'Much like coconut oil, a little milder and a little slower; it speeds trace in larger shares.',
+    evidence: { figures: codexOilsRecalled, fattyAcids: codexOils },
   },
   {
     key: 'babassu',
     title: 'Babassu oil',
     inci: 'Orbignya Oleifera Seed Oil',
     saponification: [245, 256],
+    iodine: [10, 18],
+    unsaponifiable: [0, 1.2],
     relativeDensity: { range: [0.914, 0.917], sampleC: 25, waterC: 20 },
     acids: {
       'C8:0': [2.6, 7.3],
@@ -66,14 +75,29 @@ export const tropicalFats: readonly StandardFat[] = [
       'C18:1': [9, 20],
       'C18:2': [1.4, 6.6],
     },
-    source: 'CXS 210-1999 as amended to 2022, Tables 1 and 2 [S7]',
-    evidence: 'published',
+    behaviour: 'Stands in for coconut oil: hard, white, quick to lather, slightly softer on the skin.',
+    evidence: { figures: codexOils },
+  },
+  {
+    key: 'medium-chain-triglycerides',
+    title: 'Medium-chain triglycerides (fractionated coconut oil)',
+    inci: 'Caprylic/Capric Triglyceride',
+    saponification: [310, 360],
+    iodine: [0, 1],
+    unsaponifiable: [0, 0.5],
+    relativeDensity: { range: [0.93, 0.96], sampleC: 20, waterC: 20 },
+    acids: { 'C6:0': [0, 2], 'C8:0': [50, 80], 'C10:0': [20, 50], 'C12:0': [0, 3], 'C14:0': [0, 1] },
+    behaviour:
+      'Stays liquid and takes much lye; its soap dissolves away quickly, so it is used in small shares or not at all.',
+    evidence: { figures: mediumChain },
   },
   {
     key: 'palm',
     title: 'Palm oil',
     inci: 'Elaeis Guineensis Oil',
     saponification: [190, 209],
+    iodine: [50, 55],
+    unsaponifiable: [0, 1.2],
     relativeDensity: { range: [0.891, 0.899], sampleC: 50, waterC: 20 },
     acids: {
       'C12:0': [0, 0.5],
@@ -89,7 +113,79 @@ export const tropicalFats: readonly StandardFat[] = [
       'C20:1': [0, 0.4],
       'C22:0': [0, 0.2],
     },
-    source: 'CXS 210-1999 as amended to 2022, Tables 1 and 2 [S7]',
-    evidence: 'published',
+    behaviour:
+      'Gives a hard bar that lasts and a creamy lather. It clouds and thickens the batter below about 40 °C: melt and stir it whole, because it separates in the tub.',
+    evidence: { figures: codexOils },
+  },
+  {
+    key: 'high-oleic-palm',
+    title: 'Palm oil, high oleic (hybrid)',
+    inci: 'Elaeis Guineensis Oil',
+    saponification: [189, 199],
+    iodine: [58, 75],
+    unsaponifiable: [0, 1.2],
+    relativeDensity: { range: [0.896, 0.91], sampleC: 50, waterC: 20 },
+    acids: {
+      'C12:0': [0, 0.6],
+      'C14:0': [0, 0.8],
+      'C16:0': [23, 38],
+      'C16:1': [0, 0.8],
+      'C18:0': [1.5, 4.5],
+      'C18:1': [48, 60],
+      'C18:2': [9, 17],
+      'C18:3': [0, 0.6],
+      'C20:0': [0, 0.4],
+    },
+    behaviour: 'Softer than palm oil and easier to keep liquid; between palm oil and olive oil in the bar.',
+    evidence: { figures: codexOils },
+  },
+  {
+    // The standard gives an iodine value of 56 or more and no upper end, so none is listed.
+    key: 'palm-olein',
+    title: 'Palm olein',
+    inci: 'Elaeis Guineensis Oil',
+    saponification: [194, 202],
+    unsaponifiable: [0, 1.3],
+    relativeDensity: { range: [0.899, 0.92], sampleC: 40, waterC: 20 },
+    acids: {
+      'C12:0': [0.1, 0.5],
+      'C14:0': [0.5, 1.5],
+      'C16:0': [38, 43.5],
+      'C16:1': [0, 0.6],
+      'C17:0': [0, 0.2],
+      'C18:0': [3.5, 5],
+      'C18:1': [39.8, 46],
+      'C18:2': [10, 13.5],
+      'C18:3': [0, 0.6],
+      'C20:0': [0, 0.6],
+      'C20:1': [0, 0.4],
+      'C22:0': [0, 0.2],
+    },
+    behaviour: 'The liquid part of palm oil: easy to pour, a somewhat softer bar.',
+    evidence: { figures: codexOilsRecalled, fattyAcids: codexOils },
+  },
+  {
+    // The standard gives an iodine value of 48 or less.
+    key: 'palm-stearin',
+    title: 'Palm stearin',
+    inci: 'Elaeis Guineensis Oil',
+    saponification: [193, 205],
+    iodine: [0, 48],
+    unsaponifiable: [0, 0.9],
+    relativeDensity: { range: [0.881, 0.891], sampleC: 60, waterC: 20 },
+    acids: {
+      'C12:0': [0.1, 0.5],
+      'C14:0': [1, 2],
+      'C16:0': [48, 74],
+      'C16:1': [0, 0.2],
+      'C18:0': [3.9, 6],
+      'C18:1': [15.5, 36],
+      'C18:2': [3, 10],
+      'C18:3': [0, 0.5],
+      'C20:0': [0, 1],
+    },
+    behaviour:
+      'The hard part of palm oil: very hard, slow to dissolve, and it sets in the bowl unless the batter is kept above about 50 °C.',
+    evidence: { figures: codexOilsRecalled, fattyAcids: codexOils },
   },
 ];

@@ -1,0 +1,52 @@
+import type { Evidence } from '#units';
+import type { FatFacts, FatKind, Limits } from '../fat-facts.js';
+import { triglycerideExpansionGPerMlPerC } from '../fat-density.js';
+import { borrowedExpansion, expansionOfTriglycerides } from './sources.js';
+
+/** A fat as a supplier's sheet or the maker's own measurement describes it. */
+export interface SheetFat {
+  readonly key: string;
+  readonly title: string;
+  readonly inci?: string | undefined;
+  readonly kind?: FatKind | undefined;
+  readonly saponificationMgKohPerG: Limits & { readonly used: number };
+  readonly iodine?: Limits | undefined;
+  readonly unsaponifiablePercent?: Limits | undefined;
+  readonly fattyAcidsPercent: Readonly<Record<string, number>>;
+  readonly densityGPerMl: number;
+  readonly expansionGPerMlPerC?: number | undefined;
+  readonly behaviour?: string | undefined;
+  readonly confirmed?: boolean | undefined;
+  readonly source: string;
+}
+
+/**
+ * The facts of a maker's own fat. What the sheet leaves out: it is a triglyceride, and expands like one;
+ * a wax or a fatty acid borrows that expansion and says so.
+ */
+export function fromSheet(fat: SheetFat): FatFacts {
+  const { kind = 'triglyceride', expansionGPerMlPerC, source, ...given } = fat;
+  const { inci, iodine, unsaponifiablePercent, behaviour, confirmed, ...needed } = given;
+  const sheet: Evidence = { kind: 'published', source };
+  const assumed = kind === 'triglyceride' ? expansionOfTriglycerides : borrowedExpansion;
+  return {
+    ...needed,
+    kind,
+    expansionGPerMlPerC: expansionGPerMlPerC ?? triglycerideExpansionGPerMlPerC,
+    ...(inci === undefined ? {} : { inci }),
+    ...(iodine === undefined ? {} : { iodine }),
+    ...(unsaponifiablePercent === undefined ? {} : { unsaponifiablePercent }),
+    ...(behaviour === undefined ? {} : { behaviour }),
+    ...(confirmed === undefined ? {} : { confirmed }),
+    evidence: {
+      saponification: sheet,
+      density: sheet,
+      expansion: expansionGPerMlPerC === undefined ? assumed : sheet,
+      ...(Object.keys(fat.fattyAcidsPercent).length === 0 ? {} : { fattyAcids: sheet }),
+      ...(inci === undefined ? {} : { inci: sheet }),
+      ...(iodine === undefined ? {} : { iodine: sheet }),
+      ...(unsaponifiablePercent === undefined ? {} : { unsaponifiable: sheet }),
+      ...(behaviour === undefined ? {} : { behaviour: sheet }),
+    },
+  };
+}

@@ -1,0 +1,113 @@
+import type { Issue } from '#units';
+import { lundDensity } from './fat-density.js';
+import type { FatFacts } from './fat-facts.js';
+import { fattyAcidMolarMass, naohPerKoh } from './molar-mass.js';
+import { saponificationValueOfFreeAcids, theoreticalSaponificationValue } from './saponification-value.js';
+
+/** The middle of a standard's range lies within 4 % of what its profile gives; beyond this it is asked about. */
+const SAPONIFICATION_TOLERANCE = 0.05;
+
+/** How near a value must be to what it would be as NaOH: half the tolerance above. */
+const NAOH_TOLERANCE = 0.025;
+
+/** Sheets leave out traces; what is missing below this is more than traces. */
+const PROFILE_FLOOR_PERCENT = 95;
+
+/** Lund's relation holds within 0.003 g/mL for the standards' fats; this leaves room for rounded sheets. */
+const DENSITY_TOLERANCE_G_PER_ML = 0.02;
+
+/** From this share on, hydroxy acids make a fat denser than Lund's relation knows [S5]. */
+const HYDROXY_PERCENT = 5;
+
+/**
+ * What in a fat's figures is possible but unlikely, so that a slip on a sheet is seen before it is weighed.
+ * The figures are held against each other:
+ * - saponification value against the one its profile gives, less what is unsaponifiable; a value that would
+ *   fit as mg NaOH per g is called that;
+ * - the profile against 95 %;
+ * - the density against Lund's relation, where there is an iodine value and little hydroxy acid.
+ * A wax has no profile and no such law, so nothing is asked about it.
+ * @returns issues, paths from the fat itself, whatever `confirmed` says: `fat.saponification-as-naoh`,
+ * `fat.saponification-doubtful`, `fat.profile-incomplete`, `fat.density-doubtful`. Figures that `checkFat`
+ * refuses outright are not asked about
+ */
+export function questionsAbout(fat: FatFacts): Issue[] {
+  if (fat.kind === 'wax') return [];
+  return [...saponificationQuestions(fat), ...profileQuestions(fat), ...densityQuestions(fat)];
+}
+
+const confirm = 'If the sheet really says so, `confirmed: true` accepts it.';
+
+function saponificationQuestions(fat: FatFacts): Issue[] {
+  const expected = expectedSaponification(fat);
+  if (expected === undefined) return [];
+  const { used } = fat.saponificationMgKohPerG;
+  if (used >= expected.low && used <= expected.high) return [];
+  const asNaoh = Math.abs(used / (naohPerKoh * expected.theoretical) - 1) <= NAOH_TOLERANCE;
+  const range = `${expected.low.toFixed(1)} to ${expected.high.toFixed(1)} mg KOH/g`;
+  const found = `“${fat.title}” is to take ${String(used)} mg KOH/g, but its fatty acids ask for ${expected.theoretical.toFixed(1)}`;
+  return [
+    {
+      code: asNaoh ? 'fat.saponification-as-naoh' : 'fat.saponification-doubtful',
+      path: ['saponificationMgKohPerG', 'used'],
+      message: asNaoh
+        ? `${found}. It looks like mg NaOH per g: in KOH that would be ${(used / naohPerKoh).toFixed(1)}. ${confirm}`
+        : `${found}; ${range} would be no surprise. ${confirm}`,
+      value: used,
+      accepted: range,
+    },
+  ];
+}
+
+/** @returns undefined where the profile gives no value */
+function expectedSaponification(
+  fat: FatFacts,
+): { readonly theoretical: number; readonly low: number; readonly high: number } | undefined {
+  const entries = Object.entries(fat.fattyAcidsPercent);
+  const known = entries.every(([name, share]) => fattyAcidMolarMass(name) !== undefined && share >= 0);
+  if (!known || !entries.some(([, share]) => share > 0)) return undefined;
+  const theoretical =
+    fat.kind === 'fatty-acid'
+      ? saponificationValueOfFreeAcids(fat.fattyAcidsPercent)
+      : theoreticalSaponificationValue(fat.fattyAcidsPercent);
+  const { low, high } = fat.unsaponifiablePercent ?? { low: 0, high: 0 };
+  return {
+    theoretical,
+    low: theoretical * (1 - high / 100) * (1 - SAPONIFICATION_TOLERANCE),
+    high: theoretical * (1 - low / 100) * (1 + SAPONIFICATION_TOLERANCE),
+  };
+}
+
+function profileQuestions(fat: FatFacts): Issue[] {
+  const sum = Object.values(fat.fattyAcidsPercent).reduce((total, share) => total + share, 0);
+  if (!(sum < PROFILE_FLOOR_PERCENT)) return [];
+  return [
+    {
+      code: 'fat.profile-incomplete',
+      path: ['fattyAcidsPercent'],
+      message: `The fatty acids of “${fat.title}” add up to ${sum.toFixed(1)} %; ${String(PROFILE_FLOOR_PERCENT)} to 100 % are expected, and what is missing is missing from how hard and how soon the soap sets. ${confirm}`,
+      value: sum,
+      accepted: `${String(PROFILE_FLOOR_PERCENT)} to 100 %`,
+    },
+  ];
+}
+
+function densityQuestions(fat: FatFacts): Issue[] {
+  const hydroxy = fat.fattyAcidsPercent['ricinoleic'] ?? 0;
+  if (fat.kind !== 'triglyceride' || fat.iodine === undefined || hydroxy > HYDROXY_PERCENT) return [];
+  const iodine = (fat.iodine.low + fat.iodine.high) / 2;
+  const { used } = fat.saponificationMgKohPerG;
+  const expected = lundDensity(used, iodine, 20);
+  if (Math.abs(fat.densityGPerMl - expected) <= DENSITY_TOLERANCE_G_PER_ML) return [];
+  const low = (expected - DENSITY_TOLERANCE_G_PER_ML).toFixed(3);
+  const high = (expected + DENSITY_TOLERANCE_G_PER_ML).toFixed(3);
+  return [
+    {
+      code: 'fat.density-doubtful',
+      path: ['densityGPerMl'],
+      message: `“${fat.title}” has ${String(fat.densityGPerMl)} g/mL; with a saponification value of ${String(used)} and an iodine value of ${String(iodine)}, about ${expected.toFixed(3)} as a liquid at 20 °C is expected. ${confirm}`,
+      value: fat.densityGPerMl,
+      accepted: `${low} to ${high} g/mL`,
+    },
+  ];
+}
