@@ -1,6 +1,15 @@
 /** What goes into a batter, how much of it, and how much room it takes. Sources: SOURCES.md. */
-export type { BatterRecipe } from './batter-recipe.js';
-export { batchForFats, batchForVolume, type BatchAmounts } from './batch-amounts.js';
+export type {
+  AcidShare,
+  Addition,
+  BatterRecipe,
+  Colourant,
+  Fragrance,
+  WaterStatement,
+  WrittenRecipe,
+} from './batter-recipe.js';
+export { acids, type AcidName } from './acids.js';
+export { batchForFats, batchForVolume, type BatchAmounts, type NamedMass } from './batch-amounts.js';
 export { checkFat } from './check-fat.js';
 export { checkRecipe } from './check-recipe.js';
 export { fatDensity, lundDensity, triglycerideExpansionGPerMlPerC } from './fat-density.js';
@@ -10,18 +19,21 @@ export { fatTable } from './fat-table.js';
 export { fromSheet, type SheetFat } from './fats/sheet-fat.js';
 export { shippedFats } from './fats/shipped-fats.js';
 export type { ShippedFatFacts } from './fats/standard-fat.js';
-export { lyeForFats, type LyeAmounts } from './lye-amounts.js';
+export { lyeForFats, superfatRange, type LyeAmounts } from './lye-amounts.js';
 export { kohDensity } from './koh-density.js';
 export { lyeDensity } from './lye-density.js';
 export { lyeSolutionDensity, type LyeSolution } from './lye-solution-density.js';
 export { fattyAcidMolarMass, molarMass, naohPerKoh } from './molar-mass.js';
 export { questionsAbout } from './questions-about.js';
+export { recipeRisks } from './recipe-risks.js';
+export type { Risk } from './risk.js';
 export {
   saponificationValueByTitration,
   saponificationValueOfFreeAcids,
   theoreticalSaponificationValue,
   type Titration,
 } from './saponification-value.js';
+export { batterOf, waterViews, USUAL_LYE_CONCENTRATION, type WaterViews } from './water.js';
 export { beadMl, coatMl, weighedMl, type Bead, type Coat } from './demand/amount-per-piece.js';
 export { chanceOfTooFew, piecesWithSpares } from './demand/decor.js';
 export {

@@ -1,8 +1,11 @@
 import type { FatFacts } from '#chemistry';
-import { fatTable, fromSheet } from '#chemistry';
+import { batterOf, fatTable, fromSheet } from '#chemistry';
 import type { Fat, Mould, Part, PieceDesign, Recipe, RunOrder, Stage } from '#contract';
 import { stageKindFacts } from './stage-kinds.js';
-import type { RunsInput } from './input.js';
+import type { PartWeighing, RunsInput } from './input.js';
+
+/** A recipe whose water is told as a lye concentration, however it was written. */
+export type Batter = Recipe & { readonly lyeConcentrationPercent: number };
 
 /** A run with everything it refers to looked up. */
 export interface RunWorkings {
@@ -10,21 +13,35 @@ export interface RunWorkings {
   readonly design: PieceDesign;
   readonly parts: ReadonlyMap<string, Part>;
   readonly stages: ReadonlyMap<string, Stage>;
-  readonly recipes: ReadonlyMap<string, Recipe>;
+  readonly recipes: ReadonlyMap<string, Batter>;
   readonly moulds: ReadonlyMap<string, Mould>;
   readonly fats: ReadonlyMap<string, FatFacts>;
+  /** What parts of this design took on the scales, in this run and others. */
+  readonly weighings: readonly PartWeighing[];
 }
 
 /** Looks up what each run refers to. The input must have passed `checkInput`. */
 export function workingsOf(input: RunsInput): RunWorkings[] {
-  const recipes = byKey(input.recipes);
   const moulds = byKey(input.moulds);
   const fats = fatTable(input.fats.map(fatFacts));
+  const recipes = byKey(input.recipes.map((recipe) => batterOf(recipe, fats)));
   return input.runs.map((order) => {
     const design = input.designs.find((d) => d.key === order.design);
     if (design === undefined) throw new Error(`design ${order.design} was not checked`);
-    return { order, design, parts: byKey(design.parts), stages: byKey(design.stages), recipes, moulds, fats };
+    const weighings = weighingsOf(input, design.key);
+    const parts = byKey(design.parts);
+    return { order, design, parts, stages: byKey(design.stages), recipes, moulds, fats, weighings };
   });
+}
+
+function weighingsOf(input: RunsInput, design: string): PartWeighing[] {
+  const runs = new Set(input.runs.filter((run) => run.design === design).map((run) => run.key));
+  const own = input.log.flatMap(({ run, entry }) =>
+    entry.kind === 'weighed' && runs.has(run)
+      ? [{ design, part: entry.part, pieces: entry.pieces, usedG: entry.usedG }]
+      : [],
+  );
+  return [...(input.weighings ?? []).filter((w) => w.design === design), ...own];
 }
 
 /** The stage that makes a part. A checked design has just one for each part that a stage works on. */
