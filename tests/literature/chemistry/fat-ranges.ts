@@ -77,7 +77,7 @@ export const publishedFats: readonly PublishedFat[] = [
   iodine,
   density,
   sampleC,
-  waterC,
+  waterC: waterC ?? 20,
 }));
 
 /** Density of water, g/mL, by the temperature that a relative density refers to; CRC Handbook. */
