@@ -48,6 +48,7 @@ function acceptedText(issue: z.core.$ZodIssue): string {
     case 'invalid_value':
       return `one of ${issue.values.map(String).join(', ')}`;
     case 'invalid_union':
+      if (!issue.message.startsWith('Invalid')) return issue.message;
       return issue.discriminator === undefined
         ? 'one of the documented forms'
         : `a known ${issue.discriminator}`;

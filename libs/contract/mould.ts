@@ -1,20 +1,60 @@
 import { z } from 'zod';
 import { key, title } from './common.js';
+import { celsius, grams, millilitres, millimetres } from './quantity.js';
 
 export const mouldKinds = ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'] as const;
 
-/** A kind of mould and how much of it she owns. */
+const measure = millimetres(1, 2000);
+
+/** A cavity by its inner measures. Whether they make a body is for the chemistry to say. */
+export const cavityShape = z
+  .discriminatedUnion('form', [
+    z.strictObject({ form: z.literal('box'), lengthMm: measure, widthMm: measure, heightMm: measure }),
+    z.strictObject({ form: z.literal('cylinder'), diameterMm: measure, heightMm: measure }),
+    z.strictObject({
+      form: z.literal('cone-frustum'),
+      bottomDiameterMm: millimetres(0, 2000),
+      topDiameterMm: measure,
+      heightMm: measure,
+    }),
+    z.strictObject({ form: z.literal('hemisphere'), diameterMm: measure }),
+    z.strictObject({ form: z.literal('spherical-cap'), rimDiameterMm: measure, depthMm: measure }),
+    z.strictObject({
+      form: z.enum(['torus', 'half-torus']),
+      outerDiameterMm: measure,
+      tubeDiameterMm: measure,
+    }),
+  ])
+  .meta({ id: 'CavityShape', description: 'Inner measures of one cavity' });
+
+const waysToState = ['cavityMl', 'waterFillG', 'shape'] as const;
+
+/** A kind of mould and how much of it she owns. Its cavity is stated in one of three ways. */
 export const mould = z
   .strictObject({
     key,
     title,
     kind: z.enum(mouldKinds),
-    cavityMl: z
-      .number()
-      .positive()
-      .max(50_000)
-      .meta({ description: 'Volume of one cavity, by water weight' }),
+    cavityMl: millilitres(0.1, 50_000)
+      .optional()
+      .meta({ description: 'Volume of one cavity; this, waterFillG or shape, just one of them' }),
+    waterFillG: grams(0.1, 50_000).optional().meta({ description: 'Water that fills one cavity, weighed' }),
+    waterC: celsius(0, 40).optional().meta({ description: 'Of that water; 20 °C if absent' }),
+    shape: cavityShape.optional(),
     cavities: z.int().min(1).max(10_000).meta({ description: 'Cavities owned, over all moulds of the kind' }),
+  })
+  .superRefine((content, context) => {
+    const stated = waysToState.filter((way) => content[way] !== undefined);
+    if (stated.length !== 1) {
+      const found = stated.length === 0 ? 'none' : stated.join(' and ');
+      const message = `found ${found} to state the cavity; accepted: just one of ${waysToState.join(', ')}`;
+      context.addIssue({ code: 'custom', path: [stated[1] ?? 'cavityMl'], message });
+    }
+    if (content.waterC !== undefined && content.waterFillG === undefined) {
+      const message =
+        'found a temperature of water without its weight; accepted: waterC together with waterFillG';
+      context.addIssue({ code: 'custom', path: ['waterC'], message });
+    }
   })
   .meta({ id: 'Mould' });
 

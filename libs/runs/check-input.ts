@@ -2,6 +2,7 @@ import { checkFat, checkRecipe, fatTable } from '#chemistry';
 import type { WorkshopFacts } from '#contract';
 import { instantOf, isTimeZone } from '#hours';
 import { under, type Issue } from '#units';
+import { checkMould } from './cavity-of-mould.js';
 import { checkDesign } from './check-design.js';
 import type { RunsInput } from './input.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
@@ -19,6 +20,7 @@ export function checkInput(input: RunsInput): Issue[] {
   return [
     ...repeated,
     ...under(['workshop'], checkWorkshop(input.workshop)),
+    ...input.moulds.flatMap((mould, i) => under(['moulds', i], checkMould(mould))),
     ...input.fats.flatMap((fat, i) => under(['fats', i], checkFat(fatFacts(fat)))),
     ...input.recipes.flatMap((recipe, i) => under(['recipes', i], checkRecipe(recipe, fats))),
     ...input.designs.flatMap((design, i) => under(['designs', i], checkDesign(design, input))),

@@ -18,7 +18,7 @@ export type Unit = keyof typeof units;
  * (`1 lb 4 oz`). Numbers are whole, decimal with a point, or fractions (`2 1/2`, `2½`). A comma is refused, as it
  * divides thousands for some people and decimals for others.
  * @param text in any case, 60 characters at most: `8 oz`, `2 1/2 in`, `95 F`, `1.2 kg`
- * @returns the value in the unit inside the code; not rounded
+ * @returns the value in the unit inside the code, rounded to 1e-9 so that 3 in is 76.2 mm and not 76.19999999999999
  * Issues, with an empty path: `measure.unreadable`, `measure.wrong-dimension`
  */
 export function parseMeasure(text: string, dimension: Dimension): Result<number> {
@@ -33,7 +33,8 @@ export function parseMeasure(text: string, dimension: Dimension): Result<number>
     const what = `“${foreign.unit}” in “${text}” is no unit of ${dimension}`;
     return failed(issue('measure.wrong-dimension', what, text, dimension));
   }
-  const value = terms.reduce((sum, term) => sum + toBase(term.value, term.unit), 0);
+  const sum = terms.reduce((before, term) => before + toBase(term.value, term.unit), 0);
+  const value = Number(sum.toFixed(9));
   if (!Number.isFinite(value) || (dimension === 'temperature' && value < ABSOLUTE_ZERO_C)) {
     return failed(issue('measure.unreadable', `“${text}” is no ${dimension} that can be`, text, dimension));
   }

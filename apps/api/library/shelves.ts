@@ -13,7 +13,7 @@ import {
   storedMould,
   storedRecipe,
 } from '#contract';
-import { checkDesign, fatFacts } from '#runs';
+import { checkDesign, checkMould, fatFacts } from '#runs';
 import type { Repositories } from '#storage';
 import { libraryController } from './library-controller.js';
 
@@ -24,7 +24,7 @@ export const MouldsController = libraryController({
   stored: storedMould,
   replacement: mouldReplacement,
   shelf: ({ library }) => library.moulds,
-  check: async () => [],
+  check: async (content) => checkMould(content),
   usedBy: async ({ key }, repositories, workshopId) =>
     designsThat(repositories, workshopId, (part) => part.kind === 'batch' && part.mould === key),
 });

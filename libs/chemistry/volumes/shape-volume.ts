@@ -2,8 +2,7 @@ import type { Issue, Result } from '#units';
 
 /**
  * A cavity by its inner measures in millimetres, as taken with a ruler. Rings are measured across the outside and
- * across the tube; a half torus is a ring mould, the ring cut flat at its widest. `custom` states the volume of any
- * other form.
+ * across the tube; a half torus is a ring mould, the ring cut flat at its widest.
  */
 export type CavityShape =
   | { readonly form: 'box'; readonly lengthMm: number; readonly widthMm: number; readonly heightMm: number }
@@ -21,8 +20,7 @@ export type CavityShape =
       readonly form: 'torus' | 'half-torus';
       readonly outerDiameterMm: number;
       readonly tubeDiameterMm: number;
-    }
-  | { readonly form: 'custom'; readonly volumeMl: number };
+    };
 
 /**
  * Volume of a cavity from its measures, by elementary solid geometry (r, R radii; h height; all mm, then / 1000):
@@ -57,8 +55,6 @@ function volumeMl(shape: CavityShape): number {
       return torusMl(shape.outerDiameterMm / 2, shape.tubeDiameterMm / 2);
     case 'half-torus':
       return torusMl(shape.outerDiameterMm / 2, shape.tubeDiameterMm / 2) / 2;
-    case 'custom':
-      return shape.volumeMl;
   }
 }
 
@@ -77,17 +73,14 @@ function torusMl(outer: number, tube: number): number {
 function measureIssues(shape: CavityShape): Issue[] {
   const { form, ...measures } = shape;
   return Object.entries(measures).flatMap(([name, value]): Issue[] => {
-    const unit = name === 'volumeMl' ? 'mL' : 'mm';
-    const largest = name === 'volumeMl' ? Infinity : LARGEST_MM;
-    const mayBeZero = name === 'bottomDiameterMm';
-    if ((value > 0 || (mayBeZero && value === 0)) && value <= largest && value < Infinity) return [];
-    const least = mayBeZero ? '0' : `more than 0`;
-    const accepted = unit === 'mL' ? 'more than 0 mL' : `${least}, at most ${String(LARGEST_MM)} mm`;
+    const least = name === 'bottomDiameterMm' ? 0 : Number.MIN_VALUE;
+    if (value >= least && value <= LARGEST_MM) return [];
+    const accepted = `${least === 0 ? '0' : 'more than 0'}, at most ${String(LARGEST_MM)} mm`;
     return [
       {
         code: 'shape.measure-out-of-range',
         path: [name],
-        message: `A ${form} cannot measure ${String(value)} ${unit} here; accepted: ${accepted}.`,
+        message: `A ${form} cannot measure ${String(value)} mm here; accepted: ${accepted}.`,
         value,
         accepted,
       },

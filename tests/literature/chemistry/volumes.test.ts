@@ -4,12 +4,12 @@ import { shapeVolume, waterFillVolume, type CavityShape } from '#chemistry';
 
 /** The part of mathjs' solveODE that is used here; its own declarations leave it out. */
 interface Integrator {
-  solveODE(
+  readonly solveODE: (
     slope: (at: number) => number[],
     span: [from: number, to: number],
     start: number[],
     options: { method: string; tol: number; maxStep: number; maxIter: number },
-  ): { readonly y: number[][] };
+  ) => { readonly y: number[][] };
 }
 const { solveODE } = mathjs as unknown as Integrator;
 

@@ -1,0 +1,43 @@
+import { shapeVolume, waterFillVolume } from '#chemistry';
+import type { Mould } from '#contract';
+import { ok, under, type Issue, type Result } from '#units';
+
+/** Temperature of tap water left to stand in the room: what a weighing without one is read at. */
+const USUAL_WATER_C = 20;
+/** What a mould may state outright, so that no other way of stating it gets further. */
+const SMALLEST_ML = 0.1;
+const LARGEST_ML = 50_000;
+
+/**
+ * Volume of one cavity of a mould, however it was stated.
+ * @returns mL
+ * @throws RangeError on a mould that `checkMould` refuses: check it first
+ */
+export function cavityMl(mould: Mould): number {
+  const volume = volumeOf(mould);
+  if (!volume.ok) throw new RangeError(`mould ${mould.key} was not checked`);
+  return volume.value;
+}
+
+/**
+ * Checks that a mould's measures make a cavity.
+ * @returns `shape.measure-out-of-range`, `shape.tube-too-thick`, `mould.cavity-out-of-range`; paths from the mould
+ */
+export function checkMould(mould: Mould): Issue[] {
+  const volume = volumeOf(mould);
+  return volume.ok ? [] : [...volume.issues];
+}
+
+function volumeOf(mould: Mould): Result<number> {
+  const { waterFillG, waterC, shape } = mould;
+  if (mould.cavityMl !== undefined) return ok(mould.cavityMl);
+  if (waterFillG !== undefined) return ok(waterFillVolume(waterFillG, waterC ?? USUAL_WATER_C));
+  if (shape === undefined) throw new RangeError(`mould ${mould.key} was not read through the contract`);
+  const volume = shapeVolume(shape);
+  if (!volume.ok) return { ok: false, issues: under(['shape'], volume.issues) };
+  if (volume.value >= SMALLEST_ML && volume.value <= LARGEST_ML) return volume;
+  const accepted = `${String(SMALLEST_ML)} to ${String(LARGEST_ML)} mL`;
+  const code = 'mould.cavity-out-of-range';
+  const message = `This ${shape.form} holds ${volume.value.toPrecision(4)} mL; accepted: ${accepted}.`;
+  return { ok: false, issues: [{ code, path: ['shape'], message, value: volume.value, accepted }] };
+}
