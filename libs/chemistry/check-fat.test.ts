@@ -101,7 +101,7 @@ describe('questions about a fat', () => {
       ['fattyAcidsPercent'],
       ['87.0', '95 to 100 %'],
     ],
-    ['fat.profile-incomplete', { fattyAcidsPercent: {} }, ['fattyAcidsPercent'], ['0.0']],
+    ['fat.profile-incomplete', { fattyAcidsPercent: {} }, ['fattyAcidsPercent'], ['0.0', 'kind: wax']],
     // 0.8475 + 0.0003 · 189 + 0.00014 · 84 = 0.91596 to water at 15 °C, 0.9119 g/mL at 20 °C.
     ['fat.density-doubtful', { densityGPerMl: 0.96 }, ['densityGPerMl'], ['0.96', '0.912']],
   ];
@@ -137,6 +137,10 @@ describe('questions about a fat', () => {
     const shea = { ...ownOlive, saponificationMgKohPerG: alike(172) };
     expect(checkFat({ ...shea, unsaponifiablePercent: { low: 1, high: 10 } })).toEqual([]);
     expect(checkFat({ ...shea, unsaponifiablePercent: { low: 0, high: 1 } })).toHaveLength(1);
+    const asNaoh = { ...shea, saponificationMgKohPerG: alike(172 * naohPerKoh) };
+    expect(checkFat({ ...asNaoh, unsaponifiablePercent: { low: 1, high: 10 } })).toMatchObject([
+      { code: 'fat.saponification-as-naoh' },
+    ]);
   });
 
   it('do not hold a density against Lund’s relation without an iodine value, or for castor oil', () => {

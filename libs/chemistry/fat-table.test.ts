@@ -66,8 +66,13 @@ describe('the table of fats', () => {
 
   it('lets the maker’s own fat replace a shipped one and nothing else', () => {
     const table = fatTable([ownOlive]);
-    expect(table.get('olive')).toBe(ownOlive);
+    expect(table.get('olive')).toEqual({ ...ownOlive, tags: ['olive'] });
     expect(table.size).toBe(shippedFats.length);
     expect(table.get('coconut')).toBe(fatTable([]).get('coconut'));
+  });
+
+  it('lets a fat of the maker’s own with a new key stand as it is', () => {
+    const own = { ...ownOlive, key: 'village-olive' };
+    expect(fatTable([own]).get('village-olive')).toBe(own);
   });
 });

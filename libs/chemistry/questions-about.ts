@@ -7,9 +7,6 @@ import { saponificationValueOfFreeAcids, theoreticalSaponificationValue } from '
 /** The middle of a standard's range lies within 4 % of what its profile gives; beyond this it is asked about. */
 const SAPONIFICATION_TOLERANCE = 0.05;
 
-/** How near a value must be to what it would be as NaOH: half the tolerance above. */
-const NAOH_TOLERANCE = 0.025;
-
 /** Sheets leave out traces; what is missing below this is more than traces. */
 const PROFILE_FLOOR_PERCENT = 95;
 
@@ -28,8 +25,8 @@ const HYDROXY_PERCENT = 5;
  * - the density against Lund's relation, where there is an iodine value and little hydroxy acid.
  * A wax has no profile and no such law, so nothing is asked about it.
  * @returns issues, paths from the fat itself, whatever `confirmed` says: `fat.saponification-as-naoh`,
- * `fat.saponification-doubtful`, `fat.profile-incomplete`, `fat.density-doubtful`. Figures that `checkFat`
- * refuses outright are not asked about
+ * `fat.saponification-doubtful`, `fat.profile-incomplete`, `fat.density-doubtful`. Meant for fats that
+ * `checkFat` does not refuse outright
  */
 export function questionsAbout(fat: FatFacts): Issue[] {
   if (fat.kind === 'wax') return [];
@@ -43,7 +40,8 @@ function saponificationQuestions(fat: FatFacts): Issue[] {
   if (expected === undefined) return [];
   const { used } = fat.saponificationMgKohPerG;
   if (used >= expected.low && used <= expected.high) return [];
-  const asNaoh = Math.abs(used / (naohPerKoh * expected.theoretical) - 1) <= NAOH_TOLERANCE;
+  const asKoh = used / naohPerKoh;
+  const asNaoh = asKoh >= expected.low && asKoh <= expected.high;
   const range = `${expected.low.toFixed(1)} to ${expected.high.toFixed(1)} mg KOH/g`;
   const found = `“${fat.title}” is to take ${String(used)} mg KOH/g, but its fatty acids ask for ${expected.theoretical.toFixed(1)}`;
   return [
@@ -51,7 +49,7 @@ function saponificationQuestions(fat: FatFacts): Issue[] {
       code: asNaoh ? 'fat.saponification-as-naoh' : 'fat.saponification-doubtful',
       path: ['saponificationMgKohPerG', 'used'],
       message: asNaoh
-        ? `${found}. It looks like mg NaOH per g: in KOH that would be ${(used / naohPerKoh).toFixed(1)}. ${confirm}`
+        ? `${found}. It looks like mg NaOH per g: in KOH that would be ${asKoh.toFixed(1)}. ${confirm}`
         : `${found}; ${range} would be no surprise. ${confirm}`,
       value: used,
       accepted: range,
@@ -85,7 +83,7 @@ function profileQuestions(fat: FatFacts): Issue[] {
     {
       code: 'fat.profile-incomplete',
       path: ['fattyAcidsPercent'],
-      message: `The fatty acids of “${fat.title}” add up to ${sum.toFixed(1)} %; ${String(PROFILE_FLOOR_PERCENT)} to 100 % are expected, and what is missing is missing from how hard and how soon the soap sets. ${confirm}`,
+      message: `The fatty acids of “${fat.title}” add up to ${sum.toFixed(1)} %; ${String(PROFILE_FLOOR_PERCENT)} to 100 % are expected, and what is missing is missing from how hard and how soon the soap sets.${sum === 0 ? ' A wax has none: `kind: wax`.' : ''} ${confirm}`,
       value: sum,
       accepted: `${String(PROFILE_FLOOR_PERCENT)} to 100 %`,
     },
@@ -96,8 +94,8 @@ function densityQuestions(fat: FatFacts): Issue[] {
   const hydroxy = fat.fattyAcidsPercent['ricinoleic'] ?? 0;
   if (fat.kind !== 'triglyceride' || fat.iodine === undefined || hydroxy > HYDROXY_PERCENT) return [];
   const iodine = (fat.iodine.low + fat.iodine.high) / 2;
-  const { used } = fat.saponificationMgKohPerG;
-  const expected = lundDensity(used, iodine, 20);
+  const saponification = likelySaponification(fat);
+  const expected = lundDensity(saponification, iodine, 20);
   if (Math.abs(fat.densityGPerMl - expected) <= DENSITY_TOLERANCE_G_PER_ML) return [];
   const low = (expected - DENSITY_TOLERANCE_G_PER_ML).toFixed(3);
   const high = (expected + DENSITY_TOLERANCE_G_PER_ML).toFixed(3);
@@ -105,9 +103,17 @@ function densityQuestions(fat: FatFacts): Issue[] {
     {
       code: 'fat.density-doubtful',
       path: ['densityGPerMl'],
-      message: `“${fat.title}” has ${String(fat.densityGPerMl)} g/mL; with a saponification value of ${String(used)} and an iodine value of ${String(iodine)}, about ${expected.toFixed(3)} as a liquid at 20 °C is expected. ${confirm}`,
+      message: `“${fat.title}” has ${String(fat.densityGPerMl)} g/mL; with a saponification value of ${saponification.toFixed(1)} and an iodine value of ${String(iodine)}, about ${expected.toFixed(3)} as a liquid at 20 °C is expected. ${confirm}`,
       value: fat.densityGPerMl,
       accepted: `${low} to ${high} g/mL`,
     },
   ];
+}
+
+/** The value given, or the profile's where that one is doubtful: one slip is not to be asked about twice. */
+function likelySaponification(fat: FatFacts): number {
+  const { used } = fat.saponificationMgKohPerG;
+  const expected = expectedSaponification(fat);
+  const doubtful = expected !== undefined && (used < expected.low || used > expected.high);
+  return doubtful ? expected.theoretical : used;
 }
