@@ -39,9 +39,9 @@ function quantity(dimension: Dimension, unit: Unit, inWords: string, low: number
   const within = z.number().min(low).max(high);
   const accepted = `a number of ${inWords}, or a text such as “${example[dimension]}”`;
   const range = `${String(low)} to ${String(high)} ${unit}`;
-  const description = `In ${inWords}; sent, it may be a text with its unit, such as “${example[dimension]}”`;
+  const text = z.string().meta({ description: 'With its unit', examples: [example[dimension]] });
   return z
-    .union([within, z.string()], { error: accepted })
+    .union([within, text], { error: accepted })
     .transform((input, context) => {
       if (typeof input === 'number') return input;
       const refuse = (message: string): never => {
@@ -54,5 +54,5 @@ function quantity(dimension: Dimension, unit: Unit, inWords: string, low: number
       return read.value >= low && read.value <= high ? read.value : refuse(range);
     })
     .pipe(within)
-    .meta({ description });
+    .meta({ description: `In ${inWords}` });
 }

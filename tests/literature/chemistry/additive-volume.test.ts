@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { batchForFats, fatTable, type BatterRecipe } from '#chemistry';
+import { batchForFats, fatTable, type BatterRecipe, type Colourant } from '#chemistry';
+
+type CarrierKind = NonNullable<Colourant['carrier']>['kind'];
 
 const bare: BatterRecipe = {
   fats: [{ fat: 'olive', percent: 100 }],
@@ -13,8 +15,8 @@ const bare: BatterRecipe = {
 };
 
 /** Grams over millilitres that one addition puts on a batch of a kilogram of fats. */
-function densityOf(addition: Partial<BatterRecipe>): number {
-  const without = batchForFats(bare, fatTable([]), 1000);
+function densityOf(addition: Partial<BatterRecipe>, before: Partial<BatterRecipe> = {}): number {
+  const without = batchForFats({ ...bare, ...before }, fatTable([]), 1000);
   const withIt = batchForFats({ ...bare, ...addition }, fatTable([]), 1000);
   if (!without.ok || !withIt.ok) throw new Error('the recipe was refused');
   return (withIt.value.batchG - without.value.batchG) / (withIt.value.batchMl - without.value.batchMl);
@@ -34,5 +36,31 @@ describe('room for', () => {
   ])('%s', (_, addition, low, high) => {
     expect(densityOf(addition)).toBeGreaterThanOrEqual(low);
     expect(densityOf(addition)).toBeLessThanOrEqual(high);
+  });
+
+  const mica = { key: 'blue', title: 'Blue mica', percent: 1 };
+
+  it.each<[CarrierKind, number, number]>([
+    // VDI Heat Atlas at 20 °C: 1261.2 kg/m³.
+    ['glycerol', 1.2602, 1.2622],
+    // IAPWS-95 at 20 °C: 998.2 kg/m³.
+    ['water', 0.9972, 0.9992],
+    // Codex CXS 33, olive oil, relative density 0.910 to 0.916 at 20 °C; CXS 210, seed oils up to 0.926.
+    ['fat', 0.91, 0.926],
+  ])('the %s that a colourant is stirred into', (kind, low, high) => {
+    const stirred = { colourants: [{ ...mica, carrier: { kind, perGram: 3 } }] };
+    const carrier = densityOf(stirred, { colourants: [mica] });
+    expect(carrier).toBeGreaterThanOrEqual(low);
+    expect(carrier).toBeLessThanOrEqual(high);
+  });
+
+  it.each<[string, Partial<BatterRecipe>, number, number]>([
+    // Mineralogy handbooks, muscovite: 2.76 to 3.0 g/mL; from memory.
+    ['mica', { colourants: [mica] }, 2.76, 3],
+    // Mineralogy handbooks, kaolinite: 2.6 to 2.65 g/mL; from memory.
+    ['clay', { additions: [{ key: 'clay', title: 'Clay', percent: 2, kind: 'clay' }] }, 2.6, 2.65],
+  ])('%s', (_, addition, low, high) => {
+    expect(densityOf(addition)).toBeGreaterThanOrEqual(low - 1e-9);
+    expect(densityOf(addition)).toBeLessThanOrEqual(high + 1e-9);
   });
 });
