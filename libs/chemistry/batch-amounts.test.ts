@@ -1,14 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Result } from '#units';
-import {
-  batchForFats,
-  batchForVolume,
-  fatTable,
-  shippedFats,
-  type BatchAmounts,
-  type BatterRecipe,
-} from '#chemistry';
+import { batchForFats, batchForVolume, fatTable, type BatchAmounts, type BatterRecipe } from '#chemistry';
+import { anyRecipe, weighedTogether } from '../../tests/support/any-recipe.js';
 
 fc.configureGlobal({ seed: 1 });
 
@@ -28,30 +22,6 @@ const plain: BatterRecipe = {
   batterTemperatureC: 38,
 };
 
-const share = (high: number) => fc.double({ min: 0, max: high, noNaN: true });
-const anyRecipe: fc.Arbitrary<BatterRecipe> = fc
-  .record({
-    keys: fc.uniqueArray(fc.constantFrom(...shippedFats.map(({ key }) => key)), {
-      minLength: 1,
-      maxLength: 6,
-    }),
-    weights: fc.array(fc.integer({ min: 1, max: 100 }), { minLength: 6, maxLength: 6 }),
-    lyeConcentrationPercent: fc.double({ min: 20, max: 50, noNaN: true }),
-    superfatPercent: share(25),
-    naohPurityPercent: fc.double({ min: 80, max: 100, noNaN: true }),
-    sodiumLactatePercent: share(5),
-    saltPercent: share(100),
-    sugarPercent: share(5),
-    fragrance: fc.option(fc.record({ percent: share(10) }), { nil: undefined }),
-    batterTemperatureC: fc.double({ min: 20, max: 75, noNaN: true }),
-  })
-  .map(({ keys, weights, ...rest }) => {
-    const sum = keys.reduce((total, _, index) => total + (weights[index] ?? 0), 0);
-    return {
-      ...rest,
-      fats: keys.map((fat, index) => ({ fat, percent: (100 * (weights[index] ?? 0)) / sum })),
-    };
-  });
 const anyMass = fc.double({ min: 1, max: 50_000, noNaN: true });
 
 function made(result: Result<BatchAmounts>): BatchAmounts {
@@ -99,17 +69,9 @@ describe('every batch', () => {
     fc.assert(
       fc.property(anyRecipe, anyMass, (recipe, fatsG) => {
         const b = made(batchForFats(recipe, fats, fatsG));
-        const parts =
-          b.fats.reduce((sum, { massG }) => sum + massG, 0) +
-          b.naohG +
-          b.waterG +
-          b.sodiumLactateG +
-          b.saltG +
-          b.sugarG +
-          b.fragranceG;
-        expect(Math.abs(parts - b.batchG) / b.batchG).toBeLessThan(1e-9);
+        expect(Math.abs(weighedTogether(b) - b.batchG) / b.batchG).toBeLessThan(1e-9);
         expect(Math.abs(b.densityGPerMl * b.batchMl - b.batchG) / b.batchG).toBeLessThan(1e-9);
-        expect(Math.min(b.naohG, b.waterG)).toBeGreaterThan(0);
+        expect(Math.min(b.naohG + b.kohG, b.waterG)).toBeGreaterThan(0);
       }),
     );
   });
@@ -117,9 +79,9 @@ describe('every batch', () => {
   it('has the lye concentration asked for', () => {
     fc.assert(
       fc.property(anyRecipe, anyMass, (recipe, fatsG) => {
-        const { naohG, waterG } = made(batchForFats(recipe, fats, fatsG));
-        const pureG = (naohG * recipe.naohPurityPercent) / 100;
-        expect((100 * pureG) / (naohG + waterG)).toBeCloseTo(recipe.lyeConcentrationPercent, 9);
+        const { naohG, kohG, waterG } = made(batchForFats(recipe, fats, fatsG));
+        const pureG = (naohG * recipe.naohPurityPercent + kohG * (recipe.kohPurityPercent ?? 100)) / 100;
+        expect((100 * pureG) / (naohG + kohG + waterG)).toBeCloseTo(recipe.lyeConcentrationPercent, 9);
       }),
     );
   });
@@ -133,8 +95,9 @@ describe('every batch', () => {
         (recipe, fatsG, times) => {
           const one = made(batchForFats(recipe, fats, fatsG));
           const many = made(batchForFats(recipe, fats, fatsG * times));
-          for (const field of ['naohG', 'waterG', 'batchG', 'batchMl'] as const) {
-            expect(many[field] / (one[field] * times)).toBeCloseTo(1, 9);
+          for (const field of ['naohG', 'kohG', 'waterG', 'batchG', 'batchMl'] as const) {
+            if (one[field] === 0) expect(many[field]).toBe(0);
+            else expect(many[field] / (one[field] * times)).toBeCloseTo(1, 9);
           }
           expect(many.densityGPerMl).toBeCloseTo(one.densityGPerMl, 9);
         },
@@ -153,7 +116,7 @@ describe('every batch', () => {
     );
   });
 
-  it('takes less NaOH with more superfat, more of less pure flakes, and less water at a higher strength', () => {
+  it('takes less lye with more superfat, more of less pure flakes, and less water at a higher strength', () => {
     const change = fc.double({ min: 0.01, max: 1, noNaN: true });
     fc.assert(
       fc.property(anyRecipe, change, (recipe, by) => {
@@ -161,6 +124,7 @@ describe('every batch', () => {
           ...recipe,
           superfatPercent: recipe.superfatPercent * 0.9,
           naohPurityPercent: Math.min(recipe.naohPurityPercent, 98.9),
+          kohSharePercent: Math.min(recipe.kohSharePercent ?? 0, 99),
           lyeConcentrationPercent: Math.min(recipe.lyeConcentrationPercent, 48.9),
         };
         const one = made(batchForFats(base, fats, 1000));
@@ -174,6 +138,7 @@ describe('every batch', () => {
           batchForFats({ ...base, lyeConcentrationPercent: base.lyeConcentrationPercent + by }, fats, 1000),
         );
         expect(fatter.naohG).toBeLessThan(one.naohG);
+        expect(fatter.lyeG).toBeLessThan(one.lyeG);
         expect(purer.naohG).toBeLessThan(one.naohG);
         expect(stronger.waterG).toBeLessThan(one.waterG);
         expect(stronger.naohG).toBeCloseTo(one.naohG, 9);

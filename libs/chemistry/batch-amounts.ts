@@ -1,5 +1,5 @@
 import type { Issue, Result } from '#units';
-import { acids, type AcidName } from './acids.js';
+import { acids } from './acids.js';
 import { additionDensity, carrierDensity, densityOf } from './additive-densities.js';
 import type { BatterRecipe, CarrierKind } from './batter-recipe.js';
 import { checkRecipe } from './check-recipe.js';
@@ -21,7 +21,7 @@ export interface NamedMass {
 export interface BatchAmounts extends LyeAmounts {
   readonly fats: { readonly fat: string; readonly title: string; readonly massG: number }[];
   readonly fatsG: number;
-  readonly acids: (NamedMass & { readonly key: AcidName })[];
+  readonly acids: NamedMass[];
   /** 60 % solution. */
   readonly sodiumLactateG: number;
   readonly saltG: number;

@@ -45,6 +45,41 @@ describe('checkRecipe', () => {
     }
   });
 
+  it('refuses lye left over unless it is meant, and then only a little', () => {
+    const meant = { ...sound, superfatPercent: -5, lyeExcessIntended: true };
+    expect(checkRecipe(meant, fats)).toEqual([]);
+    expect(checkRecipe({ ...meant, lyeExcessIntended: false }, fats)[0]?.message).toContain(
+      'lyeExcessIntended: true',
+    );
+    expect(checkRecipe({ ...meant, superfatPercent: -5.1 }, fats)).toMatchObject([
+      { code: 'lye.superfat-out-of-range', accepted: '-5 to 25 %' },
+    ]);
+  });
+
+  it('does not guess the purity of KOH', () => {
+    expect(checkRecipe({ ...sound, kohSharePercent: 20 }, fats)).toMatchObject([
+      { code: 'lye.koh-purity-missing', path: ['kohPurityPercent'] },
+    ]);
+    expect(checkRecipe({ ...sound, kohSharePercent: 20, kohPurityPercent: 90 }, fats)).toEqual([]);
+    expect(checkRecipe({ ...sound, kohSharePercent: 20, kohPurityPercent: 101 }, fats)).toMatchObject([
+      { code: 'lye.purity-out-of-range', path: ['kohPurityPercent'], value: 101 },
+    ]);
+  });
+
+  it('holds acids, colours and additions within their limits, each in its place', () => {
+    const colourants = [
+      { key: 'a', title: 'Blue', percent: 1 },
+      { key: 'b', title: 'Green', percent: 11 },
+    ];
+    const acids = [{ acid: 'citric-acid', percent: 1, strengthPercent: 0 }] as const;
+    const additions = [{ key: 'c', title: 'Clay', percent: 51, kind: 'clay' }] as const;
+    expect(checkRecipe({ ...sound, colourants, acids, additions }, fats)).toMatchObject([
+      { path: ['acids', 0, 'strengthPercent'], value: 0 },
+      { path: ['colourants', 1, 'percent'], value: 11 },
+      { path: ['additions', 0, 'percent'], value: 51 },
+    ]);
+  });
+
   it('holds the fragrance within its limit', () => {
     expect(checkRecipe({ ...sound, fragrance: undefined }, fats)).toEqual([]);
     expect(checkRecipe({ ...sound, fragrance: { percent: 10 } }, fats)).toEqual([]);

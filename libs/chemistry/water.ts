@@ -18,7 +18,8 @@ export function batterOf<T extends WrittenRecipe>(
   recipe: T,
   fats: ReadonlyMap<string, FatFacts>,
 ): T & BatterRecipe {
-  return { ...recipe, lyeConcentrationPercent: concentrationOf(recipe, fats) };
+  const lyeConcentrationPercent = concentrationOf(recipe, fats);
+  return { ...recipe, waterPerLye: undefined, waterPercentOfFats: undefined, lyeConcentrationPercent };
 }
 
 function concentrationOf(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>): number {

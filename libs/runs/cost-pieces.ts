@@ -20,12 +20,14 @@ export function costPieces(
   const known = byKey(workshop.materials ?? []);
   const unpriced: string[] = [];
   const lines = uses.flatMap((use) => {
-    const unitPrice = bestUnitPrice(known.get(use.key), use.unit);
+    const material = known.get(use.key);
+    const title = material?.title ?? use.title;
+    const unitPrice = bestUnitPrice(material, use.unit);
     if (unitPrice === undefined) {
-      if (use.kind !== 'water') unpriced.push(use.title);
+      if (use.kind !== 'water') unpriced.push(title);
       return [];
     }
-    return [{ title: use.title, perPiece: (use.amount * unitPrice) / count }];
+    return [{ title, perPiece: (use.amount * unitPrice) / count }];
   });
   const minutes = run.design.stages.reduce((sum, stage) => sum + handsOnMinutes(stage, count), 0);
   const rate = workshop.hourlyRate;

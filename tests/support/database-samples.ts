@@ -1,6 +1,7 @@
 import {
   pieceDesign,
   planDocument,
+  runOrder,
   workshopFacts,
   type Mould,
   type PlanDocument,
@@ -26,13 +27,13 @@ export const mould: Mould = {
   cavities: 24,
 };
 
-export const order: RunOrder = {
+export const order: RunOrder = runOrder.parse({
   key: 'first-tide',
   title: 'First tide',
   design: 'plain-tile',
   count: 24,
   startAfter: '2026-11-27T18:00',
-};
+});
 
 export const snapshot: RunSnapshot = {
   design: pieceDesign.parse({

@@ -1,0 +1,136 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { batchForFats, fatTable, recipeRisks, type BatterRecipe } from '#chemistry';
+import { anyRecipe } from '../../tests/support/any-recipe.js';
+
+fc.configureGlobal({ seed: 1 });
+
+const fats = fatTable([]);
+
+const calm: BatterRecipe = {
+  fats: [
+    { fat: 'olive', percent: 70 },
+    { fat: 'coconut', percent: 30 },
+  ],
+  lyeConcentrationPercent: 33,
+  superfatPercent: 6,
+  naohPurityPercent: 99,
+  sodiumLactatePercent: 2,
+  saltPercent: 0,
+  sugarPercent: 0,
+  batterTemperatureC: 38,
+};
+
+function risksOf(over: Partial<BatterRecipe>, fatsG = 1000) {
+  const recipe = { ...calm, ...over };
+  const batch = batchForFats(recipe, fats, fatsG);
+  if (!batch.ok) throw new Error(JSON.stringify(batch.issues));
+  return recipeRisks(recipe, batch.value);
+}
+
+const codesOf = (over: Partial<BatterRecipe>, fatsG?: number): string[] =>
+  risksOf(over, fatsG).map(({ code }) => code);
+
+describe('risks of a recipe', () => {
+  it('are none for a usual one', () => {
+    expect(risksOf({})).toEqual([]);
+  });
+
+  it.each([
+    ['lye.unusual', { lyeConcentrationPercent: 45 }],
+    ['lye.unusual', { lyeConcentrationPercent: 22 }],
+    ['lye.little-superfat', { superfatPercent: 1 }],
+    ['lye.much-superfat', { superfatPercent: 12 }],
+    ['lye.excess', { superfatPercent: -3, lyeExcessIntended: true }],
+    ['lye.lean-lot', { superfatPercent: 2 }],
+    ['sodium-lactate.much', { sodiumLactatePercent: 4 }],
+    ['salt.much', { saltPercent: 5 }],
+    ['salt.bar', { saltPercent: 50 }],
+    ['sugar.heats', { sugarPercent: 3 }],
+    ['sugar.heats', { sugarPercent: 1, batterTemperatureC: 55 }],
+    ['fragrance.limit-unknown', { fragrance: { percent: 3 } }],
+    ['fragrance.much', { fragrance: { percent: 7, supplierLimitPercent: 50 } }],
+    ['fragrance.browns', { fragrance: { percent: 3, supplierLimitPercent: 9, vanillinPercent: 2 } }],
+    ['colourant.much', { colourants: [{ key: 'c', title: 'Blue', percent: 4 }] }],
+    [
+      'colourant.oil',
+      { colourants: [{ key: 'c', title: 'Blue', percent: 1, carrier: { kind: 'fat', perGram: 3 } }] },
+    ],
+    ['addition.spoils', { additions: [{ key: 'a', title: 'Carrot', percent: 5, kind: 'fresh-food' }] }],
+    ['addition.browns', { additions: [{ key: 'a', title: 'Petals', percent: 1, kind: 'dried-plant' }] }],
+  ] satisfies [string, Partial<BatterRecipe>][])('name %s, with a remedy', (code, over) => {
+    const risk = risksOf(over).find((r) => r.code === code);
+    expect(risk?.text).toMatch(/\.$/);
+    expect(risk?.remedy).toMatch(/\.$/);
+  });
+
+  it('leave a high superfat to soap that is nearly all coconut', () => {
+    const fatsOf = [{ fat: 'coconut', percent: 100 }];
+    expect(codesOf({ superfatPercent: 20, fats: fatsOf })).not.toContain('lye.much-superfat');
+  });
+
+  it('ask for a finer scale only for small batches', () => {
+    expect(codesOf({}, 299)).toContain('batch.small');
+    expect(codesOf({}, 300)).not.toContain('batch.small');
+  });
+
+  /** A fragrance is allowed a share of the finished soap; the driest soap holds the largest share. */
+  it('find the largest dose that a supplier’s limit allows', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5, max: 10, noNaN: true }),
+        fc.double({ min: 0.2, max: 4, noNaN: true }),
+        (percent, supplierLimitPercent) => {
+          const risk = risksOf({ fragrance: { percent, supplierLimitPercent } }).find(
+            ({ code }) => code === 'fragrance.over-limit',
+          );
+          const share = (dose: number): number => {
+            const batch = batchForFats({ ...calm, fragrance: { percent: dose } }, fats, 1000);
+            if (!batch.ok) throw new Error('no batch');
+            return (100 * batch.value.fragranceG) / (batch.value.batchG - batch.value.waterG);
+          };
+          expect(risk === undefined).toBe(share(percent) <= supplierLimitPercent);
+          if (risk === undefined) return;
+          const allowed = Number(/at most ([\d.]+) %/.exec(risk.remedy)?.[1]);
+          expect(share(allowed)).toBeLessThanOrEqual(supplierLimitPercent);
+          expect(share(allowed + 0.1)).toBeGreaterThan(supplierLimitPercent);
+        },
+      ),
+      { numRuns: 50 },
+    );
+  });
+
+  /** Common practice, no source: at a load of 5 %, 1 % of vanillin tans and 5 % is chocolate. */
+  it.each([
+    [5, 0.5, 'cream'],
+    [5, 1, 'tan'],
+    [2.5, 2, 'tan'],
+    [5, 5, 'chocolate'],
+  ])('forecast the browning of %d %% of a fragrance with %d %% vanillin: %s', (percent, vanillin, shade) => {
+    const fragrance = { percent, vanillinPercent: vanillin, supplierLimitPercent: 50 };
+    expect(risksOf({ fragrance }).find(({ code }) => code === 'fragrance.browns')?.text).toContain(shade);
+  });
+
+  it('say that a lean lot keeps lye exactly when the superfat of such lots is below 0', () => {
+    fc.assert(
+      fc.property(anyRecipe, (recipe) => {
+        const batch = batchForFats(recipe, fats, 1000);
+        if (!batch.ok) throw new Error('no batch');
+        const told = recipeRisks(recipe, batch.value).some(({ code }) => code === 'lye.lean-lot');
+        expect(told).toBe(batch.value.superfat.low < 0);
+      }),
+    );
+  });
+
+  /** 1 − (1 − s) · SV(used)/SV(low) for coconut, Codex CXS 210: 248, 256.5, 265 mg KOH/g, at 5 % superfat. */
+  it('show the superfat of lots at both ends of a standard', () => {
+    const batch = batchForFats(
+      { ...calm, superfatPercent: 5, fats: [{ fat: 'coconut', percent: 100 }] },
+      fats,
+      1000,
+    );
+    if (!batch.ok) throw new Error('no batch');
+    expect(batch.value.superfat.low).toBeCloseTo(100 * (1 - (0.95 * 256.5) / 248), 9);
+    expect(batch.value.superfat.high).toBeCloseTo(100 * (1 - (0.95 * 256.5) / 265), 9);
+  });
+});

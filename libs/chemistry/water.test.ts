@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { batchForFats, batterOf, checkRecipe, fatTable, type BatterRecipe } from '#chemistry';
+import { anyRecipe } from '../../tests/support/any-recipe.js';
+
+fc.configureGlobal({ seed: 1 });
+
+const fats = fatTable([]);
+
+function madeOf(recipe: BatterRecipe) {
+  const made = batchForFats(recipe, fats, 1000);
+  if (!made.ok) throw new Error(JSON.stringify(made.issues));
+  return made.value;
+}
+
+describe('the water of a recipe', () => {
+  it('comes to the same batch whichever of the three ways it is told', () => {
+    fc.assert(
+      fc.property(anyRecipe, (recipe) => {
+        const { lyeConcentrationPercent: _, ...dry } = recipe;
+        const told = madeOf(recipe);
+        const { waterPerLye, waterPercentOfFats } = told.water;
+        for (const view of [{ waterPerLye }, { waterPercentOfFats }]) {
+          const again = madeOf(batterOf({ ...dry, ...view }, fats));
+          expect(Math.abs(again.waterG / told.waterG - 1)).toBeLessThan(1e-9);
+          expect(Math.abs(again.batchMl / told.batchMl - 1)).toBeLessThan(1e-9);
+        }
+      }),
+    );
+  });
+
+  /** 2 g of water for 1 g of NaOH is a lye of 1/3; 1000 g of fats with 330 g of water has 33 %. */
+  it('is what was asked for', () => {
+    const { lyeConcentrationPercent: _, ...dry } = plain;
+    expect(madeOf(batterOf({ ...dry, waterPerLye: 2 }, fats)).water.lyeConcentrationPercent).toBeCloseTo(
+      100 / 3,
+      9,
+    );
+    expect(madeOf(batterOf({ ...dry, waterPercentOfFats: 33 }, fats)).waterG).toBeCloseTo(330, 9);
+  });
+
+  it('keeps a ratio to the flakes as they are weighed, impurities and all', () => {
+    const { lyeConcentrationPercent: _, ...dry } = plain;
+    const { waterG, naohG } = madeOf(batterOf({ ...dry, waterPerLye: 2, naohPurityPercent: 90 }, fats));
+    expect(waterG / naohG).toBeCloseTo(2, 9);
+  });
+
+  it('is refused when told twice, or when it makes lye too strong or too weak, in the field that said so', () => {
+    const { lyeConcentrationPercent: _, ...dry } = plain;
+    expect(checkRecipe({ ...plain, waterPerLye: 2 }, fats)).toMatchObject([
+      { code: 'recipe.water-twice', path: ['waterPerLye'] },
+    ]);
+    expect(checkRecipe({ ...dry, waterPerLye: 0.8 }, fats)).toMatchObject([
+      { code: 'lye.concentration-out-of-range', path: ['waterPerLye'], value: 0.8 },
+    ]);
+    expect(checkRecipe({ ...dry, waterPercentOfFats: 140 }, fats)).toMatchObject([
+      { code: 'lye.concentration-out-of-range', path: ['waterPercentOfFats'] },
+    ]);
+    expect(checkRecipe({ ...dry, waterPerLye: 1 }, fats)).toEqual([]);
+  });
+});
+
+const plain: BatterRecipe = {
+  fats: [
+    { fat: 'coconut', percent: 30 },
+    { fat: 'olive', percent: 70 },
+  ],
+  lyeConcentrationPercent: 33,
+  superfatPercent: 5,
+  naohPurityPercent: 100,
+  sodiumLactatePercent: 0,
+  saltPercent: 0,
+  sugarPercent: 0,
+  batterTemperatureC: 38,
+};
