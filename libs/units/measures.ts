@@ -92,7 +92,7 @@ const MM_PER_INCH = 25.4;
 /** Both follow from the inch. */
 const CM2_PER_SQUARE_INCH = 6.4516;
 const ML_PER_CUBIC_INCH = 16.387064;
-/** A US gallon is 231 cubic inches and 128 fluid ounces (NIST Handbook 44, appendix C). */
+/** A US gallon is 231 cubic inches and 128 fluid ounces (NIST Handbook 44, appendix C; from memory). */
 const ML_PER_FLUID_OUNCE = (231 * ML_PER_CUBIC_INCH) / 128;
 
 const ABSOLUTE_ZERO_C = -273.15;

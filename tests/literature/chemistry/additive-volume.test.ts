@@ -45,7 +45,7 @@ describe('room for', () => {
     ['glycerol', 1.2602, 1.2622],
     // IAPWS-95 at 20 °C: 998.2 kg/m³.
     ['water', 0.9972, 0.9992],
-    // Codex CXS 33, olive oil, relative density 0.910 to 0.916 at 20 °C; CXS 210, seed oils up to 0.926.
+    // Codex CXS 33, olive oil, relative density 0.910 to 0.916 at 20 °C; CXS 210, seed oils up to 0.926; from memory.
     ['fat', 0.91, 0.926],
   ])('the %s that a colourant is stirred into', (kind, low, high) => {
     const stirred = { colourants: [{ ...mica, carrier: { kind, perGram: 3 } }] };

@@ -30,8 +30,8 @@ describe('density of potash lye', () => {
   });
 
   /**
-   * Haug, Koj, Turek, Int. J. Hydrogen Energy 42 (2017), fit for 0 to 50 % and up to 200 °C, as quoted in
-   * open-source electrolyser models: rough, but made from other measurements, hot ones among them.
+   * Haug et al., Int. J. Hydrogen Energy 42 (2017), doi 10.1016/j.ijhydene.2017.05.031: the fit as quoted in an
+   * open-source electrolyser model, its range from memory (0 to 50 %, beyond 80 °C). Rough, but not Laliberté's.
    */
   it('stays within 2 % of a fit made for electrolysers, hot or cold', () => {
     const strength = fc.double({ min: 16, max: 50, noNaN: true });
@@ -50,7 +50,7 @@ describe('density of potash lye', () => {
 
 describe('density of lye from both alkalis', () => {
   /**
-   * Second estimate: Young's rule (T. F. Young, 1951, in Harned and Owen), mixing the solutions at the same
+   * Second estimate: Young's rule (T. F. Young, 1951; from memory), mixing the solutions at the same
    * molality and not at the same mass fraction. Molar masses: IUPAC 2021, abridged.
    */
   it('moves by less than 0.4 % when mixed at equal molality', () => {
