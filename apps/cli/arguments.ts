@@ -75,7 +75,7 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
   if (units !== 'metric' && units !== 'us') {
     return { kind: 'wrong', message: `--units ${units} is not known; accepted: metric, us.` };
   }
-  if (count !== undefined && !/^[1-9]\d{0,3}$/.test(count)) {
+  if (count !== undefined && !(/^[1-9]\d{0,3}$/.test(count) && Number(count) <= 5000)) {
     return { kind: 'wrong', message: `--count ${count} is no count; accepted: a whole number, 1 to 5000.` };
   }
   if (!Number.isSafeInteger(Number(seed))) {

@@ -5,10 +5,7 @@ import { cautionsSection, columns, heading, percentText, wrap } from './text-lay
 
 /** A batch sheet as text: amounts of each run, what to gather and buy for all, what a piece costs, cautions. */
 export function printSheet(sheet: AmountsDocument, units: UnitSystem): string {
-  const cautions = sheet.runs.flatMap((run) => [
-    ...run.cautions,
-    ...run.amounts.flatMap((a) => a.cautions),
-  ]);
+  const cautions = sheet.runs.flatMap((run) => [...run.cautions, ...run.amounts.flatMap((a) => a.cautions)]);
   const sections = [
     ...sheet.runs.flatMap((run) => [
       heading(`${run.title} · ${String(run.count)} pieces`),

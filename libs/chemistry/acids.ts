@@ -1,5 +1,4 @@
 import { molarMassOf } from './molar-mass.js';
-import type { WrittenRecipe } from './batter-recipe.js';
 
 /** An acid that takes alkali for itself before any fat does. */
 interface Acid {
@@ -27,13 +26,21 @@ const table = {
 
 export type AcidName = keyof typeof table;
 
+export interface AcidShare {
+  readonly acid: AcidName;
+  /** Of the fats, as weighed. */
+  readonly percent: number;
+  /** Acid in what is weighed: 5 for a vinegar, 100 for crystals. */
+  readonly strengthPercent: number;
+}
+
 export const acids: Readonly<Record<AcidName, Acid>> = table;
 
 /**
  * Alkali that the acids of a recipe take up, in moles per gram of fats: Σ share · strength · protons / M.
  * They are neutralised in full and first, so this comes on top of what the fats need, superfat or not.
  */
-export function acidDemand({ acids: shares = [] }: Pick<WrittenRecipe, 'acids'>): number {
+export function acidDemand(shares: readonly AcidShare[] = []): number {
   return shares.reduce((sum, { acid, percent, strengthPercent }) => {
     const { molarMass, protons } = acids[acid];
     return sum + ((percent / 100) * (strengthPercent / 100) * protons) / molarMass;

@@ -1,4 +1,4 @@
-import type { AcidName } from './acids.js';
+import type { AcidShare } from './acids.js';
 
 /** Water in a recipe: one quantity that is written in one of three ways. */
 export interface WaterStatement {
@@ -30,14 +30,6 @@ export interface Addition {
   /** Of the fats. */
   readonly percent: number;
   readonly kind: AdditionKind;
-}
-
-export interface AcidShare {
-  readonly acid: AcidName;
-  /** Of the fats, as weighed. */
-  readonly percent: number;
-  /** Acid in what is weighed: 5 for a vinegar, 100 for crystals. */
-  readonly strengthPercent: number;
 }
 
 export interface Fragrance {

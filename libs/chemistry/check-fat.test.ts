@@ -112,7 +112,8 @@ describe('questions about a fat', () => {
     expect(issues).toMatchObject([{ code, path }]);
     for (const text of [...named, 'confirmed: true']) expect(issues[0]?.message).toContain(text);
     expect(checkFat({ ...fat, confirmed: true })).toEqual([]);
-    expect(questionsAbout({ ...fat, confirmed: true })).toEqual(issues);
+    const asked = questionsAbout({ ...fat, confirmed: true });
+    expect(asked.map(({ code }) => code)).toEqual(issues.map(({ code }) => code));
   });
 
   it('are asked all at once, so that one confirmation does not hide another', () => {

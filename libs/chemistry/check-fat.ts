@@ -6,6 +6,8 @@ import { fattyAcidMolarMass } from './molar-mass.js';
 /** Rounding on a supplier's sheet may carry a profile this far over 100 %. */
 const PROFILE_CEILING = 100.5;
 
+const confirm = 'If the sheet really says so, `confirmed: true` accepts it.';
+
 /**
  * Whether a fat's figures can be those of a fat, and whether they are likely.
  * @returns issues, paths from the fat itself; none when it can be used. Refused outright:
@@ -21,7 +23,8 @@ export function checkFat(fat: FatFacts): Issue[] {
     ...numberIssues(fat),
     ...limitIssues(fat),
   ];
-  return refusals.length > 0 || fat.confirmed === true ? refusals : questionsAbout(fat);
+  if (refusals.length > 0 || fat.confirmed === true) return refusals;
+  return questionsAbout(fat).map((question) => ({ ...question, message: `${question.message} ${confirm}` }));
 }
 
 function saponificationIssues(fat: FatFacts): Issue[] {

@@ -1,6 +1,5 @@
 /** What goes into a batter, how much of it, and how much room it takes. Sources: SOURCES.md. */
 export type {
-  AcidShare,
   Addition,
   BatterRecipe,
   Colourant,
@@ -8,7 +7,7 @@ export type {
   WaterStatement,
   WrittenRecipe,
 } from './batter-recipe.js';
-export { acids, type AcidName } from './acids.js';
+export { acids, type AcidName, type AcidShare } from './acids.js';
 export { batchForFats, batchForVolume, type BatchAmounts, type NamedMass } from './batch-amounts.js';
 export { checkFat } from './check-fat.js';
 export { checkRecipe } from './check-recipe.js';

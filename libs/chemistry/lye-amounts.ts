@@ -48,7 +48,7 @@ export function lyeForFats(recipe: BatterRecipe, fats: Fats, fatsG: number): Lye
 /** Alkali for one gram of fats, as `lyeForFats` has it; it does not depend on the water. */
 export function alkaliPerFat(recipe: WrittenRecipe, fats: Fats): Omit<LyeAmounts, 'waterG' | 'lyeG'> {
   const forFats = (saponificationPerFat(recipe, fats, 'used') / molarMass.koh) * keptShare(recipe);
-  const moles = forFats + acidDemand(recipe);
+  const moles = forFats + acidDemand(recipe.acids);
   const kohShare = (recipe.kohSharePercent ?? 0) / 100;
   const pureNaohG = moles * (1 - kohShare) * molarMass.naoh;
   const pureKohG = moles * kohShare * molarMass.koh;

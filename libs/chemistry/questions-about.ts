@@ -33,8 +33,6 @@ export function questionsAbout(fat: FatFacts): Issue[] {
   return [...saponificationQuestions(fat), ...profileQuestions(fat), ...densityQuestions(fat)];
 }
 
-const confirm = 'If the sheet really says so, `confirmed: true` accepts it.';
-
 function saponificationQuestions(fat: FatFacts): Issue[] {
   const expected = expectedSaponification(fat);
   if (expected === undefined) return [];
@@ -49,8 +47,8 @@ function saponificationQuestions(fat: FatFacts): Issue[] {
       code: asNaoh ? 'fat.saponification-as-naoh' : 'fat.saponification-doubtful',
       path: ['saponificationMgKohPerG', 'used'],
       message: asNaoh
-        ? `${found}. It looks like mg NaOH per g: in KOH that would be ${asKoh.toFixed(1)}. ${confirm}`
-        : `${found}; ${range} would be no surprise. ${confirm}`,
+        ? `${found}. It looks like mg NaOH per g: in KOH that would be ${asKoh.toFixed(1)}.`
+        : `${found}; ${range} would be no surprise.`,
       value: used,
       accepted: range,
     },
@@ -83,7 +81,7 @@ function profileQuestions(fat: FatFacts): Issue[] {
     {
       code: 'fat.profile-incomplete',
       path: ['fattyAcidsPercent'],
-      message: `The fatty acids of “${fat.title}” add up to ${sum.toFixed(1)} %; ${String(PROFILE_FLOOR_PERCENT)} to 100 % are expected, and what is missing is missing from how hard and how soon the soap sets.${sum === 0 ? ' A wax has none: `kind: wax`.' : ''} ${confirm}`,
+      message: `The fatty acids of “${fat.title}” add up to ${sum.toFixed(1)} %; ${String(PROFILE_FLOOR_PERCENT)} to 100 % are expected, and what is missing is missing from how hard and how soon the soap sets.${sum === 0 ? ' A wax has none: `kind: wax`.' : ''}`,
       value: sum,
       accepted: `${String(PROFILE_FLOOR_PERCENT)} to 100 %`,
     },
@@ -103,7 +101,7 @@ function densityQuestions(fat: FatFacts): Issue[] {
     {
       code: 'fat.density-doubtful',
       path: ['densityGPerMl'],
-      message: `“${fat.title}” has ${String(fat.densityGPerMl)} g/mL; with a saponification value of ${saponification.toFixed(1)} and an iodine value of ${String(iodine)}, about ${expected.toFixed(3)} as a liquid at 20 °C is expected. ${confirm}`,
+      message: `“${fat.title}” has ${String(fat.densityGPerMl)} g/mL; with a saponification value of ${saponification.toFixed(1)} and an iodine value of ${String(iodine)}, about ${expected.toFixed(3)} as a liquid at 20 °C is expected.`,
       value: fat.densityGPerMl,
       accepted: `${low} to ${high} g/mL`,
     },

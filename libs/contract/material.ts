@@ -1,5 +1,8 @@
 import { z } from 'zod';
 import { key, title } from './common.js';
+import { grams } from './quantity.js';
+
+const amount = (least: number) => grams(least, 10_000_000);
 
 /** ISO 4217 code; every price of a workshop is in this currency. */
 export const currency = z
@@ -18,11 +21,11 @@ export const material = z
     key,
     title: title.optional(),
     unit: z.enum(['g', 'piece']).default('g'),
-    onHand: z.number().min(0).max(10_000_000).default(0).meta({ description: 'In its unit' }),
+    onHand: amount(0).default(0).meta({ description: 'In its unit, or a mass with its own' }),
     packs: z
       .array(
         z.strictObject({
-          size: z.number().positive().max(10_000_000).meta({ description: 'In its unit' }),
+          size: amount(0.01).meta({ description: 'In its unit, or a mass with its own' }),
           price: z.number().min(0).max(1_000_000).optional(),
         }),
       )

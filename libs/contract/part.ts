@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { key, percent, title } from './common.js';
+import { grams, millilitres, millimetres, squareCentimetres } from './quantity.js';
 
 /** How much of a part one piece takes, where it is not simply given in millilitres. */
 export const amountPerPiece = z
@@ -10,23 +11,23 @@ export const amountPerPiece = z
     }),
     z.strictObject({
       by: z.literal('finished').meta({ description: 'The volume it is to have once it has shrunk' }),
-      ml: z.number().positive().max(50_000),
+      ml: millilitres(0.01, 50_000),
       shrinkagePercent: percent(0, 30),
     }),
     z.strictObject({
       by: z.literal('coat').meta({ description: 'An area dipped or covered, times a thickness' }),
-      areaCm2: z.number().positive().max(10_000),
-      thicknessMm: z.number().positive().max(50),
+      areaCm2: squareCentimetres(0.01, 10_000),
+      thicknessMm: millimetres(0.01, 50),
     }),
     z.strictObject({
       by: z.literal('bead').meta({ description: 'A piped line: its length times its round section' }),
-      lengthMm: z.number().positive().max(100_000),
-      widthMm: z.number().positive().max(100),
+      lengthMm: millimetres(0.1, 100_000),
+      widthMm: millimetres(0.1, 100),
     }),
     z.strictObject({
       by: z.literal('weighing').meta({ description: 'What pieces took on the scales' }),
       pieces: z.int().min(1).max(5000),
-      grams: z.number().positive().max(1_000_000).meta({ description: 'All these pieces together' }),
+      grams: grams(0.01, 1_000_000).meta({ description: 'All these pieces together' }),
     }),
   ])
   .meta({ id: 'AmountPerPiece' });
@@ -34,10 +35,7 @@ export const amountPerPiece = z
 const partBase = { key, title };
 
 const use = {
-  perPieceMl: z
-    .number()
-    .positive()
-    .max(50_000)
+  perPieceMl: millilitres(0.01, 50_000)
     .optional()
     .meta({ description: 'What one piece takes; or `amount` says how to work it out' }),
   amount: amountPerPiece.optional(),
@@ -53,14 +51,14 @@ const use = {
     }),
 };
 
-const grams = z.number().min(0).max(2000);
+const loss = grams(0, 2000);
 
 /** What a batch loses on its way into the pieces. */
 const losses = z
   .strictObject({
-    bowlG: grams.default(0),
-    bagG: grams.default(0),
-    pipetteG: grams.default(0),
+    bowlG: loss.default(0),
+    bagG: loss.default(0),
+    pipetteG: loss.default(0),
     trimmingPercent: percent(0, 60)
       .default(0)
       .meta({ description: 'Share of what is poured that is cut off' }),
@@ -70,7 +68,7 @@ const losses = z
   })
   .meta({ id: 'Losses' });
 
-const lossG = grams
+const lossG = loss
   .optional()
   .meta({ description: 'Left in bowl, bag and pipette together; or `losses` says where' });
 
@@ -161,7 +159,7 @@ export const decorPart = z
     ...partBase,
     kind: z.literal('decor'),
     perPiece: z.int().min(1).max(200),
-    eachG: z.number().positive().max(500).optional(),
+    eachG: grams(0.01, 500).optional(),
     breakagePercent: percent(0, 50)
       .default(4)
       .meta({ description: 'Share that breaks or is lost before it sits' }),

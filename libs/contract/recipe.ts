@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { key, percent, title } from './common.js';
+import { celsius } from './quantity.js';
 
 export const fragranceBehaviours = ['none', 'mild', 'brisk', 'strong', 'seizing'] as const;
 export const acidNames = ['citric-acid', 'citric-acid-monohydrate', 'lactic-acid', 'acetic-acid'] as const;
@@ -96,7 +97,7 @@ export const recipe = z
       .max(10)
       .default([])
       .meta({ description: 'Clay, plants, milk powder and the like' }),
-    batterTemperatureC: z.number().min(20).max(75).default(38),
+    batterTemperatureC: celsius(20, 75).default(38),
     mixing: z.enum(['blender', 'hand']).default('blender'),
     gel: z.enum(['none', 'full']).default('none'),
   })

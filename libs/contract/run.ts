@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { instant, key, localDate, localDateTime, percent, title } from './common.js';
+import { grams } from './quantity.js';
 
 /** What to make, how many, and when she could begin. */
 export const runOrder = z
@@ -56,11 +57,9 @@ export const logEntry = z
       kind: z.literal('weighed'),
       part: key.meta({ description: 'A part from batter or melt-and-pour' }),
       pieces: z.int().min(1).max(5000).meta({ description: 'Pieces that took it' }),
-      usedG: z
-        .number()
-        .positive()
-        .max(1_000_000)
-        .meta({ description: 'What they took together, without what stayed in bowl and bag' }),
+      usedG: grams(0.01, 1_000_000).meta({
+        description: 'What they took together, without what stayed in bowl and bag',
+      }),
       at: instant,
       ...seen,
     }),

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { key, localDate, localTime, percent, title } from './common.js';
 import { currency, material } from './material.js';
+import { celsius } from './quantity.js';
 
 /** A stretch of one local day; the end is not included. */
 export const span = z
@@ -54,7 +55,7 @@ export const workshopFacts = z
       .meta({ description: 'IANA time zone', examples: ['Europe/Dublin'] }),
     room: z
       .strictObject({
-        temperatureC: z.number().min(5).max(35).default(20),
+        temperatureC: celsius(5, 35).default(20),
         humidityPercent: percent(10, 95).default(50),
       })
       .prefault({}),

@@ -1,12 +1,12 @@
-import { batchForFats, batchForVolume, recipeRisks } from '#chemistry';
-import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts } from '#contract';
+import { batchForFats, batchForVolume, questionsAbout, recipeRisks } from '#chemistry';
+import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts, Risk } from '#contract';
 import { failed, ok, type Issue, type Result } from '#units';
 import { cautionFor } from './cautions.js';
 import { coverOfDecor, coverOfVolume } from './cover-of.js';
 import { learnedUse } from './learned-use.js';
 import { leftoverUses } from './leftover-uses.js';
 import { cavityMl } from './cavity-of-mould.js';
-import type { RunWorkings } from './workings.js';
+import type { Batter, RunWorkings } from './workings.js';
 
 /** Density of melted melt-and-pour base, g/mL: common practice, no source; a soap and glycerol gel. */
 const MELT_DENSITY = 1.05;
@@ -90,8 +90,21 @@ function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAm
     recipe: recipe.key,
     batch: batch.value,
     ...(fragrance === undefined ? {} : { fragrance: fragrance.title ?? 'Fragrance' }),
-    risks: recipeRisks(recipe, batch.value),
+    risks: [...recipeRisks(recipe, batch.value), ...questionsOf(recipe, run)],
     cautions: [cautionFor('lye')],
+  });
+}
+
+/** What was questioned about a fat and confirmed is said again where it is weighed. */
+function questionsOf({ fats }: Batter, run: RunWorkings): Risk[] {
+  return fats.flatMap(({ fat }) => {
+    const facts = run.fats.get(fat);
+    if (facts?.confirmed !== true) return [];
+    return questionsAbout(facts).map(({ code, message }) => ({
+      code,
+      text: message,
+      remedy: 'It was confirmed; check the sheet once more before you weigh the lye.',
+    }));
   });
 }
 

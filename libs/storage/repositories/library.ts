@@ -1,7 +1,16 @@
-import type { Fat, Mould, PieceDesign, Recipe } from '#contract';
+import {
+  fat,
+  mould,
+  pieceDesign,
+  recipe,
+  type Fat,
+  type Mould,
+  type PieceDesign,
+  type Recipe,
+} from '#contract';
 import type { Mould as Row } from '../generated/client.js';
 import { changedOr, type Changed, type Created } from '../results.js';
-import { fromJson, newId, toJson, type Session } from '../session.js';
+import { newId, revived, toJson, type Session } from '../session.js';
 
 /** Something of the maker's that runs refer to by key. */
 export interface Stored<Content> {
@@ -49,15 +58,19 @@ type Table = Session['db']['mould'];
 export function library(session: Session): Library {
   const { db } = session;
   return {
-    moulds: shelf<Mould>(session, db.mould),
-    fats: shelf<Fat>(session, db.fat as unknown as Table),
-    recipes: shelf<Recipe>(session, db.recipe as unknown as Table),
-    designs: shelf<PieceDesign>(session, db.pieceDesign as unknown as Table),
+    moulds: shelf<Mould>(session, db.mould, mould),
+    fats: shelf<Fat>(session, db.fat as unknown as Table, fat),
+    recipes: shelf<Recipe>(session, db.recipe as unknown as Table, recipe),
+    designs: shelf<PieceDesign>(session, db.pieceDesign as unknown as Table, pieceDesign),
   };
 }
 
-function shelf<Content extends { key: string }>(session: Session, table: Table): Shelf<Content> {
-  const read = (row: Row): Stored<Content> => ({ ...row, content: fromJson<Content>(row.content) });
+function shelf<Content extends { key: string }>(
+  session: Session,
+  table: Table,
+  schema: { parse(value: unknown): Content },
+): Shelf<Content> {
+  const read = (row: Row): Stored<Content> => ({ ...row, content: revived(schema, row.content) });
   const get = async (workshopId: string, id: string): Promise<Stored<Content> | null> => {
     const row = await table.findUnique({ where: { workshopId_id: { workshopId, id } } });
     return row && read(row);

@@ -1,7 +1,18 @@
-import type { Fat, Mould, PieceDesign, Recipe, RunOrder } from '#contract';
+import {
+  fat,
+  mould,
+  pieceDesign,
+  recipe,
+  runOrder,
+  type Fat,
+  type Mould,
+  type PieceDesign,
+  type Recipe,
+  type RunOrder,
+} from '#contract';
 import type { Run as Row } from '../generated/client.js';
 import { changedOr, type Changed, type Created } from '../results.js';
-import { fromJson, newId, toJson, type Session } from '../session.js';
+import { fromJson, newId, revived, toJson, type Session } from '../session.js';
 
 export type RunState = 'planned' | 'making' | 'curing' | 'abandoned';
 
@@ -102,8 +113,17 @@ export function runs(session: Session): Runs {
 function read(row: Row): StoredRun {
   return {
     ...row,
-    order: fromJson<RunOrder>(row.order),
-    snapshot: fromJson<RunSnapshot>(row.snapshot),
+    order: revived(runOrder, row.order),
+    snapshot: revivedSnapshot(fromJson<RunSnapshot>(row.snapshot)),
     state: row.state as RunState,
+  };
+}
+
+function revivedSnapshot({ design, recipes, fats, moulds }: RunSnapshot): RunSnapshot {
+  return {
+    design: pieceDesign.parse(design),
+    recipes: recipes.map((each) => recipe.parse(each)),
+    fats: fats.map((each) => fat.parse(each)),
+    moulds: moulds.map((each) => mould.parse(each)),
   };
 }

@@ -1,0 +1,126 @@
+import { cpSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { migrate, type Storage } from '#storage';
+import { testDatabase, type TestDatabase } from '../support/database.js';
+import { facts, order } from '../support/database-samples.js';
+
+const MIGRATIONS = join(import.meta.dirname, '..', '..', 'prisma', 'migrations');
+const workshopId = '018f0000-0000-7000-8000-000000000001';
+const runId = '018f0000-0000-7000-8000-000000000002';
+
+/** As the first version wrote it: decor with a spread, no losses, no certainty, water as a concentration. */
+const design = {
+  key: 'plain-tile',
+  title: 'Plain tile',
+  looksEdible: false,
+  parts: [
+    {
+      key: 'base',
+      kind: 'batch',
+      title: 'Base',
+      recipe: 'base',
+      perPieceMl: 80,
+      lossG: 20,
+      spreadPercent: 0,
+      piecesPerCavity: 1,
+    },
+    { key: 'shells', kind: 'decor', title: 'Shells', perPiece: 3, spreadPercent: 4 },
+  ],
+  stages: [
+    {
+      key: 'pour-base',
+      title: 'Pour',
+      kind: 'pour',
+      part: 'base',
+      setupMin: 0,
+      perPieceS: 0,
+      needs: [],
+    },
+  ],
+  links: [],
+  waits: [],
+};
+const recipe = {
+  key: 'base',
+  title: 'Base',
+  fats: [{ fat: 'olive', percent: 100 }],
+  lyeConcentrationPercent: 35,
+  superfatPercent: 5,
+  naohPurityPercent: 100,
+  sodiumLactatePercent: 2,
+  saltPercent: 0,
+  sugarPercent: 0,
+  batterTemperatureC: 38,
+  mixing: 'blender',
+  gel: 'none',
+};
+const { certaintyPercent: _later, ...olderOrder } = order;
+
+let database: TestDatabase;
+let storage: Storage;
+beforeAll(async () => {
+  database = await testDatabase({ migrated: false });
+  const folder = mkdtempSync(join(tmpdir(), 'benchtide-test-older-'));
+  cpSync(MIGRATIONS, folder, { recursive: true });
+  const [, ...later] = readdirSync(folder)
+    .filter((name) => /^\d/.test(name))
+    .sort();
+  for (const name of later) rmSync(join(folder, name), { recursive: true });
+  await migrate(database.url, () => undefined, folder);
+  rmSync(folder, { recursive: true });
+
+  const { materials: _new, ...olderFacts } = facts;
+  await database.sql('INSERT INTO workshop VALUES ($1, 1, $2, now(), now())', [workshopId, olderFacts]);
+  const insert = (table: string, content: { key: string }) =>
+    database.sql(`INSERT INTO ${table} VALUES (gen_random_uuid(), $1, $2, 1, $3, now(), now(), NULL)`, [
+      workshopId,
+      content.key,
+      content,
+    ]);
+  await insert('piece_design', design);
+  await insert('recipe', recipe);
+  const snapshot = { design, recipes: [recipe], fats: [], moulds: [] };
+  await database.sql("INSERT INTO run VALUES ($1, $2, $3, 1, $4, $5, 'planned', now(), now())", [
+    runId,
+    workshopId,
+    olderOrder.key,
+    olderOrder,
+    snapshot,
+  ]);
+  await migrate(database.url, () => undefined);
+  storage = await database.open();
+});
+afterAll(() => database.drop());
+
+describe('what the first version stored', () => {
+  it('is read with what was added since at its default', async () => {
+    const run = await storage.runs.get(workshopId, runId);
+    expect(run?.order.certaintyPercent).toBe(95);
+    expect(run?.snapshot.recipes[0]).toMatchObject({
+      lyeConcentrationPercent: 35,
+      kohSharePercent: 0,
+      acids: [],
+    });
+    const [stored] = await storage.library.recipes.list(workshopId);
+    expect(stored?.content).toEqual(run?.snapshot.recipes[0]);
+    expect((await storage.workshops.get(workshopId))?.facts.materials).toEqual([]);
+  });
+
+  it('has decor that breaks instead of spreading, in the library and in runs', async () => {
+    const run = await storage.runs.get(workshopId, runId);
+    const [stored] = await storage.library.designs.list(workshopId);
+    for (const parts of [run?.snapshot.design.parts, stored?.content.parts]) {
+      expect(parts?.map(({ key }) => key)).toEqual(['base', 'shells']);
+      expect(parts?.[1]).toEqual({
+        key: 'shells',
+        kind: 'decor',
+        title: 'Shells',
+        perPiece: 3,
+        breakagePercent: 4,
+      });
+      expect(parts?.[0]).toMatchObject({ spreadPercent: 0.1, lossG: 20, colourants: [] });
+    }
+  });
+});
