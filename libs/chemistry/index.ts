@@ -6,33 +6,33 @@ export type {
   Fragrance,
   WaterStatement,
   WrittenRecipe,
-} from './batter-recipe.js';
-export { acids, type AcidName, type AcidShare } from './acids.js';
-export { batchForFats, batchForVolume, type BatchAmounts, type NamedMass } from './batch-amounts.js';
-export { checkFat } from './check-fat.js';
-export { checkRecipe } from './check-recipe.js';
-export { fatDensity, lundDensity, triglycerideExpansionGPerMlPerC } from './fat-density.js';
-export type { FatEvidence, FatFacts, FatKind, FatTag, Limits } from './fat-facts.js';
-export { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from './fat-profile.js';
-export { fatTable } from './fat-table.js';
-export { fromSheet, type SheetFat } from './fats/sheet-fat.js';
-export { shippedFats } from './fats/shipped-fats.js';
-export type { ShippedFatFacts } from './fats/standard-fat.js';
-export { lyeForFats, superfatRange, type LyeAmounts } from './lye-amounts.js';
-export { kohDensity } from './koh-density.js';
-export { lyeDensity } from './lye-density.js';
-export { lyeSolutionDensity, type LyeSolution } from './lye-solution-density.js';
-export { fattyAcidMolarMass, molarMass, naohPerKoh } from './molar-mass.js';
-export { questionsAbout } from './questions-about.js';
-export { recipeRisks } from './recipe-risks.js';
-export type { Risk } from './risk.js';
+} from './batter/batter-recipe.js';
+export { acids, type AcidName, type AcidShare } from './lye/acids.js';
+export { batchForFats, batchForVolume, type BatchAmounts, type NamedMass } from './batter/batch-amounts.js';
+export { checkFat } from './fats/check-fat.js';
+export { checkRecipe } from './batter/check-recipe.js';
+export { fatDensity, lundDensity, triglycerideExpansionGPerMlPerC } from './fats/fat-density.js';
+export type { FatEvidence, FatFacts, FatKind, FatTag, Limits } from './fats/fat-facts.js';
+export { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from './fats/fat-profile.js';
+export { fatTable } from './fats/fat-table.js';
+export { fromSheet, type SheetFat } from './fats/table/sheet-fat.js';
+export { shippedFats } from './fats/table/shipped-fats.js';
+export type { ShippedFatFacts } from './fats/table/standard-fat.js';
+export { lyeForFats, superfatRange, type LyeAmounts } from './lye/lye-amounts.js';
+export { kohDensity } from './lye/koh-density.js';
+export { lyeDensity } from './lye/lye-density.js';
+export { lyeSolutionDensity, type LyeSolution } from './lye/lye-solution-density.js';
+export { fattyAcidMolarMass, molarMass, naohPerKoh } from './fats/molar-mass.js';
+export { questionsAbout } from './fats/questions-about.js';
+export { recipeRisks } from './batter/recipe-risks.js';
+export type { Risk } from './batter/risk.js';
 export {
   saponificationValueByTitration,
   saponificationValueOfFreeAcids,
   theoreticalSaponificationValue,
   type Titration,
-} from './saponification-value.js';
-export { batterOf, waterViews, USUAL_LYE_CONCENTRATION, type WaterViews } from './water.js';
+} from './fats/saponification-value.js';
+export { batterOf, waterViews, USUAL_LYE_CONCENTRATION, type WaterViews } from './lye/water.js';
 export { beadMl, coatMl, weighedMl, type Bead, type Coat } from './demand/amount-per-piece.js';
 export { chanceOfTooFew, piecesWithSpares } from './demand/decor.js';
 export {

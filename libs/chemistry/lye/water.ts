@@ -1,5 +1,5 @@
-import type { BatterRecipe, WaterStatement, WrittenRecipe } from './batter-recipe.js';
-import type { FatFacts } from './fat-facts.js';
+import type { BatterRecipe, WaterStatement, WrittenRecipe } from '../batter/batter-recipe.js';
+import type { FatFacts } from '../fats/fat-facts.js';
 import { alkaliPerFat, type LyeAmounts } from './lye-amounts.js';
 
 /** What a recipe that says nothing of water gets: common practice, no source. */

@@ -1,8 +1,8 @@
 import { acidDemand } from './acids.js';
-import type { BatterRecipe, WrittenRecipe } from './batter-recipe.js';
-import type { FatFacts } from './fat-facts.js';
-import { fatShares } from './fat-shares.js';
-import { molarMass } from './molar-mass.js';
+import type { BatterRecipe, WrittenRecipe } from '../batter/batter-recipe.js';
+import type { FatFacts } from '../fats/fat-facts.js';
+import { fatShares } from '../fats/fat-shares.js';
+import { molarMass } from '../fats/molar-mass.js';
 
 /** What goes into the lye jug, grams, unrounded: rounding belongs to the page that shows it. */
 export interface LyeAmounts {

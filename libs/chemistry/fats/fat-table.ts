@@ -1,4 +1,4 @@
-import { shippedFats } from './fats/shipped-fats.js';
+import { shippedFats } from './table/shipped-fats.js';
 import type { FatFacts } from './fat-facts.js';
 
 /**

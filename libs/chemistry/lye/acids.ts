@@ -1,4 +1,4 @@
-import { molarMassOf } from './molar-mass.js';
+import { molarMassOf } from '../fats/molar-mass.js';
 
 /** An acid that takes alkali for itself before any fat does. */
 interface Acid {

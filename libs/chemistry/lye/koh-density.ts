@@ -1,4 +1,4 @@
-import { waterDensity } from './volumes/water-density.js';
+import { waterDensity } from '../volumes/water-density.js';
 
 /**
  * Density of a solution of KOH in water, by the closed form of Laliberté with his coefficients [S21]:

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Result } from '#units';
 import { batchForFats, batchForVolume, fatTable, type BatchAmounts, type BatterRecipe } from '#chemistry';
-import { anyRecipe, weighedTogether } from '../../tests/support/any-recipe.js';
+import { anyRecipe, weighedTogether } from '../../../tests/support/any-recipe.js';
 
 fc.configureGlobal({ seed: 1 });
 

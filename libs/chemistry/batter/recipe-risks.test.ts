@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { batchForFats, fatTable, recipeRisks, type BatterRecipe } from '#chemistry';
-import { anyRecipe } from '../../tests/support/any-recipe.js';
+import { anyRecipe } from '../../../tests/support/any-recipe.js';
 
 fc.configureGlobal({ seed: 1 });
 

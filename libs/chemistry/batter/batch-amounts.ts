@@ -1,14 +1,14 @@
 import type { Issue, Result } from '#units';
-import { acids } from './acids.js';
+import { acids } from '../lye/acids.js';
 import { additionDensity, carrierDensity, densityOf } from './additive-densities.js';
 import type { BatterRecipe, CarrierKind } from './batter-recipe.js';
 import { checkRecipe } from './check-recipe.js';
-import { fatDensity } from './fat-density.js';
-import type { FatFacts } from './fat-facts.js';
-import { fatShares } from './fat-shares.js';
-import { lyeForFats, superfatRange, type LyeAmounts } from './lye-amounts.js';
-import { lyeSolutionDensity } from './lye-solution-density.js';
-import { waterViews, type WaterViews } from './water.js';
+import { fatDensity } from '../fats/fat-density.js';
+import type { FatFacts } from '../fats/fat-facts.js';
+import { fatShares } from '../fats/fat-shares.js';
+import { lyeForFats, superfatRange, type LyeAmounts } from '../lye/lye-amounts.js';
+import { lyeSolutionDensity } from '../lye/lye-solution-density.js';
+import { waterViews, type WaterViews } from '../lye/water.js';
 
 /** Something weighed that is neither fat nor lye. */
 export interface NamedMass {

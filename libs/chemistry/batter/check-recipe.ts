@@ -1,9 +1,9 @@
 import type { Issue } from '#units';
 import type { WrittenRecipe } from './batter-recipe.js';
-import type { FatFacts } from './fat-facts.js';
-import { nearestFats } from './nearest-fats.js';
+import type { FatFacts } from '../fats/fat-facts.js';
+import { nearestFats } from '../fats/nearest-fats.js';
 import { recipeLimits, type Limit } from './recipe-limits.js';
-import { batterOf } from './water.js';
+import { batterOf } from '../lye/water.js';
 
 /** Shares typed with one decimal may miss 100 % by this much, in per cent. */
 const SUM_TOLERANCE = 0.05;

@@ -1,4 +1,4 @@
-import type { AcidShare } from './acids.js';
+import type { AcidShare } from '../lye/acids.js';
 
 /** Water in a recipe: one quantity that is written in one of three ways. */
 export interface WaterStatement {
