@@ -3,6 +3,11 @@ import { choices, measures, type Choice, type ClockInputs, type Measure } from '
 
 /** Rounded figures on suppliers' sheets add up to a little over the whole. */
 const MOST_OF_WHOLE = 105;
+/** Measures that are shares of one and the same whole. */
+export const wholes: readonly (readonly [Measure, ...Measure[]])[] = [
+  ['hardFattyAcidsPercent', 'oleicPercent'],
+  ['castorPercent', 'buttersPercent', 'olivePomacePercent'],
+];
 /** A batter can be chilled, but the reaction warms it: further below the room than this is a slip. */
 const MOST_BELOW_ROOM_C = 10;
 
@@ -23,6 +28,12 @@ export function checkInputs(inputs: ClockInputs): Issue[] {
   ];
   // Sums and differences of values already refused would only repeat the complaint.
   return single.length > 0 ? single : checkTogether(inputs);
+}
+
+/** @throws RangeError for inputs that `checkInputs` refuses: the caller has not asked it */
+export function demandChecked(inputs: ClockInputs): void {
+  const issues = checkInputs(inputs);
+  if (issues.length > 0) throw new RangeError(issues.map((issue) => issue.message).join(' '));
 }
 
 function checkMeasure(key: Measure, value: number): Issue[] {
@@ -56,10 +67,7 @@ function checkChoice(key: Choice, value: string): Issue[] {
 }
 
 function checkTogether(inputs: ClockInputs): Issue[] {
-  const issues = [
-    ...checkWhole(inputs, ['hardFattyAcidsPercent', 'oleicPercent']),
-    ...checkWhole(inputs, ['castorPercent', 'buttersPercent', 'olivePomacePercent']),
-  ];
+  const issues = wholes.flatMap((parts) => checkWhole(inputs, parts));
   const { batterTemperatureC: batter, roomTemperatureC: room } = inputs;
   if (batter < room - MOST_BELOW_ROOM_C) {
     const accepted = `${String(room - MOST_BELOW_ROOM_C)} °C or more in a room of ${String(room)} °C`;

@@ -1,5 +1,5 @@
 /** From what a batch is made of, how and where, to when it changes state, how surely, and why. */
-export { states, type ClockName, type State, type StateId } from './states.js';
+export { stateIds, states, type ClockName, type State, type StateId } from './states.js';
 export {
   choices,
   measures,
@@ -14,6 +14,9 @@ export type { Point } from './engine/factor-at.js';
 export type { ChoiceRule, MeasureRule, Rule } from './rule.js';
 export { rules } from './rules.js';
 export { forecast, type Forecast, type Reason } from './forecast.js';
+export { evaluate, type Evaluation } from './evaluate.js';
+export { offsetPrior, ofTypicalWorkshop, withOffset, type Offset } from './offset.js';
+export { paceOf, type Pace } from './paces.js';
 export type { LogNormal, Truncation } from './engine/log-normal.js';
 export { band, quantile, type Band } from './engine/quantile.js';
 export { conditioned, zOf } from './engine/conditioned.js';

@@ -1,5 +1,5 @@
 import type { Evidence } from '#units';
-import type { Point } from './engine/factor-at.js';
+import { factorAt, outsideOf, type Point, type Side } from './engine/factor-at.js';
 import type { Choice, ClockInputs, Measure } from './inputs.js';
 import type { StateId } from './states.js';
 
@@ -33,3 +33,21 @@ export type ChoiceRule = {
 
 /** One thing that hurries or slows a change of state. Data, so that adding one needs no new code. */
 export type Rule = MeasureRule | ChoiceRule;
+
+/** Whether a rule reads a measure, by its table. */
+export function isMeasureRule(rule: Rule): rule is MeasureRule {
+  return Array.isArray(rule.table);
+}
+
+/** The factor of a rule for a batch. @param inputs with no choice that there is not */
+export function factorOf(rule: Rule, inputs: ClockInputs): number {
+  if (isMeasureRule(rule)) return factorAt(rule.table, inputs[rule.reads]);
+  const factor = (rule.table as Readonly<Record<string, number>>)[inputs[rule.reads]];
+  if (factor === undefined) throw new RangeError(`“${inputs[rule.reads]}” is not in the table of ${rule.id}`);
+  return factor;
+}
+
+/** On which side a batch lies outside what a rule knows; undefined within it, and for choices. */
+export function beyondSide(rule: Rule, inputs: ClockInputs): Side | undefined {
+  return isMeasureRule(rule) ? outsideOf(rule.table, inputs[rule.reads]) : undefined;
+}

@@ -2,21 +2,31 @@ import type { Evidence } from '#units';
 
 /** A change of state of one batch that a stage can wait for or must come before. */
 export type StateId =
+  | 'emulsion'
   | 'light-trace'
   | 'medium-trace'
   | 'thick-trace'
   | 'stiff'
   | 'holds-layer'
+  | 'skinned'
   | 'bonds-until'
+  | 'ash-safe'
+  | 'patchable'
   | 'firm'
   | 'pliable-until'
+  | 'handled'
   | 'cuttable'
   | 'cuttable-until'
+  | 'coat-tacky-until'
   | 'coat-turnable'
   | 'piping-skinned'
   | 'piping-firm'
+  | 'piping-turnable'
   | 'glaze-set'
-  | 'cured';
+  | 'glaze-turnable'
+  | 'usable'
+  | 'cured'
+  | 'best';
 
 /** Which of a batch's clocks tells the state; each starts at another moment and runs at its own pace. */
 export type ClockName = 'batter' | 'set' | 'cure';
@@ -46,15 +56,28 @@ const fromMemory: Evidence = { kind: 'from memory' };
 
 const fromLye = 'from lye-in';
 const fromPour = 'from the end of the pour';
+const fromDipping = 'from the end of dipping';
 const fromPiping = 'from the end of piping';
+const fromGlazing = 'from the pour of the melt-and-pour';
+const fromUnmoulding = 'from unmoulding';
 
 /**
  * Every state with its base at the reference point.
  *
  * `cuttable` may come before `firm`: a lined block is lifted out by its paper and needs only to stand, while
- * a small piece is pushed out of its cavity and needs to bear the thumb.
+ * a small piece is pushed out of its cavity and needs to bear the thumb. `handled` comes after `pliable-until`:
+ * what can still be patched still takes a mark. `usable` speaks of the pace only; whether free alkali is left is
+ * for a test of the soap to say.
  */
 export const states: Readonly<Record<StateId, State>> = {
+  emulsion: {
+    clock: 'batter',
+    title: 'stable emulsion',
+    baseMin: 2,
+    sigma: 0.35,
+    from: fromLye,
+    evidence: fromMemory,
+  },
   'light-trace': {
     clock: 'batter',
     title: 'light trace',
@@ -95,11 +118,35 @@ export const states: Readonly<Record<StateId, State>> = {
     from: fromPour,
     evidence: fromMemory,
   },
+  skinned: {
+    clock: 'set',
+    title: 'skinned over',
+    baseMin: 90,
+    sigma: 0.35,
+    from: fromPour,
+    evidence: fromMemory,
+  },
   'bonds-until': {
     clock: 'set',
     title: 'able to bond with a second layer',
     baseMin: 6 * HOUR,
     sigma: 0.3,
+    from: fromPour,
+    evidence: fromMemory,
+  },
+  'ash-safe': {
+    clock: 'set',
+    title: 'safe from soda ash',
+    baseMin: 72 * HOUR,
+    sigma: 0.4,
+    from: fromPour,
+    evidence: commonPractice,
+  },
+  patchable: {
+    clock: 'set',
+    title: 'pliable like dough',
+    baseMin: 30 * HOUR,
+    sigma: 0.25,
     from: fromPour,
     evidence: fromMemory,
   },
@@ -115,6 +162,14 @@ export const states: Readonly<Record<StateId, State>> = {
     clock: 'set',
     title: 'soft enough to patch',
     baseMin: 90 * HOUR,
+    sigma: 0.3,
+    from: fromPour,
+    evidence: fromMemory,
+  },
+  handled: {
+    clock: 'set',
+    title: 'firm enough to handle without marks',
+    baseMin: 96 * HOUR,
     sigma: 0.3,
     from: fromPour,
     evidence: fromMemory,
@@ -135,12 +190,20 @@ export const states: Readonly<Record<StateId, State>> = {
     from: fromPour,
     evidence: fromMemory,
   },
+  'coat-tacky-until': {
+    clock: 'set',
+    title: 'tacky to the touch',
+    baseMin: 3 * HOUR,
+    sigma: 0.3,
+    from: fromDipping,
+    evidence: fromMemory,
+  },
   'coat-turnable': {
     clock: 'set',
     title: 'firm enough to turn without marks',
     baseMin: 10 * HOUR,
     sigma: 0.25,
-    from: 'from the end of dipping',
+    from: fromDipping,
     evidence: commonPractice,
   },
   'piping-skinned': {
@@ -159,12 +222,36 @@ export const states: Readonly<Record<StateId, State>> = {
     from: fromPiping,
     evidence: fromMemory,
   },
+  'piping-turnable': {
+    clock: 'set',
+    title: 'firm enough to turn over on its piping',
+    baseMin: 18 * HOUR,
+    sigma: 0.3,
+    from: fromPiping,
+    evidence: fromMemory,
+  },
   'glaze-set': {
     clock: 'set',
     title: 'set to the touch',
     baseMin: 30,
     sigma: 0.3,
-    from: 'from the pour of the melt-and-pour',
+    from: fromGlazing,
+    evidence: fromMemory,
+  },
+  'glaze-turnable': {
+    clock: 'set',
+    title: 'hard enough to turn over',
+    baseMin: 2 * HOUR,
+    sigma: 0.3,
+    from: fromGlazing,
+    evidence: fromMemory,
+  },
+  usable: {
+    clock: 'cure',
+    title: 'fit to use',
+    baseMin: 2 * WEEK,
+    sigma: 0.25,
+    from: fromUnmoulding,
     evidence: fromMemory,
   },
   cured: {
@@ -172,7 +259,18 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'cured',
     baseMin: 5 * WEEK,
     sigma: 0.2,
-    from: 'from unmoulding',
+    from: fromUnmoulding,
     evidence: commonPractice,
   },
+  best: {
+    clock: 'cure',
+    title: 'at its best',
+    baseMin: 8 * WEEK,
+    sigma: 0.25,
+    from: fromUnmoulding,
+    evidence: fromMemory,
+  },
 };
+
+/** Every state, in the order in which they are listed. */
+export const stateIds = Object.keys(states) as readonly StateId[];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { factorAt, type Point } from './factor-at.js';
+import { factorAt, outsideOf, type Point } from './factor-at.js';
 
 fc.configureGlobal({ seed: 1843 });
 
@@ -12,18 +12,22 @@ const table: readonly Point[] = [
 
 describe('reading a table', () => {
   it('gives the factor of a point exactly', () => {
-    for (const [x, factor] of table) expect(factorAt(table, x)).toEqual({ factor });
+    for (const [x, factor] of table) expect(factorAt(table, x)).toBe(factor);
   });
 
   /** By hand: 15 lies half way from 10 to 20, 25 a quarter of the way from 20 to 40. */
   it('goes straight from point to point', () => {
-    expect(factorAt(table, 15)).toEqual({ factor: 3 });
-    expect(factorAt(table, 25)).toEqual({ factor: 1.75 });
+    expect(factorAt(table, 15)).toBe(3);
+    expect(factorAt(table, 25)).toBe(1.75);
   });
 
   it('holds the last factor beyond either end, and says so', () => {
-    expect(factorAt(table, 9)).toEqual({ factor: 4, outside: 'below' });
-    expect(factorAt(table, 41)).toEqual({ factor: 1, outside: 'above' });
+    expect([factorAt(table, 9), outsideOf(table, 9)]).toEqual([4, 'below']);
+    expect([factorAt(table, 41), outsideOf(table, 41)]).toEqual([1, 'above']);
+  });
+
+  it('knows its ends as its own', () => {
+    for (const x of [10, 25, 40]) expect(outsideOf(table, x)).toBeUndefined();
   });
 
   it('never turns where the table does not', () => {
@@ -33,7 +37,7 @@ describe('reading a table', () => {
         fc.double({ min: 0, max: 50, noNaN: true }),
         (a, b) => {
           const [less, more] = a <= b ? [a, b] : [b, a];
-          expect(factorAt(table, less).factor).toBeGreaterThanOrEqual(factorAt(table, more).factor);
+          expect(factorAt(table, less)).toBeGreaterThanOrEqual(factorAt(table, more));
         },
       ),
     );

@@ -5,34 +5,53 @@ import type { StateId } from '../states.js';
  * source).
  *
  * What hurries the batter in the bowl goes on hurrying it in the mould: it is the same batter that stiffens
- * until it holds a layer, no longer bonds with one, or skins over as piping. So the rules of the batter act
- * on those three as well, except how it was mixed, because pouring waits for trace however it was reached.
+ * until it holds a layer, skins over, no longer bonds with a layer, or skins over as piping. So the rules of the
+ * batter act on those four as well, except how it was mixed, because pouring waits for trace however it was
+ * reached.
  *
  * What makes the finished soap hard shows only after hours. It acts on `bonds-until`, but not on
- * `holds-layer` and `piping-skinned`, which have come within the hour. Salt is left out of `bonds-until`: the
+ * `holds-layer`, `skinned` and `piping-skinned`, which have come within an hour or two. Salt is left out of `bonds-until`: the
  * salts that stiffen a salt bar act on the whole block at once and a second layer is not poured on one.
  *
  * The mould and gel act only on soap that sets in a mould: coats and piping stand open and lose their heat.
+ * Soda ash has rules of its own: it ends when the surface has no free lye left, however soft the soap is.
  */
 
 /** The batter while it is worked in the bowl. */
-export const inTheBowl = ['light-trace', 'medium-trace', 'thick-trace', 'stiff'] as const satisfies StateId[];
+export const inTheBowl = [
+  'emulsion',
+  'light-trace',
+  'medium-trace',
+  'thick-trace',
+  'stiff',
+] as const satisfies StateId[];
 
 /** Every change that is the batter stiffening, in the bowl or just after. */
 export const stiffening = [
   ...inTheBowl,
   'holds-layer',
+  'skinned',
   'bonds-until',
   'piping-skinned',
 ] as const satisfies StateId[];
 
 /** Hardening of soap that sets in a mould. */
 export const inTheMould = [
+  'patchable',
   'firm',
   'pliable-until',
+  'handled',
   'cuttable',
   'cuttable-until',
 ] as const satisfies StateId[];
 
 /** Hardening of soap that stands open and thin. */
-export const inTheOpen = ['coat-turnable', 'piping-firm'] as const satisfies StateId[];
+export const inTheOpen = [
+  'coat-tacky-until',
+  'coat-turnable',
+  'piping-firm',
+  'piping-turnable',
+] as const satisfies StateId[];
+
+/** The cure, from the first use to the best of the soap. */
+export const curing = ['usable', 'cured', 'best'] as const satisfies StateId[];

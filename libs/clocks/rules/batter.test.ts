@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { forecast } from '../forecast.js';
 import { referenceInputs, type ClockInputs } from '../inputs.js';
-import { states, type StateId } from '../states.js';
+import { paceOf } from '../paces.js';
+import type { StateId } from '../states.js';
 import { batterRules } from './batter.js';
 
 const given = (state: StateId, inputs: Partial<ClockInputs>) =>
@@ -41,17 +42,14 @@ describe('the rules of the batter', () => {
       'batter-temperature',
       'mixing',
     ]);
-    for (const state of ['holds-layer', 'bonds-until', 'piping-skinned'] as const) {
+    for (const state of ['holds-layer', 'skinned', 'bonds-until', 'piping-skinned'] as const) {
       expect(given(state, warm).reasons.map((reason) => reason.rule)).toEqual(['batter-temperature']);
     }
   });
 
   it('leave the finished soap alone', () => {
     const acted = new Set(batterRules.flatMap((rule) => rule.acts));
-    for (const state of ['firm', 'pliable-until', 'cuttable', 'cuttable-until', 'coat-turnable'] as const) {
-      expect(acted.has(state)).toBe(false);
-    }
-    expect([...acted].filter((state) => states[state].clock === 'cure')).toEqual([]);
+    expect([...acted].filter((state) => !['batter', 'early'].includes(paceOf[state]))).toEqual([]);
   });
 
   it('warn that cool fats thicken by themselves', () => {

@@ -22,3 +22,12 @@ describe.each<[string, Partial<ClockInputs>, number]>([
     expect(cured.reasons.map((reason) => reason.rule)).toEqual([rule]);
   });
 });
+
+describe('the rules of the cure', () => {
+  it('act alike from the first use of the soap to its best', () => {
+    const damp = { ...referenceInputs, roomHumidityPercent: 65, gel: 'full' } as const;
+    for (const state of ['usable', 'cured', 'best'] as const) {
+      expect(forecast(state, damp).reasons.map(({ factor }) => factor)).toEqual([1.25, 0.9]);
+    }
+  });
+});

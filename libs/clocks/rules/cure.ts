@@ -1,10 +1,11 @@
 import type { Rule } from '../rule.js';
+import { curing } from './acts.js';
 
 /** What hurries or slows the cure. */
 export const cureRules: readonly Rule[] = [
   {
     id: 'lye-on-cure',
-    acts: ['cured'],
+    acts: curing,
     reads: 'lyeConcentrationPercent',
     table: [
       [25, 1.3],
@@ -19,7 +20,7 @@ export const cureRules: readonly Rule[] = [
   },
   {
     id: 'oleic',
-    acts: ['cured'],
+    acts: curing,
     reads: 'oleicPercent',
     table: [
       [0, 1],
@@ -34,7 +35,7 @@ export const cureRules: readonly Rule[] = [
   },
   {
     id: 'room-humidity',
-    acts: ['cured'],
+    acts: curing,
     reads: 'roomHumidityPercent',
     table: [
       [30, 0.85],
@@ -47,7 +48,7 @@ export const cureRules: readonly Rule[] = [
   },
   {
     id: 'gel-on-cure',
-    acts: ['cured'],
+    acts: curing,
     reads: 'gel',
     table: { none: 1, full: 0.9 },
     sigma: 0.08,

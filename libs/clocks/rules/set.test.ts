@@ -62,16 +62,25 @@ describe('the rules of setting', () => {
   it.each<[StateId, string[]]>([
     ['light-trace', ['lye-on-batter']],
     ['holds-layer', ['lye-on-batter']],
+    ['skinned', ['lye-on-batter', 'room-temperature']],
     ['bonds-until', ['lye-on-batter', 'sodium-lactate', 'hard-fatty-acids', 'room-temperature']],
+    ['ash-safe', ['lye-on-ash', 'room-on-ash', 'gel-on-ash']],
+    ['patchable', inTheMould],
     ['firm', inTheMould],
     ['pliable-until', inTheMould],
+    ['handled', inTheMould],
     ['cuttable', inTheMould],
     ['cuttable-until', inTheMould],
+    ['coat-tacky-until', inTheOpen],
     ['coat-turnable', inTheOpen],
     ['piping-skinned', ['lye-on-batter', 'room-temperature']],
     ['piping-firm', inTheOpen],
+    ['piping-turnable', inTheOpen],
     ['glaze-set', ['room-on-glaze']],
+    ['glaze-turnable', ['room-on-glaze']],
+    ['usable', ['lye-on-cure', 'gel-on-cure']],
     ['cured', ['lye-on-cure', 'gel-on-cure']],
+    ['best', ['lye-on-cure', 'gel-on-cure']],
   ])('move %s by the rules meant for it', (state, expected) => {
     expect(given(state, all).reasons.map((reason) => reason.rule)).toEqual(expected);
   });

@@ -81,7 +81,7 @@ export const setRules: readonly Rule[] = [
   },
   {
     id: 'room-temperature',
-    acts: ['bonds-until', 'piping-skinned', ...inTheMould, ...inTheOpen],
+    acts: ['skinned', 'bonds-until', 'piping-skinned', ...inTheMould, ...inTheOpen],
     reads: 'roomTemperatureC',
     table: [
       [10, 1.7],
@@ -112,7 +112,7 @@ export const setRules: readonly Rule[] = [
   },
   {
     id: 'room-on-glaze',
-    acts: ['glaze-set'],
+    acts: ['glaze-set', 'glaze-turnable'],
     reads: 'roomTemperatureC',
     table: [
       [10, 0.72],

@@ -1,0 +1,53 @@
+import type { Forecast, Reason } from './forecast.js';
+import type { LogNormal } from './engine/log-normal.js';
+
+/**
+ * How far the pace of a workshop, and under it that of a recipe, lies from the shipped one before anything has
+ * been logged: standard deviations of the logarithm. From memory; the second is this project's own choice.
+ */
+export const offsetPrior = { workshopSigma: 0.35, recipeSigma: 0.15 } as const;
+
+/** What is known of the offset of a workshop and recipe for a state: normal, on the logarithm of the time. */
+export interface Offset {
+  readonly mean: number;
+  /** Standard deviation of what is still not known of it, 0 or more. */
+  readonly sd: number;
+  /** Why; its factor is put to exp(mean). */
+  readonly reason: Reason;
+}
+
+/**
+ * A forecast with what a log has taught, in place of what a forecast without any log must allow for.
+ *
+ *     median' = median · exp(mean)    σ'² = σ_batch² + sd²
+ *
+ * @param forecast one without an offset: offsets of two levels are summed beforehand, not applied in turn
+ * @returns the reason comes last, so that the base times all factors in order is still the likely value
+ * @throws RangeError when the mean is not finite or the deviation is below 0
+ */
+export function withOffset(forecast: Forecast, { mean, sd, reason }: Offset): Forecast {
+  if (!Number.isFinite(mean) || !(sd >= 0)) {
+    throw new RangeError(`${String(mean)} ± ${String(sd)} is no offset`);
+  }
+  const factor = Math.exp(mean);
+  return {
+    ...forecast,
+    medianMin: forecast.medianMin * factor,
+    sigma: Math.hypot(forecast.batchSigma, sd),
+    reasons: [...forecast.reasons, { ...reason, factor }],
+  };
+}
+
+/**
+ * A forecast for a workshop whose pace is exactly the shipped one: only batches vary. What makers say of soap in
+ * general speaks of that, and not of the spread between one workshop and the next.
+ */
+export function ofTypicalWorkshop({ medianMin, batchSigma }: Forecast): LogNormal {
+  return { medianMin, sigma: batchSigma };
+}
+
+/** The spread of a batch in a workshop of which nothing is known. @param batchSigma of the logarithm */
+export function spreadUnlearned(batchSigma: number): number {
+  const { workshopSigma, recipeSigma } = offsetPrior;
+  return Math.sqrt(batchSigma * batchSigma + workshopSigma * workshopSigma + recipeSigma * recipeSigma);
+}
