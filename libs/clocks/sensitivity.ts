@@ -1,0 +1,108 @@
+import { checkInputs, demandChecked, wholes } from './check-inputs.js';
+import { evaluate } from './evaluate.js';
+import {
+  choices,
+  inputText,
+  measures,
+  numberText,
+  valueText,
+  type Choice,
+  type ClockInputs,
+  type Measure,
+} from './inputs.js';
+import { usualSteps } from './sensitivity-steps.js';
+import { stateIds, type StateId } from './states.js';
+
+/** One input moved, all else left, and what it does to the likely time of a state. */
+export interface Move {
+  readonly input: Measure | Choice;
+  readonly from: number | string;
+  readonly to: number | string;
+  /** Likely time after the move over the likely time before it. */
+  readonly factor: number;
+  /** “lye concentration 30 % instead of 33 %: 18 % longer”. */
+  readonly text: string;
+}
+
+/** What moves one state, the strongest first. */
+export interface StateMoves {
+  readonly state: StateId;
+  readonly moves: readonly Move[];
+}
+
+/**
+ * Which change of recipe, room or mould would move which state most.
+ *
+ * Each measure goes one usual step (`usualSteps`) down and up, cut short at the end of its accepted range and where
+ * shares of one whole would exceed it; each choice goes to each of its other values. What `checkInputs` would
+ * refuse is not proposed, what leaves the likely time as it is is left out.
+ *
+ * @param inputs must have passed `checkInputs`
+ * @returns for every state its moves, by falling |ln factor|
+ * @throws RangeError for inputs that `checkInputs` refuses: the caller has not asked it
+ */
+export function sensitivity(inputs: ClockInputs): StateMoves[] {
+  demandChecked(inputs);
+  const proposals = [...measureProposals(inputs), ...choiceProposals(inputs)].filter(
+    ({ moved }) => checkInputs(moved).length === 0,
+  );
+  return stateIds.map((state) => ({ state, moves: movesOf(state, inputs, proposals) }));
+}
+
+interface Proposal {
+  readonly input: Measure | Choice;
+  readonly to: number | string;
+  readonly moved: ClockInputs;
+}
+
+function measureProposals(inputs: ClockInputs): Proposal[] {
+  return (Object.keys(measures) as Measure[]).flatMap((input) => {
+    const { low } = measures[input];
+    const { by } = usualSteps[input];
+    const from = inputs[input];
+    const down = Math.max(low, tidy(from - by));
+    const up = Math.min(mostOf(input, inputs), tidy(from + by));
+    const ends = [...(down < from ? [down] : []), ...(up > from ? [up] : [])];
+    return ends.map((to) => ({ input, to, moved: { ...inputs, [input]: to } }));
+  });
+}
+
+/** How far a measure can rise: to the end of its range, or until the shares of its whole make 100 %. */
+function mostOf(input: Measure, inputs: ClockInputs): number {
+  const rest = wholes
+    .filter((parts) => parts.includes(input))
+    .map((parts) => parts.reduce((sum, part) => (part === input ? sum : sum - inputs[part]), 100));
+  return Math.min(measures[input].high, ...rest);
+}
+
+function choiceProposals(inputs: ClockInputs): Proposal[] {
+  return (Object.keys(choices) as Choice[]).flatMap((input) =>
+    Object.keys(choices[input].values)
+      .filter((to) => to !== inputs[input])
+      .map((to) => ({ input, to, moved: { ...inputs, [input]: to } })),
+  );
+}
+
+function movesOf(state: StateId, inputs: ClockInputs, proposals: readonly Proposal[]): Move[] {
+  const now = evaluate(state, inputs).medianMin;
+  return proposals
+    .map(({ input, to, moved }) => {
+      const factor = evaluate(state, moved).medianMin / now;
+      const from = inputs[input];
+      const text = `${inputText(input, to)} instead of ${valueText(input, from)}: ${effectText(factor)}`;
+      return { input, from, to, factor, text };
+    })
+    .filter(({ factor }) => factor !== 1)
+    .sort((a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)));
+}
+
+function effectText(factor: number): string {
+  if (factor >= 2) return `${numberText(factor)} times as long`;
+  const percent = Math.abs(factor - 1) * 100;
+  return `${percent < 1 ? 'under 1' : percent.toFixed(0)} % ${factor > 1 ? 'longer' : 'shorter'}`;
+}
+
+/** Without the last digits that adding decimal fractions leaves behind. */
+function tidy(value: number): number {
+  return Math.round(value * 1e6) / 1e6;
+}
