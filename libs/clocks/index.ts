@@ -24,3 +24,6 @@ export { stretches, workingTime, type WayOfWorking, type WorkingTime } from './w
 export type { LogNormal, Truncation } from './engine/log-normal.js';
 export { band, quantile, type Band } from './engine/quantile.js';
 export { conditioned, zOf } from './engine/conditioned.js';
+export { oneOf, type Observation, type Sighting } from './lessons/observation.js';
+export { learn, type Lessons } from './lessons/learn.js';
+export type { Offset, OffsetPrior } from './lessons/posterior.js';

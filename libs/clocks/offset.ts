@@ -1,5 +1,6 @@
 import type { Forecast, Reason } from './forecast.js';
 import type { LogNormal } from './engine/log-normal.js';
+import type { Offset } from './lessons/posterior.js';
 
 /**
  * How far the pace of a workshop, and under it that of a recipe, lies from the shipped one before anything has
@@ -7,11 +8,8 @@ import type { LogNormal } from './engine/log-normal.js';
  */
 export const offsetPrior = { workshopSigma: 0.35, recipeSigma: 0.15 } as const;
 
-/** What is known of the offset of a workshop and recipe for a state: normal, on the logarithm of the time. */
-export interface Offset {
-  readonly mean: number;
-  /** Standard deviation of what is still not known of it, 0 or more. */
-  readonly sd: number;
+/** An offset as it is applied to a forecast, where it has to give a reason. */
+export interface ReasonedOffset extends Offset {
   /** Why; its factor is put to exp(mean). */
   readonly reason: Reason;
 }
@@ -25,7 +23,7 @@ export interface Offset {
  * @returns the reason comes last, so that the base times all factors in order is still the likely value
  * @throws RangeError when the mean is not finite or the deviation is below 0
  */
-export function withOffset(forecast: Forecast, { mean, sd, reason }: Offset): Forecast {
+export function withOffset(forecast: Forecast, { mean, sd, reason }: ReasonedOffset): Forecast {
   if (!Number.isFinite(mean) || !(sd >= 0)) {
     throw new RangeError(`${String(mean)} ± ${String(sd)} is no offset`);
   }

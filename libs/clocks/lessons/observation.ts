@@ -1,0 +1,60 @@
+import { conditioned } from '../engine/conditioned.js';
+
+/** What one batch has shown of one pace, relative to its own unlearned forecast. Logarithms of observed / forecast median. */
+export interface Observation {
+  readonly recipe: string;
+  /** Known exactly: came at this. Bounds beside it are not read. */
+  readonly exact?: number;
+  /** Not yet at / already by: lies above, below or between. */
+  readonly above?: number;
+  readonly below?: number;
+  /** batchSigma of that forecast. */
+  readonly sigma: number;
+  /** Log entries it came from, so that a lesson can be traced and forgotten. */
+  readonly entries: readonly string[];
+}
+
+/** One line of the log about one batch: `logRatio` is ln(time seen / forecast median), `sigma` as in `Observation`. */
+export interface Sighting {
+  readonly kind: 'exact' | 'not-yet' | 'already';
+  readonly logRatio: number;
+  readonly sigma: number;
+  readonly entry: string;
+}
+
+/**
+ * Makes one observation of all that was seen of one batch: its sightings share the batch's luck, and counted one
+ * by one they would teach the same luck several times.
+ *
+ * Exact sightings are averaged and then outweigh every bound. Otherwise the bounds are intersected in the order
+ * given; where two contradict each other the later counts, as in `conditioned`. Where σ differs among the
+ * sightings used the largest is taken: the batch is no surer than the least sure of them.
+ *
+ * @param recipe key under which batches share an offset
+ * @param sightings in the order in which they were seen
+ * @returns `entries` lists only the sightings that the observation rests on; undefined when nothing was learned,
+ *   as from “not yet” at the very start
+ * @throws RangeError when an exact time has no finite logarithm or a bound is not a number
+ */
+export function oneOf(recipe: string, sightings: readonly Sighting[]): Observation | undefined {
+  const exacts = sightings.filter(({ kind }) => kind === 'exact');
+  if (exacts.length > 0) {
+    const exact = exacts.reduce((sum, { logRatio }) => sum + logRatio, 0) / exacts.length;
+    if (!Number.isFinite(exact)) throw new RangeError(`an exact time with the logarithm ${String(exact)}`);
+    return { recipe, exact, ...source(exacts) };
+  }
+  const bounds = sightings.map(boundOf).reduce(conditioned, {});
+  const used = sightings.filter(({ kind, logRatio }) =>
+    kind === 'not-yet' ? logRatio === bounds.above : logRatio === bounds.below,
+  );
+  return used.length === 0 ? undefined : { recipe, ...bounds, ...source(used) };
+}
+
+function boundOf({ kind, logRatio }: Sighting): { above?: number; below?: number } {
+  if (Number.isNaN(logRatio)) throw new RangeError('a sighting at no time');
+  return kind === 'not-yet' ? { above: logRatio } : { below: logRatio };
+}
+
+function source(used: readonly Sighting[]): Pick<Observation, 'sigma' | 'entries'> {
+  return { sigma: Math.max(...used.map(({ sigma }) => sigma)), entries: used.map(({ entry }) => entry) };
+}
