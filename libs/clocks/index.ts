@@ -24,6 +24,13 @@ export { stretches, workingTime, type WayOfWorking, type WorkingTime } from './w
 export type { LogNormal, Truncation } from './engine/log-normal.js';
 export { band, quantile, type Band } from './engine/quantile.js';
 export { conditioned, zOf } from './engine/conditioned.js';
+export { usualCureRule, type CureRule, type WeighIn } from './cure/weigh-in.js';
+export type { CureOptions } from './cure/check-weigh-ins.js';
+export type { DryingCurve } from './cure/drying-curve.js';
+export type { PlausibleCurve } from './cure/plausible-curves.js';
+export { fitCure, type CureFit } from './cure/fit-cure.js';
+export { readyDay } from './cure/ready-day.js';
+export { hasSettled } from './cure/has-settled.js';
 export { oneOf, type Observation, type Sighting } from './lessons/observation.js';
 export { learn, type Lessons } from './lessons/learn.js';
 export type { Offset, OffsetPrior } from './lessons/posterior.js';

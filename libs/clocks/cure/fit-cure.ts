@@ -34,6 +34,10 @@ export interface CureFit {
  * weighed. The highest posterior density is found first, the bands are percentiles over curves drawn about it
  * (`plausible-curves.ts`): against the posterior summed over a grid they are good to 5 % of the band's width.
  *
+ * The bands know the noise of the scales, not that the curve itself is only near the truth: a sheet that dries by
+ * diffusion, weighed daily, gets bands that are too narrow, its ready day right to four days, and too low a settled
+ * mass until the weight hardly changes.
+ *
  * @param weighIns two or more, in any order; two on one day are welcome
  * @returns unrounded; masses scale with the masses weighed, nothing else does
  *   Issues: as `checkWeighIns`

@@ -11,7 +11,7 @@ export interface PlausibleCurve {
 }
 
 /** So many β, and so many τ for each. */
-const SHAPES = 54;
+const SHAPES = 64;
 const PACES = 16;
 
 /** Tails heavy enough to reach what Laplace's normal would miss. */
