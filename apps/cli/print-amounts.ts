@@ -1,33 +1,66 @@
-import type { BatchAmounts, Cover, PartAmounts } from '#contract';
+import type { BatchAmounts, Cover, PartAmounts, Risk } from '#contract';
 import { showMeasure, type UnitSystem } from '#units';
 import { columns, percentText, wrap } from './text-layout.js';
 
 const WIDTH = 100;
+/** From here on kitchen scales show no fraction of an ounce that means anything. */
+const GRAMS_BELOW_OZ = 28.35;
 
 /** What to weigh for each part of a run, how surely it reaches and where what is left over can go. */
 export function amountsSection(amounts: readonly PartAmounts[], units: UnitSystem): string {
-  const seen = new Map<string, string>();
+  const seen = new Seen();
   return ['Amounts', ...amounts.map((part) => partText(part, units, seen))].join('\n');
 }
 
-function partText(part: PartAmounts, units: UnitSystem, seen: Map<string, string>): string {
+/** What was said of an earlier part and need only be pointed to. */
+class Seen {
+  readonly #titles = new Map<string, string>();
+
+  /** Title of the part that said the same before; undefined the first time. */
+  before(said: string, title: string): string | undefined {
+    const before = this.#titles.get(said);
+    if (before === undefined) this.#titles.set(said, title);
+    return before;
+  }
+}
+
+function partText(part: PartAmounts, units: UnitSystem, seen: Seen): string {
+  const [urgent, other] = [
+    part.risks.filter(({ level }) => level === 'high'),
+    part.risks.filter(({ level }) => level !== 'high'),
+  ];
   return [
     `  ${part.title}: ${madeText(part, units)}`,
+    ...urgent.map((risk) => riskText(risk, part, seen)),
+    ...(part.batch === undefined ? [] : batchText(part, part.batch, units, seen)),
+    coverText(part, units),
     ...basisText(part, units),
-    ...coverText(part, units),
-    ...(part.batch === undefined ? [] : batchText(part, part.batch, units)),
-    ...risksText(part, seen),
+    ...other.map((risk) => riskText(risk, part, seen)),
   ].join('\n');
 }
 
+/** A mass as the scales show it. */
+function massText(grams: number, units: UnitSystem): string {
+  const text = showMeasure(grams, 'mass', units);
+  return units === 'us' && grams < GRAMS_BELOW_OZ
+    ? `${text} (${showMeasure(grams, 'mass', 'metric')})`
+    : text;
+}
+
+/** Lye and its water: a tenth of a gram always, a hundredth where the batch is small. */
+function lyeMassText(grams: number, units: UnitSystem): string {
+  const metric = showMeasure(grams, 'mass', 'metric', grams < 10 ? 2 : 1);
+  return units === 'us' ? `${showMeasure(grams, 'mass', 'us', 3)} (${metric})` : metric;
+}
+
 function madeText(part: PartAmounts, units: UnitSystem): string {
-  const mass = part.massG === undefined ? '' : showMeasure(part.massG, 'mass', units);
+  const mass = part.massG === undefined ? '' : massText(part.massG, units);
   if (part.batch !== undefined) {
     const { batchG, batchMl } = part.batch;
-    return `${showMeasure(batchG, 'mass', units)} of batter, ${showMeasure(batchMl, 'volume', units)}`;
+    return `${massText(batchG, units)} of batter, ${showMeasure(batchMl, 'volume', units)}`;
   }
   if (part.kind === 'melt-and-pour') return `${mass} of melt-and-pour base`;
-  const from = part.material === undefined ? '' : ` of ${part.material}`;
+  const from = part.material === undefined ? '' : ` of ${part.material.replaceAll('-', ' ')}`;
   return `${piecesText(part.pieces ?? 0)}${mass === '' ? '' : `, ${mass}${from}`}`;
 }
 
@@ -37,51 +70,71 @@ export function piecesText(value: number): string {
   return whole === '1' ? '1 piece' : `${whole} pieces`;
 }
 
-function basisText(part: PartAmounts, units: UnitSystem): string[] {
-  const { perPiece, lossG = 0, count } = part;
-  if (perPiece === undefined) return [];
-  const text =
-    `${piecesText(count)} of ${showMeasure(perPiece.meanMl, 'volume', units)} (${perPiece.from}; ` +
-    `± ${perPiece.spreadPercent.toFixed(0)} % from piece to piece, ± ${perPiece.averageErrorPercent.toFixed(0)} % all together)` +
-    (lossG > 0 ? `, and ${showMeasure(lossG, 'mass', units)} that stays in bowl, bag and pipette` : '');
-  return [wrap(text, 4, WIDTH)];
-}
-
-function coverText({ cover }: PartAmounts, units: UnitSystem): string[] {
-  const amount = (value: number): string =>
-    cover.unit === 'g' ? showMeasure(value, 'mass', units) : piecesText(value);
+function coverText({ cover }: PartAmounts, units: UnitSystem): string {
+  const amount = (value: number): string => (cover.unit === 'g' ? massText(value, units) : piecesText(value));
   const { low, likely, high } = cover.leftover;
   const uses = cover.leftoverUses.length === 0 ? '' : `; ${cover.leftoverUses.join(', or ')}`;
-  return [
-    wrap(
-      `Chance of running short ${percentText(cover.shortageChance)}. ` +
-        `Left over: likely ${amount(likely)} (${amount(low)} to ${amount(high)})${uses}.`,
-      4,
-      WIDTH,
-    ),
-    wrap(`${reachesText(cover)} To be surer: ${surerText(cover, amount)}.`, 4, WIDTH),
-  ];
-}
-
-function reachesText({ reaches, wantedCertainty }: Cover): string {
-  const told = reaches.filter(({ certainty }) => certainty <= wantedCertainty).reverse();
-  const texts = told
-    .filter(({ pieces }, i) => told.findIndex((other) => other.pieces === pieces) === i)
-    .map(({ certainty, pieces }) => `${String(pieces)} at ${percentText(certainty)}`);
-  return `Reaches for ${texts.join(', ')}.`;
+  return wrap(
+    `Chance of running short ${percentText(cover.shortageChance)}. ` +
+      `Left over: likely ${amount(likely)} (${amount(low)} to ${amount(high)})${uses}.${surerText(cover, amount)}`,
+    4,
+    WIDTH,
+  );
 }
 
 function surerText({ sizes, wantedCertainty }: Cover, amount: (value: number) => string): string {
-  const surer = sizes.filter(({ certainty }) => certainty > wantedCertainty);
-  if (surer.length === 0) return 'make more';
-  return surer.map((size) => `${amount(size.amount)} at ${percentText(size.certainty)}`).join(', ');
+  const [next] = sizes.filter(({ certainty }) => certainty > wantedCertainty);
+  return next === undefined ? '' : ` For ${percentText(next.certainty)} make ${amount(next.amount)}.`;
 }
 
-function batchText(part: PartAmounts, batch: BatchAmounts, units: UnitSystem): string[] {
-  const mass = (value: number): string => showMeasure(value, 'mass', units);
+function basisText(part: PartAmounts, units: UnitSystem): string[] {
+  const { perPiece, lossG = 0, lossFrom, count } = part;
+  if (perPiece === undefined) return [];
+  const volume = (value: number): string => showMeasure(value, 'volume', units);
+  // Nine pieces of ten lie within 1.6 standard deviations.
+  const spread = (perPiece.meanMl * perPiece.spreadPercent * 1.645) / 100;
+  const usual = lossFrom === 'usual' ? ' (as usual; nothing was told)' : '';
+  const text =
+    `Made for ${piecesText(count)} of ${volume(perPiece.meanMl)}, mostly ${volume(Math.max(0, perPiece.meanMl - spread))} to ` +
+    `${volume(perPiece.meanMl + spread)} (${perPiece.from})` +
+    (lossG > 0 ? `, and ${massText(lossG, units)} that stays in bowl, bag and pipette${usual}` : '');
+  return [wrap(`${text}.`, 4, WIDTH)];
+}
+
+function batchText(part: PartAmounts, batch: BatchAmounts, units: UnitSystem, seen: Seen): string[] {
+  const same = seen.before(JSON.stringify([part.told, batch]), part.title);
+  if (same !== undefined) return [`    Weigh the same as for “${same}”.`];
+  const mass = (value: number): string => massText(value, units);
+  return [
+    wrap(factsText(part, batch, units), 4, WIDTH),
+    ...columns(rowsOf(part, batch).map(([name, value]) => [`      ${name}`, mass(value)])),
+    `    ${lyeText(batch, units)}`,
+    ...acidText(batch, units),
+    wrap(waterText(batch), 6, WIDTH),
+  ];
+}
+
+function factsText({ told }: PartAmounts, { fatsG, superfat }: BatchAmounts, units: UnitSystem): string {
+  if (told === undefined) throw new Error('a batch without what its recipe says');
+  const { superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent, batterTemperatureC } = told;
+  const koh =
+    kohSharePercent === 0
+      ? ''
+      : ` · KOH ${String(kohSharePercent)} % of the alkali, ${String(kohPurityPercent ?? 100)} % pure`;
+  const naoh = kohSharePercent === 100 ? '' : ` · NaOH ${String(naohPurityPercent)} % pure`;
+  const oil =
+    Math.abs(superfat.used - superfatPercent) > 0.05
+      ? `, ${superfat.used.toFixed(1)} % with the colours’ oil`
+      : '';
+  return (
+    `Fats ${massText(fatsG, units)} · superfat ${String(superfatPercent)} %${oil} (${superfat.low.toFixed(1)} to ` +
+    `${superfat.high.toFixed(1)} % as lots vary)${naoh}${koh} · batter at ${showMeasure(batterTemperatureC, 'temperature', units, 0)}`
+  );
+}
+
+function rowsOf(part: PartAmounts, batch: BatchAmounts): [string, number][] {
   const rows: [string, number][] = [
     ...batch.fats.map(({ title, massG }): [string, number] => [title, massG]),
-    ...batch.acids.map(({ title, massG }): [string, number] => [title, massG]),
     ['Sodium lactate, 60 % solution', batch.sodiumLactateG],
     ['Salt', batch.saltG],
     ['Sugar', batch.sugarG],
@@ -91,38 +144,51 @@ function batchText(part: PartAmounts, batch: BatchAmounts, units: UnitSystem): s
       [title, massG],
       ...(carrier === undefined
         ? []
-        : [[`  stirred into ${carrierName[carrier.kind]}`, carrier.massG] satisfies [string, number]]),
+        : [[`  stirred into extra ${carrierName[carrier.kind]}`, carrier.massG] satisfies [string, number]]),
     ]),
   ];
-  return [
-    ...columns(rows.filter(([, value]) => value > 0).map(([name, value]) => [`      ${name}`, mass(value)])),
-    `      ${lyeText(batch, mass)} into water ${mass(batch.waterG)}: goggles, gloves, never the other way round`,
-    wrap(waterText(batch), 6, WIDTH),
-  ];
+  return rows.filter(([, value]) => value > 0);
 }
 
 const carrierName = { fat: 'oil', water: 'water', glycerol: 'glycerol' } as const;
 
-function lyeText({ naohG, kohG }: BatchAmounts, mass: (value: number) => string): string {
-  const alkalis = [...(naohG > 0 ? [`NaOH ${mass(naohG)}`] : []), ...(kohG > 0 ? [`KOH ${mass(kohG)}`] : [])];
-  return `Lye: ${alkalis.join(' and ')}`;
-}
-
-function waterText({ water, superfat }: BatchAmounts): string {
+function lyeText({ naohG, kohG, waterG }: BatchAmounts, units: UnitSystem): string {
+  const alkalis = [
+    ...(naohG > 0 ? [`NaOH ${lyeMassText(naohG, units)}`] : []),
+    ...(kohG > 0 ? [`KOH ${lyeMassText(kohG, units)}`] : []),
+  ];
   return (
-    `That is lye of ${water.lyeConcentrationPercent.toFixed(1)} %, ${water.waterPerLye.toFixed(2)} times as much water as lye, ` +
-    `water ${water.waterPercentOfFats.toFixed(0)} % of the fats. ` +
-    `Superfat with any lot the standards allow: ${superfat.low.toFixed(1)} to ${superfat.high.toFixed(1)} %.`
+    `Lye: ${alkalis.join(' and ')} into water ${lyeMassText(waterG, units)}. ` +
+    'Goggles, gloves; never water into lye.'
   );
 }
 
-/** What was said of an earlier part is said again only where the bench needs it: as a reference to that part. */
-function risksText(part: PartAmounts, seen: Map<string, string>): string[] {
-  return part.risks.map(({ code, text, remedy }) => {
-    const said = `${code} ${text}`;
-    const before = seen.get(said);
-    if (before !== undefined) return wrap(`! As for ${before}: ${text}`, 4, WIDTH, 2);
-    seen.set(said, part.title);
-    return wrap(`! ${text} ${remedy}`, 4, WIDTH, 2);
-  });
+function acidText({ acids }: BatchAmounts, units: UnitSystem): string[] {
+  if (acids.length === 0) return [];
+  const names = acids.map(({ title, massG }) => `${title}: ${lyeMassText(massG, units)}`);
+  return [
+    wrap(
+      `${names.join('; ')}. Stir it into the water or the fats before the lye, never onto strong lye: it spits. ` +
+        'The lye above includes what it takes.',
+      4,
+      WIDTH,
+    ),
+  ];
+}
+
+function waterText({ water }: BatchAmounts): string {
+  const { lyeConcentrationPercent, waterPerLye, waterPercentOfFats, allWaterPercentOfFats } = water;
+  const all =
+    allWaterPercentOfFats - waterPercentOfFats > 0.5
+      ? ` With what acids and colours bring: ${allWaterPercentOfFats.toFixed(0)} % of the fats.`
+      : '';
+  return (
+    `Lye of ${lyeConcentrationPercent.toFixed(1)} %; water ${waterPerLye.toFixed(2)} times the lye, ` +
+    `${waterPercentOfFats.toFixed(0)} % of the fats.${all}`
+  );
+}
+
+function riskText({ code, text, remedy }: Risk, part: PartAmounts, seen: Seen): string {
+  const before = seen.before(`${code} ${text}`, part.title);
+  return wrap(before === undefined ? `! ${text} ${remedy}` : `! As for “${before}”: ${text}`, 4, WIDTH, 2);
 }

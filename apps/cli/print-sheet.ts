@@ -19,10 +19,13 @@ export function printSheet(sheet: AmountsDocument, units: UnitSystem): string {
 }
 
 function costSection(cost: PieceCost): string {
-  const { currency, perPiece, work, materials, drivers, unpriced, handsOnMinPerPiece } = cost;
+  const { currency, perPiece, work, materials, drivers, unpriced, handsOnMinPerPiece, complete } = cost;
+  if (drivers.length === 0) return 'Cost of a piece: no prices are known yet.';
+  const least = complete ? '' : 'at least ';
+  const paid = work > 0 ? ` ${money(work, currency)}` : '';
   const head =
-    `Cost of a piece: ${money(perPiece, currency)} (materials ${money(materials, currency)}, ` +
-    `${handsOnMinPerPiece.toFixed(1)} min of work ${money(work, currency)})`;
+    `Cost of a piece: ${least}${money(perPiece, currency)} (materials ${money(materials, currency)}, ` +
+    `${handsOnMinPerPiece.toFixed(1)} min of work${paid})`;
   return [
     head,
     ...columns(drivers.map((d) => [`  ${d.title}`, money(d.perPiece, currency), percentText(d.share)])),
@@ -31,6 +34,7 @@ function costSection(cost: PieceCost): string {
 }
 
 function gatherSection(gather: GatherList, units: UnitSystem): string {
+  if (gather.lines.length === 0) return 'Gather: nothing more.';
   const title = gather.runs.length === 1 ? 'Gather' : `Gather for ${String(gather.runs.length)} runs`;
   const rows = gather.lines.map((line) => [
     `  ${line.title}`,
@@ -46,17 +50,26 @@ function gatherSection(gather: GatherList, units: UnitSystem): string {
     text,
     ...(gather.lines[i]?.cautions ?? []).map((caution) => wrap(`! ${caution.text}`, 4, 100, 2)),
   ]);
-  return [head, ...told, ...total].join('\n');
+  const unused =
+    gather.unused.length === 0
+      ? []
+      : [wrap(`Materials that nothing here is called: ${gather.unused.join(', ')}.`, 2, 100)];
+  return [head, ...told, ...total, ...unused].join('\n');
 }
 
 function buyText(line: GatherLine, units: UnitSystem): string {
   if (line.toBuy === 0) return 'nothing';
-  if (line.packs.length === 0) return shown(line, line.toBuy, units);
+  // What is bought must reach: rounded up to what is shown.
+  if (line.packs.length === 0) return shown(line, roundedUp(line.toBuy), units);
   return line.packs.map((pack) => `${String(pack.count)} × ${shown(line, pack.size, units)}`).join(' + ');
 }
 
 function shown(line: GatherLine, amount: number, units: UnitSystem): string {
   return line.unit === 'g' ? showMeasure(amount, 'mass', units) : piecesText(amount);
+}
+
+function roundedUp(amount: number): number {
+  return amount < 100 ? Math.ceil(amount * 10 - 1e-6) / 10 : Math.ceil(amount - 1e-6);
 }
 
 /** Without a currency, prices are bare numbers of whatever the maker pays in. */

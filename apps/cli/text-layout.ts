@@ -32,9 +32,10 @@ export function heading(text: string): string {
   return `${text}\n${'─'.repeat(text.length)}`;
 }
 
-/** A share as a percentage, with a decimal where it is small. */
+/** A share as a percentage, with a decimal where it is small or nearly all. */
 export function percentText(share: number): string {
-  return `${(share * 100).toFixed(share < 0.1 ? 1 : 0)} %`;
+  const fine = share < 0.1 || (share > 0.99 && share < 1);
+  return `${(share * 100).toFixed(fine ? 1 : 0)} %`;
 }
 
 /** Each caution once, in full. */

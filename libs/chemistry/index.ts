@@ -32,8 +32,9 @@ export {
   theoreticalSaponificationValue,
   type Titration,
 } from './fats/saponification-value.js';
-export { batterOf, waterViews, USUAL_LYE_CONCENTRATION, type WaterViews } from './lye/water.js';
+export { batterOf, effectiveLyePercent, waterViews, type WaterViews } from './lye/water.js';
 export { beadMl, coatMl, weighedMl, type Bead, type Coat } from './demand/amount-per-piece.js';
+export { isSureEnough } from './demand/certainty.js';
 export { chanceOfTooFew, piecesWithSpares } from './demand/decor.js';
 export {
   batchFor,

@@ -8,7 +8,9 @@ const mass = z.number().meta({ description: 'grams' });
 export const caution = z.strictObject({ code: text, text }).meta({ id: 'Caution' });
 
 /** Something that may go wrong with what was written down, and what would help. */
-export const risk = z.strictObject({ code: text, text, remedy: text }).meta({ id: 'Risk' });
+export const risk = z
+  .strictObject({ code: text, level: z.enum(['low', 'medium', 'high']), text, remedy: text })
+  .meta({ id: 'Risk' });
 
 const namedMass = { key, title: text, massG: mass };
 
@@ -30,7 +32,9 @@ export const batchAmounts = z
     colourants: z.array(
       z.strictObject({
         ...namedMass,
-        carrier: z.strictObject({ kind: z.enum(['fat', 'water', 'glycerol']), massG: mass }).optional(),
+        carrier: z
+          .strictObject({ kind: z.enum(['fat', 'water', 'glycerol']), fat: key.optional(), massG: mass })
+          .optional(),
       }),
     ),
     additions: z.array(z.strictObject(namedMass)),
@@ -42,10 +46,12 @@ export const batchAmounts = z
         lyeConcentrationPercent: z.number(),
         waterPerLye: z.number(),
         waterPercentOfFats: z.number(),
+        allWaterPercentOfFats: z.number(),
+        withAllWaterPercent: z.number(),
       })
-      .meta({ description: 'The water in three ways' }),
+      .meta({ description: 'The water of the lye in three ways, and all water, acids and colours included' }),
     superfat: z
-      .strictObject({ low: z.number(), high: z.number() })
+      .strictObject({ low: z.number(), used: z.number(), high: z.number() })
       .meta({ description: 'What lots within the published ranges are left with, per cent' }),
   })
   .meta({ id: 'BatchAmounts' });
@@ -87,9 +93,21 @@ export const partAmounts = z
     perPiece: perPiece.optional(),
     neededMl: z.number().optional().meta({ description: 'In the pieces, without loss or reserve' }),
     lossG: mass.optional().meta({ description: 'Stays in bowl, bag and pipette' }),
+    lossFrom: z.enum(['told', 'usual']).optional().meta({ description: 'usual: nothing was told of it' }),
     recipe: key.optional(),
     batch: batchAmounts.optional(),
+    told: z
+      .strictObject({
+        superfatPercent: z.number(),
+        naohPurityPercent: z.number(),
+        kohSharePercent: z.number(),
+        kohPurityPercent: z.number().optional(),
+        batterTemperatureC: z.number(),
+      })
+      .optional()
+      .meta({ description: 'What the recipe says, to check the lye a second way' }),
     fragrance: text.optional(),
+    fragranceKey: key.optional(),
     massG: mass.optional().meta({ description: 'Melt-and-pour base, or decor where its mass is known' }),
     pieces: z.int().optional().meta({ description: 'Decor pieces to make, spares included' }),
     material: key.optional().meta({ description: 'What melt-and-pour or decor is made from' }),
@@ -132,6 +150,7 @@ export const gatherList = z
     runs: z.array(key),
     currency: text.optional(),
     lines: z.array(gatherLine),
+    unused: z.array(key).meta({ description: 'Materials of the workshop that these runs do not use' }),
     price: z.number().optional().meta({ description: 'Of all lines whose price is known' }),
   })
   .meta({ id: 'GatherList' });
@@ -141,6 +160,7 @@ export const pieceCost = z
   .strictObject({
     currency: text.optional(),
     perPiece: z.number().meta({ description: 'Materials used up, at their pack price, and hands-on work' }),
+    complete: z.boolean().meta({ description: 'false: something has no price, and it costs more than this' }),
     materials: z.number().meta({ description: 'Of `perPiece`' }),
     work: z.number().meta({ description: 'Of `perPiece`' }),
     handsOnMinPerPiece: z.number(),

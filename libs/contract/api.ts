@@ -66,9 +66,17 @@ export const createdRun = z.strictObject({ run: storedRun, plan: planRevision })
 
 /** Which runs to gather for: ids with commas between them; absent: all that are planned and not begun. */
 export const gatherQuery = z
-  .strictObject({ runs: z.string().max(2000).optional() })
-  .transform(({ runs }) => (runs === undefined ? undefined : runs.split(',').map((id) => id.trim())))
-  .pipe(z.array(uuid).min(1).max(50).optional());
+  .strictObject({
+    runs: z
+      .string()
+      .max(2000)
+      .regex(/^[^,]+(,[^,]+){0,49}$/, 'up to 50 ids of runs with commas between them')
+      .refine((text) => text.split(',').every((id) => uuid.safeParse(id).success), {
+        message: 'found something that is no id of a run; accepted: UUIDs with commas between them',
+      })
+      .optional(),
+  })
+  .meta({ id: 'GatherQuery' });
 
 export const tideTable = z
   .strictObject({ plan: z.int(), timeZone: z.string(), stages: z.array(plannedStage) })

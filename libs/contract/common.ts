@@ -32,7 +32,7 @@ export const localDateTime = z.iso.datetime({ local: true, offset: false, precis
 
 /** An instant with its offset, as it crosses the wire. */
 export const instant = z.iso
-  .datetime({ offset: true })
+  .datetime({ offset: true, error: 'an instant with its offset such as 2026-11-27T18:10:00Z' })
   .meta({ description: 'An instant, ISO 8601 with offset', examples: ['2026-11-27T18:10:00.000Z'] });
 
 export const uuid = z.uuid().meta({ description: 'UUID, version 7' });

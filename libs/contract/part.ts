@@ -2,35 +2,46 @@ import { z } from 'zod';
 import { key, percent, title } from './common.js';
 import { grams, millilitres, millimetres, squareCentimetres } from './quantity.js';
 
+const byCavity = z.strictObject({
+  by: z.literal('cavity').meta({ description: 'A share of the cavity it is cast in' }),
+  fillPercent: percent(1, 100).default(100),
+});
+
+const byOwnMeasure = [
+  z.strictObject({
+    by: z.literal('finished').meta({ description: 'The volume it is to have once it has shrunk' }),
+    ml: millilitres(0.01, 50_000),
+    shrinkagePercent: percent(0, 30),
+  }),
+  z.strictObject({
+    by: z.literal('coat').meta({ description: 'An area dipped or covered, times a thickness' }),
+    areaCm2: squareCentimetres(0.01, 10_000),
+    thicknessMm: millimetres(0.01, 50),
+  }),
+  z.strictObject({
+    by: z.literal('bead').meta({ description: 'A piped line: its length times its round section' }),
+    lengthMm: millimetres(0.1, 100_000),
+    widthMm: millimetres(0.1, 100),
+  }),
+  z.strictObject({
+    by: z.literal('bead-section').meta({ description: 'A piped line that is not round' }),
+    lengthMm: millimetres(0.1, 100_000),
+    sectionMm2: z.number().min(0.01).max(10_000),
+  }),
+  z.strictObject({
+    by: z.literal('weighing').meta({ description: 'What pieces took on the scales' }),
+    pieces: z.int().min(1).max(5000),
+    grams: grams(0.01, 1_000_000).meta({ description: 'All these pieces together' }),
+  }),
+] as const;
+
 /** How much of a part one piece takes, where it is not simply given in millilitres. */
 export const amountPerPiece = z
-  .discriminatedUnion('by', [
-    z.strictObject({
-      by: z.literal('cavity').meta({ description: 'A share of the cavity it is cast in' }),
-      fillPercent: percent(1, 100).default(100),
-    }),
-    z.strictObject({
-      by: z.literal('finished').meta({ description: 'The volume it is to have once it has shrunk' }),
-      ml: millilitres(0.01, 50_000),
-      shrinkagePercent: percent(0, 30),
-    }),
-    z.strictObject({
-      by: z.literal('coat').meta({ description: 'An area dipped or covered, times a thickness' }),
-      areaCm2: squareCentimetres(0.01, 10_000),
-      thicknessMm: millimetres(0.01, 50),
-    }),
-    z.strictObject({
-      by: z.literal('bead').meta({ description: 'A piped line: its length times its round section' }),
-      lengthMm: millimetres(0.1, 100_000),
-      widthMm: millimetres(0.1, 100),
-    }),
-    z.strictObject({
-      by: z.literal('weighing').meta({ description: 'What pieces took on the scales' }),
-      pieces: z.int().min(1).max(5000),
-      grams: grams(0.01, 1_000_000).meta({ description: 'All these pieces together' }),
-    }),
-  ])
+  .discriminatedUnion('by', [byCavity, ...byOwnMeasure])
   .meta({ id: 'AmountPerPiece' });
+
+/** The same for what is never cast. */
+const amountInTheOpen = z.discriminatedUnion('by', byOwnMeasure).meta({ id: 'AmountInTheOpen' });
 
 const partBase = { key, title };
 
@@ -38,7 +49,6 @@ const use = {
   perPieceMl: millilitres(0.01, 50_000)
     .optional()
     .meta({ description: 'What one piece takes; or `amount` says how to work it out' }),
-  amount: amountPerPiece.optional(),
   spreadPercent: percent(0.1, 50)
     .default(4)
     .meta({ description: 'Standard deviation of the amount from piece to piece' }),
@@ -47,7 +57,7 @@ const use = {
     .meta({
       description:
         'Standard deviation of the amount itself: how far off all pieces may be together. ' +
-        'Absent: 1 for a cavity, 3 if given in mL, 10 for a coat or a bead',
+        'Absent: 1 for a cavity, 3 if given in mL or finished, 10 for a coat or a bead, what the weighing tells',
     }),
 };
 
@@ -56,12 +66,12 @@ const loss = grams(0, 2000);
 /** What a batch loses on its way into the pieces. */
 const losses = z
   .strictObject({
-    bowlG: loss.default(0),
-    bagG: loss.default(0),
-    pipetteG: loss.default(0),
-    trimmingPercent: percent(0, 60)
-      .default(0)
-      .meta({ description: 'Share of what is poured that is cut off' }),
+    bowlG: loss.optional(),
+    bagG: loss.optional(),
+    pipetteG: loss.optional(),
+    trimmingPercent: percent(0, 60).default(0).meta({
+      description: 'Share of what is dipped or piped that is cut off; what is cast stays in its cavity',
+    }),
     spreadPercent: percent(0, 100)
       .default(25)
       .meta({ description: 'Standard deviation of what stays behind, from batch to batch' }),
@@ -81,6 +91,7 @@ export const colourant = z
     carrier: z
       .strictObject({
         kind: z.enum(['fat', 'water', 'glycerol']),
+        fat: key.optional().meta({ description: 'Which fat, where it is one' }),
         perGram: z.number().min(0.1).max(20).meta({ description: 'Grams for each gram of colour' }),
       })
       .optional()
@@ -123,6 +134,7 @@ export const batchPart = z
     kind: z.literal('batch'),
     recipe: key,
     ...use,
+    amount: amountPerPiece.optional(),
     colourants: z.array(colourant).max(10).default([]),
     mould: key.optional().meta({
       description:
@@ -147,6 +159,7 @@ export const meltPart = z
     kind: z.literal('melt-and-pour'),
     material: key.default('melt-and-pour').meta({ description: 'The base, among the materials' }),
     ...use,
+    amount: amountInTheOpen.optional(),
     lossG,
     losses: losses.optional(),
   })

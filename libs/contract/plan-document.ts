@@ -1,35 +1,10 @@
 import { z } from 'zod';
 import { caution, partAmounts } from './amounts.js';
-import { band, instant, instantBand, key } from './common.js';
+import { clockForecast, fillingTime } from './clocks.js';
+import { instant, instantBand, key } from './common.js';
 import { stageKinds } from './piece-design.js';
 
 const text = z.string();
-
-/** One factor of a forecast. The product of `base` and all factors is the likely value. */
-export const reason = z
-  .strictObject({
-    rule: text,
-    read: text.meta({ description: 'Quantity and value the rule read' }),
-    factor: z.number(),
-    why: text,
-    evidence: text,
-  })
-  .meta({ id: 'Reason' });
-
-export const clockForecast = z
-  .strictObject({
-    part: key,
-    state: text,
-    band: band.meta({ description: 'minutes from the moment the clock starts' }),
-    from: text.meta({ description: 'What starts the clock' }),
-    baseMin: z.number(),
-    sigma: z.number(),
-    reasons: z.array(reason),
-    beyond: z
-      .array(text)
-      .meta({ description: 'Values outside what the rules know; the band is wider for it' }),
-  })
-  .meta({ id: 'ClockForecast' });
 
 /** A stage of a plan. All times are starts, unless they say otherwise. */
 export const plannedStage = z
@@ -89,6 +64,7 @@ export const runPlan = z
     count: z.int(),
     amounts: z.array(partAmounts),
     clocks: z.array(clockForecast),
+    filling: z.array(fillingTime),
     stages: z.array(plannedStage),
     ready: instantBand
       .nullable()
@@ -130,8 +106,6 @@ export const planChange = z
   })
   .meta({ id: 'PlanChange' });
 
-export type Reason = z.infer<typeof reason>;
-export type ClockForecast = z.infer<typeof clockForecast>;
 export type PlannedStage = z.infer<typeof plannedStage>;
 export type Sitting = z.infer<typeof sitting>;
 export type WeakLink = z.infer<typeof weakLink>;

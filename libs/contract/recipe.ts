@@ -15,7 +15,7 @@ export const additionKinds = [
 
 const fragrance = z
   .strictObject({
-    key: key.default('fragrance').meta({ description: 'Its name among the materials' }),
+    key: key.optional().meta({ description: 'Its name among the materials' }),
     title: title.optional(),
     percent: percent(0, 10).meta({ description: 'Of the fats; keep within the supplier’s limit' }),
     supplierLimitPercent: percent(0.01, 100).optional().meta({
@@ -30,9 +30,13 @@ const acid = z
   .strictObject({
     acid: z.enum(acidNames),
     percent: percent(0.01, 50).meta({ description: 'Of the fats, as weighed' }),
-    strengthPercent: percent(1, 100)
-      .default(100)
-      .meta({ description: 'Acid in what is weighed: 5 for a vinegar, 100 for crystals' }),
+    strengthPercent: percent(1, 100).optional().meta({
+      description: 'Acid in what is weighed, from its label: 5 for a vinegar; 100 for crystals if absent',
+    }),
+    replacesWater: z
+      .boolean()
+      .default(false)
+      .meta({ description: 'The water it brings is left out of the lye' }),
   })
   .meta({ id: 'AcidShare' });
 
@@ -45,7 +49,10 @@ const addition = z
   })
   .meta({ id: 'Addition' });
 
-/** A cold-process batter, in shares: the amount follows from moulds and count. */
+/**
+ * A cold-process batter, in shares: the amount follows from moulds and count. What is dangerous about lye is refused by
+ * the chemistry, which says why; the bounds here are only those of a slip of the keys.
+ */
 export const recipe = z
   .strictObject({
     key,
@@ -55,7 +62,7 @@ export const recipe = z
       .min(1)
       .max(30)
       .meta({ description: 'Shares of the fats, together 100 %' }),
-    lyeConcentrationPercent: percent(20, 50).optional().meta({
+    lyeConcentrationPercent: percent(1, 100).optional().meta({
       description: 'Pure alkali as a share of lye and water, by mass; 33 if the water is not told at all',
     }),
     waterPerLye: z
@@ -67,18 +74,18 @@ export const recipe = z
     waterPercentOfFats: percent(5, 150)
       .optional()
       .meta({ description: 'Instead: grams of water for each 100 g of fats' }),
-    superfatPercent: percent(-5, 25)
+    superfatPercent: percent(-100, 100)
       .default(5)
       .meta({ description: 'Share of the alkali for all fats that is left out' }),
     lyeExcessIntended: z
       .boolean()
       .default(false)
       .meta({ description: 'Allows a superfat below 0, for soap that is salted out or neutralised' }),
-    naohPurityPercent: percent(80, 100).default(100),
+    naohPurityPercent: percent(1, 200).default(100),
     kohSharePercent: percent(0, 100)
       .default(0)
       .meta({ description: 'Share of the alkali that is KOH, by moles' }),
-    kohPurityPercent: percent(80, 100)
+    kohPurityPercent: percent(1, 200)
       .optional()
       .meta({ description: 'From the supplier’s sheet; needed where there is KOH' }),
     acids: z

@@ -18,7 +18,7 @@ export const runFile = z
     designs: z.array(pieceDesign).min(1).max(100),
     runs: z.array(runOrder).min(1).max(50),
     log: z
-      .array(z.strictObject({ run: key, entry: logEntry }))
+      .array(z.strictObject({ run: key, id: key.optional(), entry: logEntry }))
       .max(5000)
       .default([]),
   })

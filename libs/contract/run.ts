@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { instant, key, localDate, localDateTime, percent, title } from './common.js';
+import { soapStates } from './soap-states.js';
 import { grams } from './quantity.js';
 
 /** What to make, how many, and when she could begin. */
@@ -22,6 +23,8 @@ export const mishapKinds = ['seized', 'riced', 'separated', 'cracked', 'holes', 
 export const mishapResponses = ['remake', 'carry-on', 'drop-part'] as const;
 
 const seen = { note: z.string().max(2000).optional() };
+
+const entryRef = z.string().min(1).max(64);
 
 /** What was really done or seen at the bench. `at` is when it happened, not when it was typed. */
 export const logEntry = z
@@ -50,6 +53,38 @@ export const logEntry = z
         .max(5000)
         .optional()
         .meta({ description: 'Pieces affected; absent: all of them' }),
+      at: instant,
+      ...seen,
+    }),
+    z.strictObject({
+      kind: z.literal('seen'),
+      part: key,
+      state: z.enum(soapStates),
+      saw: z
+        .enum(['not-yet', 'already', 'just-now'])
+        .meta({ description: 'Whether the part had the state: not yet, already, or it has just come' }),
+      since: instant.optional().meta({
+        description: 'When its clock started: lye-in for a state of the batter; else the log says',
+      }),
+      at: instant,
+      ...seen,
+    }),
+    z.strictObject({
+      kind: z.literal('weigh-in'),
+      pieces: z.int().min(1).max(5000).meta({ description: 'The same pieces at each weigh-in' }),
+      massG: grams(0.1, 1_000_000).meta({ description: 'All of them together, while they cure' }),
+      at: instant,
+      ...seen,
+    }),
+    z.strictObject({
+      kind: z.literal('forget'),
+      entry: entryRef.meta({ description: 'An entry that was true but shall teach the clocks nothing' }),
+      at: instant,
+      ...seen,
+    }),
+    z.strictObject({
+      kind: z.literal('take-back'),
+      entry: entryRef.meta({ description: 'An entry that was a slip: it counts as never written' }),
       at: instant,
       ...seen,
     }),

@@ -62,6 +62,10 @@ export const workshopFacts = z
     hands: z.int().min(1).max(4).default(1).meta({ description: 'People at the bench at once' }),
     equipment: z.array(equipment).max(50).default([]),
     materials: z.array(material).max(500).default([]),
+    cureRule: z
+      .strictObject({ lossPercentPerWeek: percent(0.1, 10).default(1) })
+      .prefault({})
+      .meta({ description: 'A lot is cured when it loses less than this in a week' }),
     currency,
     hourlyRate: z
       .number()

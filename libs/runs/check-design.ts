@@ -1,15 +1,19 @@
+import { checkRecipe, fatTable, fromSheet } from '#chemistry';
 import { closingStates, openingStates } from '#contract';
-import type { BatchPart, Mould, Part, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
+import type { BatchPart, Fat, Mould, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import { expectedUse } from './expected-use.js';
 import { cavityMl, checkMould } from './cavity-of-mould.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
+import { surroundingsOf, useSurroundings } from './piece-surroundings.js';
 import { stageKindFacts } from './stage-kinds.js';
+import { stateHasClock } from './states-of-parts.js';
 import { freeingStage, makingStage, sharersOf } from './workings.js';
 
 /** What a design may refer to. */
 export interface DesignSurroundings {
   readonly recipes: readonly Recipe[];
+  readonly fats: readonly Fat[];
   readonly moulds: readonly Mould[];
   readonly workshop: WorkshopFacts;
 }
@@ -106,20 +110,13 @@ function checkMaking(design: PieceDesign): Issue[] {
   return issues;
 }
 
-/** The states that the clocks know of a kind of part; a wait for any other would wait for ever. */
-const statesOf: Readonly<Record<Part['kind'], (state: string) => boolean>> = {
-  batch: (state) => state !== 'glaze-set',
-  'melt-and-pour': (state) => state === 'glaze-set',
-  decor: () => false,
-};
-
 function checkStates(design: PieceDesign, wait: Wait, i: number): Issue[] {
   const part = design.parts.find((p) => p.key === wait.part);
   if (part === undefined) return [];
   return (['opens', 'closes'] as const).flatMap((side) => {
     const state = wait[side];
-    if (state === undefined || statesOf[part.kind](state)) return [];
-    const known = [...openingStates, ...closingStates].filter(statesOf[part.kind]);
+    if (state === undefined || stateHasClock(part.kind, state)) return [];
+    const known = [...openingStates, ...closingStates].filter((each) => stateHasClock(part.kind, each));
     const accepted =
       known.length === 0 ? 'a link with times, as this part has no clock' : `one of ${known.join(', ')}`;
     return [
@@ -134,8 +131,13 @@ function checkStates(design: PieceDesign, wait: Wait, i: number): Issue[] {
   });
 }
 
-/** Batters lie within 3 % of it, which is near enough to ask whether weighed pieces fit a cavity. */
-const BATTER_DENSITY = 1;
+/** Of the part's batter; 1 where its recipe is unsound, which is told at the recipe. */
+function densityOf(part: BatchPart, around: DesignSurroundings): number {
+  const fats = fatTable(around.fats.map(fromSheet));
+  const recipe = around.recipes.find((r) => r.key === part.recipe);
+  if (recipe === undefined || checkRecipe(recipe, fats).length > 0) return 1;
+  return useSurroundings(part, surroundingsOf([recipe], around.fats, [])).densityGPerMl;
+}
 
 function checkCavities(design: PieceDesign, around: DesignSurroundings): Issue[] {
   const issues: Issue[] = [];
@@ -146,9 +148,12 @@ function checkCavities(design: PieceDesign, around: DesignSurroundings): Issue[]
     if (mould === undefined || checkMould(mould).length > 0) return;
     const holds = cavityMl(mould);
     const sharing = sharersOf(design, mould.key) as BatchPart[];
-    const inCavity = { cavityMl: holds, densityGPerMl: BATTER_DENSITY };
-    const filled = sharing.reduce((sum, p) => sum + expectedUse(p, inCavity).meanMl * p.piecesPerCavity, 0);
-    if (sharing[0]?.key === part.key && filled > holds) {
+    const filled = sharing.reduce((sum, p) => {
+      const use = { cavityMl: holds, densityGPerMl: densityOf(p, around) };
+      return sum + expectedUse(p, use).meanMl * p.piecesPerCavity;
+    }, 0);
+    // Shares that make up the whole cavity must not fail by the last bit of their sum.
+    if (sharing[0]?.key === part.key && filled > holds * (1 + 1e-9)) {
       const shownMl = String(Number(holds.toFixed(2)));
       issues.push({
         code: 'design.cavity-overfull',

@@ -1,4 +1,4 @@
-import { checkFat, checkRecipe, fatTable } from '#chemistry';
+import { checkFat, checkRecipe, fatTable, fromSheet } from '#chemistry';
 import type { WorkshopFacts } from '#contract';
 import { instantOf, isTimeZone } from '#hours';
 import { under, type Issue } from '#units';
@@ -6,7 +6,7 @@ import { checkMould } from './cavity-of-mould.js';
 import { checkDesign } from './check-design.js';
 import type { RunsInput } from './input.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
-import { byKey, fatFacts } from './workings.js';
+import { byKey } from './by-key.js';
 
 /**
  * Checks the meaning of input whose shape is right: that names refer to something, that shares add up, that
@@ -16,12 +16,12 @@ import { byKey, fatFacts } from './workings.js';
 export function checkInput(input: RunsInput): Issue[] {
   const named = ['moulds', 'fats', 'recipes', 'designs', 'runs'] as const;
   const repeated = named.flatMap((list) => repeatedKeys(list, input[list]));
-  const fats = fatTable(input.fats.map(fatFacts));
+  const fats = fatTable(input.fats.map(fromSheet));
   return [
     ...repeated,
-    ...under(['workshop'], checkWorkshop(input.workshop)),
+    ...under(['workshop'], checkFacts(input.workshop)),
     ...input.moulds.flatMap((mould, i) => under(['moulds', i], checkMould(mould))),
-    ...input.fats.flatMap((fat, i) => under(['fats', i], checkFat(fatFacts(fat)))),
+    ...input.fats.flatMap((fat, i) => under(['fats', i], checkFat(fromSheet(fat)))),
     ...input.recipes.flatMap((recipe, i) => under(['recipes', i], checkRecipe(recipe, fats))),
     ...input.designs.flatMap((design, i) => under(['designs', i], checkDesign(design, input))),
     ...input.runs.flatMap((run, i) => under(['runs', i], checkRun(run, input))),
@@ -33,9 +33,14 @@ export function checkInput(input: RunsInput): Issue[] {
   ];
 }
 
-/** Checks that the time zone is one and that the hours ever open. @returns issues with paths from the workshop */
-export function checkWorkshop({ timeZone, hours }: WorkshopFacts): Issue[] {
-  const issues: Issue[] = [];
+/** Checks all facts of a workshop. @returns issues with paths from the workshop */
+export function checkWorkshop(workshop: WorkshopFacts): Issue[] {
+  return [...checkFacts(workshop), ...checkHours(workshop)];
+}
+
+/** What amounts and clocks need to be sound: the time zone, and materials that are each told once. */
+function checkFacts({ timeZone, materials }: WorkshopFacts): Issue[] {
+  const issues: Issue[] = repeatedKeys('materials', materials);
   if (!isTimeZone(timeZone)) {
     issues.push({
       code: 'workshop.unknown-time-zone',
@@ -45,20 +50,25 @@ export function checkWorkshop({ timeZone, hours }: WorkshopFacts): Issue[] {
       accepted: 'an IANA name such as Europe/Dublin',
     });
   }
+  return issues;
+}
+
+/** Checks that the hours ever open, which only a plan needs. @returns issues with paths from the workshop */
+export function checkHours({ hours }: WorkshopFacts): Issue[] {
   const open =
     Object.values(hours.weekly).some((spans) => spans.length > 0) ||
     hours.exceptions.some((day) => day.spans.length > 0);
-  if (!open) {
-    issues.push({
+  if (open) return [];
+  return [
+    {
       code: 'hours.never-open',
       path: ['hours', 'weekly'],
       message:
         'These hours never open, so nothing can ever be done; accepted: at least one span in the week.',
       value: hours.weekly,
       accepted: 'at least one span in the week',
-    });
-  }
-  return issues;
+    },
+  ];
 }
 
 function checkRun(run: RunsInput['runs'][number], input: RunsInput): Issue[] {

@@ -6,6 +6,7 @@ import {
   piecesWithSpares,
   shortageChance,
   demandOf,
+  isSureEnough,
   type Losses,
   type PieceUse,
 } from '#chemistry';
@@ -61,13 +62,16 @@ export function coverOfDecor(
   const made = piecesWithSpares(needed, breakagePercent, certainty);
   const spareAt = (q: number): number => Math.max(0, wholeAt(made, breakagePercent, q) - needed);
   const reached = (c: number): number =>
-    mostThat((pieces) => chanceOfTooFew(perPiece * pieces, made, breakagePercent) <= 1 - c, FURTHEST * count);
+    mostThat(
+      (pieces) => isSureEnough(chanceOfTooFew(perPiece * pieces, made, breakagePercent), c),
+      FURTHEST * count,
+    );
   const cover: Cover = {
     unit: 'pieces',
     wantedCertainty: certainty,
     shortageChance: chanceOfTooFew(needed, made, breakagePercent),
     leftover: { low: spareAt(0.1), likely: spareAt(0.5), high: spareAt(0.9) },
-    expectedLeftover: Math.max(0, made * (1 - breakagePercent / 100) - needed),
+    expectedLeftover: expectedSpare(made, needed, breakagePercent),
     leftoverUses: [],
     sizes: comparedWith(certainty).map((c) => ({
       certainty: c,
@@ -76,6 +80,15 @@ export function coverOfDecor(
     reaches: comparedWith(certainty).map((c) => ({ certainty: c, pieces: reached(c) })),
   };
   return { made, cover };
+}
+
+/** E[max(whole − needed, 0)] = Σ P(whole > needed + k), k from 0. */
+function expectedSpare(made: number, needed: number, breakagePercent: number): number {
+  let sum = 0;
+  for (let enough = needed; enough < made; enough += 1) {
+    sum += 1 - binomialCdf(enough, made, 1 - breakagePercent / 100);
+  }
+  return sum;
 }
 
 /** The number of whole pieces that is not exceeded with probability q. */

@@ -60,6 +60,12 @@ function workedOut(part: BatchPart | MeltPart, { cavityMl, densityGPerMl }: UseS
         averageErrorPercent: 10,
         from: `a bead ${shown(amount.lengthMm)} mm long and ${shown(amount.widthMm)} mm wide`,
       };
+    case 'bead-section':
+      return {
+        meanMl: beadMl(amount),
+        averageErrorPercent: 10,
+        from: `a bead ${shown(amount.lengthMm)} mm long and ${shown(amount.sectionMm2)} mm² across`,
+      };
     case 'weighing':
       return {
         meanMl: weighedMl(amount.grams / amount.pieces, densityGPerMl),

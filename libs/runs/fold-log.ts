@@ -1,9 +1,12 @@
 import type { LogEntry } from '#contract';
 import { minuteOfIso, type Issue, type Minute } from '#units';
+import { applySeen, type LogPlace } from './apply-seen.js';
+import { applyWeighIn } from './apply-weigh-in.js';
 import { checkWeighing } from './check-weighing.js';
 import { applyMishap } from './respond-to-mishap.js';
 import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from './name-issues.js';
+import { standingLog, type LogLine, type StandingLine } from './standing-log.js';
 import { makingStage, type RunWorkings } from './workings.js';
 
 export interface FoldedLog {
@@ -14,9 +17,9 @@ export interface FoldedLog {
 
 /**
  * Folds a run's bench log, oldest first, into where the run stands.
- * @param entries of this run only, in the order in which they were logged
+ * @param lines of this run only, in the order in which they were logged
  */
-export function foldLog(run: RunWorkings, entries: readonly LogEntry[]): FoldedLog {
+export function foldLog(run: RunWorkings, lines: readonly LogLine[]): FoldedLog {
   const progress: RunProgress = {
     attempts: run.design.stages.map((stage) => ({
       stage,
@@ -25,36 +28,45 @@ export function foldLog(run: RunWorkings, entries: readonly LogEntry[]): FoldedL
       status: 'open',
     })),
     notYet: [],
+    seen: [],
+    weighIns: [],
+    forgotten: new Set(),
     dropped: new Set(),
     mishaps: [],
   };
-  const issues = entries.flatMap((entry, i) => applyEntry(run, progress, entry, [i]));
-  return { progress, issues };
+  const { standing, issues } = standingLog(lines);
+  const untrue = standing.flatMap((line) => applyLine(run, progress, line));
+  return { progress, issues: [...issues, ...untrue] };
 }
 
-function applyEntry(
-  run: RunWorkings,
-  progress: RunProgress,
-  entry: LogEntry,
-  path: (string | number)[],
-): Issue[] {
+function applyLine(run: RunWorkings, progress: RunProgress, { ref, entry, place }: StandingLine): Issue[] {
   const at = minuteOfIso(entry.at);
+  const path = [place];
   switch (entry.kind) {
     case 'done':
-      return applyDone(run, progress, entry, at, path);
+      return applyDone(run, progress, entry, { at, ref, path });
     case 'not-yet': {
       const attempt = latestAttempt(progress, entry.stage);
       if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
       if (attempt.status === 'done') return [alreadyDone(attempt, path)];
       if (!waitsForSoap(run, progress, entry.stage)) return [nothingToWaitFor(attempt, path)];
-      progress.notYet.push({ stage: entry.stage, attempt: attempt.attempt, at });
+      progress.notYet.push({ stage: entry.stage, attempt: attempt.attempt, at, entry: ref });
       attempt.notBefore = at;
       return [];
     }
+    case 'seen':
+      return applySeen(run, progress, entry, { at, ref, path });
+    case 'weigh-in':
+      return applyWeighIn(run, progress, entry, { at, ref, path });
     case 'mishap':
       return applyMishap(run, progress, entry, at, path);
     case 'weighed':
-      return checkWeighing(run, entry, path);
+      return checkWeighing(run, progress, entry, path);
+    case 'forget':
+      progress.forgotten.add(entry.entry);
+      return [];
+    case 'take-back':
+      throw new Error('entries that take back do not stand themselves');
   }
 }
 
@@ -62,8 +74,7 @@ function applyDone(
   run: RunWorkings,
   progress: RunProgress,
   entry: Extract<LogEntry, { kind: 'done' }>,
-  at: Minute,
-  path: (string | number)[],
+  { at, ref, path }: LogPlace,
 ): Issue[] {
   const attempt = latestAttempt(progress, entry.stage);
   if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
@@ -83,6 +94,7 @@ function applyDone(
     ];
   }
   attempt.status = 'done';
+  attempt.entry = ref;
   attempt.startedAt = started ?? ((at - handsOnMinutes(attempt.stage, attempt.count)) as Minute);
   attempt.endedAt = at;
   return [];

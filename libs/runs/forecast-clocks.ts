@@ -1,35 +1,21 @@
 import {
-  band,
   checkInputs,
   forecast,
   referenceInputs,
-  states,
+  stateIds,
   type ClockInputs,
   type Forecast,
   type StateId,
 } from '#clocks';
-import { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from '#chemistry';
-import type { BatchPart, ClockForecast, Part, WorkshopFacts } from '#contract';
+import { effectiveLyePercent, fatSharePercent, hardFattyAcidsPercent, oleicPercent } from '#chemistry';
+import type { BatchPart, Part, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import type { RunsInput } from './input.js';
+import { stateHasClock } from './states-of-parts.js';
 import type { Batter, RunWorkings } from './workings.js';
 
 /** Forecasts of one part's batch, by state. */
 export type PartClocks = ReadonlyMap<StateId, Forecast>;
-
-const BATTER: readonly StateId[] = ['light-trace', 'medium-trace', 'thick-trace', 'stiff'];
-const SOAP: readonly StateId[] = [
-  'holds-layer',
-  'bonds-until',
-  'firm',
-  'pliable-until',
-  'cuttable',
-  'cuttable-until',
-  'coat-turnable',
-  'piping-skinned',
-  'piping-firm',
-  'cured',
-];
 
 /**
  * Forecasts every state of every part that has clocks, at this workshop's room.
@@ -40,7 +26,7 @@ export function forecastClocks(run: RunWorkings, workshop: WorkshopFacts): Map<s
   for (const part of run.design.parts) {
     if (part.kind === 'decor') continue;
     const inputs = inputsFor(part, run, workshop);
-    const wanted: readonly StateId[] = part.kind === 'batch' ? [...BATTER, ...SOAP] : ['glaze-set'];
+    const wanted = stateIds.filter((state) => stateHasClock(part.kind, state));
     clocks.set(part.key, new Map(wanted.map((state) => [state, forecast(state, inputs)])));
   }
   return clocks;
@@ -61,36 +47,21 @@ export function checkClockInputs(run: RunWorkings, input: RunsInput): Issue[] {
   });
 }
 
+/** Whether `forecastClocks` can be asked: all inputs are such as a batch can have. */
+export function clocksCanBeRead(run: RunWorkings, workshop: WorkshopFacts): boolean {
+  return run.design.parts.every(
+    (part) => part.kind === 'decor' || checkInputs(inputsFor(part, run, workshop)).length === 0,
+  );
+}
+
 /** Where the clocks' quantities of the room stand in the input. */
 const roomFields: Readonly<Record<string, readonly string[]>> = {
   roomTemperatureC: ['workshop', 'room', 'temperatureC'],
   roomHumidityPercent: ['workshop', 'room', 'humidityPercent'],
 };
 
-/** What is shown of a part's clocks: the batter's pace, and the states that the design waits for. */
-export function shownClocks(run: RunWorkings, clocks: ReadonlyMap<string, PartClocks>): ClockForecast[] {
-  return run.design.parts.flatMap((part) => {
-    const waited = run.design.waits
-      .filter((wait) => wait.part === part.key)
-      .flatMap((wait) => [wait.opens, wait.closes])
-      .filter((state): state is NonNullable<typeof state> => state !== undefined);
-    const shown = new Set<StateId>(part.kind === 'batch' ? [...BATTER, ...waited, 'cured'] : waited);
-    return [...(clocks.get(part.key) ?? new Map<StateId, Forecast>())]
-      .filter(([state]) => shown.has(state))
-      .map(([state, found]) => ({
-        part: part.key,
-        state,
-        band: band(found),
-        from: states[state].from,
-        baseMin: found.baseMin,
-        sigma: found.sigma,
-        reasons: found.reasons.map((reason) => ({ ...reason })),
-        beyond: [...found.beyond],
-      }));
-  });
-}
-
-function inputsFor(
+/** What the clocks read for a part: of its recipe, its mould and the room. */
+export function inputsFor(
   part: Exclude<Part, { kind: 'decor' }>,
   run: RunWorkings,
   workshop: WorkshopFacts,
@@ -112,7 +83,7 @@ function batchInputs(
   const mould = part.mould === undefined ? undefined : run.moulds.get(part.mould);
   return {
     ...roomOf(workshop),
-    lyeConcentrationPercent: recipe.lyeConcentrationPercent,
+    lyeConcentrationPercent: effectiveLyePercent({ ...recipe, colourants: part.colourants }, fats),
     sodiumLactatePercent: recipe.sodiumLactatePercent,
     saltPercent: recipe.saltPercent,
     sugarPercent: recipe.sugarPercent,

@@ -1,14 +1,6 @@
-import type {
-  Fat,
-  LogEntry,
-  Mould,
-  PieceDesign,
-  PlanDocument,
-  Recipe,
-  RunOrder,
-  WorkshopFacts,
-} from '#contract';
+import type { Fat, Mould, PieceDesign, PlanDocument, Recipe, RunOrder, WorkshopFacts } from '#contract';
 import type { Minute } from '#units';
+import type { LogLine } from './standing-log.js';
 
 /** A resource that something outside these runs occupies for a while. */
 export interface Busy {
@@ -19,13 +11,14 @@ export interface Busy {
   readonly to: Minute;
 }
 
-/** What pieces of a design's part took on the scales. */
-export interface PartWeighing {
-  readonly design: string;
-  readonly part: string;
-  readonly pieces: number;
-  /** All these pieces together. */
-  readonly usedG: number;
+/** A run that is not planned here, with its own copy of what it refers to: what it logged teaches. */
+export interface PastRun {
+  readonly order: RunOrder;
+  readonly design: PieceDesign;
+  readonly recipes: readonly Recipe[];
+  readonly fats: readonly Fat[];
+  readonly moulds: readonly Mould[];
+  readonly log: readonly LogLine[];
 }
 
 /** Everything a plan is made from. A run file is one, with nothing busy. */
@@ -38,10 +31,9 @@ export interface RunsInput {
   readonly designs: readonly PieceDesign[];
   readonly runs: readonly RunOrder[];
   /** In the order in which it was logged. */
-  readonly log: readonly { readonly run: string; readonly entry: LogEntry }[];
+  readonly log: readonly (LogLine & { readonly run: string })[];
   readonly busy?: readonly Busy[];
-  /** From runs that are not in this input. */
-  readonly weighings?: readonly PartWeighing[];
+  readonly past?: readonly PastRun[];
 }
 
 export interface PlanOptions {

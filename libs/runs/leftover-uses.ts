@@ -15,13 +15,20 @@ export function leftoverUses(
   densityGPerMl: number,
   run: RunWorkings,
 ): string[] {
-  if (leftoverG < WORTH_KEEPING_G) return [];
+  if (leftoverG < WORTH_KEEPING_G || keepsLye(part, run)) return [];
   if (part.kind === 'melt-and-pour') return ['let it set and melt it again next time'];
   return [...smallMoulds(leftoverG / densityGPerMl, run), dough(leftoverG, run)];
 }
 
+/** Batter with more lye than its fats can take is nothing to model with. */
+function keepsLye(part: BatchPart | MeltPart, run: RunWorkings): boolean {
+  return part.kind === 'batch' && (run.recipes.get(part.recipe)?.superfatPercent ?? 0) < 0;
+}
+
 function smallMoulds(leftoverMl: number, run: RunWorkings): string[] {
+  const taken = new Set(run.design.parts.flatMap((p) => (p.kind === 'batch' ? (p.mould ?? []) : [])));
   const fitting = [...run.moulds.values()]
+    .filter(({ key }) => !taken.has(key))
     .map((mould) => ({ mould, cavities: Math.floor(leftoverMl / cavityMl(mould)) }))
     .filter(({ cavities }) => cavities > 0)
     .sort((a, b) => cavityMl(b.mould) - cavityMl(a.mould));
@@ -36,7 +43,8 @@ function smallMoulds(leftoverMl: number, run: RunWorkings): string[] {
 
 function dough(leftoverG: number, run: RunWorkings): string {
   const decor = run.design.parts.find((p) => p.kind === 'decor' && p.material !== undefined);
-  if (decor?.kind !== 'decor' || decor.eachG === undefined) return 'keep it airtight as soap dough';
+  if (decor?.kind !== 'decor' || decor.eachG === undefined)
+    return 'keep it airtight as soap dough (gloves: it is fresh soap)';
   const pieces = Math.floor(leftoverG / decor.eachG);
-  return `keep it airtight as soap dough: about ${String(pieces)} of “${decor.title}”`;
+  return `keep it airtight as soap dough (gloves: it is fresh soap), about ${String(pieces)} of “${decor.title}”`;
 }

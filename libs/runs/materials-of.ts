@@ -9,23 +9,17 @@ export interface MaterialUse {
   readonly amount: number;
 }
 
-/**
- * What the parts of a run are made from, one entry per material, in the order of a bench: fats, lye, water, the rest.
- * @param fragranceKeys key of the fragrance among the materials, by recipe
- */
-export function materialsOf(
-  amounts: readonly PartAmounts[],
-  fragranceKeys: ReadonlyMap<string, string>,
-): MaterialUse[] {
-  return summed(amounts.flatMap((part) => ofPart(part, fragranceKeys)));
+/** What the parts of a run are made from, one entry per material, in the order of a bench: fats, lye, water, the rest. */
+export function materialsOf(amounts: readonly PartAmounts[]): MaterialUse[] {
+  return summed(amounts.flatMap(ofPart));
 }
 
-/** The same materials from several lists as one. */
+/** The same materials from several lists as one. What has another title or kind is another thing, whatever its key. */
 export function summed(uses: readonly MaterialUse[]): MaterialUse[] {
   const byName = new Map<string, MaterialUse>();
   for (const use of uses) {
     if (use.amount === 0) continue;
-    const name = `${use.unit} ${use.key}`;
+    const name = `${use.unit} ${use.kind} ${use.key} ${use.kind === 'fragrance' ? use.title : ''}`;
     const before = byName.get(name);
     byName.set(name, before === undefined ? use : { ...before, amount: before.amount + use.amount });
   }
@@ -50,9 +44,9 @@ const carriers = {
   glycerol: { key: 'glycerol', title: 'Glycerol', kind: 'addition' },
 } as const;
 
-function ofPart(part: PartAmounts, fragranceKeys: ReadonlyMap<string, string>): MaterialUse[] {
+function ofPart(part: PartAmounts): MaterialUse[] {
   if (part.batch !== undefined) {
-    const key = fragranceKeys.get(part.recipe ?? '') ?? 'fragrance';
+    const key = part.fragranceKey ?? 'fragrance';
     return ofBatch(part.batch, { key, title: part.fragrance ?? 'Fragrance' });
   }
   if (part.kind === 'melt-and-pour') {
@@ -82,18 +76,21 @@ function ofBatch(
     grams('fragrance', fragrance.key, fragrance.title, batch.fragranceG),
     ...batch.colourants.flatMap(({ key, title, massG, carrier }) => [
       grams('colourant', key, title, massG),
-      ...(carrier === undefined
-        ? []
-        : [
-            grams(
-              carriers[carrier.kind].kind,
-              carriers[carrier.kind].key,
-              carriers[carrier.kind].title,
-              carrier.massG,
-            ),
-          ]),
+      ...(carrier === undefined ? [] : [carrierUse(carrier, batch)]),
     ]),
   ];
+}
+
+/** A named fat is the one on the shelf; a colour that does not say is stirred into whatever oil there is. */
+function carrierUse(
+  { kind, fat, massG }: NonNullable<BatchAmounts['colourants'][number]['carrier']>,
+  batch: BatchAmounts,
+): MaterialUse {
+  if (kind === 'fat' && fat !== undefined) {
+    return grams('fat', fat, batch.fats.find((each) => each.fat === fat)?.title ?? fat, massG);
+  }
+  const { kind: of, key, title } = carriers[kind];
+  return grams(of, key, title, massG);
 }
 
 function grams(kind: MaterialKind, key: string, title: string, amount: number): MaterialUse {

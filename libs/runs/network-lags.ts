@@ -1,15 +1,8 @@
 import type { StateId } from '#clocks';
 import type { Lag, Length } from '#planner';
 import type { StageAttempt } from './run-progress.js';
-import {
-  cureStarts,
-  drawOf,
-  liveAttempts,
-  makingAttempt,
-  readyId,
-  stageId,
-  type RunInHand,
-} from './run-in-hand.js';
+import { cureStarts, drawOf, liveAttempts, readyId, stageId, type RunInHand } from './run-in-hand.js';
+import { clockStarter } from './sightings.js';
 
 /** The lags of a run: its links, its waits by the clocks of their parts, and the cure. */
 export function lagsOf(hand: RunInHand): Lag[] {
@@ -25,7 +18,7 @@ export function lagsOf(hand: RunInHand): Lag[] {
     ...(link.atMostMin === undefined ? {} : { atMost: { kind: 'known', minutes: link.atMostMin } }),
   }));
   hand.run.design.waits.forEach((wait, i) => {
-    const from = clockStart(hand, wait.part, wait.opens);
+    const from = clockStarter(hand, wait.part, wait.opens);
     const to = live.get(wait.stage);
     if (from === undefined || to === undefined) return;
     const length = (state: StateId): Length => uncertain(hand, wait.part, state);
@@ -48,12 +41,6 @@ export function lagsOf(hand: RunInHand): Lag[] {
     });
   }
   return lags;
-}
-
-/** The stage at whose end a part's clock begins: its making, or for the cure its unmoulding. */
-function clockStart(hand: RunInHand, part: string, state: StateId | undefined): StageAttempt | undefined {
-  if (state !== 'cured') return makingAttempt(hand, part);
-  return cureStarts(hand).find((start) => start.part === part)?.attempt;
 }
 
 interface BridgedLink {

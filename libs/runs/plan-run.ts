@@ -1,10 +1,12 @@
 import type { Caution, PlanDocument, RunPlan, WeakLink } from '#contract';
 import { instantOf } from '#hours';
 import { plan, sittings, type Odds, type Problem, type Schedule } from '#planner';
-import { failed, isoInstant, minute, ok, type Issue, type Minute, type Result } from '#units';
+import { failed, isoInstant, minute, ok, under, type Issue, type Minute, type Result } from '#units';
 import { buildNetwork } from './build-network.js';
+import { checkHours } from './check-input.js';
 import { describe, describeConflict, splitId } from './describe-conflict.js';
 import type { PlanOptions, RunsInput } from './input.js';
+import { withPaceOdds } from './pace-odds.js';
 import { READY, type RunInHand } from './run-in-hand.js';
 import { showRun } from './show-run.js';
 import { stageWindows } from './stage-windows.js';
@@ -23,13 +25,12 @@ const FURTHEST_START = 2 * 365 * 1440;
  * @returns the plan document, whose status may be a conflict; issues only for input that makes no sense
  */
 export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDocument> {
-  const far = farStarts(input, options.now);
-  if (far.length > 0) return failed(...(far as [Issue, ...Issue[]]));
   const taken = takeInHand(input);
-  if (!taken.ok) return taken;
+  const late = [...under(['workshop'], checkHours(input.workshop)), ...farStarts(input, options.now)];
+  if (!taken.ok) return failed(...([...taken.issues, ...late] as [Issue, ...Issue[]]));
+  if (late.length > 0) return failed(...(late as [Issue, ...Issue[]]));
   const hands = taken.value.map(({ hand }) => hand);
-  const zone = input.workshop.timeZone;
-  const bare = taken.value.map(({ hand, amounts }) => showRun(hand, amounts, zone, undefined));
+  const bare = taken.value.map(({ hand, amounts }) => showRun(hand, amounts, input.workshop, undefined));
   return ok(document(input, options, hands, bare));
 }
 
@@ -75,17 +76,18 @@ function document(
     return { ...base, conflict: describeConflict(outcome.requirements, problem, hands, zone) };
   }
   const placed = { windows: stageWindows(problem, outcome.schedule), schedule: outcome.schedule };
-  return {
+  const planned: PlanDocument = {
     ...base,
     status: 'planned',
     runs: hands.map((hand, i) => {
-      const run = showRun(hand, bare[i]?.amounts ?? [], zone, placed);
+      const run = showRun(hand, bare[i]?.amounts ?? [], input.workshop, placed);
       return missed ? { ...run, cautions: [...run.cautions, ...missedDay(hand)] } : run;
     }),
     sittings: sittingsOf(problem, outcome.schedule),
     odds: oddsOf(odds),
     weakLinks: weakLinksOf(odds, problem, hands, zone),
   };
+  return withPaceOdds(planned, hands);
 }
 
 /**

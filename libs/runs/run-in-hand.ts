@@ -1,4 +1,4 @@
-import type { StateId } from '#clocks';
+import { paceOf, type StateId } from '#clocks';
 import type { Stage } from '#contract';
 import type { Truncation } from '#planner';
 import type { PartClocks } from './forecast-clocks.js';
@@ -42,30 +42,8 @@ export function readyId(run: string): string {
 export function drawOf(run: RunWorkings, part: string, state: StateId): string {
   const found = run.parts.get(part);
   const stuff = found?.kind === 'batch' ? found.recipe : part;
-  return `${run.order.key}/${stuff}/${drawGroup[state]}`;
+  return `${run.order.key}/${stuff}/${paceOf[state]}`;
 }
-
-/**
- * Common practice, no source: a batch that firms slowly also stays pliable for longer, so these vary as one;
- * what happens in the first hour tells little of that.
- */
-const drawGroup: Readonly<Record<StateId, string>> = {
-  'light-trace': 'batter',
-  'medium-trace': 'batter',
-  'thick-trace': 'batter',
-  stiff: 'batter',
-  'holds-layer': 'early',
-  'bonds-until': 'early',
-  'piping-skinned': 'early',
-  firm: 'set',
-  'pliable-until': 'set',
-  cuttable: 'set',
-  'cuttable-until': 'set',
-  'coat-turnable': 'set',
-  'piping-firm': 'set',
-  'glaze-set': 'glaze',
-  cured: 'cure',
-};
 
 /**
  * Whether a stage goes when its part is dropped: the making always, the rest unless another part shares the mould,
@@ -95,7 +73,7 @@ export function makingAttempt(hand: RunStanding, part: string): StageAttempt | u
 }
 
 /** Where the cure of each batch part begins: at its unmoulding, or when it was made if it has no mould. */
-export function cureStarts(hand: RunInHand): { readonly part: string; readonly attempt: StageAttempt }[] {
+export function cureStarts(hand: RunStanding): { readonly part: string; readonly attempt: StageAttempt }[] {
   const live = liveAttempts(hand);
   return hand.run.design.parts.flatMap((part) => {
     if (part.kind !== 'batch' || hand.progress.dropped.has(part.key)) return [];

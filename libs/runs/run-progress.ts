@@ -1,4 +1,4 @@
-import type { MishapKind, MishapResponse, Stage } from '#contract';
+import type { MishapKind, MishapResponse, SoapState, Stage } from '#contract';
 import type { Minute } from '#units';
 
 /** One try at a stage. A remade stage has a second attempt; the first stays on record. */
@@ -12,6 +12,8 @@ export interface StageAttempt {
   endedAt?: Minute;
   /** Not to be started before, for a reason in the log. */
   notBefore?: Minute;
+  /** The entry that says it is done. */
+  entry?: string;
 }
 
 /** A stage that could not be done yet because the soap was not ready. */
@@ -19,6 +21,28 @@ export interface NotYet {
   readonly stage: string;
   readonly attempt: number;
   readonly at: Minute;
+  readonly entry: string;
+}
+
+/** A state of a part that was looked for. */
+export interface Seen {
+  readonly part: string;
+  /** Of the stage that makes the part. */
+  readonly attempt: number;
+  readonly state: SoapState;
+  readonly saw: 'not-yet' | 'already' | 'just-now';
+  readonly at: Minute;
+  /** When the state's clock started, where the log does not say otherwise. */
+  readonly since?: Minute;
+  readonly entry: string;
+}
+
+/** The same pieces on the scales again while they cure. */
+export interface CureWeighing {
+  readonly pieces: number;
+  readonly massG: number;
+  readonly at: Minute;
+  readonly entry: string;
 }
 
 /** Where a run stands, from its bench log alone. */
@@ -26,6 +50,10 @@ export interface RunProgress {
   /** In the design's order, attempts of a stage in theirs. */
   readonly attempts: StageAttempt[];
   readonly notYet: NotYet[];
+  readonly seen: Seen[];
+  readonly weighIns: CureWeighing[];
+  /** Entries that are not to teach the clocks. */
+  readonly forgotten: Set<string>;
   readonly dropped: Set<string>;
   readonly mishaps: {
     readonly part: string;

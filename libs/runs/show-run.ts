@@ -1,10 +1,12 @@
-import { band } from '#clocks';
-import type { Caution, PlannedStage, RunPlan } from '#contract';
+import { band, type Band } from '#clocks';
+import type { Caution, PlannedStage, RunPlan, WorkshopFacts } from '#contract';
 import type { Schedule } from '#planner';
 import { isoInstant, minute } from '#units';
 import { cautionFor } from './cautions.js';
+import { cureByWeight } from './cure-by-weight.js';
 import { explainStage } from './explain-stage.js';
-import { shownClocks } from './forecast-clocks.js';
+import { fillingTimes } from './filling-time.js';
+import { shownClocks } from './show-clocks.js';
 import { cureStarts, liveAttempts, stageId, type RunInHand } from './run-in-hand.js';
 import { handsOnMinutes, type StageAttempt } from './run-progress.js';
 import { stageKindFacts } from './stage-kinds.js';
@@ -23,23 +25,24 @@ export interface Placed {
 export function showRun(
   hand: RunInHand,
   amounts: RunPlan['amounts'],
-  zone: string,
+  workshop: WorkshopFacts,
   placed: Placed | undefined,
 ): RunPlan {
   const { order, design } = hand.run;
   const live = new Set(liveAttempts(hand));
   const stages = hand.progress.attempts
     .filter((attempt) => live.has(attempt) || attempt.status !== 'open')
-    .flatMap((attempt) => plannedStage(hand, attempt, zone, placed) ?? []);
+    .flatMap((attempt) => plannedStage(hand, attempt, workshop.timeZone, placed) ?? []);
   return {
     run: order.key,
     title: order.title,
     design: design.key,
     count: order.count,
     amounts,
-    clocks: shownClocks(hand.run, hand.clocks),
+    clocks: shownClocks(hand),
+    filling: fillingTimes(hand),
     stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
-    ready: placed === undefined ? null : readyBand(hand, placed.schedule),
+    ready: placed === undefined ? null : readyBand(hand, placed.schedule, workshop),
     cautions: design.looksEdible ? [cautionFor('looks-edible')] : [],
   };
 }
@@ -103,7 +106,9 @@ function cautionsOf(attempt: StageAttempt): Caution[] {
 }
 
 /** The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together. */
-function readyBand(hand: RunInHand, schedule: Schedule): RunPlan['ready'] {
+function readyBand(hand: RunInHand, schedule: Schedule, workshop: WorkshopFacts): RunPlan['ready'] {
+  const weighed = cureByWeight(hand, workshop.cureRule).ready;
+  if (weighed !== undefined) return instants(weighed);
   const bands = cureStarts(hand).flatMap(({ part, attempt }) => {
     const start = schedule.starts.get(stageId(hand.run.order.key, attempt.stage.key, attempt.attempt));
     const cured = hand.clocks.get(part)?.get('cured');
@@ -115,7 +120,15 @@ function readyBand(hand: RunInHand, schedule: Schedule): RunPlan['ready'] {
     return [{ low: begun + times.low, likely: begun + times.likely, high: begun + times.high }];
   });
   if (bands.length === 0) return null;
-  const slowest = (pick: (b: (typeof bands)[number]) => number): string =>
-    isoInstant(minute(Math.round(Math.max(...bands.map(pick)))));
-  return { low: slowest((b) => b.low), likely: slowest((b) => b.likely), high: slowest((b) => b.high) };
+  const slowest = (pick: (b: Band) => number): number => Math.max(...bands.map(pick));
+  return instants({
+    low: slowest((b) => b.low),
+    likely: slowest((b) => b.likely),
+    high: slowest((b) => b.high),
+  });
+}
+
+function instants({ low, likely, high }: Band): NonNullable<RunPlan['ready']> {
+  const text = (at: number): string => isoInstant(minute(Math.round(at)));
+  return { low: text(low), likely: text(likely), high: text(high) };
 }

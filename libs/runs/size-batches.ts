@@ -1,17 +1,15 @@
-import { batchForFats, batchForVolume, questionsAbout, recipeRisks } from '#chemistry';
+import { batchForVolume, checkRecipe, questionsAbout, recipeRisks } from '#chemistry';
 import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts, Risk } from '#contract';
-import { failed, ok, type Issue, type Result } from '#units';
+import { failed, ok, type Issue, type Minute, type Result } from '#units';
 import { cautionFor } from './cautions.js';
 import { coverOfDecor, coverOfVolume } from './cover-of.js';
 import { learnedUse } from './learned-use.js';
 import { leftoverUses } from './leftover-uses.js';
-import { cavityMl } from './cavity-of-mould.js';
-import type { Batter, RunWorkings } from './workings.js';
+import { MELT_DENSITY, useSurroundings } from './piece-surroundings.js';
+import { makingStage, type Batter, type RunWorkings } from './workings.js';
 
-/** Density of melted melt-and-pour base, g/mL: common practice, no source; a soap and glycerol gel. */
-const MELT_DENSITY = 1.05;
-/** What stays in bowl, bag and pipette where nothing is said, g: common practice, no source. */
-const USUAL_LOSS = { batch: 20, 'melt-and-pour': 10 } as const;
+/** What stays in bowl, bag and pipette where nothing is said, g: common practice, no source. A bag keeps most. */
+const USUAL_LOSS = { piped: 40, batch: 20, 'melt-and-pour': 10 } as const;
 /** One standard deviation of that, per cent, where nothing is said: common practice, no source. */
 const USUAL_LOSS_SPREAD = 25;
 
@@ -19,16 +17,16 @@ const USUAL_LOSS_SPREAD = 25;
  * How much of everything each part of a run takes, so that each part reaches for all pieces with the certainty that
  * the run wants, and how surely it does. What a piece takes is a belief that weighings sharpen (`learnedUse`);
  * what all pieces take follows from it (`demandOf`).
- * @param counts pieces each part is made for, by part key; absent: the run's count
+ * @param makings what each part is made for, by part key; absent: for the run's count, and not yet
  */
 export function sizeBatches(
   run: RunWorkings,
-  counts: ReadonlyMap<string, number> = new Map(),
+  makings: ReadonlyMap<string, Making> = new Map(),
 ): Result<PartAmounts[]> {
   const amounts: PartAmounts[] = [];
   const issues: Issue[] = [];
   for (const part of run.design.parts) {
-    const sized = sizePart(part, counts.get(part.key) ?? run.order.count, run);
+    const sized = sizePart(part, makings.get(part.key) ?? { count: run.order.count }, run);
     if (sized.ok) amounts.push(sized.value);
     else issues.push(...sized.issues);
   }
@@ -36,10 +34,16 @@ export function sizeBatches(
   return first === undefined ? ok(amounts) : failed(first, ...rest);
 }
 
-type Base = Pick<PartAmounts, 'part' | 'title' | 'kind' | 'count'>;
+/** For how many pieces a part is made, and when that began; what is weighed after that changes no batch that is made. */
+export interface Making {
+  readonly count: number;
+  readonly madeAt?: Minute | undefined;
+}
 
-function sizePart(part: Part, count: number, run: RunWorkings): Result<PartAmounts> {
-  const base = { part: part.key, title: part.title, kind: part.kind, count };
+type Base = Pick<PartAmounts, 'part' | 'title' | 'kind'> & Making;
+
+function sizePart(part: Part, making: Making, run: RunWorkings): Result<PartAmounts> {
+  const base = { part: part.key, title: part.title, kind: part.kind, ...making };
   switch (part.kind) {
     case 'decor':
       return ok(sizeDecor(part, base, run));
@@ -52,8 +56,9 @@ function sizePart(part: Part, count: number, run: RunWorkings): Result<PartAmoun
 
 function sizeDecor(part: DecorPart, base: Base, run: RunWorkings): PartAmounts {
   const { made, cover } = coverOfDecor(part, base.count, certaintyOf(run));
+  const { madeAt: _when, ...told } = base;
   return {
-    ...base,
+    ...told,
     pieces: made,
     ...(part.eachG === undefined ? {} : { massG: part.eachG * made }),
     ...(part.material === undefined ? {} : { material: part.material }),
@@ -64,7 +69,7 @@ function sizeDecor(part: DecorPart, base: Base, run: RunWorkings): PartAmounts {
 }
 
 function sizeMelt(part: MeltPart, base: Base, run: RunWorkings): PartAmounts {
-  const sized = sizeVolume(part, base, MELT_DENSITY, run);
+  const sized = sizeVolume(part, base, run);
   return {
     ...sized.told,
     massG: sized.volumeMl * MELT_DENSITY,
@@ -78,20 +83,22 @@ function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAm
   const found = run.recipes.get(part.recipe);
   if (found === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
   const recipe = { ...found, colourants: part.colourants };
-  // Everything in a batch grows with its fats, so any batch tells the density.
-  const sample = batchForFats(recipe, run.fats, 1000);
-  if (!sample.ok) return sample;
-  const { told, volumeMl } = sizeVolume(part, base, sample.value.densityGPerMl, run);
+  const issues = checkRecipe(recipe, run.fats);
+  if (issues.length > 0) return failed(...(issues as [Issue, ...Issue[]]));
+  const { told, volumeMl } = sizeVolume(part, base, run);
   const batch = batchForVolume(recipe, run.fats, volumeMl);
   if (!batch.ok) return batch;
-  const { fragrance } = recipe;
+  const { fragrance, superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent } = recipe;
+  const { batterTemperatureC } = recipe;
   return ok({
     ...told,
     recipe: recipe.key,
+    told: { superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent, batterTemperatureC },
     batch: batch.value,
     ...(fragrance === undefined ? {} : { fragrance: fragrance.title ?? 'Fragrance' }),
-    risks: [...recipeRisks(recipe, batch.value), ...questionsOf(recipe, run)],
-    cautions: [cautionFor('lye')],
+    ...(fragrance?.key === undefined ? {} : { fragranceKey: fragrance.key }),
+    risks: [...questionsOf(recipe, run), ...recipeRisks(recipe, batch.value, run.fats)],
+    cautions: [cautionFor('lye'), cautionFor('fresh-soap')],
   });
 }
 
@@ -102,17 +109,19 @@ function questionsOf({ fats }: Batter, run: RunWorkings): Risk[] {
     if (facts?.confirmed !== true) return [];
     return questionsAbout(facts).map(({ code, message }) => ({
       code,
+      level: 'high' as const,
       text: message,
       remedy: 'It was confirmed; check the sheet once more before you weigh the lye.',
     }));
   });
 }
 
-function sizeVolume(part: BatchPart | MeltPart, base: Base, densityGPerMl: number, run: RunWorkings) {
-  const mould = part.kind === 'batch' && part.mould !== undefined ? run.moulds.get(part.mould) : undefined;
-  const around = { densityGPerMl, cavityMl: mould === undefined ? undefined : cavityMl(mould) };
-  const { use, told: perPiece } = learnedUse(part, around, run.weighings);
-  const lossG = lossOf(part);
+function sizeVolume(part: BatchPart | MeltPart, { madeAt, ...base }: Base, run: RunWorkings) {
+  const around = useSurroundings(part, run);
+  const before = run.weighings.filter(({ at }) => madeAt === undefined || at < madeAt);
+  const { use, told: perPiece } = learnedUse(part, around, before);
+  const { densityGPerMl } = around;
+  const { lossG, lossFrom } = lossOf(part, run);
   const { volumeMl, cover } = coverOfVolume({
     count: base.count,
     certainty: certaintyOf(run),
@@ -120,7 +129,9 @@ function sizeVolume(part: BatchPart | MeltPart, base: Base, densityGPerMl: numbe
     losses: {
       fixedMl: lossG / densityGPerMl,
       fixedSpreadPercent: part.losses?.spreadPercent ?? USUAL_LOSS_SPREAD,
-      trimmingPercent: part.losses?.trimmingPercent ?? 0,
+      // What is cut off a cast piece was cast with it.
+      trimmingPercent:
+        part.kind === 'batch' && part.mould !== undefined ? 0 : (part.losses?.trimmingPercent ?? 0),
     },
     densityGPerMl,
   });
@@ -132,15 +143,21 @@ function sizeVolume(part: BatchPart | MeltPart, base: Base, densityGPerMl: numbe
       perPiece,
       neededMl: use.meanMl * base.count,
       lossG,
+      lossFrom,
       cover: { ...cover, leftoverUses: uses },
     },
   };
 }
 
-function lossOf(part: BatchPart | MeltPart): number {
-  const { losses, lossG } = part;
-  if (losses === undefined) return lossG ?? USUAL_LOSS[part.kind];
-  return losses.bowlG + losses.bagG + losses.pipetteG;
+function lossOf(
+  part: BatchPart | MeltPart,
+  { design }: RunWorkings,
+): { readonly lossG: number; readonly lossFrom: 'told' | 'usual' } {
+  const { bowlG, bagG, pipetteG } = part.losses ?? {};
+  const told = [part.lossG, bowlG, bagG, pipetteG].filter((grams) => grams !== undefined);
+  if (told.length > 0) return { lossG: told.reduce((sum, grams) => sum + grams, 0), lossFrom: 'told' };
+  const piped = makingStage(design, part.key)?.kind === 'pipe';
+  return { lossG: USUAL_LOSS[piped ? 'piped' : part.kind], lossFrom: 'usual' };
 }
 
 function certaintyOf({ order }: RunWorkings): number {

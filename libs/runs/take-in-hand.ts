@@ -1,75 +1,138 @@
-import type { PartAmounts } from '#contract';
+import type { PartAmounts, Risk } from '#contract';
 import { failed, ok, under, type Issue, type Result } from '#units';
 import { checkInput } from './check-input.js';
+import { fillingRisk, fillingTimes } from './filling-time.js';
 import { foldLog } from './fold-log.js';
-import { checkClockInputs, forecastClocks } from './forecast-clocks.js';
-import type { RunsInput } from './input.js';
+import { checkClockInputs, clocksCanBeRead, forecastClocks, type PartClocks } from './forecast-clocks.js';
+import type { PastRun, RunsInput } from './input.js';
+import { lessonsFrom, withLessons, type LessonBook } from './learn-lessons.js';
 import { observedDraws } from './observe-draws.js';
-import { liveAttempts, makingAttempt, type RunInHand } from './run-in-hand.js';
-import { sizeBatches } from './size-batches.js';
+import { liveAttempts, makingAttempt, type RunInHand, type RunStanding } from './run-in-hand.js';
+import type { StageAttempt } from './run-progress.js';
+import { sizeBatches, type Making } from './size-batches.js';
+import { soapRisks } from './soap-risks.js';
 import { stageKindFacts } from './stage-kinds.js';
-import { warnOfPace } from './warn-of-pace.js';
-import { workingsOf, type RunWorkings } from './workings.js';
+import { workingsOf, workingsOfPast, type RunWorkings } from './workings.js';
 
 /** A run where it stands, with its batches sized. */
 export interface SizedRun {
   readonly hand: RunInHand;
   readonly amounts: PartAmounts[];
+  /** What went into batches that were made before and spoilt, or did not reach. */
+  readonly spoilt: PartAmounts[];
+  /** What the other runs have taught. */
+  readonly book: LessonBook;
 }
 
 /**
- * Takes each run of the input as far as it goes without a plan: where it stands, how its parts are forecast, how much
- * of everything it takes.
+ * Takes each run of the input as far as it goes without a plan: where it stands, how its parts are forecast given what
+ * the other runs have taught, how much of everything it takes.
+ * @param options.taught false: without lessons, for what needs amounts alone
  * @returns one per run, in their order; issues for input that makes no sense, paths from its root
  */
-export function takeInHand(input: RunsInput): Result<SizedRun[]> {
-  const issues = checkInput(input);
-  if (issues.length > 0) return failed(...(issues as [Issue, ...Issue[]]));
+export function takeInHand(input: RunsInput, { taught = true } = {}): Result<SizedRun[]> {
+  const checked = checkInput(input);
+  if (checked.length > 0) return failed(...(checked as [Issue, ...Issue[]]));
+  const begun = workingsOf(input).map((run) => takeRun(run, input));
+  const issues = begun.flatMap((run) => run.issues);
+  const past = taught ? (input.past ?? []).map((run) => standingOfPast(run, input.workshop)) : [];
   const runs: SizedRun[] = [];
-  for (const [i, run] of workingsOf(input).entries()) {
-    const taken = takeRun(run, input);
-    const sized = sizeBatches(withoutDropped(run, taken.hand), taken.counts);
-    issues.push(...taken.issues);
-    if (sized.ok)
-      runs.push({ hand: taken.hand, amounts: sized.value.map((part) => withPace(part, taken.hand)) });
-    else issues.push(...under(['runs', i], sized.issues));
+  for (const [i, { standing }] of begun.entries()) {
+    const others = begun.filter((other) => other.standing !== standing).map((other) => other.standing);
+    const book = lessonsFrom(taught ? [...past, ...others] : []);
+    const hand = inHand(standing, book);
+    const sized = sizeBatches(withoutDropped(hand), makingsOf(liveAttempts(hand)));
+    if (sized.ok) {
+      const amounts = sized.value.map((part) => withRisks(part, hand, input.workshop));
+      runs.push({ hand, amounts, spoilt: spoiltBatches(hand), book });
+    } else issues.push(...under(['runs', i], sized.issues));
   }
   return issues.length > 0 ? failed(...(issues as [Issue, ...Issue[]])) : ok(runs);
 }
 
-function takeRun(
-  run: RunWorkings,
-  input: RunsInput,
-): { hand: RunInHand; counts: Map<string, number>; issues: Issue[] } {
-  const clockIssues = checkClockInputs(run, input);
+/** Where the runs of the past stand, to learn from. What cannot be true in their logs is left out, as it was then. */
+export function standingOfPast(past: PastRun, workshop: RunsInput['workshop']): RunStanding {
+  const run = workingsOfPast(past, workshop);
+  return { run, progress: foldLog(run, past.log).progress, clocks: clocksOf(run, workshop) };
+}
+
+function takeRun(run: RunWorkings, input: RunsInput): { standing: RunStanding; issues: Issue[] } {
   const numbered = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
-  const folded = foldLog(
-    run,
-    numbered.map((line) => line.entry),
-  );
+  const folded = foldLog(run, numbered);
   const logIssues = folded.issues.map((issue) => {
     const [at = 0, ...rest] = issue.path;
     return { ...issue, path: ['log', numbered[Number(at)]?.i ?? 0, 'entry', ...rest] };
   });
-  const clocks = clockIssues.length === 0 ? forecastClocks(run, input.workshop) : new Map<string, never>();
-  const standing = { run, progress: folded.progress, clocks };
-  const hand: RunInHand = { ...standing, draws: observedDraws(standing) };
-  const counts = new Map(
-    liveAttempts(hand)
-      .filter((a) => stageKindFacts[a.stage.kind].makes)
-      .map((a) => [a.stage.part, a.count]),
-  );
-  return { hand, counts, issues: [...clockIssues, ...logIssues] };
+  const standing = { run, progress: folded.progress, clocks: clocksOf(run, input.workshop) };
+  return { standing, issues: [...checkClockInputs(run, input), ...logIssues] };
+}
+
+/** Without any lesson; none at all where the clocks cannot be read, which `checkClockInputs` tells. */
+function clocksOf(run: RunWorkings, workshop: RunsInput['workshop']): Map<string, PartClocks> {
+  return clocksCanBeRead(run, workshop) ? forecastClocks(run, workshop) : new Map<string, PartClocks>();
+}
+
+function inHand(standing: RunStanding, book: LessonBook): RunInHand {
+  const taught = { ...standing, clocks: withLessons(standing.run, standing.clocks, book) };
+  return { ...taught, draws: observedDraws(taught) };
 }
 
 /** A part that is left out and was never made needs no amounts. */
-function withoutDropped(run: RunWorkings, hand: RunInHand): RunWorkings {
+function withoutDropped(hand: RunInHand): RunWorkings {
+  const { run } = hand;
   const parts = run.design.parts.filter(
     ({ key }) => !hand.progress.dropped.has(key) || makingAttempt(hand, key) !== undefined,
   );
   return { ...run, design: { ...run.design, parts } };
 }
 
-function withPace(part: PartAmounts, hand: RunInHand): PartAmounts {
-  return { ...part, risks: [...part.risks, ...warnOfPace(hand, part.part, part.count)] };
+/** A sheet for more pieces than there are cavities looks fine until the pour. */
+function tooFewCavities({ part, count }: PartAmounts, { run }: RunInHand): Risk[] {
+  const found = run.parts.get(part);
+  const mould = found?.kind === 'batch' ? run.moulds.get(found.mould ?? '') : undefined;
+  if (found?.kind !== 'batch' || mould === undefined) return [];
+  const needed = Math.ceil(count / found.piecesPerCavity);
+  if (needed <= mould.cavities) return [];
+  return [
+    {
+      code: 'mould.too-few',
+      level: 'high',
+      text: `${String(needed)} cavities of “${mould.title}” are needed; you own ${String(mould.cavities)}.`,
+      remedy: 'Make fewer pieces, or make them in two runs.',
+    },
+  ];
+}
+
+/** For how many pieces each part is made, and when its batch was begun if it was. */
+function makingsOf(attempts: readonly StageAttempt[]): Map<string, Making> {
+  return new Map(
+    attempts
+      .filter((a) => stageKindFacts[a.stage.kind].makes)
+      .map((a) => [a.stage.part, { count: a.count, madeAt: a.startedAt }]),
+  );
+}
+
+/** One round of sizing for each time a part was made before. */
+function spoiltBatches(hand: RunInHand): PartAmounts[] {
+  const live = new Set(liveAttempts(hand));
+  return hand.progress.attempts
+    .filter((a) => !live.has(a) && a.status !== 'open' && stageKindFacts[a.stage.kind].makes)
+    .flatMap((attempt) => {
+      const parts = hand.run.design.parts.filter(({ key }) => key === attempt.stage.part);
+      const run = { ...hand.run, design: { ...hand.run.design, parts } };
+      const sized = sizeBatches(run, makingsOf([attempt]));
+      return sized.ok ? sized.value : [];
+    });
+}
+
+/** What may go wrong with a part, beside what its recipe alone tells. */
+function withRisks(part: PartAmounts, hand: RunInHand, workshop: RunsInput['workshop']): PartAmounts {
+  const found = hand.run.parts.get(part.part);
+  const recipe = found?.kind === 'batch' ? hand.run.recipes.get(found.recipe) : undefined;
+  const soap =
+    found?.kind === 'batch' && recipe !== undefined ? soapRisks(found, recipe, hand.run, workshop) : [];
+  const pace = fillingTimes(hand)
+    .filter((time) => time.part === part.part)
+    .flatMap((time) => fillingRisk(time, part.count));
+  return { ...part, risks: [...tooFewCavities(part, hand), ...pace, ...part.risks, ...soap] };
 }

@@ -16,6 +16,8 @@ const answered: Readonly<Record<MishapResponse, string>> = {
   'drop-part': 'it is left out',
 };
 
+const sawWords = { 'not-yet': 'not yet', already: 'already', 'just-now': 'just now' } as const;
+
 /**
  * What a log entry did to the plan, in a sentence or two: what happened, what moved and what stays.
  * @param titles of parts and stages by key
@@ -41,6 +43,14 @@ function whatHappened(entry: LogEntry, titles: ReadonlyMap<string, string>): str
       return `“${title(entry.stage)}” is done.`;
     case 'not-yet':
       return `Not ready for “${title(entry.stage)}” yet, so it takes longer than most.`;
+    case 'seen':
+      return `${title(entry.part)} looked at: ${sawWords[entry.saw]} “${entry.state}”.`;
+    case 'weigh-in':
+      return `${counted(entry.pieces, 'piece weighs', 'pieces weigh')} ${String(entry.massG)} g: the cure is forecast with that.`;
+    case 'forget':
+      return 'That entry teaches the clocks nothing from now on; it stays in the log.';
+    case 'take-back':
+      return 'That entry counts as never written.';
     case 'weighed':
       return (
         `${counted(entry.pieces, 'piece', 'pieces')} took ${String(entry.usedG)} g of ${title(entry.part)}: ` +

@@ -1,11 +1,19 @@
 import type { FatFacts } from '#chemistry';
-import { batterOf, fatTable, fromSheet } from '#chemistry';
-import type { Fat, Mould, Part, PieceDesign, Recipe, RunOrder, Stage } from '#contract';
+import type { Mould, Part, PieceDesign, RunOrder, Stage } from '#contract';
+import { minuteOfIso, type Minute } from '#units';
+import { byKey } from './by-key.js';
 import { stageKindFacts } from './stage-kinds.js';
-import type { PartWeighing, RunsInput } from './input.js';
+import type { PastRun, RunsInput } from './input.js';
+import { expectedUse } from './expected-use.js';
+import {
+  surroundingsOf,
+  useSurroundings,
+  type Batter,
+  type PieceSurroundings,
+} from './piece-surroundings.js';
+import { standingLog, type LogLine } from './standing-log.js';
 
-/** A recipe whose water is told as a lye concentration, however it was written. */
-export type Batter = Recipe & { readonly lyeConcentrationPercent: number };
+export type { Batter } from './piece-surroundings.js';
 
 /** A run with everything it refers to looked up. */
 export interface RunWorkings {
@@ -22,26 +30,68 @@ export interface RunWorkings {
 
 /** Looks up what each run refers to. The input must have passed `checkInput`. */
 export function workingsOf(input: RunsInput): RunWorkings[] {
-  const moulds = byKey(input.moulds);
-  const fats = fatTable(input.fats.map(fatFacts));
-  const recipes = byKey(input.recipes.map((recipe) => batterOf(recipe, fats)));
+  const around = surroundingsOf(input.recipes, input.fats, input.moulds);
+  const { recipes, fats, moulds } = around;
   return input.runs.map((order) => {
     const design = input.designs.find((d) => d.key === order.design);
     if (design === undefined) throw new Error(`design ${order.design} was not checked`);
-    const weighings = weighingsOf(input, design.key);
+    const weighings = weighingsOf(input, design, around);
     const parts = byKey(design.parts);
     return { order, design, parts, stages: byKey(design.stages), recipes, moulds, fats, weighings };
   });
 }
 
-function weighingsOf(input: RunsInput, design: string): PartWeighing[] {
-  const runs = new Set(input.runs.filter((run) => run.design === design).map((run) => run.key));
-  const own = input.log.flatMap(({ run, entry }) =>
-    entry.kind === 'weighed' && runs.has(run)
-      ? [{ design, part: entry.part, pieces: entry.pieces, usedG: entry.usedG }]
-      : [],
-  );
-  return [...(input.weighings ?? []).filter((w) => w.design === design), ...own];
+/** What pieces of a design's part took on the scales. */
+export interface PartWeighing {
+  readonly part: string;
+  readonly pieces: number;
+  /** All these pieces together. */
+  readonly usedG: number;
+  readonly at: Minute;
+  /** What a piece was expected to take by the design of that time. */
+  readonly expectedMl: number;
+}
+
+function weighingsOf(input: RunsInput, design: PieceDesign, around: PieceSurroundings): PartWeighing[] {
+  const here = input.runs
+    .filter((run) => run.design === design.key)
+    .flatMap((run) =>
+      weighingsIn(
+        input.log.filter((line) => line.run === run.key),
+        design,
+        around,
+      ),
+    );
+  const before = (input.past ?? [])
+    .filter((past) => past.design.key === design.key)
+    .flatMap((past) => {
+      const then = surroundingsOf(past.recipes, past.fats, past.moulds);
+      return weighingsIn(past.log, past.design, then);
+    });
+  return [...before, ...here];
+}
+
+function weighingsIn(
+  log: readonly LogLine[],
+  design: PieceDesign,
+  around: PieceSurroundings,
+): PartWeighing[] {
+  return standingLog(log).standing.flatMap(({ entry }) => {
+    if (entry.kind !== 'weighed') return [];
+    const part = design.parts.find((p) => p.key === entry.part);
+    if (part === undefined || part.kind === 'decor') return [];
+    const { meanMl } = expectedUse(part, useSurroundings(part, around));
+    const { pieces, usedG } = entry;
+    return [{ part: part.key, pieces, usedG, at: minuteOfIso(entry.at), expectedMl: meanMl }];
+  });
+}
+
+/** A run of the past with everything it refers to looked up, in the workshop as it is now. */
+export function workingsOfPast(past: PastRun, workshop: RunsInput['workshop']): RunWorkings {
+  const { order, design, log: _later, ...rest } = past;
+  const [workings] = workingsOf({ ...rest, workshop, designs: [design], runs: [order], log: [] });
+  if (workings === undefined) throw new Error('one run has one set of workings');
+  return workings;
 }
 
 /** The stage that makes a part. A checked design has just one for each part that a stage works on. */
@@ -82,13 +132,4 @@ export function mouldUse(
     frees: freeingStage(design, first)?.key,
     piecesPerCavity: first.piecesPerCavity,
   };
-}
-
-export function byKey<T extends { readonly key: string }>(items: readonly T[]): Map<string, T> {
-  return new Map(items.map((item) => [item.key, item]));
-}
-
-/** A fat of the maker's own in the form that chemistry reads. */
-export function fatFacts(fat: Fat): FatFacts {
-  return fromSheet(fat);
 }

@@ -1,5 +1,5 @@
 import type { AmountsDocument, GatherList } from '#contract';
-import { ok, type Result } from '#units';
+import { ok, under, type Result } from '#units';
 import { cautionFor } from './cautions.js';
 import { costPieces } from './cost-pieces.js';
 import { gatherMaterials } from './gather-materials.js';
@@ -18,13 +18,13 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
   if (!taken.ok) return taken;
   return ok({
     schema: 'benchtide.amounts/1',
-    runs: taken.value.map(({ hand, amounts }) => ({
+    runs: taken.value.map(({ hand, amounts, spoilt }) => ({
       run: hand.run.order.key,
       title: hand.run.order.title,
       design: hand.run.design.key,
       count: hand.run.order.count,
       amounts,
-      cost: costPieces(hand.run, usesOf({ hand, amounts }), input.workshop),
+      cost: costPieces(hand, materialsOf([...amounts, ...spoilt]), input.workshop),
       cautions: hand.run.design.looksEdible ? [cautionFor('looks-edible')] : [],
     })),
     gather: gatherMaterials(stillNeeded(taken.value), input.workshop),
@@ -38,8 +38,8 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
 export function gatherForRuns(inputs: readonly [RunsInput, ...RunsInput[]]): Result<GatherList> {
   const runs: SizedRun[] = [];
   for (const input of inputs) {
-    const taken = takeInHand(input);
-    if (!taken.ok) return taken;
+    const taken = takeInHand(input, { taught: false });
+    if (!taken.ok) return { ok: false, issues: under([input.runs[0]?.key ?? 'run'], taken.issues) };
     runs.push(...taken.value);
   }
   return ok(gatherMaterials(stillNeeded(runs), inputs[0].workshop));
@@ -50,14 +50,7 @@ function stillNeeded(runs: readonly SizedRun[]): Map<string, MaterialUse[]> {
   return new Map(
     runs.map(({ hand, amounts }) => {
       const open = amounts.filter(({ part }) => makingAttempt(hand, part)?.status !== 'done');
-      return [hand.run.order.key, usesOf({ hand, amounts: open })];
+      return [hand.run.order.key, materialsOf(open)];
     }),
   );
-}
-
-function usesOf({ hand: { run }, amounts }: SizedRun): MaterialUse[] {
-  const fragranceKeys = new Map(
-    [...run.recipes.values()].map(({ key, fragrance }) => [key, fragrance?.key ?? 'fragrance']),
-  );
-  return materialsOf(amounts, fragranceKeys);
 }

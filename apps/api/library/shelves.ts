@@ -1,4 +1,4 @@
-import { checkFat, checkRecipe, fatTable } from '#chemistry';
+import { checkFat, checkRecipe, fatTable, fromSheet } from '#chemistry';
 import {
   designReplacement,
   fat,
@@ -13,7 +13,7 @@ import {
   storedMould,
   storedRecipe,
 } from '#contract';
-import { checkDesign, checkMould, fatFacts } from '#runs';
+import { checkDesign, checkMould } from '#runs';
 import type { Repositories } from '#storage';
 import { libraryController } from './library-controller.js';
 
@@ -36,7 +36,7 @@ export const FatsController = libraryController({
   stored: storedFat,
   replacement: fatReplacement,
   shelf: ({ library }) => library.fats,
-  check: async (content) => checkFat(fatFacts(content)),
+  check: async (content) => checkFat(fromSheet(content)),
   async usedBy({ key }, { library }, workshopId) {
     const recipes = await library.recipes.list(workshopId);
     return recipes.filter(({ content }) => content.fats.some((f) => f.fat === key)).map(titleOf);
@@ -52,7 +52,7 @@ export const RecipesController = libraryController({
   shelf: ({ library }) => library.recipes,
   async check(content, { library }, workshopId) {
     const own = await library.fats.list(workshopId);
-    return checkRecipe(content, fatTable(own.map(({ content: each }) => fatFacts(each))));
+    return checkRecipe(content, fatTable(own.map(({ content: each }) => fromSheet(each))));
   },
   usedBy: async ({ key }, repositories, workshopId) =>
     designsThat(repositories, workshopId, (part) => part.kind === 'batch' && part.recipe === key),
@@ -66,13 +66,15 @@ export const DesignsController = libraryController({
   replacement: designReplacement,
   shelf: ({ library }) => library.designs,
   async check(content, { library, workshops }, workshopId) {
-    const [moulds, recipes, workshop] = await Promise.all([
+    const [fats, moulds, recipes, workshop] = await Promise.all([
+      library.fats.list(workshopId),
       library.moulds.list(workshopId),
       library.recipes.list(workshopId),
       workshops.get(workshopId),
     ]);
     if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
     return checkDesign(content, {
+      fats: fats.map((f) => f.content),
       moulds: moulds.map((m) => m.content),
       recipes: recipes.map((r) => r.content),
       workshop: workshop.facts,

@@ -13,14 +13,15 @@ import {
   type RunFile,
   type RunOrder,
 } from '#contract';
-import { gatherForRuns, writeBatchSheet, type RunsInput } from '#runs';
+import { gatherForRuns, writeBatchSheet } from '#runs';
+import type { StoredRun } from '#storage';
 import type { Result } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
-import { invalidInput } from '../problems/api-problem.js';
+import { invalidInput, notFound } from '../problems/api-problem.js';
 import { takeSnapshot } from '../use-cases/create-run.js';
-import { inputOf, runInput, weighingsOf } from '../use-cases/run-input.js';
+import { inputOf, pastOf, readBook, sheetInput, type WorkshopBook } from '../use-cases/run-input.js';
 import { findRun } from './find-run.js';
 
 /** Batch sheets: what to weigh, how surely it reaches, what to gather and buy, what a piece costs. */
@@ -36,7 +37,8 @@ export class AmountsController {
     @Param('id', { schema: uuid }) id: string,
   ): Promise<AmountsDocument> {
     const run = await findRun(this.parts.storage, workshopId, id);
-    return found(writeBatchSheet(await runInput(this.parts.storage, run)));
+    const book = await readBook(this.parts.storage, workshopId);
+    return found(writeBatchSheet(sheetInput(book, run)));
   }
 
   @Post('amounts')
@@ -50,11 +52,9 @@ export class AmountsController {
     @Body({ schema: runOrder }) order: RunOrder,
   ): Promise<AmountsDocument> {
     const { storage } = this.parts;
-    const workshop = await storage.workshops.get(workshopId);
-    if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
     const snapshot = await takeSnapshot(storage, workshopId, order);
-    const weighings = await weighingsOf(storage, workshopId, order.design);
-    return found(writeBatchSheet({ ...inputOf(workshop.facts, order, snapshot, []), weighings }));
+    const book = await readBook(storage, workshopId);
+    return found(writeBatchSheet({ ...inputOf(book, order, snapshot, []), past: pastOf(book) }));
   }
 
   @Get('gather')
@@ -65,17 +65,14 @@ export class AmountsController {
   })
   async gather(
     @Caller() { workshopId }: CallerFacts,
-    @Query({ schema: gatherQuery }) ids: GatherQuery,
+    @Query({ schema: gatherQuery }) query: GatherQuery,
   ): Promise<GatherList> {
-    const { storage } = this.parts;
+    const book = await readBook(this.parts.storage, workshopId);
+    const ids = query.runs?.split(',');
     const runs =
-      ids === undefined
-        ? await storage.runs.list(workshopId, { states: ['planned'] })
-        : await Promise.all(ids.map((id) => findRun(storage, workshopId, id)));
-    const inputs: RunsInput[] = [];
-    for (const run of runs) inputs.push(await runInput(storage, run));
-    const [first, ...rest] = inputs;
-    if (first === undefined) return { runs: [], lines: [] };
+      ids === undefined ? book.runs.filter(({ state }) => state === 'planned') : runsWith(ids, book);
+    const [first, ...rest] = runs.map((run) => sheetInput(book, run));
+    if (first === undefined) return { runs: [], lines: [], unused: [] };
     return found(gatherForRuns([first, ...rest]));
   }
 
@@ -88,6 +85,14 @@ export class AmountsController {
   preview(@Body({ schema: runFile }) file: RunFile): AmountsDocument {
     return found(writeBatchSheet(file));
   }
+}
+
+function runsWith(ids: readonly string[], { runs }: WorkshopBook): StoredRun[] {
+  return [...new Set(ids)].map((id) => {
+    const run = runs.find((each) => each.id === id);
+    if (run === undefined) throw notFound('run');
+    return run;
+  });
 }
 
 function found<T>(result: Result<T>): T {

@@ -72,7 +72,15 @@ function causeOf(entry: LogEntry): string {
       return `log: not ready for ${entry.stage} yet`;
     case 'mishap':
       return `log: ${entry.part} ${entry.mishap}`;
+    case 'seen':
+      return `log: ${entry.part} looked at`;
     case 'weighed':
       return `log: ${entry.part} weighed`;
+    case 'weigh-in':
+      return 'log: weighed while curing';
+    case 'forget':
+      return 'log: an entry teaches nothing';
+    case 'take-back':
+      return 'log: an entry taken back';
   }
 }

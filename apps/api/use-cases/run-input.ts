@@ -1,74 +1,82 @@
-import type { LogEntry, RunOrder, WorkshopFacts } from '#contract';
-import { busyOf, type PartWeighing, type RunsInput } from '#runs';
+import type { Mould, RunOrder, WorkshopFacts } from '#contract';
+import { busyOf, type LogLine, type PastRun, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, RunState, StoredRun } from '#storage';
 
 /** Runs that still need hands and moulds. */
 const LIVE: readonly RunState[] = ['planned', 'making'];
 
-/**
- * Everything that the plan of a run is made from: the run's own copy of design, recipes and moulds, the workshop as
- * it is now, the log, and what the other runs' latest plans occupy.
- */
-export async function runInput(tx: Repositories, run: StoredRun): Promise<RunsInput> {
-  const { workshopId } = run;
-  const workshop = await tx.workshops.get(workshopId);
-  if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
-  const entries = await tx.log.list(workshopId, { runId: run.id });
-  const busy = await busyElsewhere(tx, workshop.facts, run);
-  const weighings = await weighingsOf(tx, workshopId, run.order.design, run.id);
-  return {
-    ...inputOf(
-      workshop.facts,
-      run.order,
-      run.snapshot,
-      entries.map((line) => line.entry),
-    ),
-    busy,
-    weighings,
-  };
+/** What a workshop has, read once, from which the input for any of its runs is made. */
+export interface WorkshopBook {
+  readonly facts: WorkshopFacts;
+  readonly moulds: readonly Mould[];
+  readonly runs: readonly StoredRun[];
+  /** By run. */
+  readonly logs: ReadonlyMap<string, readonly LogLine[]>;
 }
 
-/** Input for an order with its own copy of what it refers to, nothing around it. */
+export async function readBook(tx: Repositories, workshopId: string): Promise<WorkshopBook> {
+  const workshop = await tx.workshops.get(workshopId);
+  if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
+  const moulds = await tx.library.moulds.list(workshopId);
+  const runs = await tx.runs.list(workshopId);
+  const logs = new Map<string, LogLine[]>();
+  for (const { runId, id, entry } of await tx.log.list(workshopId)) {
+    const log = logs.get(runId) ?? [];
+    logs.set(runId, log);
+    log.push({ id, entry });
+  }
+  return { facts: workshop.facts, moulds: moulds.map(({ content }) => content), runs, logs };
+}
+
+/**
+ * Everything that the plan of a run is made from: its sheet's input, and what the other runs' latest plans occupy.
+ */
+export async function runInput(tx: Repositories, run: StoredRun): Promise<RunsInput> {
+  const book = await readBook(tx, run.workshopId);
+  return { ...sheetInput(book, run), busy: await busyElsewhere(tx, book, run) };
+}
+
+/**
+ * What amounts and clocks of a run are made from: its own copy of design, recipes and moulds, the workshop as it is now,
+ * its log and those of the other runs.
+ */
+export function sheetInput(book: WorkshopBook, { id, order, snapshot }: StoredRun): RunsInput {
+  return { ...inputOf(book, order, snapshot, book.logs.get(id) ?? []), past: pastOf(book, id) };
+}
+
+/** Input for an order with its own copy of what it refers to, nothing around it but the workshop. */
 export function inputOf(
-  workshop: WorkshopFacts,
+  { facts, moulds }: Pick<WorkshopBook, 'facts' | 'moulds'>,
   order: RunOrder,
   snapshot: RunSnapshot,
-  entries: readonly LogEntry[],
+  log: readonly LogLine[],
 ): RunsInput {
+  const copied = new Set(snapshot.moulds.map(({ key }) => key));
   return {
-    workshop,
-    moulds: snapshot.moulds,
+    workshop: facts,
+    // Moulds besides the run's own copy are for what is left over.
+    moulds: [...snapshot.moulds, ...moulds.filter(({ key }) => !copied.has(key))],
     fats: snapshot.fats,
     recipes: snapshot.recipes,
     designs: [snapshot.design],
     runs: [order],
-    log: entries.map((entry) => ({ run: order.key, entry })),
+    log: log.map(({ id, entry }) => ({ run: order.key, id, entry })),
   };
 }
 
-/** What parts of a design took in all runs of it but one, also in those that were given up. */
-export async function weighingsOf(
-  tx: Repositories,
-  workshopId: string,
-  design: string,
-  butRun?: string,
-): Promise<PartWeighing[]> {
-  const runs = await tx.runs.list(workshopId);
-  const same = new Set(runs.filter((r) => r.order.design === design && r.id !== butRun).map((r) => r.id));
-  const entries = await tx.log.list(workshopId, { kind: 'weighed' });
-  return entries.flatMap(({ runId, entry }) =>
-    entry.kind === 'weighed' && same.has(runId)
-      ? [{ design, part: entry.part, pieces: entry.pieces, usedG: entry.usedG }]
-      : [],
-  );
+/** All runs but one with what they logged, also those that were given up: what they saw teaches all the same. */
+export function pastOf({ runs, logs }: WorkshopBook, butRun?: string): PastRun[] {
+  return runs.flatMap(({ id, order, snapshot }) => {
+    const log = logs.get(id);
+    return id === butRun || log === undefined ? [] : [{ order, ...snapshot, log }];
+  });
 }
 
-async function busyElsewhere(tx: Repositories, workshop: WorkshopFacts, run: StoredRun) {
-  const others = await tx.runs.list(run.workshopId, { states: LIVE });
+async function busyElsewhere(tx: Repositories, book: WorkshopBook, run: StoredRun) {
   const plans = new Map((await tx.plans.latestOfEach(run.workshopId)).map((plan) => [plan.runId, plan]));
-  return others.flatMap((other) => {
+  return book.runs.flatMap((other) => {
     const plan = plans.get(other.id);
-    if (other.id === run.id || plan === undefined) return [];
-    return busyOf(plan.document, inputOf(workshop, other.order, other.snapshot, []));
+    if (other.id === run.id || plan === undefined || !LIVE.includes(other.state)) return [];
+    return busyOf(plan.document, inputOf(book, other.order, other.snapshot, []));
   });
 }

@@ -1,3 +1,4 @@
+import type { AcidName } from '../lye/acids.js';
 import type { AdditionKind, CarrierKind } from './batter-recipe.js';
 
 /**
@@ -14,8 +15,6 @@ export const densityOf = {
   sugar: 1.5805,
   /** Fragrance and essential oils lie between 0.85 and 1.10; common practice, no source. */
   fragrance: 0.95,
-  /** Between vinegar (1.0) and crystals of citric acid (1.54 to 1.66, from memory of S6): a few per cent at most. */
-  acid: 1.3,
   /** Mica, 2.7 to 2.9 (from memory of S6); oxides are denser, and there is less of them. */
   colourant: 2.8,
 } as const;
@@ -36,3 +35,17 @@ export const additionDensity: Readonly<Record<AdditionKind, number>> = {
   'fresh-food': 1,
   other: 1,
 };
+
+/** The acids without water, g/mL; from memory of S6. */
+const pureAcid: Readonly<Record<AcidName, number>> = {
+  'citric-acid': 1.665,
+  'citric-acid-monohydrate': 1.542,
+  'lactic-acid': 1.21,
+  'acetic-acid': 1.049,
+};
+
+/** An acid as it is weighed, volumes of acid and water being additive: near water for a vinegar. */
+export function acidDensity(acid: AcidName, strengthPercent: number): number {
+  const strength = strengthPercent / 100;
+  return 1 / (strength / pureAcid[acid] + (1 - strength) / carrierDensity.water);
+}

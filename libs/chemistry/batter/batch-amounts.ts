@@ -1,6 +1,6 @@
 import type { Issue, Result } from '#units';
-import { acids } from '../lye/acids.js';
-import { additionDensity, carrierDensity, densityOf } from './additive-densities.js';
+import { acids, acidStrength } from '../lye/acids.js';
+import { acidDensity, additionDensity, carrierDensity, densityOf } from './additive-densities.js';
 import type { BatterRecipe, CarrierKind } from './batter-recipe.js';
 import { checkRecipe } from './check-recipe.js';
 import { fatDensity } from '../fats/fat-density.js';
@@ -28,7 +28,7 @@ export interface BatchAmounts extends LyeAmounts {
   readonly sugarG: number;
   readonly fragranceG: number;
   readonly colourants: (NamedMass & {
-    readonly carrier?: { readonly kind: CarrierKind; readonly massG: number };
+    readonly carrier?: { readonly kind: CarrierKind; readonly fat?: string; readonly massG: number };
   })[];
   readonly additions: NamedMass[];
   /** Sum of all that is weighed. */
@@ -39,7 +39,7 @@ export interface BatchAmounts extends LyeAmounts {
   /** The water in the three ways in which it is told. */
   readonly water: WaterViews;
   /** Superfat that lots of these fats can be left with, per cent; see `superfatRange`. */
-  readonly superfat: { readonly low: number; readonly high: number };
+  readonly superfat: { readonly low: number; readonly used: number; readonly high: number };
 }
 
 type Fats = ReadonlyMap<string, FatFacts>;
@@ -81,16 +81,23 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
   const of = (percent: number): number => (fatsG * percent) / 100;
   const shares = fatShares(recipe, fats);
   const lye = lyeForFats(recipe, fats, fatsG);
-  const acidMasses = (recipe.acids ?? []).map(({ acid, percent }) => ({
-    key: acid,
-    title: acids[acid].title,
-    massG: of(percent),
+  const acidMasses = (recipe.acids ?? []).map((share) => ({
+    key: share.acid,
+    title: `${acids[share.acid].title}, ${String(100 * acidStrength(share))} %`,
+    massG: of(share.percent),
+    density: acidDensity(share.acid, 100 * acidStrength(share)),
   }));
   const colourants = (recipe.colourants ?? []).map(({ key, title, percent, carrier }) => ({
     key,
     title,
     massG: of(percent),
-    ...(carrier && { carrier: { kind: carrier.kind, massG: of(percent) * carrier.perGram } }),
+    ...(carrier && {
+      carrier: {
+        kind: carrier.kind,
+        ...(carrier.fat !== undefined && { fat: carrier.fat }),
+        massG: of(percent) * carrier.perGram,
+      },
+    }),
   }));
   const additions = (recipe.additions ?? []).map(({ key, title, percent, kind }) => ({
     key,
@@ -108,7 +115,7 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
       ({ facts, share }) => [fatsG * share, fatDensity(facts, recipe.batterTemperatureC)] as const,
     ),
     [lye.lyeG, densityOfLye(lye, recipe.batterTemperatureC)],
-    ...acidMasses.map(({ massG }) => [massG, densityOf.acid] as const),
+    ...acidMasses.map(({ massG, density }) => [massG, density] as const),
     [sodiumLactateG, densityOf.sodiumLactate],
     [saltG, densityOf.salt],
     [sugarG, densityOf.sugar],
@@ -125,7 +132,7 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
     fats: shares.map(({ facts, share }) => ({ fat: facts.key, title: facts.title, massG: fatsG * share })),
     fatsG,
     ...lye,
-    acids: acidMasses,
+    acids: acidMasses.map(({ density: _, ...mass }) => mass),
     sodiumLactateG,
     saltG,
     sugarG,
@@ -135,7 +142,7 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
     batchG,
     batchMl,
     densityGPerMl: batchG / batchMl,
-    water: waterViews(lye, fatsG),
+    water: waterViews(recipe, lye, fatsG),
     superfat: superfatRange(recipe, fats),
   };
 }

@@ -21,7 +21,13 @@ export interface Colourant {
   /** Of the fats. */
   readonly percent: number;
   /** What it is stirred into first, in grams for each gram of it. */
-  readonly carrier?: { readonly kind: CarrierKind; readonly perGram: number } | undefined;
+  readonly carrier?:
+    | {
+        readonly kind: CarrierKind;
+        readonly perGram: number;
+        /** Which fat it is. */ readonly fat?: string | undefined;
+      }
+    | undefined;
 }
 
 export interface Addition {
@@ -39,6 +45,8 @@ export interface Fragrance {
   readonly percent: number;
   /** Most of it that the supplier allows in the finished soap; absent: not known. */
   readonly supplierLimitPercent?: number | undefined;
+  /** What it does to the batter; only `seizing` is a risk of its own. */
+  readonly behaviour?: string | undefined;
   /** Vanillin in the fragrance. */
   readonly vanillinPercent?: number | undefined;
 }

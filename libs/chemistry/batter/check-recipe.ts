@@ -3,6 +3,8 @@ import type { WrittenRecipe } from './batter-recipe.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { nearestFats } from '../fats/nearest-fats.js';
 import { recipeLimits, type Limit } from './recipe-limits.js';
+import { acids } from '../lye/acids.js';
+import { lyeForFats } from '../lye/lye-amounts.js';
 import { batterOf } from '../lye/water.js';
 
 /** Shares typed with one decimal may miss 100 % by this much, in per cent. */
@@ -15,13 +17,15 @@ const lyeLimits = { low: 20, high: 50 } as const;
  * Whether amounts can be worked out from a recipe.
  * @returns issues, paths from the recipe; none when it is sound: `recipe.no-fats`, `recipe.unknown-fat`,
  * `recipe.fat-twice`, `recipe.fat-share-out-of-range`, `recipe.shares-not-100`, `recipe.water-twice`,
- * `lye.concentration-out-of-range`, `lye.koh-purity-missing`, and the codes of `recipeLimits`
+ * `lye.concentration-out-of-range`, `lye.koh-purity-missing`, `recipe.acid-strength-missing`,
+ * `recipe.acid-for-water`, and the codes of `recipeLimits`
  */
 export function checkRecipe(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>): Issue[] {
   const issues = [
     ...fatIssues(recipe, fats),
     ...sumIssues(recipe),
     ...purityIssues(recipe),
+    ...acidIssues(recipe),
     ...recipeLimits(recipe).flatMap(limitIssues),
   ];
   // Water told by the lye or the fats has no concentration before these are sound.
@@ -104,6 +108,24 @@ function purityIssues({ kohSharePercent = 0, kohPurityPercent }: WrittenRecipe):
   ];
 }
 
+/** A household vinegar taken for the pure acid would more than double the lye. */
+function acidIssues({ acids: shares = [] }: WrittenRecipe): Issue[] {
+  return shares.flatMap(({ acid, strengthPercent }, i): Issue[] => {
+    if (strengthPercent !== undefined || acids[acid].sold === 'as crystals') return [];
+    return [
+      {
+        code: 'recipe.acid-strength-missing',
+        path: ['acids', i, 'strengthPercent'],
+        message:
+          `${acids[acid].title} is sold in water, at a strength that is not guessed; accepted: the figure on its ` +
+          'label, such as 5 for a household vinegar.',
+        value: strengthPercent,
+        accepted: 'the share of acid on its label, per cent',
+      },
+    ];
+  });
+}
+
 const waterFields = ['lyeConcentrationPercent', 'waterPerLye', 'waterPercentOfFats'] as const;
 
 function waterIssues(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>): Issue[] {
@@ -124,7 +146,7 @@ function waterIssues(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>)
   const value = batterOf(recipe, fats).lyeConcentrationPercent;
   const { low, high } = lyeLimits;
   // The slack lets a ratio that means exactly 50 % through in spite of its binary rounding.
-  if (value >= low - 1e-9 && value <= high + 1e-9) return [];
+  if (value >= low - 1e-9 && value <= high + 1e-9) return jugIssues(recipe, fats, value);
   const given = field === 'lyeConcentrationPercent' ? '' : ` (from ${field} ${String(recipe[field])})`;
   const accepted = `${String(low)} to ${String(high)} %`;
   return [
@@ -136,6 +158,29 @@ function waterIssues(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>)
         'close to saturation and crystallises; weaker lye leaves soap that does not set.',
       value: recipe[field],
       accepted: field === 'lyeConcentrationPercent' ? accepted : `what makes a lye of ${accepted}`,
+    },
+  ];
+}
+
+/** Lye must be dissolved in at least its own weight of water before any vinegar goes in. */
+function jugIssues(
+  recipe: WrittenRecipe,
+  fats: ReadonlyMap<string, FatFacts>,
+  lyeConcentrationPercent: number,
+): Issue[] {
+  const { waterG, naohG, kohG } = lyeForFats({ ...recipe, lyeConcentrationPercent }, fats, 100);
+  const index = (recipe.acids ?? []).findIndex(({ replacesWater = false }) => replacesWater);
+  if (index < 0 || waterG >= naohG + kohG) return [];
+  const accepted = 'as much water as lye left in the jug';
+  return [
+    {
+      code: 'recipe.acid-for-water',
+      path: ['acids', index, 'replacesWater'],
+      message:
+        `For 100 g of fats only ${waterG.toFixed(1)} g of water would be left to dissolve ${(naohG + kohG).toFixed(1)} g ` +
+        `of lye; accepted: ${accepted}.`,
+      value: true,
+      accepted,
     },
   ];
 }

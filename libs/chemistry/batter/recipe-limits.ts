@@ -58,7 +58,7 @@ export function recipeLimits(recipe: WrittenRecipe): Limit[] {
             because: 'Keep within the supplier’s own limit, too.',
           },
         ]),
-    ...acids.flatMap(({ percent, strengthPercent }, i) => [
+    ...acids.flatMap(({ percent, strengthPercent = 100 }, i) => [
       share('recipe.acid-out-of-range', ['acids', i, 'percent'], 'An acid', percent, 50),
       {
         ...share(

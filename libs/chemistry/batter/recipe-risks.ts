@@ -1,6 +1,10 @@
+import type { FatFacts } from '../fats/fat-facts.js';
+import { acidWater } from '../lye/acids.js';
+import { carrierShare } from '../lye/lye-amounts.js';
 import type { BatchAmounts } from './batch-amounts.js';
 import type { BatterRecipe } from './batter-recipe.js';
 import { browningOf } from './browning.js';
+import { lyeRisks } from './lye-risks.js';
 import type { Risk } from './risk.js';
 
 /**
@@ -8,67 +12,18 @@ import type { Risk } from './risk.js';
  * fragrance over its limit, browning, what spoils. None of it stops the batch.
  * The thresholds are common practice, no source, unless they say otherwise.
  */
-export function recipeRisks(recipe: BatterRecipe, batch: BatchAmounts): Risk[] {
+export function recipeRisks(
+  recipe: BatterRecipe,
+  batch: BatchAmounts,
+  fats: ReadonlyMap<string, FatFacts>,
+): Risk[] {
   return [
-    ...lyeRisks(recipe, batch),
+    ...lyeRisks(recipe, batch, fats),
     ...hardenerRisks(recipe),
     ...fragranceRisks(recipe, batch),
     ...colourRisks(recipe),
     ...spoilingRisks(recipe),
   ];
-}
-
-function lyeRisks(recipe: BatterRecipe, batch: BatchAmounts): Risk[] {
-  const { superfatPercent } = recipe;
-  const concentration = recipe.lyeConcentrationPercent;
-  const risks: Risk[] = [];
-  if (concentration < 25 || concentration > 40) {
-    risks.push({
-      code: 'lye.unusual',
-      text: `A lye concentration of ${shown(concentration)} % is unusual.`,
-      remedy: '25 to 40 % is common; 33 % suits most recipes.',
-    });
-  }
-  if (superfatPercent < 0) {
-    risks.push({
-      code: 'lye.excess',
-      text: `This batter holds ${shown(-superfatPercent)} % more alkali than its fats can take: the soap burns skin and eyes.`,
-      remedy: 'Salt it out or neutralise it, and test it, before anyone touches it without gloves.',
-    });
-  } else if (superfatPercent < 2) {
-    risks.push({
-      code: 'lye.little-superfat',
-      text: `A superfat of ${shown(superfatPercent)} % leaves little room for scales that err.`,
-      remedy: '5 % is common.',
-    });
-  } else if (superfatPercent > 8 && !isMostlyCoconut(recipe)) {
-    risks.push({
-      code: 'lye.much-superfat',
-      text: `A superfat of ${shown(superfatPercent)} % makes soft soap that goes rancid sooner.`,
-      remedy: '2 to 8 % is usual; 15 to 20 % is for soap that is nearly all coconut.',
-    });
-  }
-  if (superfatPercent >= 0 && batch.superfat.low < 0) {
-    risks.push({
-      code: 'lye.lean-lot',
-      text:
-        `With lots at the low end of what the standards allow, the superfat would be ${shown(batch.superfat.low)} %: ` +
-        'lye would be left over.',
-      remedy: `Take the saponification values from your lots’ certificates, or a superfat of ${String(Math.ceil(superfatPercent - batch.superfat.low))} %.`,
-    });
-  }
-  if (batch.fatsG < 300) {
-    risks.push({
-      code: 'batch.small',
-      text: 'Under 300 g of fats an error of 1 g of lye counts.',
-      remedy: 'Weigh to 0.1 g.',
-    });
-  }
-  return risks;
-}
-
-function isMostlyCoconut({ fats }: BatterRecipe): boolean {
-  return fats.some(({ fat, percent }) => fat === 'coconut' && percent >= 80);
 }
 
 function hardenerRisks(recipe: BatterRecipe): Risk[] {
@@ -77,6 +32,7 @@ function hardenerRisks(recipe: BatterRecipe): Risk[] {
   if (sodiumLactatePercent > 3) {
     risks.push({
       code: 'sodium-lactate.much',
+      level: 'medium',
       text: `Sodium lactate at ${shown(sodiumLactatePercent)} % of the fats makes edges brittle.`,
       remedy: '1 to 3 % is usual.',
     });
@@ -84,6 +40,7 @@ function hardenerRisks(recipe: BatterRecipe): Risk[] {
   if (saltPercent > 1 && saltPercent < 25) {
     risks.push({
       code: 'salt.much',
+      level: 'low',
       text: `Salt at ${shown(saltPercent)} % of the fats thickens the batter and lowers the lather.`,
       remedy: '0.5 to 1 % hardens; a salt bar takes 25 % or more, and much coconut.',
     });
@@ -91,6 +48,7 @@ function hardenerRisks(recipe: BatterRecipe): Risk[] {
   if (saltPercent >= 25) {
     risks.push({
       code: 'salt.bar',
+      level: 'medium',
       text: `With salt at ${shown(saltPercent)} % of the fats this sets within hours and crumbles when cut late.`,
       remedy: 'Cast it in single cavities, or cut it while it is warm.',
     });
@@ -98,6 +56,7 @@ function hardenerRisks(recipe: BatterRecipe): Risk[] {
   if (sugarPercent > 2 || (sugarPercent > 0 && batterTemperatureC > 45)) {
     risks.push({
       code: 'sugar.heats',
+      level: 'medium',
       text: `Sugar at ${shown(sugarPercent)} % of the fats heats the soap from within: it may crack or rise out of the mould.`,
       remedy: 'Use 1 to 2 %, dissolved in part of the water, and work below 40 °C.',
     });
@@ -110,20 +69,22 @@ function fragranceRisks(recipe: BatterRecipe, batch: BatchAmounts): Risk[] {
   if (fragrance === undefined || fragrance.percent === 0) return [];
   const risks: Risk[] = [];
   const limit = fragrance.supplierLimitPercent;
-  const share = shareOfDrySoap(batch);
+  const share = shareOfDrySoap(recipe, batch);
   if (limit === undefined) {
     risks.push({
       code: 'fragrance.limit-unknown',
+      level: 'medium',
       text: `At ${shown(fragrance.percent)} % of the fats the fragrance makes up to ${shown(share)} % of the dry soap; its limit is not given.`,
       remedy:
         'Ask the supplier for the certificate and write its limit for soap (category 9) as supplierLimitPercent.',
     });
   } else if (share > limit) {
     // The share is s·f / (rest + s·f), so the dose for a share is found from the rest, not by proportion.
-    const rest = dryMass(batch) - batch.fragranceG;
+    const rest = dryMass(recipe, batch) - batch.fragranceG;
     const allowed = floored((100 * rest * limit) / (100 - limit) / batch.fatsG);
     risks.push({
       code: 'fragrance.over-limit',
+      level: 'high',
       text: `The fragrance makes up to ${shown(share)} % of the dry soap; its supplier allows ${shown(limit)} %.`,
       remedy: `Use at most ${String(allowed)} % of the fats.`,
     });
@@ -131,8 +92,17 @@ function fragranceRisks(recipe: BatterRecipe, batch: BatchAmounts): Risk[] {
   if (fragrance.percent > 6) {
     risks.push({
       code: 'fragrance.much',
+      level: 'medium',
       text: `Fragrance at ${shown(fragrance.percent)} % of the fats may soften the soap and speed the batter up.`,
       remedy: '3 to 6 % is usual.',
+    });
+  }
+  if (fragrance.behaviour === 'seizing') {
+    risks.push({
+      code: 'fragrance.seizes',
+      level: 'high',
+      text: 'This fragrance seizes the batter as it goes in: nothing can be poured or piped after that.',
+      remedy: 'Use another, or leave it out of this batch.',
     });
   }
   const browning = browningOf(fragrance);
@@ -141,31 +111,36 @@ function fragranceRisks(recipe: BatterRecipe, batch: BatchAmounts): Risk[] {
 }
 
 /** Fragrance in soap that has lost all its water: the most it can come to, so the safe figure beside a limit. */
-function shareOfDrySoap(batch: BatchAmounts): number {
-  return (100 * batch.fragranceG) / dryMass(batch);
+function shareOfDrySoap(recipe: BatterRecipe, batch: BatchAmounts): number {
+  return (100 * batch.fragranceG) / dryMass(recipe, batch);
 }
 
-function dryMass(batch: BatchAmounts): number {
-  return batch.batchG - batch.waterG;
+/** 60 % of the lactate solution is lactate. Water that the reaction itself sets free with acids is small beside this. */
+const LACTATE_WATER = 0.4;
+
+function dryMass(recipe: BatterRecipe, batch: BatchAmounts): number {
+  const flakes = batch.naohG - batch.pureNaohG + batch.kohG - batch.pureKohG;
+  const acidsAndColours = batch.fatsG * (acidWater(recipe.acids, 'all') + carrierShare(recipe, 'water'));
+  return batch.batchG - batch.waterG - flakes - acidsAndColours - LACTATE_WATER * batch.sodiumLactateG;
 }
 
-function colourRisks({ colourants = [], superfatPercent }: BatterRecipe): Risk[] {
+function colourRisks(recipe: BatterRecipe): Risk[] {
+  const { colourants = [], superfatPercent } = recipe;
   const risks: Risk[] = colourants
     .filter(({ percent }) => percent > 3)
     .map(({ title, percent }) => ({
       code: 'colourant.much',
+      level: 'low',
       text: `${title} at ${shown(percent)} % of the fats may colour the lather and rub off.`,
       remedy: '1 to 3 % colours well; test a piece on a white cloth.',
     }));
-  const oil = colourants.reduce(
-    (sum, { percent, carrier }) => sum + (carrier?.kind === 'fat' ? percent * carrier.perGram : 0),
-    0,
-  );
+  const oil = 100 * carrierShare(recipe, 'fat');
   if (oil > 1) {
     // No lye is made for this oil, so all of it stays: superfat' = (superfat + oil) / (100 + oil).
     const raised = (100 * (superfatPercent + oil)) / (100 + oil);
     risks.push({
       code: 'colourant.oil',
+      level: 'medium',
       text: `The oil that carries the colour gets no lye: the superfat becomes about ${shown(raised)} %.`,
       remedy: 'Stir the colour into some of the weighed fats instead, or into glycerol.',
     });
@@ -179,6 +154,7 @@ function spoilingRisks({ additions = [] }: BatterRecipe): Risk[] {
       return [
         {
           code: 'addition.spoils',
+          level: 'high',
           text: `${title}: fresh food in soap without a preservative may brown, smell or grow mould.`,
           remedy:
             'Use it dried, strained and in place of some water; keep a bar of the lot back and watch it.',
@@ -189,6 +165,7 @@ function spoilingRisks({ additions = [] }: BatterRecipe): Risk[] {
       return [
         {
           code: 'addition.browns',
+          level: 'low',
           text: `${title}: plants brown in fresh soap, and damp ones may grow mould on it.`,
           remedy: 'Put them on top late and bone dry, and wrap the soap once it is cured.',
         },

@@ -26,7 +26,7 @@ export interface Demand {
  * are normal:
  *
  *     mean = n μ / (1 − τ) + fixed     V = sₜ² ν/(ν − 2) + (fixed · fixedSpread)²
- *     sₜ² = β/α · n (1 + n/κ) / (1 − τ)²
+ *     sₜ² = β/α · n (1 + n (1/κ + r²)) / (1 − τ)²
  *
  * The sum of both is taken as the t that has its variance and its fourth cumulant, 6/(df − 4) · V²:
  *
@@ -49,7 +49,8 @@ export function demandOf(use: PieceUse, pieces: number, losses: Losses): Demand 
   requireLosses(losses);
   const kept = 1 - losses.trimmingPercent / 100;
   const freedom = 2 * use.shape;
-  const scaleSquared = ((use.scale / use.shape) * pieces * (1 + pieces / use.pieces)) / kept ** 2;
+  const together = 1 / use.pieces + use.dayRatio ** 2;
+  const scaleSquared = ((use.scale / use.shape) * pieces * (1 + pieces * together)) / kept ** 2;
   const ofPieces = (scaleSquared * freedom) / (freedom - 2);
   const variance = ofPieces + ((losses.fixedMl * losses.fixedSpreadPercent) / 100) ** 2;
   const df = 4 + (freedom - 4) * (variance / ofPieces) ** 2;

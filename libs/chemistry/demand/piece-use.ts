@@ -5,6 +5,9 @@ import { requireCount, requirePositive, requireThat } from './guards.js';
  * are known only so well (normal-inverse-gamma):
  *
  *     x | μ, σ² ~ N(μ, σ²)     μ | σ² ~ N(meanMl, σ² / pieces)     σ² ~ Inv-Gamma(shape, scale)
+ *
+ * The hand and the batter of a day shift all its pieces together, by r σ about μ (r is `dayRatio`). So pieces of one
+ * day are worth less than pieces of many, however many they are.
  */
 export interface PieceUse {
   /** Expected use of a piece, mL. */
@@ -15,6 +18,8 @@ export interface PieceUse {
   readonly shape: number;
   /** β, mL². */
   readonly scale: number;
+  /** How much the mean differs from day to day, one standard deviation, as a multiple of σ. */
+  readonly dayRatio: number;
 }
 
 /** What a maker expects before she has weighed any. */
@@ -25,6 +30,8 @@ export interface ExpectedUse {
   readonly spreadPercent: number;
   /** Standard deviation of the mean itself in percent of it, all pieces together being off: 0.1 to 100. */
   readonly meanUncertaintyPercent: number;
+  /** Standard deviation of the mean from day to day in percent of it, 0 to 100; absent: 0. */
+  readonly dayPercent?: number;
 }
 
 /** Pieces weighed together. */
@@ -39,26 +46,31 @@ export interface Weighing {
  * The belief before any weighing:
  *
  *     κ = (spread / uncertainty)²     α = ν/2     β = α · (spread · mean)²     ν = `SPREAD_KNOWLEDGE`
+ *     r = day / spread
  *
  * that is, a scaled inverse chi-square for σ² about the expected spread (Gelman et al., Bayesian Data Analysis,
  * 3rd ed., section 3.3, with α = ν/2 and β = ν σ₀²/2).
  * @throws RangeError for a value out of the ranges of `ExpectedUse`
  */
-export function priorUse({ meanMl, spreadPercent, meanUncertaintyPercent }: ExpectedUse): PieceUse {
+export function priorUse(expected: ExpectedUse): PieceUse {
+  const { meanMl, spreadPercent, meanUncertaintyPercent, dayPercent = 0 } = expected;
   requirePositive('meanMl', meanMl);
   requirePercent('spreadPercent', spreadPercent);
   requirePercent('meanUncertaintyPercent', meanUncertaintyPercent);
+  requireThat(dayPercent >= 0 && dayPercent <= 100, 'dayPercent', dayPercent, '0 to 100 %');
   const shape = SPREAD_KNOWLEDGE / 2;
   return {
     meanMl,
     pieces: (spreadPercent / meanUncertaintyPercent) ** 2,
     shape,
     scale: shape * ((meanMl * spreadPercent) / 100) ** 2,
+    dayRatio: dayPercent / spreadPercent,
   };
 }
 
 /**
- * The belief after weighings. The mean of k pieces, m̄, is one observation with variance σ²/k, so with each weighing
+ * The belief after weighings. The mean of n pieces of one day, m̄, is one observation with variance
+ * σ² (1/n + r²) = σ²/k, so with each weighing
  *
  *     μ ← (κ μ + k m̄) / (κ + k)     β ← β + κ k (m̄ − μ)² / (2 (κ + k))     κ ← κ + k     α ← α + 1/2
  *
@@ -86,17 +98,19 @@ export function describeUse({ meanMl, pieces, shape, scale }: PieceUse): Expecte
  */
 const SPREAD_KNOWLEDGE = 10;
 
-function learnOne({ meanMl, pieces, shape, scale }: PieceUse, weighing: Weighing): PieceUse {
+function learnOne(use: PieceUse, weighing: Weighing): PieceUse {
+  const { meanMl, pieces, shape, scale, dayRatio } = use;
   requireCount('pieces weighed', weighing.pieces, 1);
   requirePositive('usedMl', weighing.usedMl);
-  const weighed = weighing.pieces;
-  const surprise = weighing.usedMl / weighed - meanMl;
+  const weighed = 1 / (1 / weighing.pieces + dayRatio ** 2);
+  const surprise = weighing.usedMl / weighing.pieces - meanMl;
   const together = pieces + weighed;
   return {
     meanMl: meanMl + (surprise * weighed) / together,
     pieces: together,
     shape: shape + 0.5,
     scale: scale + (pieces * weighed * surprise ** 2) / (2 * together),
+    dayRatio,
   };
 }
 

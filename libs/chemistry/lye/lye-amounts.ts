@@ -1,5 +1,5 @@
-import { acidDemand } from './acids.js';
-import type { BatterRecipe, WrittenRecipe } from '../batter/batter-recipe.js';
+import { acidDemand, acidWater } from './acids.js';
+import type { BatterRecipe, CarrierKind, WrittenRecipe } from '../batter/batter-recipe.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { fatShares } from '../fats/fat-shares.js';
 import { molarMass } from '../fats/molar-mass.js';
@@ -28,20 +28,22 @@ type Fats = ReadonlyMap<string, FatFacts>;
  * - the KOH share is one of moles; pure mass = mol · M.
  * - weighed alkali = pure / purity. Flakes of 97 % need more of them, never less.
  * - lye = pure / concentration, water = lye − weighed alkali. The concentration is that of pure alkali; what else
- *   the flakes hold (carbonate and water) stands in for water, so the batter's water stays as meant.
+ *   the flakes hold (carbonate and water) stands in for water, so the batter's water stays as meant. Water that a
+ *   vinegar brings in place of it is left out of the jug.
  * @param fatsG mass of all fats, g
  * @throws RangeError on a fat that is not in the table: check the recipe first
  */
 export function lyeForFats(recipe: BatterRecipe, fats: Fats, fatsG: number): LyeAmounts {
   const { pureNaohG, pureKohG, naohG, kohG } = alkaliPerFat(recipe, fats);
   const perFat = (pureNaohG + pureKohG) / (recipe.lyeConcentrationPercent / 100);
+  const elsewhere = acidWater(recipe.acids, 'in-the-lye');
   return {
     pureNaohG: fatsG * pureNaohG,
     pureKohG: fatsG * pureKohG,
     naohG: fatsG * naohG,
     kohG: fatsG * kohG,
-    waterG: fatsG * (perFat - naohG - kohG),
-    lyeG: fatsG * perFat,
+    waterG: fatsG * (perFat - naohG - kohG - elsewhere),
+    lyeG: fatsG * (perFat - elsewhere),
   };
 }
 
@@ -58,14 +60,30 @@ export function alkaliPerFat(recipe: WrittenRecipe, fats: Fats): Omit<LyeAmounts
 }
 
 /**
- * The superfat that this lye leaves in fats whose saponification values lie at one end of their ranges:
- * 1 − (1 − superfat) · SV(used) / SV(lot). Below 0, such a lot keeps lye.
+ * The superfat that this lye leaves, with the saponification values used and in lots at either end of their ranges:
+ * s = 1 − (1 − superfat) · SV(used) / SV(lot), then (s + oil) / (1 + oil) for the oil that carries colours, which gets
+ * no lye. Below 0, such a lot keeps lye.
  * @returns per cent, over all lots that the ranges allow, every fat at its end at once
  */
-export function superfatRange(recipe: WrittenRecipe, fats: Fats): { low: number; high: number } {
+export function superfatRange(
+  recipe: WrittenRecipe,
+  fats: Fats,
+): { low: number; used: number; high: number } {
   const given = saponificationPerFat(recipe, fats, 'used') * keptShare(recipe);
-  const at = (end: 'low' | 'high'): number => 100 * (1 - given / saponificationPerFat(recipe, fats, end));
-  return { low: at('low'), high: at('high') };
+  const oil = carrierShare(recipe, 'fat');
+  const at = (end: 'low' | 'used' | 'high'): number => {
+    const left = 1 - given / saponificationPerFat(recipe, fats, end);
+    return (100 * (left + oil)) / (1 + oil);
+  };
+  return { low: at('low'), used: at('used'), high: at('high') };
+}
+
+/** What carries the colours of a kind, g per g of fats. */
+export function carrierShare({ colourants = [] }: WrittenRecipe, kind: CarrierKind): number {
+  return colourants.reduce(
+    (sum, { percent, carrier }) => sum + (carrier?.kind === kind ? (percent / 100) * carrier.perGram : 0),
+    0,
+  );
 }
 
 function keptShare({ superfatPercent }: WrittenRecipe): number {

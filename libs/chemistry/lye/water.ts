@@ -1,12 +1,21 @@
-import type { BatterRecipe, WaterStatement, WrittenRecipe } from '../batter/batter-recipe.js';
+import type { BatterRecipe, WrittenRecipe } from '../batter/batter-recipe.js';
 import type { FatFacts } from '../fats/fat-facts.js';
-import { alkaliPerFat, type LyeAmounts } from './lye-amounts.js';
+import { acidWater } from './acids.js';
+import { alkaliPerFat, carrierShare, lyeForFats, type LyeAmounts } from './lye-amounts.js';
 
 /** What a recipe that says nothing of water gets: common practice, no source. */
-export const USUAL_LYE_CONCENTRATION = 33;
+const USUAL_LYE_CONCENTRATION = 33;
 
-/** The three views of the water in a batch. */
-export type WaterViews = { readonly [K in keyof WaterStatement]-?: number };
+/** The water of a batch: the lye's in three views, and all of it. */
+export interface WaterViews {
+  readonly lyeConcentrationPercent: number;
+  readonly waterPerLye: number;
+  readonly waterPercentOfFats: number;
+  /** With what acids and colours bring besides. */
+  readonly allWaterPercentOfFats: number;
+  /** What the lye's concentration would be with all of it: how wet the batter really is. */
+  readonly withAllWaterPercent: number;
+}
 
 /**
  * The recipe with its water as a lye concentration, whichever way it was written.
@@ -32,11 +41,31 @@ function concentrationOf(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFac
   return (100 * (pureNaohG + pureKohG)) / (weighed + water);
 }
 
-/** The water of a batch in all three views. @param fatsG g of fats that the lye is for */
-export function waterViews(lye: LyeAmounts, fatsG: number): WaterViews {
+/** The water of a batch. @param fatsG g of fats that the lye is for */
+export function waterViews(recipe: WrittenRecipe, lye: LyeAmounts, fatsG: number): WaterViews {
+  const pure = lye.pureNaohG + lye.pureKohG;
+  const inLye = lye.waterG + fatsG * acidWater(recipe.acids, 'in-the-lye');
+  const besides = fatsG * waterBesides(recipe);
+  const lyeG = lye.naohG + lye.kohG + inLye;
   return {
-    lyeConcentrationPercent: (100 * (lye.pureNaohG + lye.pureKohG)) / lye.lyeG,
-    waterPerLye: lye.waterG / (lye.naohG + lye.kohG),
-    waterPercentOfFats: (100 * lye.waterG) / fatsG,
+    lyeConcentrationPercent: (100 * pure) / lyeG,
+    waterPerLye: inLye / (lye.naohG + lye.kohG),
+    waterPercentOfFats: (100 * inLye) / fatsG,
+    allWaterPercentOfFats: (100 * (inLye + besides)) / fatsG,
+    withAllWaterPercent: (100 * pure) / (lyeG + besides),
   };
+}
+
+/** Water that comes on top of the lye's, g per g of fats: with acids that do not replace it, and with colours. */
+function waterBesides(recipe: WrittenRecipe): number {
+  const acid = acidWater(recipe.acids, 'all') - acidWater(recipe.acids, 'in-the-lye');
+  return acid + carrierShare(recipe, 'water');
+}
+
+/**
+ * The lye concentration that the batter's water comes to, all water counted: what its clocks should be read for.
+ * @returns per cent
+ */
+export function effectiveLyePercent(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): number {
+  return waterViews(recipe, lyeForFats(recipe, fats, 1), 1).withAllWaterPercent;
 }

@@ -18,8 +18,8 @@ export interface LoggedEntry {
 /** The bench log. It can only grow; the database refuses anything else. */
 export interface Log {
   append(workshopId: string, runId: string, entry: LogEntry): Promise<LoggedEntry>;
-  /** In the order of logging; of one run or of all, of one kind or of any. */
-  list(workshopId: string, filter?: { runId?: string; kind?: LogEntry['kind'] }): Promise<LoggedEntry[]>;
+  /** In the order of logging; of one run, or of all. */
+  list(workshopId: string, filter?: { runId?: string }): Promise<LoggedEntry[]>;
 }
 
 export function log(session: Session): Log {
@@ -37,12 +37,7 @@ export function log(session: Session): Log {
       return read(await db.benchLog.create({ data }));
     },
     async list(workshopId, filter = {}) {
-      const { runId, kind } = filter;
-      const where = {
-        workshopId,
-        ...(runId !== undefined && { runId }),
-        ...(kind !== undefined && { entry: { path: ['kind'], equals: kind } }),
-      };
+      const where = { workshopId, ...(filter.runId !== undefined && { runId: filter.runId }) };
       return (await db.benchLog.findMany({ where, orderBy: { sequence: 'asc' } })).map(read);
     },
   };

@@ -1,0 +1,168 @@
+import { z } from 'zod';
+import { risk } from './amounts.js';
+import { band, key } from './common.js';
+import { soapStates } from './soap-states.js';
+
+const text = z.string();
+
+/** One factor of a forecast. The product of `base` and all factors is the likely value. */
+export const reason = z
+  .strictObject({
+    rule: text,
+    read: text.meta({ description: 'Quantity and value the rule read' }),
+    factor: z.number(),
+    why: text,
+    evidence: text,
+  })
+  .meta({ id: 'Reason' });
+
+export const clockForecast = z
+  .strictObject({
+    part: key,
+    state: z.enum(soapStates),
+    title: text.meta({ description: 'What the soap is once the state has come, or until then' }),
+    band: band.meta({ description: 'minutes from the moment the clock starts, as forecast' }),
+    now: band.meta({ description: 'The same, given what the log has seen of this batch' }),
+    from: text.meta({ description: 'What starts the clock' }),
+    baseMin: z.number(),
+    sigma: z.number().meta({ description: 'Of the logarithm; batch and workshop together' }),
+    reasons: z.array(reason),
+    beyond: z
+      .array(text)
+      .meta({ description: 'Values outside what the rules know; the band is wider for it' }),
+  })
+  .meta({ id: 'ClockForecast' });
+
+/** Whether all pieces can be filled, dipped or piped before the batter is too stiff for it. */
+export const fillingTime = z
+  .strictObject({
+    part: key,
+    stage: key,
+    start: z.enum(soapStates),
+    end: z.enum(soapStates),
+    stretchMin: band.meta({ description: 'minutes between the two states' }),
+    neededMin: z.number().meta({ description: 'minutes that all pieces take' }),
+    chance: z.number().min(0).max(1),
+    piecesSurely: z.int().meta({ description: 'Pieces done in time with 90 % certainty' }),
+    batches: z.int().meta({ description: 'Equal batches that make every one of them 90 % sure' }),
+  })
+  .meta({ id: 'FillingTime' });
+
+/** How far one usual step of one quantity moves a state. */
+export const clockMove = z
+  .strictObject({
+    state: z.enum(soapStates),
+    input: text,
+    from: z.union([z.number(), text]),
+    to: z.union([z.number(), text]),
+    factor: z.number(),
+    text,
+  })
+  .meta({ id: 'ClockMove' });
+
+export const paces = ['batter', 'early', 'set', 'glaze', 'cure'] as const;
+
+/** What the bench log has taught of one pace, for the workshop or for one recipe. */
+export const lesson = z
+  .strictObject({
+    pace: z.enum(paces),
+    recipe: key.nullable().meta({ description: 'null: for recipes that were never logged' }),
+    title: text,
+    factor: band.meta({ description: 'What forecasts are multiplied by' }),
+    widthShare: z.number().meta({
+      description: 'Width of the band of a usual batch, in logarithms, as a share of that without lessons',
+    }),
+    observations: z.array(
+      z.strictObject({
+        recipe: key,
+        entries: z
+          .array(text)
+          .meta({ description: 'RUN/ENTRY of the log; “forget” makes one teach nothing' }),
+        exact: z.number().optional().meta({ description: 'Came at this multiple of the forecast' }),
+        above: z.number().optional().meta({ description: 'Not yet at this multiple' }),
+        below: z.number().optional().meta({ description: 'Already at this multiple' }),
+      }),
+    ),
+  })
+  .meta({ id: 'Lesson' });
+
+export const lessonsDocument = z
+  .strictObject({ schema: z.literal('benchtide.lessons/1'), lessons: z.array(lesson) })
+  .meta({ id: 'LessonsDocument' });
+
+/** Weighings of a lot while it cures, and what they say. */
+export const cureByWeight = z
+  .strictObject({
+    weighings: z.int(),
+    freshG: band.optional(),
+    settledG: band.optional(),
+    readyDays: band.optional().meta({ description: 'Days from unmoulding' }),
+    settled: z.boolean().meta({ description: 'The lot has stopped losing weight by the workshop’s rule' }),
+    rule: text,
+    note: text.optional().meta({ description: 'Why there is no forecast from the weighings yet' }),
+  })
+  .meta({ id: 'CureByWeight' });
+
+/** Every clock of one or several runs, with reasons, whether the pieces can be filled in time, and what moves them. */
+export const clocksDocument = z
+  .strictObject({
+    schema: z.literal('benchtide.clocks/1'),
+    runs: z.array(
+      z.strictObject({
+        run: key,
+        title: text,
+        parts: z.array(
+          z.strictObject({
+            part: key,
+            title: text,
+            clocks: z.array(clockForecast),
+            filling: fillingTime.nullable(),
+            moves: z.array(clockMove),
+            risks: z.array(risk),
+          }),
+        ),
+        cure: cureByWeight,
+        lessons: z.array(lesson),
+      }),
+    ),
+  })
+  .meta({ id: 'ClocksDocument' });
+
+/** A rule of the clocks as data, with the evidence behind it. */
+export const clockRule = z
+  .strictObject({
+    id: text,
+    acts: z.array(z.enum(soapStates)),
+    reads: text,
+    table: text,
+    sigma: z.number(),
+    why: text,
+    evidence: text,
+  })
+  .meta({ id: 'ClockRule' });
+
+export const clockState = z
+  .strictObject({
+    state: z.enum(soapStates),
+    title: text,
+    clock: z.enum(['batter', 'set', 'cure']),
+    baseMin: z.number(),
+    sigma: z.number(),
+    from: text,
+    evidence: text,
+  })
+  .meta({ id: 'ClockState' });
+
+export const clockRules = z
+  .strictObject({ states: z.array(clockState), rules: z.array(clockRule) })
+  .meta({ id: 'ClockRules' });
+
+export type Reason = z.infer<typeof reason>;
+export type ClockForecast = z.infer<typeof clockForecast>;
+export type FillingTime = z.infer<typeof fillingTime>;
+export type ClockMove = z.infer<typeof clockMove>;
+export type Lesson = z.infer<typeof lesson>;
+export type LessonsDocument = z.infer<typeof lessonsDocument>;
+export type CureByWeight = z.infer<typeof cureByWeight>;
+export type ClocksDocument = z.infer<typeof clocksDocument>;
+export type ClockRules = z.infer<typeof clockRules>;

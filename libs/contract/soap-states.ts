@@ -1,0 +1,30 @@
+/** Every change of state that the clocks forecast, in the order in which soap passes through them. */
+export const soapStates = [
+  'emulsion',
+  'light-trace',
+  'medium-trace',
+  'thick-trace',
+  'stiff',
+  'holds-layer',
+  'bonds-until',
+  'skinned',
+  'patchable',
+  'firm',
+  'pliable-until',
+  'handled',
+  'cuttable',
+  'cuttable-until',
+  'ash-safe',
+  'coat-tacky-until',
+  'coat-turnable',
+  'piping-skinned',
+  'piping-firm',
+  'piping-turnable',
+  'glaze-set',
+  'glaze-turnable',
+  'usable',
+  'cured',
+  'best',
+] as const;
+
+export type SoapState = (typeof soapStates)[number];

@@ -1,0 +1,58 @@
+import type { LogEntry } from '#contract';
+import type { Issue } from '#units';
+
+/** One line of a run's bench log. */
+export interface LogLine {
+  /** What later entries call it by; absent: its place, `#1` for the first. */
+  readonly id?: string | undefined;
+  readonly entry: LogEntry;
+}
+
+/** A line that stands, with what it is called and its place in the log. */
+export interface StandingLine {
+  readonly ref: string;
+  readonly entry: LogEntry;
+  readonly place: number;
+}
+
+/**
+ * The lines of a run's log that stand. The log only grows, so a slip stays in it; an entry that takes it back makes
+ * it count as never written. Those that take back, and those taken back, are left out.
+ * @returns the lines, and issues for entries that take back or forget what is not there; paths from the log's root
+ */
+export function standingLog(lines: readonly LogLine[]): {
+  readonly standing: StandingLine[];
+  readonly issues: Issue[];
+} {
+  const issues: Issue[] = [];
+  const standing: StandingLine[] = [];
+  lines.forEach(({ id, entry }, place) => {
+    const ref = id ?? `#${String(place + 1)}`;
+    if (entry.kind !== 'take-back' && entry.kind !== 'forget') {
+      standing.push({ ref, entry, place });
+      return;
+    }
+    const meant = standing.findIndex((line) => line.ref === entry.entry);
+    if (meant < 0) issues.push(unknownEntry(entry.entry, standing, place));
+    else if (entry.kind === 'take-back') standing.splice(meant, 1);
+    else standing.push({ ref, entry, place });
+  });
+  return { standing, issues };
+}
+
+function unknownEntry(meant: string, standing: readonly StandingLine[], place: number): Issue {
+  const accepted =
+    standing.length === 0
+      ? 'an entry that stands; there is none'
+      : `one that stands, such as ${standing
+          .slice(-3)
+          .map(({ ref }) => ref)
+          .join(', ')}`;
+  return {
+    code: 'log.unknown-entry',
+    path: [place, 'entry'],
+    message: `There is no entry “${meant}” that stands; accepted: ${accepted}.`,
+    value: meant,
+    accepted,
+  };
+}

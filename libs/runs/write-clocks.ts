@@ -1,0 +1,62 @@
+import { sensitivity, type Move } from '#clocks';
+import type { ClockMove, ClocksDocument } from '#contract';
+import { ok, type Result } from '#units';
+import { cureByWeight } from './cure-by-weight.js';
+import { fillingTimes } from './filling-time.js';
+import { inputsFor } from './forecast-clocks.js';
+import type { RunsInput } from './input.js';
+import { allClocks } from './show-clocks.js';
+import { showLessons } from './show-lessons.js';
+import { takeInHand, type SizedRun } from './take-in-hand.js';
+
+/** How many of the quantities that move a state most are told. */
+const TOLD_MOVES = 3;
+
+/**
+ * Every clock of every part of the runs, with its reasons, what the log has seen and taught, whether the pieces can be
+ * filled in time, and which quantity moves which state most.
+ */
+export function writeClocks(input: RunsInput): Result<ClocksDocument> {
+  const taken = takeInHand(input);
+  if (!taken.ok) return taken;
+  return ok({ schema: 'benchtide.clocks/1', runs: taken.value.map((run) => clocksOfRun(run, input)) });
+}
+
+function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['runs'][number] {
+  const { hand, amounts, book } = sized;
+  const { run } = hand;
+  const clocks = allClocks(hand);
+  const filling = fillingTimes(hand);
+  return {
+    run: run.order.key,
+    title: run.order.title,
+    parts: run.design.parts.flatMap((part) => {
+      if (part.kind === 'decor') return [];
+      return [
+        {
+          part: part.key,
+          title: part.title,
+          clocks: clocks.filter((clock) => clock.part === part.key),
+          filling: filling.find((time) => time.part === part.key) ?? null,
+          moves: part.kind === 'batch' ? movesOf(sensitivity(inputsFor(part, run, workshop))) : [],
+          risks: amounts.find((each) => each.part === part.key)?.risks ?? [],
+        },
+      ];
+    }),
+    cure: cureByWeight(hand, workshop.cureRule).told,
+    lessons: showLessons(book, run),
+  };
+}
+
+function movesOf(states: ReturnType<typeof sensitivity>): ClockMove[] {
+  return states.flatMap(({ state, moves }) =>
+    moves.slice(0, TOLD_MOVES).map(({ input, from, to, factor, text }: Move) => ({
+      state,
+      input,
+      from,
+      to,
+      factor,
+      text,
+    })),
+  );
+}
