@@ -1,5 +1,5 @@
-import { spreadUnlearned } from './offset.js';
 import type { ClockInputs } from './inputs.js';
+import { spreadUnlearned } from './offset-prior.js';
 import { beyondSide, factorOf } from './rule.js';
 import { rulesOf } from './rules.js';
 import { states, type StateId } from './states.js';

@@ -2,12 +2,6 @@ import type { Forecast, Reason } from './forecast.js';
 import type { LogNormal } from './engine/log-normal.js';
 import type { Offset } from './lessons/posterior.js';
 
-/**
- * How far the pace of a workshop, and under it that of a recipe, lies from the shipped one before anything has
- * been logged: standard deviations of the logarithm. From memory; the second is this project's own choice.
- */
-export const offsetPrior = { workshopSigma: 0.35, recipeSigma: 0.15 } as const;
-
 /** An offset as it is applied to a forecast, where it has to give a reason. */
 export interface ReasonedOffset extends Offset {
   /** Why; its factor is put to exp(mean). */
@@ -42,10 +36,4 @@ export function withOffset(forecast: Forecast, { mean, sd, reason }: ReasonedOff
  */
 export function ofTypicalWorkshop({ medianMin, batchSigma }: Forecast): LogNormal {
   return { medianMin, sigma: batchSigma };
-}
-
-/** The spread of a batch in a workshop of which nothing is known. @param batchSigma of the logarithm */
-export function spreadUnlearned(batchSigma: number): number {
-  const { workshopSigma, recipeSigma } = offsetPrior;
-  return Math.sqrt(batchSigma * batchSigma + workshopSigma * workshopSigma + recipeSigma * recipeSigma);
 }

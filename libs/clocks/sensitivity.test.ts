@@ -59,6 +59,17 @@ describe('what moves a state', () => {
     ).toEqual([]);
   });
 
+  it('leaves no batter that is far colder than the room', () => {
+    const cold = { roomTemperatureC: 29, batterTemperatureC: 22 };
+    expect(targets(movesOf('firm', cold), 'roomTemperatureC')).toEqual([24]);
+  });
+
+  it('steps in numbers as people write them', () => {
+    expect(targets(movesOf('firm', { lyeConcentrationPercent: 33.3 }), 'lyeConcentrationPercent')).toEqual([
+      30.3, 36.3,
+    ]);
+  });
+
   it('never takes more than a whole', () => {
     const full = { hardFattyAcidsPercent: 47, oleicPercent: 49 };
     expect(targets(movesOf('cured', full), 'oleicPercent')).toEqual([53]);

@@ -1,4 +1,4 @@
-import { offsetPrior } from '../offset.js';
+import { offsetPrior } from '../offset-prior.js';
 import { conjugate } from './conjugate.js';
 import { integrated } from './integrated.js';
 import type { Observation } from './observation.js';
