@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { offsetPrior as prior } from '../offset.js';
+import { offsetPrior as prior } from '../offset-prior.js';
 import { learn } from './learn.js';
 import type { Observation } from './observation.js';
 
