@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { parse } from 'yaml';
 import type { AmountsDocument, PartAmounts } from '#contract';
 import { runFileText } from '../../tests/support/run-files.js';
 import { amountsCommand } from './amounts-command.js';
@@ -41,7 +42,7 @@ describe('npm run amounts', () => {
   it('gathers, with lye on its own line and its caution under it, and costs a piece', () => {
     const { stdout } = amountsCommand(['rockpool-tiles']);
     expect(stdout).toMatch(/\n {2}Lye: sodium hydroxide \(NaOH\) +\d+ g .*\n {4}! Lye is corrosive/);
-    expect(stdout).toMatch(/\nCost of a piece: €\d+\.\d\d /);
+    expect(stdout).toMatch(/\nCost of a piece: at least €\d+\.\d\d /);
     expect(stdout).toContain('\nTake care\n');
   });
 
@@ -69,6 +70,19 @@ describe('npm run amounts', () => {
     expect(foam?.batch?.densityGPerMl).toBeCloseTo(foamFor().batch?.densityGPerMl ?? NaN, 9);
   });
 
+  it('lists the fats that need no entry, and what a run file may hold', () => {
+    expect(amountsCommand(['--fats']).stdout).toMatch(/\nolive +Olive oil +0\.1354 /);
+    const schema = JSON.parse(amountsCommand(['--file-schema']).stdout) as object;
+    const validate = new Ajv2020({ strict: false, validateFormats: false }).compile(schema);
+    const written: unknown = parse(runFileText('demo', 'rockpool-tiles'), { schema: 'core' });
+    expect(validate(written), JSON.stringify(validate.errors)).toBe(true);
+    expect(validate({ schema: 'benchtide.run-file/2' })).toBe(false);
+  });
+
+  it('says what is not known of a cost instead of counting it as nothing', () => {
+    expect(amountsCommand(['orchard-loaves']).stdout).toContain('Cost of a piece: no prices are known yet.');
+  });
+
   it('prints what its JSON Schema describes', () => {
     const schema = JSON.parse(amountsCommand(['--schema']).stdout) as object;
     const validate = new Ajv2020({ strict: false, validateFormats: false }).compile(schema);
@@ -80,7 +94,8 @@ describe('npm run amounts', () => {
     [['rockpool-tiles', '--units', 'stone'], 'accepted: metric, us'],
     [['rockpool-tiles', '--count', '0'], 'accepted: a whole number, 1 to 5000'],
     [['rockpool-tiles', '--count', '6000'], 'accepted: a whole number, 1 to 5000'],
-    [['rockpool-tiles', '--seed', '3'], '--at and --seed belong to plan'],
+    [['rockpool-tiles', '--seed', '3'], '--seed belongs to plan'],
+    [['--rules'], '--rules belongs to clocks'],
     [['no-such-file'], 'there is no such file'],
     [[], 'Which run file?'],
   ])('refuses %j with status 64', (args, says) => {

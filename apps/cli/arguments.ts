@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { existsSync, readdirSync } from 'node:fs';
 import type { UnitSystem } from '#units';
 
-export type CommandName = 'plan' | 'amounts';
+export type CommandName = 'plan' | 'amounts' | 'clocks';
 
 /** What a command was asked to do. */
 export interface Arguments {
@@ -21,6 +21,12 @@ export interface Arguments {
 export type Parsed =
   | { readonly kind: 'run'; readonly arguments: Arguments }
   | { readonly kind: 'schema' }
+  /** `--rules` of clocks. */
+  | { readonly kind: 'rules'; readonly json: boolean }
+  /** `--fats` of amounts. */
+  | { readonly kind: 'fats' }
+  /** `--file-schema`: what a run file may hold. */
+  | { readonly kind: 'file-schema' }
   | { readonly kind: 'help' }
   | { readonly kind: 'wrong'; readonly message: string };
 
@@ -31,19 +37,32 @@ const options = {
   at: { type: 'string' },
   seed: { type: 'string' },
   schema: { type: 'boolean' },
+  'file-schema': { type: 'boolean' },
+  rules: { type: 'boolean' },
+  fats: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const;
+
+/** Options that belong to one command alone. */
+const ownTo = { at: 'plan', seed: 'plan', rules: 'clocks', fats: 'amounts' } as const;
 
 /** How a command is called. */
 export function usageOf(command: CommandName): string {
   const own = command === 'plan' ? ' [--at 2026-11-27T18:00] [--seed N]' : '';
+  const also = {
+    plan: [],
+    amounts: ['       npm run amounts -- --fats          the fats that need no entry of their own'],
+    clocks: ['       npm run clocks -- --rules          every state and rule, with its evidence'],
+  };
   const statuses =
     command === 'plan'
       ? 'Exit status: 0 planned, 2 no plan (the reasons are printed), 64 something is wrong with the input.'
       : 'Exit status: 0 done, 64 something is wrong with the input.';
   return [
     `Usage: npm run ${command} -- FILE [--count N] [--units metric|us] [--json]${own}`,
-    `       npm run ${command} -- --schema     the JSON Schema of what --json prints`,
+    ...also[command],
+    `       npm run ${command} -- --schema         the JSON Schema of what --json prints`,
+    `       npm run ${command} -- --file-schema    the JSON Schema of a run file`,
     `FILE is a run file, or the bare name of a demo: ${demoNames().join(', ')}.`,
     '--count makes the one run of the file for that many pieces instead.',
     statuses,
@@ -60,17 +79,19 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
   }
   const { values, positionals } = parsed;
   if (values.help === true) return { kind: 'help' };
+  for (const [option, owner] of Object.entries(ownTo)) {
+    if (values[option as keyof typeof ownTo] !== undefined && owner !== command) {
+      return { kind: 'wrong', message: `--${option} belongs to ${owner}.` };
+    }
+  }
+  if (values['file-schema'] === true) return { kind: 'file-schema' };
+  if (values.rules === true) return { kind: 'rules', json: values.json === true };
+  if (values.fats === true) return { kind: 'fats' };
   if (values.schema === true) return { kind: 'schema' };
   const [file, ...more] = positionals;
   if (file === undefined) return { kind: 'wrong', message: 'Which run file?' };
   if (more.length > 0)
     return { kind: 'wrong', message: `One file at a time; “${more.join(' ')}” is too many.` };
-  if (command === 'amounts' && (values.at !== undefined || values.seed !== undefined)) {
-    return {
-      kind: 'wrong',
-      message: 'Amounts depend on no time and no chance: --at and --seed belong to plan.',
-    };
-  }
   const { units = 'metric', count, seed = '1', at } = values;
   if (units !== 'metric' && units !== 'us') {
     return { kind: 'wrong', message: `--units ${units} is not known; accepted: metric, us.` };

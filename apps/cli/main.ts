@@ -1,7 +1,8 @@
 import { amountsCommand } from './amounts-command.js';
+import { clocksCommand } from './clocks-command.js';
 import { planCommand } from './plan-command.js';
 
-const commands = { plan: planCommand, amounts: amountsCommand };
+const commands = { plan: planCommand, amounts: amountsCommand, clocks: clocksCommand };
 
 /** Runs one command; the process ends by itself once its output is written. */
 function main(args: readonly string[]): void {

@@ -97,7 +97,7 @@ describe('bad input', () => {
       27,
       'recipes[0].lyeConcentrationPercent',
       '60',
-      'at most 50',
+      '20 to 50 %',
     ],
     [
       'hours that never open',

@@ -3,10 +3,11 @@ import { planDocument } from '#contract';
 import { instantOf, isTimeZone } from '#hours';
 import { planRuns } from '#runs';
 import { minute, type Minute } from '#units';
+import { fileSchema } from './file-schema.js';
 import { parseArguments, usageOf, type Arguments } from './arguments.js';
 import { badInput, DONE, NO_PLAN, told, type Outcome } from './outcome.js';
 import { printPlan } from './print-plan.js';
-import { problemText, readRunFile, withCount } from './read-run-file.js';
+import { problemText, readInput } from './read-run-file.js';
 
 /** `plan`: a run file in, a tide table or JSON out. Reads nothing but the file. */
 export function planCommand(args: readonly string[]): Outcome {
@@ -16,6 +17,11 @@ export function planCommand(args: readonly string[]): Outcome {
       return told(`${usageOf('plan')}\n`);
     case 'schema':
       return told(`${JSON.stringify(z.toJSONSchema(planDocument), null, 2)}\n`);
+    case 'file-schema':
+      return told(fileSchema());
+    case 'rules':
+    case 'fats':
+      throw new Error(`--${parsed.kind} belongs to another command`);
     case 'wrong':
       return badInput([parsed.message, usageOf('plan')]);
     case 'run':
@@ -24,16 +30,16 @@ export function planCommand(args: readonly string[]): Outcome {
 }
 
 function planFile(args: Arguments): Outcome {
-  const read = withCount(readRunFile(args.file), args.count);
+  const read = readInput(args.file, args.count);
   if (!read.ok) return badInput(read.problems);
-  const { timeZone } = read.file.workshop;
+  const { timeZone } = read.input.workshop;
   if (args.at !== undefined && isTimeZone(timeZone) && instantOf(args.at, timeZone) === undefined) {
     return badInput([
       `--at ${args.at} is no day or time that exists; accepted: one such as 2026-11-27T18:00.`,
     ]);
   }
-  const now = nowFor(args, timeZone, read.file.runs);
-  const planned = planRuns(read.file, { now, seed: args.seed });
+  const now = nowFor(args, timeZone, read.input.runs);
+  const planned = planRuns(read.input, { now, seed: args.seed });
   if (!planned.ok) return badInput(planned.issues.map((issue) => problemText(issue, read.locate)));
   const plan = planned.value;
   return {

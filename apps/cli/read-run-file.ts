@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { LineCounter, parseDocument, type Document } from 'yaml';
 import { parseWith, runFile, type RunFile } from '#contract';
+import { runFileInput, type RunsInput } from '#runs';
 import { pathText, type Issue } from '#units';
 
 /** A run file as read, or what is wrong with it; every problem carries the file and, where known, the line. */
@@ -48,8 +49,22 @@ export function readRunFile(path: string): ReadOutcome {
   return { ok: true, file: parsed.value, locate };
 }
 
-/** The file with its one run made for another number of pieces. @param count absent: as the file has it */
-export function withCount(read: ReadOutcome, count: number | undefined): ReadOutcome {
+/** What a command is to work on, or what is wrong with the file. */
+export type InputOutcome =
+  | { readonly ok: true; readonly input: RunsInput; readonly locate: Locate }
+  | { readonly ok: false; readonly problems: readonly string[] };
+
+/** The input that a run file is. @param count pieces of its one run instead of what it says */
+export function readInput(path: string, count: number | undefined): InputOutcome {
+  const read = withCount(readRunFile(path), count);
+  if (!read.ok) return read;
+  const { file, locate } = read;
+  const input = runFileInput(file);
+  if (input.ok) return { ok: true, input: input.value, locate };
+  return { ok: false, problems: input.issues.map((issue) => problemText(issue, locate)) };
+}
+
+function withCount(read: ReadOutcome, count: number | undefined): ReadOutcome {
   if (!read.ok || count === undefined) return read;
   const [run, ...more] = read.file.runs;
   if (run === undefined || more.length > 0) {

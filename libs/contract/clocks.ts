@@ -131,7 +131,7 @@ export const clocksDocument = z
 /** A rule of the clocks as data, with the evidence behind it. */
 export const clockRule = z
   .strictObject({
-    id: text,
+    rule: text,
     acts: z.array(z.enum(soapStates)),
     reads: text,
     table: text,
@@ -146,6 +146,7 @@ export const clockState = z
     state: z.enum(soapStates),
     title: text,
     clock: z.enum(['batter', 'set', 'cure']),
+    pace: z.enum(paces),
     baseMin: z.number(),
     sigma: z.number(),
     from: text,

@@ -10,13 +10,23 @@ import { workshopFacts } from './workshop.js';
 /** Everything needed to plan, in one file: what `npm run plan` reads. */
 export const runFile = z
   .strictObject({
-    schema: z.literal('benchtide.run-file/1'),
+    schema: z.literal('benchtide.run-file/2'),
     workshop: workshopFacts,
     moulds: z.array(mould).max(200).default([]),
     fats: z.array(fat).max(200).default([]),
     recipes: z.array(recipe).min(1).max(200),
     designs: z.array(pieceDesign).min(1).max(100),
     runs: z.array(runOrder).min(1).max(50),
+    earlier: z
+      .array(
+        z.strictObject({
+          run: runOrder,
+          log: z.array(z.strictObject({ id: key.optional(), entry: logEntry })).max(500),
+        }),
+      )
+      .max(200)
+      .default([])
+      .meta({ description: 'Runs that are over: what they logged teaches the clocks and the amounts' }),
     log: z
       .array(z.strictObject({ run: key, id: key.optional(), entry: logEntry }))
       .max(5000)

@@ -34,6 +34,7 @@ function planWith(times: Pick<PlannedStage, 'opensAt' | 'startAt' | 'lastCallAt'
         count: 1,
         amounts: [],
         clocks: [],
+        filling: [],
         stages: [stage],
         ready: null,
         cautions: [],

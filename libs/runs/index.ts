@@ -1,5 +1,7 @@
 /** One run from recipe to tide table: what the API, the worker, the command line and the web app all call. */
 export { planRuns } from './plan-run.js';
+export { runFileInput } from './run-file-input.js';
+export { listClockRules } from './list-clock-rules.js';
 export { writeClocks } from './write-clocks.js';
 export { workshopLessons } from './workshop-lessons.js';
 export { gatherForRuns, writeBatchSheet } from './write-batch-sheet.js';
@@ -13,6 +15,6 @@ export { unknownName } from './name-issues.js';
 export { tellChanges } from './tell-changes.js';
 export { checkEntry } from './check-entry.js';
 export { keepOpenStages } from './keep-open-stages.js';
-export { durationText } from './duration-text.js';
+export { bandText, durationText } from './duration-text.js';
 export type { Busy, PastRun, PlanOptions, RunsInput } from './input.js';
 export type { LogLine } from './standing-log.js';

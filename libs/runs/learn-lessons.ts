@@ -31,7 +31,10 @@ export function lessonsFrom(standings: readonly RunStanding[]): LessonBook {
   return new Map([...byPace].map(([pace, observations]) => [pace, learn(observations)]));
 }
 
-/** One observation for each batch and pace: what varies together in a batch is seen once, however often it was looked at. */
+/**
+ * One observation for each recipe and pace of a run: batches of one recipe in one run are fast or slow together (`drawOf`),
+ * so they are seen once, however many there are and however often they were looked at.
+ */
 function observationsOf(standing: RunStanding): Map<Pace, Observation[]> {
   const { progress, run, clocks } = standing;
   const spoilt = new Set(progress.mishaps.map(({ part }) => part));
@@ -43,8 +46,8 @@ function observationsOf(standing: RunStanding): Map<Pace, Observation[]> {
     const forecast = clocks.get(part)?.get(state);
     if (forecast === undefined || spoilt.has(part) || progress.forgotten.has(entry)) continue;
     const pace = paceOf[state];
-    const name = `${pace} ${part}`;
     const recipe = stuffOf(run, part);
+    const name = `${pace} ${recipe}`;
     const batch = seen.get(name) ?? { pace, recipe, sightings: [] };
     seen.set(name, batch);
     batch.sightings.push({

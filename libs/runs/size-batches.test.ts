@@ -1,7 +1,7 @@
 import binomial from '@stdlib/stats-base-dists-binomial-cdf';
 import { describe, expect, it } from 'vitest';
 import type { PartAmounts, RunFile } from '#contract';
-import { planRuns } from '#runs';
+import { planRuns, type PastRun } from '#runs';
 import { minute, normalQuantile, seededRandom, type Random } from '#units';
 import { weighedTogether } from '../../tests/support/any-recipe.js';
 import { loadRunFile } from '../../tests/support/run-files.js';
@@ -10,7 +10,7 @@ import { workingsOf } from './workings.js';
 
 const file = loadRunFile('demo', 'rockpool-tiles');
 
-function amountsOf(input: RunFile): Map<string, PartAmounts> {
+function amountsOf(input: RunFile & { readonly past?: readonly PastRun[] }): Map<string, PartAmounts> {
   const [run] = workingsOf(input);
   if (run === undefined) throw new Error('no run');
   const sized = sizeBatches(run);
@@ -40,6 +40,21 @@ function withFoam(over: Record<string, unknown>): RunFile {
   return { ...file, designs };
 }
 
+/** A run of the file's design that is over, with its foam weighed. @param usedMl of all 24 pieces */
+function pastRun(input: RunFile, day: number, usedMl: number): PastRun {
+  const [design] = input.designs;
+  const [order] = input.runs;
+  if (design === undefined || order === undefined) throw new Error('no run');
+  const at = `2026-10-0${String(day)}T12:00:00Z`;
+  // Weighings are read as grams; the density of the demo's foam is near enough 1 to be taken from the sheet.
+  const density = foamOf(amountsOf(input)).batch?.densityGPerMl ?? NaN;
+  const log = [
+    { entry: { kind: 'weighed' as const, part: 'foam', pieces: 24, usedG: usedMl * density, at } },
+  ];
+  const { recipes, fats, moulds } = input;
+  return { order: { ...order, key: `past-${String(day)}` }, design, recipes, fats, moulds, log };
+}
+
 const standardNormal = (random: Random): number => normalQuantile((random.next() + 2 ** -33) % 1 || 0.5);
 
 describe('batch sizes', () => {
@@ -52,9 +67,9 @@ describe('batch sizes', () => {
   });
 
   /**
-   * The story told to a generator: the average is off by its standard error, each piece by its spread, the losses by
-   * theirs. Sized for 95 %; that the spread is known from ten pieces only makes the batch a little larger than this
-   * story needs, so between 3 and 5 % of runs fall short.
+   * The story told to a generator: the average is off by its standard error, the day by 3 %, each piece by its spread,
+   * the losses by theirs. Sized for 95 %; that the spread is known from ten pieces only makes the batch a little larger
+   * than this story needs, so between 3 and 5 % of runs fall short.
    */
   it('run short in at most 5 % of simulated runs', () => {
     const foam = foamOf(amountsOf(withFoam({ perPieceMl: 11, spreadPercent: 9, lossG: 35 })));
@@ -63,14 +78,14 @@ describe('batch sizes', () => {
     const trials = 20_000;
     let short = 0;
     for (let trial = 0; trial < trials; trial += 1) {
-      const average = 11 * (1 + 0.03 * standardNormal(random));
+      const average = 11 * (1 + 0.03 * standardNormal(random) + 0.03 * standardNormal(random));
       let used = (35 / density) * (1 + 0.25 * standardNormal(random));
       for (let piece = 0; piece < 24; piece += 1) used += average + 11 * 0.09 * standardNormal(random);
       if (used > (foam.batch?.batchMl ?? NaN)) short += 1;
     }
     // Three standard errors of the simulation are 0.5 %.
     expect(short / trials).toBeLessThanOrEqual(0.055);
-    expect(short / trials).toBeGreaterThanOrEqual(0.025);
+    expect(short / trials).toBeGreaterThanOrEqual(0.03);
   });
 
   it('grow from 24 pieces to 26 so that the chance of running short stays at 5 %', () => {
@@ -99,22 +114,72 @@ describe('batch sizes', () => {
   });
 
   it('follow what was weighed: more than thought makes the next batch larger and surer', () => {
-    const log: RunFile['log'] = [1, 2].map((day) => ({
-      run: 'harbour-market',
-      entry: {
-        kind: 'weighed',
-        part: 'foam',
-        pieces: 24,
-        usedG: 24 * 12.5,
-        at: `2026-11-2${String(day)}T12:00:00Z`,
-      },
-    }));
+    const earlier = [1, 2].map((day) => pastRun(file, day, 24 * 12.5));
     const before = foamOf(amountsFor(24));
-    const after = foamOf(amountsOf({ ...file, log }));
+    const after = foamOf(amountsOf({ ...file, past: earlier }));
     expect(after.perPiece?.meanMl).toBeGreaterThan((before.perPiece?.meanMl ?? NaN) * 1.08);
     expect(after.perPiece?.averageErrorPercent).toBeLessThan(before.perPiece?.averageErrorPercent ?? NaN);
     expect(after.perPiece?.from).toContain('2 weighings of 48 pieces');
     expect(after.batch?.batchG).toBeGreaterThan(before.batch?.batchG ?? NaN);
+  });
+
+  /**
+   * Days differ: a true average of 11 mL, days 3 % apart, and three days weighed. However many pieces each weighing
+   * has, the next batch must not count on knowing the next day.
+   */
+  it('stay sure enough after weighings of whole runs on days that differ', () => {
+    const random = seededRandom(11);
+    const part = withFoam({ perPieceMl: 11, spreadPercent: 4, lossG: 0 });
+    let short = 0;
+    const trials = 400;
+    for (let trial = 0; trial < trials; trial += 1) {
+      const runOf = (): number => {
+        const day = 11 * (1 + 0.03 * standardNormal(random));
+        let used = 0;
+        for (let piece = 0; piece < 24; piece += 1) used += day + 11 * 0.04 * standardNormal(random);
+        return used;
+      };
+      const earlier = [1, 2, 3].map((day) => pastRun(part, day, runOf()));
+      const [run] = workingsOf({ ...part, past: earlier });
+      const sized = run === undefined ? undefined : sizeBatches(run);
+      const foam = sized?.ok === true ? sized.value.find((each) => each.part === 'foam') : undefined;
+      if (runOf() > (foam?.batch?.batchMl ?? NaN)) short += 1;
+    }
+    // 5 % with three standard errors of 400 trials.
+    expect(short / trials).toBeLessThanOrEqual(0.05 + 3 * Math.sqrt((0.05 * 0.95) / trials));
+  });
+
+  it('start anew where the design has come to ask for another amount', () => {
+    const now = withFoam({ perPieceMl: 22 });
+    const before = [1, 2].map((day) => pastRun(withFoam({ perPieceMl: 11 }), day, 24 * 11));
+    const [run] = workingsOf({ ...now, past: before });
+    const sized = run === undefined ? undefined : sizeBatches(run);
+    if (sized?.ok !== true) throw new Error('not sized');
+    expect(sized.value.find((each) => each.part === 'foam')?.perPiece).toMatchObject({ meanMl: 22 });
+  });
+
+  it('of what is made stay as they were, whatever is weighed later', () => {
+    const done = (stage: string, at: string) => ({
+      run: 'harbour-market',
+      entry: { kind: 'done' as const, stage, at },
+    });
+    const made = [done('pour-deep', '2026-11-27T19:00:00Z')];
+    const weighed = {
+      run: 'harbour-market',
+      entry: {
+        kind: 'weighed' as const,
+        part: 'deep',
+        pieces: 24,
+        usedG: 24 * 55,
+        at: '2026-11-27T19:30:00Z',
+      },
+    };
+    const sheet = (log: RunFile['log']) => {
+      const result = planRuns({ ...file, log }, { now: minute(29_757_000), scenarios: 20 });
+      if (!result.ok) throw new Error(JSON.stringify(result.issues));
+      return result.value.runs[0]?.amounts.find(({ part }) => part === 'deep')?.batch?.batchG;
+    };
+    expect(sheet([...made, weighed])).toBe(sheet(made));
   });
 
   it('make spare decor, and weigh it', () => {
@@ -131,7 +196,7 @@ describe('batch sizes', () => {
     const deep = amountsFor(24).get('deep');
     const uses = deep?.cover.leftoverUses.join(' ');
     expect(uses).toContain('cavities of “Small pebble cavities”');
-    expect(uses).toMatch(/soap dough: about \d+ of “Small shells”/);
+    expect(uses).toMatch(/soap dough \(gloves: it is fresh soap\), about \d+ of “Small shells”/);
     expect(deep?.cover.expectedLeftover).toBeGreaterThan(0);
   });
 
@@ -163,7 +228,7 @@ describe('batch sizes', () => {
     if (!result.ok) throw new Error('not planned');
     const deep = result.value.runs[0]?.amounts.find((p) => p.part === 'deep');
     expect(deep?.risks.find(({ code }) => code === 'batter.pace')?.text).toMatch(
-      /24 pieces take 6 min; the batter is at .* In time nine times out of ten: \d+\./,
+      /24 pieces take 3 min; from stable emulsion to medium trace the batter leaves 1 min .* All in time: \d+ %; \d+ pieces/,
     );
   });
 });

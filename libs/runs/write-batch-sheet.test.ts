@@ -15,6 +15,15 @@ function sheetOf(input: RunFile): AmountsDocument {
 const line = (sheet: Pick<AmountsDocument, 'gather'>, key: string) =>
   sheet.gather.lines.find((l) => l.key === key);
 
+/** Everything up to the piping, done. */
+const foamDone: RunFile['log'] = [
+  ['pour-deep', '2026-11-27T19:00:00Z'],
+  ['pour-sand', '2026-11-27T20:10:00Z'],
+  ['unmould', '2026-11-29T10:00:00Z'],
+  ['patch', '2026-11-29T10:20:00Z'],
+  ['pipe-foam', '2026-11-29T11:20:00Z'],
+].map(([stage = '', at = '']) => ({ run: 'harbour-market', entry: { kind: 'done' as const, stage, at } }));
+
 describe('a batch sheet', () => {
   const sheet = sheetOf(file);
   const [run] = sheet.runs;
@@ -122,6 +131,82 @@ describe('a batch sheet', () => {
     expect(cost?.work).toBe(0);
   });
 
+  it('buys two fragrances that were given no name of their own as two', () => {
+    const recipes = file.recipes.map((recipe, i) => ({
+      ...recipe,
+      fragrance: {
+        title: ['Lavender', 'Mint'][i] ?? '',
+        percent: 2,
+        behaviour: 'mild' as const,
+        vanillinPercent: 0,
+      },
+    }));
+    const two = sheetOf({ ...file, recipes });
+    const titles = two.gather.lines.filter(({ kind }) => kind === 'fragrance').map(({ title }) => title);
+    expect(titles).toEqual(['Lavender', 'Mint']);
+  });
+
+  it('costs a batch that was spoilt, and no work that was left out', () => {
+    const mishap = (over: object): RunFile['log'] => [
+      { run: 'harbour-market', entry: { kind: 'done', stage: 'pour-deep', at: '2026-11-27T19:00:00Z' } },
+      {
+        run: 'harbour-market',
+        entry: { kind: 'mishap', part: 'deep', mishap: 'seized', at: '2026-11-27T19:10:00Z', ...over },
+      },
+    ];
+    const plain = run?.cost;
+    const seized = sheetOf({ ...file, log: mishap({}) }).runs[0]?.cost;
+    expect(seized?.materials).toBeGreaterThan((plain?.materials ?? NaN) * 1.2);
+    expect(seized?.work).toBeGreaterThan(plain?.work ?? NaN);
+    const part = sheetOf({ ...file, log: mishap({ pieces: 6 }) }).runs[0]?.cost;
+    expect(part?.perPiece).toBeGreaterThan(plain?.perPiece ?? NaN);
+    expect(part?.perPiece).toBeLessThan(seized?.perPiece ?? NaN);
+    const dropped = sheetOf({
+      ...file,
+      log: [
+        {
+          run: 'harbour-market',
+          entry: {
+            kind: 'mishap',
+            part: 'foam',
+            mishap: 'seized',
+            response: 'drop-part',
+            at: '2026-11-27T18:00:00Z',
+          },
+        },
+      ],
+    });
+    expect(dropped.runs[0]?.cost.handsOnMinPerPiece).toBeLessThan(plain?.handsOnMinPerPiece ?? NaN);
+  });
+
+  it('names materials that nothing is called', () => {
+    const materials = [...file.workshop.materials, { ...file.workshop.materials[0]!, key: 'olive-oil' }];
+    expect(sheetOf({ ...file, workshop: { ...file.workshop, materials } }).gather.unused).toEqual([
+      'olive-oil',
+    ]);
+    expect(sheet.gather.unused).toEqual([]);
+  });
+
+  it('needs no hours at all', () => {
+    const never = {
+      monday: [],
+      tuesday: [],
+      wednesday: [],
+      thursday: [],
+      friday: [],
+      saturday: [],
+      sunday: [],
+    };
+    const hours = { ...file.workshop.hours, weekly: never };
+    expect(sheetOf({ ...file, workshop: { ...file.workshop, hours } }).runs).toHaveLength(1);
+  });
+
+  it('says that there are too few cavities', () => {
+    const many = sheetOf({ ...file, runs: file.runs.map((r) => ({ ...r, count: 26 })) });
+    const codes = many.runs[0]?.amounts.find(({ part }) => part === 'deep')?.risks.map(({ code }) => code);
+    expect(codes).toContain('mould.too-few');
+  });
+
   it('gathers for several runs together', () => {
     const other = loadRunFile('demo', 'orchard-loaves');
     const [a, b] = [sheetOf(file), sheetOf({ ...other, workshop: file.workshop })];
@@ -154,8 +239,11 @@ describe('a batch sheet', () => {
     ['shells', 90, 'part'],
     ['sponge', 90, 'part'],
   ])('refuses a weighing of %s that cannot be: %d g', (part, usedG, field) => {
-    const entry = { kind: 'weighed' as const, part, pieces: 6, usedG, at: '2026-11-27T19:00:00Z' };
-    const refused = writeBatchSheet({ ...file, log: [{ run: 'harbour-market', entry }] });
-    expect(refused.ok ? [] : refused.issues.map(({ path }) => path)).toEqual([['log', 0, 'entry', field]]);
+    const entry = { kind: 'weighed' as const, part, pieces: 6, usedG, at: '2026-11-29T19:00:00Z' };
+    const refused = writeBatchSheet({ ...file, log: [...foamDone, { run: 'harbour-market', entry }] });
+    const place = foamDone.length;
+    expect(refused.ok ? [] : refused.issues.map(({ path }) => path)).toEqual([
+      ['log', place, 'entry', field],
+    ]);
   });
 });

@@ -1,5 +1,5 @@
 import type { Problem } from '#contract';
-import { pathText, type Issue } from '#units';
+import { pathText, type Issue, type Result } from '#units';
 
 /** A request that cannot be served, as problem details (RFC 9457). */
 export class ApiProblem extends Error {
@@ -38,6 +38,12 @@ export function invalidInput(issues: readonly Issue[]): ApiProblem {
   }));
   const detail = listed.length === 1 ? `${listed[0]?.path ?? ''}: ${listed[0]?.message ?? ''}` : undefined;
   return new ApiProblem(422, 'invalid-input', 'What was sent cannot be used', detail, { issues: listed });
+}
+
+/** The value, or a problem that lists the issues in its way. */
+export function valueOf<T>(result: Result<T>): T {
+  if (!result.ok) throw invalidInput(result.issues);
+  return result.value;
 }
 
 export function notFound(what: string): ApiProblem {

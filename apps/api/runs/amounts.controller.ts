@@ -13,13 +13,12 @@ import {
   type RunFile,
   type RunOrder,
 } from '#contract';
-import { gatherForRuns, writeBatchSheet } from '#runs';
+import { gatherForRuns, runFileInput, writeBatchSheet } from '#runs';
 import type { StoredRun } from '#storage';
-import type { Result } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
-import { invalidInput, notFound } from '../problems/api-problem.js';
+import { notFound, valueOf } from '../problems/api-problem.js';
 import { takeSnapshot } from '../use-cases/create-run.js';
 import { inputOf, pastOf, readBook, sheetInput, type WorkshopBook } from '../use-cases/run-input.js';
 import { findRun } from './find-run.js';
@@ -38,7 +37,7 @@ export class AmountsController {
   ): Promise<AmountsDocument> {
     const run = await findRun(this.parts.storage, workshopId, id);
     const book = await readBook(this.parts.storage, workshopId);
-    return found(writeBatchSheet(sheetInput(book, run)));
+    return valueOf(writeBatchSheet(sheetInput(book, run)));
   }
 
   @Post('amounts')
@@ -54,7 +53,7 @@ export class AmountsController {
     const { storage } = this.parts;
     const snapshot = await takeSnapshot(storage, workshopId, order);
     const book = await readBook(storage, workshopId);
-    return found(writeBatchSheet({ ...inputOf(book, order, snapshot, []), past: pastOf(book) }));
+    return valueOf(writeBatchSheet({ ...inputOf(book, order, snapshot, []), past: pastOf(book) }));
   }
 
   @Get('gather')
@@ -73,7 +72,7 @@ export class AmountsController {
       ids === undefined ? book.runs.filter(({ state }) => state === 'planned') : runsWith(ids, book);
     const [first, ...rest] = runs.map((run) => sheetInput(book, run));
     if (first === undefined) return { runs: [], lines: [], unused: [] };
-    return found(gatherForRuns([first, ...rest]));
+    return valueOf(gatherForRuns([first, ...rest]));
   }
 
   @Post('amounts-preview')
@@ -83,7 +82,7 @@ export class AmountsController {
     problems: [422],
   })
   preview(@Body({ schema: runFile }) file: RunFile): AmountsDocument {
-    return found(writeBatchSheet(file));
+    return valueOf(writeBatchSheet(valueOf(runFileInput(file))));
   }
 }
 
@@ -93,9 +92,4 @@ function runsWith(ids: readonly string[], { runs }: WorkshopBook): StoredRun[] {
     if (run === undefined) throw notFound('run');
     return run;
   });
-}
-
-function found<T>(result: Result<T>): T {
-  if (!result.ok) throw invalidInput(result.issues);
-  return result.value;
 }

@@ -18,14 +18,14 @@ import {
   type RunFile,
   type TideTable,
 } from '#contract';
-import { planRuns } from '#runs';
+import { planRuns, runFileInput } from '#runs';
 import type { SavedPlan } from '#storage';
 import { minuteOf } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
-import { ApiProblem, invalidInput, notFound } from '../problems/api-problem.js';
+import { ApiProblem, notFound, valueOf } from '../problems/api-problem.js';
 import { createOnce } from '../use-cases/create-once.js';
 import { makePlan, shownPlan } from '../use-cases/make-plan.js';
 import { queueAfterCommit } from '../use-cases/queue-after-commit.js';
@@ -140,8 +140,7 @@ export class PlansController {
   @Post('plan-preview')
   @Documents({ summary: 'Plans a whole run file; nothing is kept', answer: planDocument, problems: [422] })
   preview(@Body({ schema: runFile }) file: RunFile): PlanDocument {
-    const planned = planRuns(file, { now: minuteOf(this.parts.clock.now().getTime()) });
-    if (!planned.ok) throw invalidInput(planned.issues);
-    return planned.value;
+    const now = minuteOf(this.parts.clock.now().getTime());
+    return valueOf(planRuns(valueOf(runFileInput(file)), { now }));
   }
 }

@@ -9,7 +9,7 @@ describe('learning from weighings', () => {
    */
   it('is the worked example of a textbook', () => {
     const lengths = [1.64, 1.7, 1.72, 1.74, 1.82, 1.82, 1.82, 1.9, 2.08];
-    const prior = { meanMl: 1.9, pieces: 1, shape: 0.5, scale: 0.005 };
+    const prior = { meanMl: 1.9, pieces: 1, shape: 0.5, scale: 0.005, dayRatio: 0 };
     const posterior = learnUse(
       prior,
       lengths.map((usedMl) => ({ pieces: 1, usedMl })),
@@ -36,7 +36,7 @@ describe('learning from weighings', () => {
       ],
     ],
   ])('of %s is Bayes’ theorem summed over a grid', (_name, weighings) => {
-    const prior = { meanMl: 20, pieces: 4, shape: 5, scale: 7.2 };
+    const prior = { meanMl: 20, pieces: 4, shape: 5, scale: 7.2, dayRatio: 0 };
     const seen = momentsOnGrid(prior, weighings);
     const posterior = learnUse(prior, weighings);
     expect(seen.mean).toBeCloseTo(posterior.meanMl, 5);
