@@ -104,13 +104,18 @@ function cureSection(cure: ClocksDocument['runs'][number]['cure']): string {
 
 function lessonsSection(lessons: readonly Lesson[]): string {
   if (lessons.length === 0) return '';
-  const rows = lessons.map(({ title, factor, widthShare, observations }) => [
-    `  ${title}`,
-    `×${factor.likely.toFixed(2)} (${factor.low.toFixed(2)} to ${factor.high.toFixed(2)})`,
-    `band ${percentText(widthShare)} as wide`,
-    `from ${observations.flatMap(({ entries }) => entries).join(', ')}`,
-  ]);
-  return ['What your log has taught', ...columns(rows)].join('\n');
+  const rows = columns(
+    lessons.map(({ title, factor, widthShare }) => [
+      `  ${title}`,
+      `×${factor.likely.toFixed(2)} (${factor.low.toFixed(2)} to ${factor.high.toFixed(2)})`,
+      `band ${percentText(widthShare)} as wide`,
+    ]),
+  );
+  const told = lessons.flatMap(({ observations }, i) => {
+    const entries = [...new Set(observations.flatMap((each) => each.entries))];
+    return [rows[i] ?? '', wrap(`from ${entries.join(', ')}`, 6, WIDTH, 2)];
+  });
+  return ['What your log has taught', ...told].join('\n');
 }
 
 /** Each rule that counted somewhere, once, with its evidence. */

@@ -1,0 +1,69 @@
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { describe, expect, it } from 'vitest';
+import { rules, stateIds } from '#clocks';
+import { clocksDocument, soapStates, type ClockRules, type ClocksDocument } from '#contract';
+import { clocksCommand } from './clocks-command.js';
+
+function documentOf(name: string): ClocksDocument {
+  const { stdout, status, stderr } = clocksCommand([name, '--json']);
+  expect([status, stderr]).toEqual([0, '']);
+  return JSON.parse(stdout) as ClocksDocument;
+}
+
+describe('npm run clocks', () => {
+  it('gives every clock with reasons whose product is its likely value', () => {
+    for (const name of ['rockpool-tiles', 'orchard-loaves', 'honeycomb-tartlets']) {
+      const document = documentOf(name);
+      expect(clocksDocument.parse(document)).toEqual(document);
+      const clocks = document.runs.flatMap((run) => run.parts.flatMap((part) => part.clocks));
+      expect(clocks.length).toBeGreaterThan(10);
+      for (const { baseMin, reasons, band } of clocks) {
+        const product = reasons.reduce((so, { factor }) => so * factor, baseMin);
+        expect(Math.abs(product / band.likely - 1)).toBeLessThan(1e-12);
+      }
+    }
+  });
+
+  it('prints a table, what the log has taught and why', () => {
+    const { stdout } = clocksCommand(['rockpool-tiles']);
+    expect(stdout).toMatch(
+      /\n {2}firm enough to unmould +\d+ h \(\d+ h to \d+ h\) +from the end of the pour/,
+    );
+    expect(stdout).toContain('What your log has taught');
+    expect(stdout).toContain('trial-two/#4');
+    expect(stdout).toMatch(/\nWhy\n {2}Stronger lye/);
+    expect(Math.max(...stdout.split('\n').map((line) => line.length))).toBeLessThan(140);
+  });
+
+  it('lists each rule and state with its evidence', () => {
+    const { stdout } = clocksCommand(['--rules', '--json']);
+    const listed = JSON.parse(stdout) as ClockRules;
+    expect(listed.rules.map(({ rule }) => rule)).toEqual(rules.map(({ id }) => id));
+    expect(listed.states.map(({ state }) => state)).toEqual(stateIds);
+    for (const { evidence } of [...listed.rules, ...listed.states]) {
+      expect(evidence).toMatch(/^(common practice, no source|from memory|[A-Z])/);
+    }
+    const printed = clocksCommand(['--rules']).stdout;
+    for (const { id } of rules) expect(printed).toContain(`  ${id}: `);
+  });
+
+  it('knows the states that the contract names, and no other', () => {
+    expect([...soapStates].sort()).toEqual([...stateIds].sort());
+  });
+
+  it('prints what its JSON Schema describes', () => {
+    const schema = JSON.parse(clocksCommand(['--schema']).stdout) as object;
+    const validate = new Ajv2020({ strict: false, validateFormats: false }).compile(schema);
+    expect(validate(documentOf('rockpool-tiles')), JSON.stringify(validate.errors)).toBe(true);
+  });
+
+  it.each([
+    [[], 'Which run file?'],
+    [['rockpool-tiles', '--fats'], '--fats belongs to amounts'],
+    [['no-such-file'], 'there is no such file'],
+  ])('refuses %j with status 64', (args, says) => {
+    const { stdout, stderr, status } = clocksCommand(args);
+    expect([stdout, status]).toEqual(['', 64]);
+    expect(stderr).toContain(says);
+  });
+});

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import type { LogEntry } from '#contract';
+import { standingLog } from './standing-log.js';
+
+const at = '2026-11-27T19:00:00Z';
+const done = (stage: string): LogEntry => ({ kind: 'done', stage, at });
+const takeBack = (entry: string): LogEntry => ({ kind: 'take-back', entry, at });
+
+describe('the lines of a log that stand', () => {
+  it('are all of them, called by their id or their place', () => {
+    const { standing, issues } = standingLog([{ id: 'first', entry: done('a') }, { entry: done('b') }]);
+    expect(standing.map(({ ref, place }) => [ref, place])).toEqual([
+      ['first', 0],
+      ['#2', 1],
+    ]);
+    expect(issues).toEqual([]);
+  });
+
+  it('leave out what was taken back, and the taking back', () => {
+    const { standing } = standingLog([{ entry: done('a') }, { entry: done('b') }, { entry: takeBack('#1') }]);
+    expect(standing.map(({ ref }) => ref)).toEqual(['#2']);
+  });
+
+  it('keep what is only to teach nothing', () => {
+    const forget: LogEntry = { kind: 'forget', entry: '#1', at };
+    const { standing } = standingLog([{ entry: done('a') }, { entry: forget }]);
+    expect(standing.map(({ entry }) => entry.kind)).toEqual(['done', 'forget']);
+  });
+
+  it('have no place for taking back what is not there, or twice', () => {
+    const { issues } = standingLog([
+      { entry: done('a') },
+      { entry: takeBack('#7') },
+      { entry: takeBack('#1') },
+      { entry: takeBack('#1') },
+    ]);
+    expect(issues).toMatchObject([
+      { code: 'log.unknown-entry', path: [1, 'entry'], value: '#7' },
+      { code: 'log.unknown-entry', path: [3, 'entry'], value: '#1' },
+    ]);
+  });
+});
