@@ -89,24 +89,30 @@ describe('batch sheets over HTTP', () => {
 
   it('learn from what was weighed, in this run and in the next of its design', async () => {
     const before = await sheetOf('/api/amounts', order);
+    const made = await bench.call('POST', `/api/runs/${run.run.id}/log`, {
+      kind: 'done',
+      stage: 'pour-deep',
+      at: '2026-11-27T15:50:00Z',
+    });
+    expect(made.status, JSON.stringify(made.body)).toBe(201);
     const answer = await bench.call('POST', `/api/runs/${run.run.id}/log`, {
       kind: 'weighed',
-      part: 'foam',
+      part: 'deep',
       pieces: 24,
-      usedG: 24 * 13,
+      usedG: 24 * 52,
       at: '2026-11-27T16:00:00Z',
     });
     expect(answer.status, JSON.stringify(answer.body)).toBe(201);
-    expect((answer.body as LogAnswer).why).toContain('24 pieces took 312 g of Sea foam');
+    expect((answer.body as LogAnswer).why).toContain('24 pieces took 1248 g of Deep-blue layer');
     const after = await sheetOf('/api/amounts', order);
-    expect(part(after, 'foam')?.batch?.batchG).toBeGreaterThan(part(before, 'foam')?.batch?.batchG ?? NaN);
-    expect(part(after, 'foam')?.perPiece?.from).toContain('one weighing of 24 pieces');
+    expect(part(after, 'deep')?.batch?.batchG).toBeGreaterThan(part(before, 'deep')?.batch?.batchG ?? NaN);
+    expect(part(after, 'deep')?.perPiece?.from).toContain('one weighing of 24 pieces');
   });
 
   it('refuse a weighing that cannot be, and keep nothing of it', async () => {
     const answer = await bench.call('POST', `/api/runs/${run.run.id}/log`, {
       kind: 'weighed',
-      part: 'foam',
+      part: 'deep',
       pieces: 24,
       usedG: 12,
       at: '2026-11-27T16:00:00Z',

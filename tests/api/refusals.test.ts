@@ -44,7 +44,7 @@ describe('bad input: field, value and what is accepted; nothing is stored', () =
         '/api/recipes',
         { ...recipe, key: 'bad', lyeConcentrationPercent: 60 },
         'recipe',
-        { path: 'lyeConcentrationPercent', value: 60, accepted: 'at most 50' },
+        { path: 'lyeConcentrationPercent', value: 60, accepted: '20 to 50 %' },
       ],
       [
         'links in a circle',
