@@ -58,7 +58,7 @@ describe('plan', () => {
     const valid = ajv.compile(JSON.parse(planCommand(['--schema']).stdout) as object);
     const document: unknown = JSON.parse(planCommand(['rockpool-tiles', '--json']).stdout);
     expect(valid(document), JSON.stringify(valid.errors)).toBe(true);
-    expect(planDocument.parse(document).schema).toBe('benchtide.plan/1');
+    expect(planDocument.parse(document).schema).toBe('benchtide.plan/2');
     expect(valid({ ...(document as object), status: 'splendid' })).toBe(false);
   });
 

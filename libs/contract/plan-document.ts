@@ -81,7 +81,7 @@ export const conflictReason = z
 /** The answer to "when?": either a plan, or the smallest set of requirements that cannot all hold. */
 export const planDocument = z
   .strictObject({
-    schema: z.literal('benchtide.plan/1'),
+    schema: z.literal('benchtide.plan/2'),
     madeAt: instant,
     timeZone: text,
     status: z.enum(['planned', 'conflict', 'undecided']),

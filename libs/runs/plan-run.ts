@@ -55,7 +55,7 @@ function document(
   const zone = input.workshop.timeZone;
   const wanted = buildNetwork(input, hands, options);
   const base: PlanDocument = {
-    schema: 'benchtide.plan/1',
+    schema: 'benchtide.plan/2',
     madeAt: isoInstant(options.now),
     timeZone: zone,
     status: 'conflict',

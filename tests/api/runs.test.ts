@@ -147,7 +147,7 @@ describe('several runs', () => {
   it('plans a whole file without keeping anything', async () => {
     const before = await bench.count('run');
     const { status, body } = await bench.call('POST', '/api/plan-preview', loadRunFile('ok', 'two-layer'));
-    expect([status, body.schema]).toEqual([200, 'benchtide.plan/1']);
+    expect([status, body.schema]).toEqual([200, 'benchtide.plan/2']);
     expect(await bench.count('run')).toBe(before);
   });
 });

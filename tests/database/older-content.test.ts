@@ -2,9 +2,10 @@ import { cpSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { planDocument } from '#contract';
 import { migrate, type Storage } from '#storage';
 import { testDatabase, type TestDatabase } from '../support/database.js';
-import { facts, order } from '../support/database-samples.js';
+import { facts, order, planToSave, seedRun } from '../support/database-samples.js';
 
 const MIGRATIONS = join(import.meta.dirname, '..', '..', 'prisma', 'migrations');
 const workshopId = '018f0000-0000-7000-8000-000000000001';
@@ -26,7 +27,22 @@ const design = {
       spreadPercent: 0,
       piecesPerCavity: 1,
     },
-    { key: 'shells', kind: 'decor', title: 'Shells', perPiece: 3, spreadPercent: 4 },
+    {
+      key: 'shells',
+      kind: 'decor',
+      title: 'Shells',
+      perPiece: 3,
+      spreadPercent: 4,
+      eachG: 0.005,
+    },
+    {
+      key: 'dots',
+      kind: 'melt-and-pour',
+      title: 'Dots',
+      perPieceMl: 0.005,
+      lossG: 10,
+      spreadPercent: 4,
+    },
   ],
   stages: [
     {
@@ -56,6 +72,22 @@ const recipe = {
   mixing: 'blender',
   gel: 'none',
 };
+const fat = {
+  key: 'own-olive',
+  title: 'Own olive',
+  saponificationMgKohPerG: { low: 184, used: 190, high: 196 },
+  fattyAcidsPercent: { 'C18:1': 70 },
+  densityGPerMl: 0.914,
+  source: 'sheet',
+};
+const wax = { ...fat, key: 'own-wax', title: 'Own wax', fattyAcidsPercent: {} };
+const mould = {
+  key: 'dots',
+  title: 'Dots',
+  kind: 'silicone-cavity',
+  cavityMl: 0.05,
+  cavities: 40,
+};
 const { certaintyPercent: _later, ...olderOrder } = order;
 
 let database: TestDatabase;
@@ -81,7 +113,9 @@ beforeAll(async () => {
     ]);
   await insert('piece_design', design);
   await insert('recipe', recipe);
-  const snapshot = { design, recipes: [recipe], fats: [], moulds: [] };
+  await insert('fat', fat);
+  await insert('mould', mould);
+  const snapshot = { design, recipes: [recipe], fats: [fat, wax], moulds: [mould] };
   await database.sql("INSERT INTO run VALUES ($1, $2, $3, 1, $4, $5, 'planned', now(), now())", [
     runId,
     workshopId,
@@ -112,15 +146,51 @@ describe('what the first version stored', () => {
     const run = await storage.runs.get(workshopId, runId);
     const [stored] = await storage.library.designs.list(workshopId);
     for (const parts of [run?.snapshot.design.parts, stored?.content.parts]) {
-      expect(parts?.map(({ key }) => key)).toEqual(['base', 'shells']);
+      expect(parts?.map(({ key }) => key)).toEqual(['base', 'shells', 'dots']);
+      expect(parts?.[2]).toMatchObject({ perPieceMl: 0.01 });
       expect(parts?.[1]).toEqual({
         key: 'shells',
         kind: 'decor',
         title: 'Shells',
         perPiece: 3,
         breakagePercent: 4,
+        eachG: 0.01,
       });
       expect(parts?.[0]).toMatchObject({ spreadPercent: 0.1, lossG: 20, colourants: [] });
     }
+  });
+
+  it('has fats that were in use and are not questioned again, and cavities of a size that can be', async () => {
+    const run = await storage.runs.get(workshopId, runId);
+    const [storedFat] = await storage.library.fats.list(workshopId);
+    const [storedMould] = await storage.library.moulds.list(workshopId);
+    expect(storedFat?.content.confirmed).toBe(true);
+    expect(run?.snapshot.fats.map(({ confirmed, kind }) => [confirmed, kind])).toEqual([
+      [true, undefined],
+      [true, 'wax'],
+    ]);
+    for (const each of [storedMould?.content, run?.snapshot.moulds[0]]) expect(each?.cavityMl).toBe(0.1);
+  });
+
+  it('shows plans of that time without the amounts that had another shape', async () => {
+    const { runId: other, workshopId: workshop } = await seedRun(storage);
+    const { document } = planToSave(other, []);
+    const saved = await storage.plans.save(workshop, planToSave(other, []));
+    const older = {
+      ...document,
+      schema: 'benchtide.plan/1',
+      runs: document.runs.map((r) => ({ ...r, filling: undefined })),
+    };
+    // Plans never change, so the older one is written as if it had been there first.
+    await database.sql(
+      `INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
+       VALUES (gen_random_uuid(), $1, $2, 99, now(), 'older', 'planned', $3, '[]')`,
+      [workshop, other, older],
+    );
+    const read = await storage.plans.byNumber(workshop, other, 99);
+    expect(saved?.revision.number).toBe(1);
+    expect(planDocument.safeParse(read?.document).success).toBe(true);
+    expect(read?.document.runs[0]).toMatchObject({ amounts: [], clocks: [], filling: [] });
+    expect(read?.document.runs[0]?.stages).toEqual(document.runs[0]?.stages);
   });
 });

@@ -93,7 +93,17 @@ function readRevision(row: Row): PlanRevision {
   return {
     ...row,
     status: row.status as PlanDocument['status'],
-    document: fromJson<PlanDocument>(row.document),
+    document: documentOfToday(fromJson<PlanDocument | OlderPlan>(row.document)),
     changes: fromJson<PlanChange[]>(row.changes),
   };
+}
+
+/** A plan of the first version: its amounts and clocks had another shape. */
+type OlderPlan = Omit<PlanDocument, 'schema'> & { readonly schema: 'benchtide.plan/1' };
+
+/** Times and odds of an older plan stay readable; the amounts of its batches stand with the batches. */
+function documentOfToday(document: PlanDocument | OlderPlan): PlanDocument {
+  if (document.schema !== 'benchtide.plan/1') return document;
+  const runs = document.runs.map((run) => ({ ...run, amounts: [], clocks: [], filling: [] }));
+  return { ...document, schema: 'benchtide.plan/2', runs };
 }
