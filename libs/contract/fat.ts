@@ -20,6 +20,29 @@ export const unsaponifiable = z
   .refine(({ low, high }) => low <= high, rising)
   .meta({ description: 'Unsaponifiable matter, per cent; from 0 when the sheet says “at most”' });
 
+const milligrams = z
+  .number({ error: 'a number of mg KOH per g, or low, used and high of them' })
+  .positive()
+  .max(600);
+
+const threeFigures = z
+  .strictObject({ low: milligrams, used: milligrams, high: milligrams })
+  .superRefine(({ low, used, high }, context) => {
+    if (low <= used && used <= high) return;
+    const found = `${String(low)}, ${String(used)}, ${String(high)}`;
+    context.addIssue({
+      code: 'custom',
+      message: `found ${found}; accepted: figures that rise from low over used to high`,
+    });
+  });
+
+/** One figure of a sheet stands for all three. */
+const saponification = z
+  .union([milligrams, threeFigures])
+  .transform((value) => (typeof value === 'number' ? { low: value, used: value, high: value } : value))
+  .pipe(threeFigures)
+  .meta({ description: 'Saponification value, mg KOH per g: one figure, or low, used and high' });
+
 /** A fat of the maker's own, from a supplier's sheet. Shipped fats need no entry. */
 export const fat = z
   .strictObject({
@@ -27,13 +50,7 @@ export const fat = z
     title,
     inci: z.string().max(120).optional(),
     kind: fatKind.optional().meta({ description: 'A triglyceride unless said otherwise' }),
-    saponificationMgKohPerG: z
-      .strictObject({
-        low: z.number().min(20).max(600),
-        used: z.number().min(20).max(600),
-        high: z.number().min(20).max(600),
-      })
-      .refine((s) => s.low <= s.used && s.used <= s.high, { message: 'low ≤ used ≤ high is needed' }),
+    saponificationMgKohPerG: saponification,
     iodine: iodineValue.optional(),
     unsaponifiablePercent: unsaponifiable.optional(),
     fattyAcidsPercent: z.record(z.string(), percent(0, 100)).meta({

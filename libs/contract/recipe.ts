@@ -58,7 +58,7 @@ export const recipe = z
     key,
     title,
     fats: z
-      .array(z.strictObject({ fat: key, percent: percent(0.01, 100) }))
+      .array(z.strictObject({ fat: z.string().trim().min(1).max(80), percent: percent(0.01, 100) }))
       .min(1)
       .max(30)
       .meta({ description: 'Shares of the fats, together 100 %' }),

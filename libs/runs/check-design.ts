@@ -192,6 +192,11 @@ function checkCircles(design: PieceDesign): Issue[] {
       const making = makingStage(design, wait.part);
       return making === undefined ? [] : [{ from: making.key, to: wait.stage, path: ['waits', i, 'stage'] }];
     }),
+    ...design.stages.flatMap((stage, i) => {
+      const making = makingStage(design, stage.part);
+      if (making === undefined || making === stage) return [];
+      return [{ from: making.key, to: stage.key, path: ['stages', i, 'part'] }];
+    }),
   ];
   const circle = findCircle(design, arrows);
   if (circle === undefined) return [];

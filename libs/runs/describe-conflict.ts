@@ -93,6 +93,10 @@ function describeLag(
   if (list === 'cure') {
     return { text: `${partTitle(hand, which)} cures for ${stateTime(hand, which, 'cured')}.`, run };
   }
+  if (list === 'made') {
+    const made = partTitle(hand, hand.run.stages.get(which)?.part ?? which);
+    return { text: `${title(which)} comes after ${made} is made.`, run, stage: which };
+  }
   const wait = design.waits[Number(which)];
   if (wait === undefined) throw new Error(`lag ${lag} belongs to no wait`);
   const part = partTitle(hand, wait.part);

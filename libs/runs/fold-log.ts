@@ -100,12 +100,19 @@ function applyDone(
   return [];
 }
 
+/** The stage that makes what this one handles. */
+function madeBefore(run: RunWorkings, stage: string): string[] {
+  const making = makingStage(run.design, run.stages.get(stage)?.part ?? '');
+  return making === undefined || making.key === stage ? [] : [making.key];
+}
+
 /** Titles of the stages that must be done before this one can have been: by link, or because they make its part. */
 function notDoneBefore(run: RunWorkings, progress: RunProgress, stage: string): string[] {
   const { links, waits } = run.design;
   const before = new Set([
     ...links.filter((link) => link.to === stage).map((link) => link.from),
     ...waits.flatMap((wait) => (wait.stage === stage ? (makingStage(run.design, wait.part)?.key ?? []) : [])),
+    ...madeBefore(run, stage),
   ]);
   return [...before].flatMap((key) => {
     const attempt = latestAttempt(progress, key);

@@ -1,7 +1,15 @@
 import type { StateId } from '#clocks';
 import type { Lag, Length } from '#planner';
 import type { StageAttempt } from './run-progress.js';
-import { cureStarts, drawOf, liveAttempts, readyId, stageId, type RunInHand } from './run-in-hand.js';
+import {
+  cureStarts,
+  drawOf,
+  liveAttempts,
+  readyId,
+  stageId,
+  type RunInHand,
+  makingAttempt,
+} from './run-in-hand.js';
 import { clockStarter } from './sightings.js';
 
 /** The lags of a run: its links, its waits by the clocks of their parts, and the cure. */
@@ -31,6 +39,14 @@ export function lagsOf(hand: RunInHand): Lag[] {
       ...(wait.closes === undefined ? {} : { atMost: length(wait.closes) }),
     });
   });
+  // Nobody unmoulds, patches or turns what is not made yet, whether the design says so or not.
+  for (const attempt of live.values()) {
+    const making = makingAttempt(hand, attempt.stage.part);
+    if (making === undefined || making === attempt) continue;
+    const id = `${key}/made/${attempt.stage.key}`;
+    const atLeast = { kind: 'known', minutes: 0 } as const;
+    lags.push({ id, from: idOf(making), point: 'end', to: idOf(attempt), atLeast });
+  }
   for (const { part, attempt } of cureStarts(hand)) {
     lags.push({
       id: `${key}/cure/${part}`,

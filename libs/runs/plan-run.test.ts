@@ -126,6 +126,23 @@ describe('a wait for the cure', () => {
   });
 });
 
+describe('a design that says nothing of order', () => {
+  it('is made in order all the same: nothing is unmoulded before it is poured', () => {
+    const file = loadRunFile('demo', 'orchard-loaves');
+    const designs = file.designs.map((design) => ({ ...design, links: [], waits: [] }));
+    const plan = planned({ ...file, designs }, '2026-11-27T18:00');
+    const [design] = designs;
+    const making = new Set(['pour', 'layer', 'dip', 'pipe', 'glaze', 'press-decor']);
+    for (const stage of design?.stages ?? []) {
+      if (making.has(stage.kind)) continue;
+      const maker = design?.stages.find((s) => s.part === stage.part && making.has(s.kind));
+      if (maker === undefined) continue;
+      const [first, then] = [stageOf(plan, maker.key), stageOf(plan, stage.key)];
+      expect(time(then.startAt), stage.key).toBeGreaterThanOrEqual(time(first.endAt));
+    }
+  });
+});
+
 describe('moulds', () => {
   it('are held from whichever layer is poured first, however the stages are listed', () => {
     const file = loadRunFile('ok', 'two-layer');

@@ -4,7 +4,7 @@ import { parse } from 'yaml';
 import { parseWith, runFile, type RunFile } from '#contract';
 import type { Repositories } from '#storage';
 import { projectFolder } from '../program/project-folder.js';
-import { createRun } from '../use-cases/create-run.js';
+import { createRun, takeSnapshot } from '../use-cases/create-run.js';
 
 const WEEK_MS = 7 * 24 * 60 * 60_000;
 /** Of the demos only these are planned; the rest waits in the library to be tried. */
@@ -27,6 +27,7 @@ export async function loadDemoWorkshop(tx: Repositories, now: Date): Promise<str
     for (const recipe of file.recipes) await tx.library.recipes.create(workshop.id, recipe);
     for (const design of file.designs) await tx.library.designs.create(workshop.id, design);
   }
+  for (const { file } of demos) await loadEarlier(tx, workshop.id, file);
   for (const { name, file } of demos) {
     if (!PLANNED.has(name)) continue;
     const shift = weeksAhead(file, now) * WEEK_MS;
@@ -38,6 +39,18 @@ export async function loadDemoWorkshop(tx: Repositories, now: Date): Promise<str
     }
   }
   return workshop.id;
+}
+
+/** Runs that are over need no plan any more; what they logged teaches the first forecasts. */
+async function loadEarlier(tx: Repositories, workshopId: string, file: RunFile): Promise<void> {
+  for (const { run: order, log } of file.earlier) {
+    const snapshot = await takeSnapshot(tx, workshopId, order);
+    const created = await tx.runs.create(workshopId, { order, snapshot });
+    if (!created.ok) throw new Error(`the demo has two runs called ${order.key}`);
+    const { id, version } = created.value;
+    for (const { entry } of log) await tx.log.append(workshopId, id, entry);
+    await tx.runs.update(workshopId, id, version, { state: 'curing' });
+  }
 }
 
 function readDemos(): { readonly name: string; readonly file: RunFile }[] {

@@ -29,6 +29,20 @@ export function checkFat(fat: FatFacts): Issue[] {
 
 function saponificationIssues(fat: FatFacts): Issue[] {
   const { low, used, high } = fat.saponificationMgKohPerG;
+  if (high < 20 && used > 0) {
+    const message =
+      `“${fat.title}” has a saponification value of ${String(used)}; accepted: 20 to 600 mg KOH per g. ` +
+      'A figure such as 0.135 is g of NaOH per g: divided by 0.000713 it is mg of KOH.';
+    return [
+      {
+        code: 'fat.saponification-disordered',
+        path: ['saponificationMgKohPerG'],
+        message,
+        value: fat.saponificationMgKohPerG,
+        accepted: '20 to 600 mg KOH per g',
+      },
+    ];
+  }
   if (low >= 20 && low <= used && used <= high && high <= 600) return [];
   return [
     {
@@ -41,13 +55,36 @@ function saponificationIssues(fat: FatFacts): Issue[] {
   ];
 }
 
+/** How sheets name the acids that are written here by carbons and double bonds. */
+const commonNames: Readonly<Record<string, string>> = {
+  caprylic: 'C8:0',
+  capric: 'C10:0',
+  lauric: 'C12:0',
+  myristic: 'C14:0',
+  palmitic: 'C16:0',
+  palmitoleic: 'C16:1',
+  stearic: 'C18:0',
+  oleic: 'C18:1',
+  linoleic: 'C18:2',
+  linolenic: 'C18:3',
+  arachidic: 'C20:0',
+  behenic: 'C22:0',
+  erucic: 'C22:1',
+};
+
+function alsoCalled(name: string): string {
+  const [word = ''] = name.toLowerCase().split(/[^a-z]/);
+  const code = commonNames[word];
+  return code === undefined ? '' : ` “${name}” is ${code}.`;
+}
+
 function profileIssues(fat: FatFacts): Issue[] {
   const entries = Object.entries(fat.fattyAcidsPercent);
   const unknown = entries.filter(([name, share]) => fattyAcidMolarMass(name) === undefined || !(share >= 0));
   const issues = unknown.map(([name, share]): Issue => ({
     code: 'fat.unknown-fatty-acid',
     path: ['fattyAcidsPercent', name],
-    message: `“${name}” with ${String(share)} % is not a share of a fatty acid; a name such as C18:1 or ricinoleic and 0 % or more are accepted.`,
+    message: `“${name}” with ${String(share)} % is not a share of a fatty acid; a name such as C18:1 or ricinoleic and 0 % or more are accepted.${alsoCalled(name)}`,
     value: share,
     accepted: 'carbons:double bonds such as C18:1, or ricinoleic; 0 to 100 %',
   }));
