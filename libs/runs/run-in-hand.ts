@@ -1,10 +1,10 @@
 import { paceOf, type StateId } from '#clocks';
 import type { Stage } from '#contract';
 import type { Truncation } from '#planner';
-import type { PartClocks } from './forecast-clocks.js';
-import { latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
-import { stageKindFacts } from './stage-kinds.js';
-import { freeingStage, makingStage, sharersOf, type RunWorkings } from './workings.js';
+import type { PartClocks } from './clocks/forecast-clocks.js';
+import { latestAttempt, type RunProgress, type StageAttempt } from './log/run-progress.js';
+import { stageKindFacts } from './input/stage-kinds.js';
+import { freeingStage, makingStage, sharersOf, type RunWorkings } from './input/workings.js';
 
 /** A run, where it stands, and how its parts are forecast. */
 export interface RunStanding {

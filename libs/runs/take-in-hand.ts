@@ -1,18 +1,23 @@
 import type { PartAmounts, Risk } from '#contract';
 import { failed, ok, under, type Issue, type Result } from '#units';
-import { checkInput } from './check-input.js';
-import { fillingRisk, fillingTimes } from './filling-time.js';
-import { foldLog } from './fold-log.js';
-import { checkClockInputs, clocksCanBeRead, forecastClocks, type PartClocks } from './forecast-clocks.js';
-import type { PastRun, RunsInput } from './input.js';
-import { lessonsFrom, withLessons, type LessonBook } from './learn-lessons.js';
-import { observedDraws } from './observe-draws.js';
+import { checkInput } from './input/check-input.js';
+import { fillingRisk, fillingTimes } from './clocks/filling-time.js';
+import { foldLog } from './log/fold-log.js';
+import {
+  checkClockInputs,
+  clocksCanBeRead,
+  forecastClocks,
+  type PartClocks,
+} from './clocks/forecast-clocks.js';
+import type { PastRun, RunsInput } from './input/input.js';
+import { lessonsFrom, withLessons, type LessonBook } from './clocks/learn-lessons.js';
+import { observedDraws } from './clocks/observe-draws.js';
 import { liveAttempts, makingAttempt, type RunInHand, type RunStanding } from './run-in-hand.js';
-import type { StageAttempt } from './run-progress.js';
-import { sizeBatches, type Making } from './size-batches.js';
-import { soapRisks } from './soap-risks.js';
-import { stageKindFacts } from './stage-kinds.js';
-import { workingsOf, workingsOfPast, type RunWorkings } from './workings.js';
+import type { StageAttempt } from './log/run-progress.js';
+import { sizeBatches, type Making } from './amounts/size-batches.js';
+import { soapRisks } from './amounts/soap-risks.js';
+import { stageKindFacts } from './input/stage-kinds.js';
+import { workingsOf, workingsOfPast, type RunWorkings } from './input/workings.js';
 
 /** A run where it stands, with its batches sized. */
 export interface SizedRun {

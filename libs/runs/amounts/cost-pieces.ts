@@ -1,0 +1,68 @@
+import type { Material, PieceCost, WorkshopFacts } from '#contract';
+import { byKey } from '../input/by-key.js';
+import { summed, type MaterialUse } from './materials-of.js';
+import { liveAttempts, type RunInHand } from '../run-in-hand.js';
+import { handsOnMinutes } from '../log/run-progress.js';
+
+/** What drives a cost is told up to this many lines; the rest is small. */
+const TOLD_DRIVERS = 6;
+
+/**
+ * What one piece of a run costs: everything that its batches take, reserve and spoilt batches included, at the best price
+ * for its unit among the packs, plus the hands-on minutes of all that is or will be done at the workshop's hourly rate.
+ * Water costs nothing unless it has a price. What has no price is named, not guessed.
+ * @param uses materials of every batch of the run, those made again twice
+ */
+export function costPieces(
+  hand: RunInHand,
+  uses: readonly MaterialUse[],
+  workshop: WorkshopFacts,
+): PieceCost {
+  const { count } = hand.run.order;
+  const known = byKey(workshop.materials);
+  const unpriced: string[] = [];
+  const lines = summed(uses).flatMap((use) => {
+    const material = known.get(use.key);
+    const title = material?.title ?? use.title;
+    const unitPrice = bestUnitPrice(material, use.unit);
+    if (unitPrice === undefined) {
+      if (use.kind !== 'water') unpriced.push(title);
+      return [];
+    }
+    return [{ title, perPiece: (use.amount * unitPrice) / count }];
+  });
+  const minutes = minutesOf(hand);
+  const rate = workshop.hourlyRate;
+  if (rate === undefined) unpriced.push('Work');
+  const work = (minutes * (rate ?? 0)) / 60 / count;
+  const materials = lines.reduce((sum, line) => sum + line.perPiece, 0);
+  const perPiece = materials + work;
+  return {
+    ...(workshop.currency === undefined ? {} : { currency: workshop.currency }),
+    perPiece,
+    complete: unpriced.length === 0,
+    materials,
+    work,
+    handsOnMinPerPiece: minutes / count,
+    drivers: [...lines, ...(work > 0 ? [{ title: 'Work', perPiece: work }] : [])]
+      .filter((line) => line.perPiece > 0)
+      .sort((a, b) => b.perPiece - a.perPiece)
+      .slice(0, TOLD_DRIVERS)
+      .map((line) => ({ ...line, share: line.perPiece / perPiece })),
+    unpriced,
+  };
+}
+
+/** Hands-on minutes of what was done, spoilt or not, and of what is still to be done. */
+function minutesOf(hand: RunInHand): number {
+  const live = new Set(liveAttempts(hand));
+  return hand.progress.attempts
+    .filter((attempt) => live.has(attempt) || attempt.status !== 'open')
+    .reduce((sum, { stage, count }) => sum + handsOnMinutes(stage, count), 0);
+}
+
+function bestUnitPrice(material: Material | undefined, unit: Material['unit']): number | undefined {
+  if (material?.unit !== unit) return undefined;
+  const prices = material.packs.flatMap(({ size, price }) => (price === undefined ? [] : [price / size]));
+  return prices.length === 0 ? undefined : Math.min(...prices);
+}

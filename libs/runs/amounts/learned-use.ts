@@ -1,0 +1,61 @@
+import { describeUse, learnUse, priorUse, weighedMl, type PieceUse } from '#chemistry';
+import type { BatchPart, MeltPart, PartAmounts } from '#contract';
+import { expectedUse, type UseSurroundings } from './expected-use.js';
+import type { PartWeighing } from '../input/workings.js';
+
+/**
+ * How much all pieces of one day differ from those of another, one standard deviation: a choice, no source. Without it a
+ * single weighing of many pieces would claim to know the next day's as well.
+ */
+const DAY_PERCENT = 3;
+
+/** Within this share an amount is still that of the same design. */
+const SAME_AMOUNT = 0.1;
+
+/** What one piece takes of a part, given what was written and what was weighed since. */
+export interface LearnedUse {
+  readonly use: PieceUse;
+  readonly told: NonNullable<PartAmounts['perPiece']>;
+}
+
+/**
+ * @param weighings of the part's design; those of other parts do not count, nor those made when a piece was expected to
+ * take another amount: a changed design starts anew
+ */
+export function learnedUse(
+  part: BatchPart | MeltPart,
+  around: UseSurroundings,
+  weighings: readonly PartWeighing[],
+): LearnedUse {
+  const expected = expectedUse(part, around);
+  const own = weighings.filter(
+    ({ part: key, expectedMl }) =>
+      key === part.key && Math.abs(expectedMl / expected.meanMl - 1) <= SAME_AMOUNT,
+  );
+  const use = learnUse(
+    priorUse({
+      meanMl: expected.meanMl,
+      spreadPercent: part.spreadPercent,
+      meanUncertaintyPercent: expected.averageErrorPercent,
+      dayPercent: DAY_PERCENT,
+    }),
+    own.map(({ pieces, usedG }) => ({ pieces, usedMl: weighedMl(usedG, around.densityGPerMl) })),
+  );
+  const { meanMl, spreadPercent, meanUncertaintyPercent } = describeUse(use);
+  return {
+    use,
+    told: {
+      meanMl,
+      spreadPercent,
+      averageErrorPercent: meanUncertaintyPercent,
+      from: expected.from + learnedText(own),
+    },
+  };
+}
+
+function learnedText(weighings: readonly PartWeighing[]): string {
+  if (weighings.length === 0) return '';
+  const pieces = weighings.reduce((sum, weighing) => sum + weighing.pieces, 0);
+  const times = weighings.length === 1 ? 'one weighing' : `${String(weighings.length)} weighings`;
+  return `, and ${times} of ${String(pieces)} pieces`;
+}

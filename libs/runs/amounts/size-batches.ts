@@ -1,0 +1,165 @@
+import { batchForVolume, checkRecipe, questionsAbout, recipeRisks } from '#chemistry';
+import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts, Risk } from '#contract';
+import { failed, ok, type Issue, type Minute, type Result } from '#units';
+import { cautionFor } from '../cautions.js';
+import { coverOfDecor, coverOfVolume } from './cover-of.js';
+import { learnedUse } from './learned-use.js';
+import { leftoverUses } from './leftover-uses.js';
+import { MELT_DENSITY, useSurroundings } from '../input/piece-surroundings.js';
+import { makingStage, type Batter, type RunWorkings } from '../input/workings.js';
+
+/** What stays in bowl, bag and pipette where nothing is said, g: common practice, no source. A bag keeps most. */
+const USUAL_LOSS = { piped: 40, batch: 20, 'melt-and-pour': 10 } as const;
+/** One standard deviation of that, per cent, where nothing is said: common practice, no source. */
+const USUAL_LOSS_SPREAD = 25;
+
+/**
+ * How much of everything each part of a run takes, so that each part reaches for all pieces with the certainty that
+ * the run wants, and how surely it does. What a piece takes is a belief that weighings sharpen (`learnedUse`);
+ * what all pieces take follows from it (`demandOf`).
+ * @param makings what each part is made for, by part key; absent: for the run's count, and not yet
+ */
+export function sizeBatches(
+  run: RunWorkings,
+  makings: ReadonlyMap<string, Making> = new Map(),
+): Result<PartAmounts[]> {
+  const amounts: PartAmounts[] = [];
+  const issues: Issue[] = [];
+  for (const part of run.design.parts) {
+    const sized = sizePart(part, makings.get(part.key) ?? { count: run.order.count }, run);
+    if (sized.ok) amounts.push(sized.value);
+    else issues.push(...sized.issues);
+  }
+  const [first, ...rest] = issues;
+  return first === undefined ? ok(amounts) : failed(first, ...rest);
+}
+
+/** For how many pieces a part is made, and when that began; what is weighed after that changes no batch that is made. */
+export interface Making {
+  readonly count: number;
+  readonly madeAt?: Minute | undefined;
+}
+
+type Base = Pick<PartAmounts, 'part' | 'title' | 'kind'> & Making;
+
+function sizePart(part: Part, making: Making, run: RunWorkings): Result<PartAmounts> {
+  const base = { part: part.key, title: part.title, kind: part.kind, ...making };
+  switch (part.kind) {
+    case 'decor':
+      return ok(sizeDecor(part, base, run));
+    case 'melt-and-pour':
+      return ok(sizeMelt(part, base, run));
+    case 'batch':
+      return sizeBatch(part, base, run);
+  }
+}
+
+function sizeDecor(part: DecorPart, base: Base, run: RunWorkings): PartAmounts {
+  const { made, cover } = coverOfDecor(part, base.count, certaintyOf(run));
+  const { madeAt: _when, ...told } = base;
+  return {
+    ...told,
+    pieces: made,
+    ...(part.eachG === undefined ? {} : { massG: part.eachG * made }),
+    ...(part.material === undefined ? {} : { material: part.material }),
+    cover,
+    risks: [],
+    cautions: part.material === undefined ? [] : [cautionFor('fresh-soap')],
+  };
+}
+
+function sizeMelt(part: MeltPart, base: Base, run: RunWorkings): PartAmounts {
+  const sized = sizeVolume(part, base, run);
+  return {
+    ...sized.told,
+    massG: sized.volumeMl * MELT_DENSITY,
+    material: part.material,
+    risks: [],
+    cautions: [cautionFor('hot-base'), cautionFor('alcohol')],
+  };
+}
+
+function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAmounts> {
+  const found = run.recipes.get(part.recipe);
+  if (found === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
+  const recipe = { ...found, colourants: part.colourants };
+  const issues = checkRecipe(recipe, run.fats);
+  if (issues.length > 0) return failed(...(issues as [Issue, ...Issue[]]));
+  const { told, volumeMl } = sizeVolume(part, base, run);
+  const batch = batchForVolume(recipe, run.fats, volumeMl);
+  if (!batch.ok) return batch;
+  const { fragrance, superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent } = recipe;
+  const { batterTemperatureC } = recipe;
+  return ok({
+    ...told,
+    recipe: recipe.key,
+    told: { superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent, batterTemperatureC },
+    batch: batch.value,
+    ...(fragrance === undefined ? {} : { fragrance: fragrance.title ?? 'Fragrance' }),
+    ...(fragrance?.key === undefined ? {} : { fragranceKey: fragrance.key }),
+    risks: [...questionsOf(recipe, run), ...recipeRisks(recipe, batch.value, run.fats)],
+    cautions: [cautionFor('lye'), cautionFor('fresh-soap')],
+  });
+}
+
+/** What was questioned about a fat and confirmed is said again where it is weighed. */
+function questionsOf({ fats }: Batter, run: RunWorkings): Risk[] {
+  return fats.flatMap(({ fat }) => {
+    const facts = run.fats.get(fat);
+    if (facts?.confirmed !== true) return [];
+    return questionsAbout(facts).map(({ code, message }) => ({
+      code,
+      level: 'high' as const,
+      text: message,
+      remedy: 'It was confirmed; check the sheet once more before you weigh the lye.',
+    }));
+  });
+}
+
+function sizeVolume(part: BatchPart | MeltPart, { madeAt, ...base }: Base, run: RunWorkings) {
+  const around = useSurroundings(part, run);
+  const before = run.weighings.filter(({ at }) => madeAt === undefined || at < madeAt);
+  const { use, told: perPiece } = learnedUse(part, around, before);
+  const { densityGPerMl } = around;
+  const { lossG, lossFrom } = lossOf(part, run);
+  const { volumeMl, cover } = coverOfVolume({
+    count: base.count,
+    certainty: certaintyOf(run),
+    use,
+    losses: {
+      fixedMl: lossG / densityGPerMl,
+      fixedSpreadPercent: part.losses?.spreadPercent ?? USUAL_LOSS_SPREAD,
+      // What is cut off a cast piece was cast with it.
+      trimmingPercent:
+        part.kind === 'batch' && part.mould !== undefined ? 0 : (part.losses?.trimmingPercent ?? 0),
+    },
+    densityGPerMl,
+  });
+  const uses = leftoverUses(part, cover.expectedLeftover, densityGPerMl, run);
+  return {
+    volumeMl,
+    told: {
+      ...base,
+      perPiece,
+      neededMl: use.meanMl * base.count,
+      lossG,
+      lossFrom,
+      cover: { ...cover, leftoverUses: uses },
+    },
+  };
+}
+
+function lossOf(
+  part: BatchPart | MeltPart,
+  { design }: RunWorkings,
+): { readonly lossG: number; readonly lossFrom: 'told' | 'usual' } {
+  const { bowlG, bagG, pipetteG } = part.losses ?? {};
+  const told = [part.lossG, bowlG, bagG, pipetteG].filter((grams) => grams !== undefined);
+  if (told.length > 0) return { lossG: told.reduce((sum, grams) => sum + grams, 0), lossFrom: 'told' };
+  const piped = makingStage(design, part.key)?.kind === 'pipe';
+  return { lossG: USUAL_LOSS[piped ? 'piped' : part.kind], lossFrom: 'usual' };
+}
+
+function certaintyOf({ order }: RunWorkings): number {
+  return order.certaintyPercent / 100;
+}

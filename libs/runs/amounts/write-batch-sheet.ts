@@ -1,0 +1,56 @@
+import type { AmountsDocument, GatherList } from '#contract';
+import { ok, under, type Result } from '#units';
+import { cautionFor } from '../cautions.js';
+import { costPieces } from './cost-pieces.js';
+import { gatherMaterials } from './gather-materials.js';
+import type { RunsInput } from '../input/input.js';
+import { materialsOf, type MaterialUse } from './materials-of.js';
+import { makingAttempt } from '../run-in-hand.js';
+import { takeInHand, type SizedRun } from '../take-in-hand.js';
+
+/**
+ * The batch sheet of one or several runs: what to weigh for each part and how surely it reaches, what to gather and
+ * buy for all of them together, and what a piece costs. No hours and no plan are needed.
+ * @returns the sheet, or issues for input that makes no sense
+ */
+export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
+  const taken = takeInHand(input);
+  if (!taken.ok) return taken;
+  return ok({
+    schema: 'benchtide.amounts/1',
+    runs: taken.value.map(({ hand, amounts, spoilt }) => ({
+      run: hand.run.order.key,
+      title: hand.run.order.title,
+      design: hand.run.design.key,
+      count: hand.run.order.count,
+      amounts,
+      cost: costPieces(hand, materialsOf([...amounts, ...spoilt]), input.workshop),
+      cautions: hand.run.design.looksEdible ? [cautionFor('looks-edible')] : [],
+    })),
+    gather: gatherMaterials(stillNeeded(taken.value), input.workshop),
+  });
+}
+
+/**
+ * What to gather for runs that each come with what they refer to.
+ * @param inputs of one workshop; its facts are taken from the first
+ */
+export function gatherForRuns(inputs: readonly [RunsInput, ...RunsInput[]]): Result<GatherList> {
+  const runs: SizedRun[] = [];
+  for (const input of inputs) {
+    const taken = takeInHand(input, { taught: false });
+    if (!taken.ok) return { ok: false, issues: under([input.runs[0]?.key ?? 'run'], taken.issues) };
+    runs.push(...taken.value);
+  }
+  return ok(gatherMaterials(stillNeeded(runs), inputs[0].workshop));
+}
+
+/** Parts that are made already need nothing any more. */
+function stillNeeded(runs: readonly SizedRun[]): Map<string, MaterialUse[]> {
+  return new Map(
+    runs.map(({ hand, amounts }) => {
+      const open = amounts.filter(({ part }) => makingAttempt(hand, part)?.status !== 'done');
+      return [hand.run.order.key, materialsOf(open)];
+    }),
+  );
+}

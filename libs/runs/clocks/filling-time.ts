@@ -1,0 +1,59 @@
+import { states, stretches, workingTime, type WayOfWorking } from '#clocks';
+import type { FillingTime, Risk, StageKind } from '#contract';
+import { bandText, durationText } from './duration-text.js';
+import { makingAttempt, type RunInHand } from '../run-in-hand.js';
+
+/** Stages done piece by piece while the batter stiffens, by the way of working that they are. */
+const ways: Partial<Readonly<Record<StageKind, WayOfWorking>>> = {
+  pour: 'pour',
+  layer: 'layer',
+  dip: 'dip',
+  pipe: 'pipe',
+};
+
+/** Below this chance the maker is told. */
+const SURE = 0.9;
+
+/** Whether each part that is poured, layered, dipped or piped piece by piece can be done before its batter is too stiff. */
+export function fillingTimes(hand: RunInHand): FillingTime[] {
+  return hand.run.design.parts.flatMap((part) => {
+    const attempt = makingAttempt(hand, part.key);
+    const way = attempt === undefined ? undefined : ways[attempt.stage.kind];
+    if (attempt === undefined || way === undefined || attempt.stage.perPieceS === 0) return [];
+    const { start: startState, end: endState } = stretches[way];
+    const clocks = hand.clocks.get(part.key);
+    const start = clocks?.get(startState);
+    const end = clocks?.get(endState);
+    if (start === undefined || end === undefined) return [];
+    const { perPieceS, key } = attempt.stage;
+    const time = workingTime(way, { start, end }, perPieceS, attempt.count);
+    return [
+      {
+        part: part.key,
+        stage: key,
+        start: startState,
+        end: endState,
+        neededMin: (perPieceS * attempt.count) / 60,
+        ...time,
+      },
+    ];
+  });
+}
+
+/** The risk of not getting all pieces done, with what would help. */
+export function fillingRisk(time: FillingTime, count: number): Risk[] {
+  const { chance, neededMin, stretchMin, start, end, piecesSurely, batches } = time;
+  if (chance >= SURE) return [];
+  const split = batches < count ? `Split it into ${String(batches)} batches, or slow it` : 'Slow it';
+  return [
+    {
+      code: 'batter.pace',
+      level: chance < 0.5 ? 'high' : 'medium',
+      text:
+        `${String(count)} pieces take ${durationText(neededMin)}; from ${states[start].title} to ${states[end].title} the ` +
+        `batter leaves ${bandText(stretchMin)}. All in time: ${(chance * 100).toFixed(0)} %; ${String(piecesSurely)} pieces ` +
+        'in nine batches out of ten. Late ones get air pockets.',
+      remedy: `${split} with cooler batter, more water or a milder fragrance.`,
+    },
+  ];
+}

@@ -1,0 +1,105 @@
+import {
+  checkInputs,
+  forecast,
+  referenceInputs,
+  stateIds,
+  type ClockInputs,
+  type Forecast,
+  type StateId,
+} from '#clocks';
+import { effectiveLyePercent, fatSharePercent, hardFattyAcidsPercent, oleicPercent } from '#chemistry';
+import type { BatchPart, Part, WorkshopFacts } from '#contract';
+import type { Issue } from '#units';
+import type { RunsInput } from '../input/input.js';
+import { stateHasClock } from '../input/states-of-parts.js';
+import type { Batter, RunWorkings } from '../input/workings.js';
+
+/** Forecasts of one part's batch, by state. */
+export type PartClocks = ReadonlyMap<StateId, Forecast>;
+
+/**
+ * Forecasts every state of every part that has clocks, at this workshop's room.
+ * @returns by part key; parts without clocks (decor) are absent
+ */
+export function forecastClocks(run: RunWorkings, workshop: WorkshopFacts): Map<string, PartClocks> {
+  const clocks = new Map<string, PartClocks>();
+  for (const part of run.design.parts) {
+    if (part.kind === 'decor') continue;
+    const inputs = inputsFor(part, run, workshop);
+    const wanted = stateIds.filter((state) => stateHasClock(part.kind, state));
+    clocks.set(part.key, new Map(wanted.map((state) => [state, forecast(state, inputs)])));
+  }
+  return clocks;
+}
+
+/**
+ * Issues with values that no clock can be read for, such as a batter far colder than the room. Each stands at the
+ * recipe it comes from, or at the room, with its path from the input's root.
+ */
+export function checkClockInputs(run: RunWorkings, input: RunsInput): Issue[] {
+  return run.design.parts.flatMap((part) => {
+    if (part.kind !== 'batch') return [];
+    const recipe = input.recipes.findIndex((r) => r.key === part.recipe);
+    return checkInputs(inputsFor(part, run, input.workshop)).map((issue) => {
+      const [field = ''] = issue.path;
+      return { ...issue, path: roomFields[field] ?? ['recipes', recipe, field] };
+    });
+  });
+}
+
+/** Whether `forecastClocks` can be asked: all inputs are such as a batch can have. */
+export function clocksCanBeRead(run: RunWorkings, workshop: WorkshopFacts): boolean {
+  return run.design.parts.every(
+    (part) => part.kind === 'decor' || checkInputs(inputsFor(part, run, workshop)).length === 0,
+  );
+}
+
+/** Where the clocks' quantities of the room stand in the input. */
+const roomFields: Readonly<Record<string, readonly string[]>> = {
+  roomTemperatureC: ['workshop', 'room', 'temperatureC'],
+  roomHumidityPercent: ['workshop', 'room', 'humidityPercent'],
+};
+
+/** What the clocks read for a part: of its recipe, its mould and the room. */
+export function inputsFor(
+  part: Exclude<Part, { kind: 'decor' }>,
+  run: RunWorkings,
+  workshop: WorkshopFacts,
+): ClockInputs {
+  // Melt-and-pour reads nothing but the room; the rest stands at the clocks' reference point.
+  if (part.kind === 'melt-and-pour') return { ...referenceInputs, ...roomOf(workshop) };
+  const recipe = run.recipes.get(part.recipe);
+  if (recipe === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
+  return batchInputs(part, recipe, run, workshop);
+}
+
+function batchInputs(
+  part: BatchPart,
+  recipe: Batter,
+  run: RunWorkings,
+  workshop: WorkshopFacts,
+): ClockInputs {
+  const { fats } = run;
+  const mould = part.mould === undefined ? undefined : run.moulds.get(part.mould);
+  return {
+    ...roomOf(workshop),
+    lyeConcentrationPercent: effectiveLyePercent({ ...recipe, colourants: part.colourants }, fats),
+    sodiumLactatePercent: recipe.sodiumLactatePercent,
+    saltPercent: recipe.saltPercent,
+    sugarPercent: recipe.sugarPercent,
+    hardFattyAcidsPercent: hardFattyAcidsPercent(recipe, fats),
+    oleicPercent: oleicPercent(recipe, fats),
+    castorPercent: fatSharePercent(recipe, fats, 'castor'),
+    buttersPercent: fatSharePercent(recipe, fats, 'butter'),
+    olivePomacePercent: fatSharePercent(recipe, fats, 'olive-pomace'),
+    batterTemperatureC: recipe.batterTemperatureC,
+    mould: mould?.kind ?? 'silicone-cavity',
+    fragrance: recipe.fragrance?.behaviour ?? 'none',
+    gel: recipe.gel,
+    mixing: recipe.mixing,
+  };
+}
+
+function roomOf(workshop: WorkshopFacts): Pick<ClockInputs, 'roomTemperatureC' | 'roomHumidityPercent'> {
+  return { roomTemperatureC: workshop.room.temperatureC, roomHumidityPercent: workshop.room.humidityPercent };
+}

@@ -1,0 +1,41 @@
+import { band, conditioned, zOf, type Band, type StateId } from '#clocks';
+import type { Truncation } from '#planner';
+import { drawOf, type RunInHand, type RunStanding } from '../run-in-hand.js';
+import { sightingsOf } from '../log/sightings.js';
+
+/** A state seen just as it came is known to this many standard deviations: nobody looks to the second. */
+const JUST_NOW = 0.02;
+
+/**
+ * What the bench log tells about the draws behind a run's clocks: “not yet at t” means the state comes after t,
+ * “already at t” that it came before.
+ */
+export function observedDraws(standing: RunStanding): Record<string, Truncation> {
+  const draws: Record<string, Truncation> = {};
+  for (const { part, state, saw, minutes } of sightingsOf(standing)) {
+    const forecast = standing.clocks.get(part)?.get(state);
+    if (forecast === undefined) continue;
+    const z = zOf(forecast, minutes);
+    const draw = drawOf(standing.run, part, state);
+    draws[draw] = conditioned(draws[draw] ?? {}, boundsOf(saw, z));
+  }
+  return draws;
+}
+
+function boundsOf(saw: 'not-yet' | 'already' | 'just-now', z: number): Truncation {
+  switch (saw) {
+    case 'not-yet':
+      return { above: z };
+    case 'already':
+      return { below: z };
+    case 'just-now':
+      return { above: z - JUST_NOW, below: z + JUST_NOW };
+  }
+}
+
+/** The band of a state as it stands now: the forecast, given what the log has told. @returns undefined without a clock */
+export function bandNow(hand: RunInHand, part: string, state: StateId): Band | undefined {
+  const forecast = hand.clocks.get(part)?.get(state);
+  if (forecast === undefined) return undefined;
+  return band(forecast, hand.draws[drawOf(hand.run, part, state)]);
+}

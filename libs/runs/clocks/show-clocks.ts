@@ -1,0 +1,35 @@
+import { band, states, type Forecast, type StateId } from '#clocks';
+import type { ClockForecast } from '#contract';
+import { bandNow } from './observe-draws.js';
+import type { RunInHand } from '../run-in-hand.js';
+
+const BATTER: readonly StateId[] = ['light-trace', 'medium-trace', 'thick-trace', 'stiff'];
+
+/** What a plan shows of its clocks: the batter's pace, the states that the design waits for, and the cure. */
+export function shownClocks(hand: RunInHand): ClockForecast[] {
+  const { design } = hand.run;
+  return allClocks(hand).filter(({ part, state }) => {
+    const waited = design.waits.some(
+      (wait) => wait.part === part && (wait.opens === state || wait.closes === state),
+    );
+    return waited || state === 'cured' || BATTER.includes(state);
+  });
+}
+
+/** Every clock of every part, in the order of the parts and of the states. */
+export function allClocks(hand: RunInHand): ClockForecast[] {
+  return hand.run.design.parts.flatMap((part) =>
+    [...(hand.clocks.get(part.key) ?? new Map<StateId, Forecast>())].map(([state, found]) => ({
+      part: part.key,
+      state,
+      title: states[state].title,
+      band: band(found),
+      now: bandNow(hand, part.key, state) ?? band(found),
+      from: states[state].from,
+      baseMin: found.baseMin,
+      sigma: found.sigma,
+      reasons: found.reasons.map((reason) => ({ ...reason })),
+      beyond: [...found.beyond],
+    })),
+  );
+}

@@ -1,0 +1,238 @@
+import { checkRecipe, fatTable, fromSheet } from '#chemistry';
+import { closingStates, openingStates } from '#contract';
+import type { BatchPart, Fat, Mould, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
+import type { Issue } from '#units';
+import { expectedUse } from '../amounts/expected-use.js';
+import { cavityMl, checkMould } from './cavity-of-mould.js';
+import { repeatedKeys, unknownName } from './name-issues.js';
+import { surroundingsOf, useSurroundings } from './piece-surroundings.js';
+import { stageKindFacts } from './stage-kinds.js';
+import { stateHasClock } from './states-of-parts.js';
+import { freeingStage, makingStage, sharersOf } from './workings.js';
+
+/** What a design may refer to. */
+export interface DesignSurroundings {
+  readonly recipes: readonly Recipe[];
+  readonly fats: readonly Fat[];
+  readonly moulds: readonly Mould[];
+  readonly workshop: WorkshopFacts;
+}
+
+/**
+ * Checks that a piece design makes sense: names, one making stage per part, cavities that hold their parts,
+ * links and waits without a circle.
+ * @returns issues with paths from the design's root
+ */
+export function checkDesign(design: PieceDesign, around: DesignSurroundings): Issue[] {
+  const names = checkNames(design, around);
+  if (names.length > 0) return names;
+  return [...checkMaking(design), ...checkCavities(design, around), ...checkCircles(design)];
+}
+
+function checkNames(design: PieceDesign, around: DesignSurroundings): Issue[] {
+  const parts = new Set(design.parts.map((part) => part.key));
+  const stages = new Set(design.stages.map((stage) => stage.key));
+  const equipment = new Set(around.workshop.equipment.map((item) => item.key));
+  const stageIssue = (path: (string | number)[], name: string): Issue[] =>
+    stages.has(name) ? [] : [unknownName(path, 'stage', name, design.stages)];
+  const partIssue = (path: (string | number)[], name: string): Issue[] =>
+    parts.has(name) ? [] : [unknownName(path, 'part', name, design.parts)];
+  return [
+    ...repeatedKeys('parts', design.parts),
+    ...repeatedKeys('stages', design.stages),
+    ...design.parts.flatMap((part, i): Issue[] => {
+      if (part.kind !== 'batch') return [];
+      return [
+        ...(around.recipes.some((r) => r.key === part.recipe)
+          ? []
+          : [unknownName(['parts', i, 'recipe'], 'recipe', part.recipe, around.recipes)]),
+        ...(part.mould === undefined || around.moulds.some((m) => m.key === part.mould)
+          ? []
+          : [unknownName(['parts', i, 'mould'], 'mould', part.mould, around.moulds)]),
+      ];
+    }),
+    ...design.stages.flatMap((stage, i) => [
+      ...partIssue(['stages', i, 'part'], stage.part),
+      ...stage.needs.flatMap((need, j) =>
+        equipment.has(need.equipment)
+          ? []
+          : [
+              unknownName(
+                ['stages', i, 'needs', j, 'equipment'],
+                'equipment',
+                need.equipment,
+                around.workshop.equipment,
+              ),
+            ],
+      ),
+    ]),
+    ...design.links.flatMap((link, i) => [
+      ...stageIssue(['links', i, 'from'], link.from),
+      ...stageIssue(['links', i, 'to'], link.to),
+    ]),
+    ...design.waits.flatMap((wait, i) => [
+      ...stageIssue(['waits', i, 'stage'], wait.stage),
+      ...partIssue(['waits', i, 'part'], wait.part),
+    ]),
+  ];
+}
+
+function checkMaking(design: PieceDesign): Issue[] {
+  const issues: Issue[] = [];
+  design.parts.forEach((part, i) => {
+    const making = design.stages.filter((s) => s.part === part.key && stageKindFacts[s.kind].makes);
+    const needed = part.kind === 'decor' ? making.length <= 1 : making.length === 1;
+    if (!needed) {
+      issues.push({
+        code: 'design.making-stage',
+        path: ['parts', i, 'key'],
+        message:
+          `Part “${part.key}” is made in ${String(making.length)} stages; accepted: just one stage that pours, ` +
+          'layers, dips, pipes, glazes or presses it.',
+        value: making.map((stage) => stage.key),
+        accepted: 'just one making stage per part',
+      });
+    }
+  });
+  design.waits.forEach((wait, i) => {
+    issues.push(...checkStates(design, wait, i));
+    const making = makingStage(design, wait.part);
+    if (making === undefined) {
+      issues.push({
+        code: 'design.wait-without-making',
+        path: ['waits', i, 'part'],
+        message: `No stage makes “${wait.part}”, so it has no clock to wait for; accepted: a part that a stage makes.`,
+        value: wait.part,
+        accepted: 'a part that a stage makes',
+      });
+    }
+  });
+  return issues;
+}
+
+function checkStates(design: PieceDesign, wait: Wait, i: number): Issue[] {
+  const part = design.parts.find((p) => p.key === wait.part);
+  if (part === undefined) return [];
+  return (['opens', 'closes'] as const).flatMap((side) => {
+    const state = wait[side];
+    if (state === undefined || stateHasClock(part.kind, state)) return [];
+    const known = [...openingStates, ...closingStates].filter((each) => stateHasClock(part.kind, each));
+    const accepted =
+      known.length === 0 ? 'a link with times, as this part has no clock' : `one of ${known.join(', ')}`;
+    return [
+      {
+        code: 'design.state-without-clock',
+        path: ['waits', i, side],
+        message: `“${part.key}” is ${part.kind} and never has the state “${state}”; accepted: ${accepted}.`,
+        value: state,
+        accepted,
+      },
+    ];
+  });
+}
+
+/** Of the part's batter; 1 where its recipe is unsound, which is told at the recipe. */
+function densityOf(part: BatchPart, around: DesignSurroundings): number {
+  const fats = fatTable(around.fats.map(fromSheet));
+  const recipe = around.recipes.find((r) => r.key === part.recipe);
+  if (recipe === undefined || checkRecipe(recipe, fats).length > 0) return 1;
+  return useSurroundings(part, surroundingsOf([recipe], around.fats, [])).densityGPerMl;
+}
+
+function checkCavities(design: PieceDesign, around: DesignSurroundings): Issue[] {
+  const issues: Issue[] = [];
+  design.parts.forEach((part, i) => {
+    if (part.kind !== 'batch' || part.mould === undefined) return;
+    const mould = around.moulds.find((m) => m.key === part.mould);
+    // What is wrong with a mould is told at the mould; its volume is unknown until then.
+    if (mould === undefined || checkMould(mould).length > 0) return;
+    const holds = cavityMl(mould);
+    const sharing = sharersOf(design, mould.key) as BatchPart[];
+    const filled = sharing.reduce((sum, p) => {
+      const use = { cavityMl: holds, densityGPerMl: densityOf(p, around) };
+      return sum + expectedUse(p, use).meanMl * p.piecesPerCavity;
+    }, 0);
+    // Shares that make up the whole cavity must not fail by the last bit of their sum.
+    if (sharing[0]?.key === part.key && filled > holds * (1 + 1e-9)) {
+      const shownMl = String(Number(holds.toFixed(2)));
+      issues.push({
+        code: 'design.cavity-overfull',
+        path: ['parts', i, part.amount === undefined ? 'perPieceMl' : 'amount'],
+        message:
+          `The parts cast in “${mould.key}” come to ${filled.toFixed(1)} mL a cavity, which holds ` +
+          `${shownMl} mL; accepted: ${shownMl} mL at most, all parts together.`,
+        value: part.perPieceMl ?? part.amount,
+        accepted: `${shownMl} mL at most for the parts in one cavity`,
+      });
+    }
+    if (freeingStage(design, part) === undefined) {
+      issues.push({
+        code: 'design.mould-never-freed',
+        path: ['parts', i, 'mould'],
+        message: `“${part.key}” goes into a mould and no stage unmoulds it; accepted: a stage of kind unmould.`,
+        value: mould.key,
+        accepted: 'a stage of kind unmould for a part in this mould',
+      });
+    }
+  });
+  return issues;
+}
+
+/** An arrow from a stage to one that cannot start before it has ended. */
+interface Arrow {
+  readonly from: string;
+  readonly to: string;
+  readonly path: (string | number)[];
+}
+
+function checkCircles(design: PieceDesign): Issue[] {
+  const arrows: Arrow[] = [
+    ...design.links.map((link, i) => ({ from: link.from, to: link.to, path: ['links', i, 'to'] })),
+    ...design.waits.flatMap((wait, i) => {
+      const making = makingStage(design, wait.part);
+      return making === undefined ? [] : [{ from: making.key, to: wait.stage, path: ['waits', i, 'stage'] }];
+    }),
+    ...design.stages.flatMap((stage, i) => {
+      const making = makingStage(design, stage.part);
+      if (making === undefined || making === stage) return [];
+      return [{ from: making.key, to: stage.key, path: ['stages', i, 'part'] }];
+    }),
+  ];
+  const circle = findCircle(design, arrows);
+  if (circle === undefined) return [];
+  const closing = circle.at(-1) as Arrow;
+  const way = [closing.to, ...circle.map((arrow) => arrow.to)].join(' → ');
+  return [
+    {
+      code: 'design.circular-links',
+      path: closing.path,
+      message:
+        `“${closing.to}” would have to come after itself: ${way}. Accepted: links and waits without a circle; ` +
+        'take one of these out.',
+      value: closing.to,
+      accepted: 'links and waits that do not lead back to the same stage',
+    },
+  ];
+}
+
+function findCircle(design: PieceDesign, arrows: readonly Arrow[]): Arrow[] | undefined {
+  const left = new Map<string, Arrow[]>();
+  for (const arrow of arrows) left.set(arrow.from, [...(left.get(arrow.from) ?? []), arrow]);
+  const finished = new Set<string>();
+  const walk = (stage: string, way: Arrow[]): Arrow[] | undefined => {
+    if (finished.has(stage)) return undefined;
+    const start = way.findIndex((arrow) => arrow.from === stage);
+    if (start >= 0) return way.slice(start);
+    for (const arrow of left.get(stage) ?? []) {
+      const found = walk(arrow.to, [...way, arrow]);
+      if (found !== undefined) return found;
+    }
+    finished.add(stage);
+    return undefined;
+  };
+  for (const stage of design.stages) {
+    const found = walk(stage.key, []);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}

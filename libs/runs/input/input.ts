@@ -1,0 +1,48 @@
+import type { Fat, Mould, PieceDesign, PlanDocument, Recipe, RunOrder, WorkshopFacts } from '#contract';
+import type { Minute } from '#units';
+import type { LogLine } from '../log/standing-log.js';
+
+/** A resource that something outside these runs occupies for a while. */
+export interface Busy {
+  /** `hands`, `mould:KEY` or `equipment:KEY`. */
+  readonly resource: string;
+  readonly amount: number;
+  readonly from: Minute;
+  readonly to: Minute;
+}
+
+/** A run that is not planned here, with its own copy of what it refers to: what it logged teaches. */
+export interface PastRun {
+  readonly order: RunOrder;
+  readonly design: PieceDesign;
+  readonly recipes: readonly Recipe[];
+  readonly fats: readonly Fat[];
+  readonly moulds: readonly Mould[];
+  readonly log: readonly LogLine[];
+}
+
+/** Everything a plan is made from. A run file is one, with nothing busy. */
+export interface RunsInput {
+  readonly workshop: WorkshopFacts;
+  readonly moulds: readonly Mould[];
+  /** The maker's own fats; shipped ones need no entry. */
+  readonly fats: readonly Fat[];
+  readonly recipes: readonly Recipe[];
+  readonly designs: readonly PieceDesign[];
+  readonly runs: readonly RunOrder[];
+  /** In the order in which it was logged. */
+  readonly log: readonly (LogLine & { readonly run: string })[];
+  readonly busy?: readonly Busy[];
+  readonly past?: readonly PastRun[];
+}
+
+export interface PlanOptions {
+  /** The present: nothing that is not done starts before it. */
+  readonly now: Minute;
+  /** Same input, same seed, same plan. Default 1. */
+  readonly seed?: number;
+  /** Scenarios behind the odds. Default 2000. */
+  readonly scenarios?: number;
+  /** The plan to disturb as little as possible. */
+  readonly previous?: PlanDocument | undefined;
+}

@@ -1,0 +1,27 @@
+import type { LogEntry } from '#contract';
+import type { Issue } from '#units';
+import { foldLog } from './fold-log.js';
+import type { RunsInput } from '../input/input.js';
+import { workingsOf } from '../input/workings.js';
+
+/**
+ * Whether a new entry can be true of a run that has the given log: its stage or part exists and is still open, and an
+ * entry that is taken back leaves later ones possible.
+ * @returns issues with paths from the entry's root; none when it may be appended
+ */
+export function checkEntry(input: RunsInput, run: string, entry: LogEntry): Issue[] {
+  const workings = workingsOf(input).find((w) => w.order.key === run);
+  if (workings === undefined) throw new Error(`run ${run} is not in the input`);
+  const before = input.log.filter((line) => line.run === run);
+  const had = new Set(foldLog(workings, before).issues.map((issue) => JSON.stringify(issue)));
+  const { issues } = foldLog(workings, [...before, { entry }]);
+  return issues
+    .filter((issue) => !had.has(JSON.stringify(issue)))
+    .map((issue) => {
+      const [place, ...rest] = issue.path;
+      if (place === before.length) return { ...issue, path: rest };
+      const accepted = 'taking later entries back first';
+      const message = `Without that entry a later one could not be: ${issue.message}`;
+      return { code: 'log.needed-later', path: ['entry'], message, accepted };
+    });
+}

@@ -1,0 +1,168 @@
+import type { LogEntry } from '#contract';
+import { minuteOfIso, type Issue, type Minute } from '#units';
+import { applySeen, type LogPlace } from './apply-seen.js';
+import { applyWeighIn } from './apply-weigh-in.js';
+import { checkWeighing } from './check-weighing.js';
+import { applyMishap } from './respond-to-mishap.js';
+import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
+import { unknownName } from '../input/name-issues.js';
+import { standingLog, type LogLine, type StandingLine } from './standing-log.js';
+import { makingStage, type RunWorkings } from '../input/workings.js';
+
+export interface FoldedLog {
+  readonly progress: RunProgress;
+  /** Entries that cannot be true of this run; they are left out. Paths from the log's root. */
+  readonly issues: readonly Issue[];
+}
+
+/**
+ * Folds a run's bench log, oldest first, into where the run stands.
+ * @param lines of this run only, in the order in which they were logged
+ */
+export function foldLog(run: RunWorkings, lines: readonly LogLine[]): FoldedLog {
+  const progress: RunProgress = {
+    attempts: run.design.stages.map((stage) => ({
+      stage,
+      attempt: 1,
+      count: run.order.count,
+      status: 'open',
+    })),
+    notYet: [],
+    seen: [],
+    weighIns: [],
+    forgotten: new Set(),
+    dropped: new Set(),
+    mishaps: [],
+  };
+  const { standing, issues } = standingLog(lines);
+  const untrue = standing.flatMap((line) => applyLine(run, progress, line));
+  return { progress, issues: [...issues, ...untrue] };
+}
+
+function applyLine(run: RunWorkings, progress: RunProgress, { ref, entry, place }: StandingLine): Issue[] {
+  const at = minuteOfIso(entry.at);
+  const path = [place];
+  switch (entry.kind) {
+    case 'done':
+      return applyDone(run, progress, entry, { at, ref, path });
+    case 'not-yet': {
+      const attempt = latestAttempt(progress, entry.stage);
+      if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
+      if (attempt.status === 'done') return [alreadyDone(attempt, path)];
+      if (!waitsForSoap(run, progress, entry.stage)) return [nothingToWaitFor(attempt, path)];
+      progress.notYet.push({ stage: entry.stage, attempt: attempt.attempt, at, entry: ref });
+      attempt.notBefore = at;
+      return [];
+    }
+    case 'seen':
+      return applySeen(run, progress, entry, { at, ref, path });
+    case 'weigh-in':
+      return applyWeighIn(run, progress, entry, { at, ref, path });
+    case 'mishap':
+      return applyMishap(run, progress, entry, at, path);
+    case 'weighed':
+      return checkWeighing(run, progress, entry, path);
+    case 'forget':
+      progress.forgotten.add(entry.entry);
+      return [];
+    case 'take-back':
+      throw new Error('entries that take back do not stand themselves');
+  }
+}
+
+function applyDone(
+  run: RunWorkings,
+  progress: RunProgress,
+  entry: Extract<LogEntry, { kind: 'done' }>,
+  { at, ref, path }: LogPlace,
+): Issue[] {
+  const attempt = latestAttempt(progress, entry.stage);
+  if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
+  if (attempt.status === 'done') return [alreadyDone(attempt, path)];
+  const missing = notDoneBefore(run, progress, entry.stage);
+  if (missing.length > 0) return [tooSoon(attempt, missing, path)];
+  const started = entry.startedAt === undefined ? undefined : minuteOfIso(entry.startedAt);
+  if (started !== undefined && started > at) {
+    return [
+      {
+        code: 'log.ends-before-start',
+        path: [...path, 'startedAt'],
+        message: `Started at ${String(entry.startedAt)}, after it was finished at ${entry.at}; accepted: a time before that.`,
+        value: entry.startedAt,
+        accepted: `at or before ${entry.at}`,
+      },
+    ];
+  }
+  attempt.status = 'done';
+  attempt.entry = ref;
+  attempt.startedAt = started ?? ((at - handsOnMinutes(attempt.stage, attempt.count)) as Minute);
+  attempt.endedAt = at;
+  return [];
+}
+
+/** The stage that makes what this one handles. */
+function madeBefore(run: RunWorkings, stage: string): string[] {
+  const making = makingStage(run.design, run.stages.get(stage)?.part ?? '');
+  return making === undefined || making.key === stage ? [] : [making.key];
+}
+
+/** Titles of the stages that must be done before this one can have been: by link, or because they make its part. */
+function notDoneBefore(run: RunWorkings, progress: RunProgress, stage: string): string[] {
+  const { links, waits } = run.design;
+  const before = new Set([
+    ...links.filter((link) => link.to === stage).map((link) => link.from),
+    ...waits.flatMap((wait) => (wait.stage === stage ? (makingStage(run.design, wait.part)?.key ?? []) : [])),
+    ...madeBefore(run, stage),
+  ]);
+  return [...before].flatMap((key) => {
+    const attempt = latestAttempt(progress, key);
+    if (attempt === undefined || attempt.status === 'done' || progress.dropped.has(attempt.stage.part))
+      return [];
+    return [attempt.stage.title];
+  });
+}
+
+/** Whether the stage waits for a state of a part that is made. */
+function waitsForSoap(run: RunWorkings, progress: RunProgress, stage: string): boolean {
+  return run.design.waits.some((wait) => {
+    const making = makingStage(run.design, wait.part);
+    if (wait.stage !== stage || wait.opens === undefined || making === undefined) return false;
+    return latestAttempt(progress, making.key)?.status === 'done';
+  });
+}
+
+function tooSoon(attempt: StageAttempt, missing: readonly string[], path: (string | number)[]): Issue {
+  const names = missing.map((title) => `“${title}”`).join(' and ');
+  return {
+    code: 'log.out-of-order',
+    path: [...path, 'stage'],
+    message: `“${attempt.stage.title}” comes after ${names}, not logged as done yet; accepted: log ${names} first.`,
+    value: attempt.stage.key,
+    accepted: `log ${names} first`,
+  };
+}
+
+function nothingToWaitFor(attempt: StageAttempt, path: (string | number)[]): Issue {
+  return {
+    code: 'log.nothing-to-wait-for',
+    path: [...path, 'stage'],
+    message: `“${attempt.stage.title}” waits for no soap that is made; accepted: a stage whose soap is setting.`,
+    value: attempt.stage.key,
+    accepted: 'a stage whose soap is setting',
+  };
+}
+
+function unknownStage(progress: RunProgress, stage: string, path: (string | number)[]): Issue {
+  const open = progress.attempts.filter((a) => a.status !== 'spoilt').map((a) => a.stage);
+  return unknownName([...path, 'stage'], 'stage', stage, open);
+}
+
+function alreadyDone(attempt: StageAttempt, path: (string | number)[]): Issue {
+  return {
+    code: 'log.already-done',
+    path: [...path, 'stage'],
+    message: `“${attempt.stage.title}” is already done; accepted: a stage that is still open.`,
+    value: attempt.stage.key,
+    accepted: 'a stage that is still open',
+  };
+}

@@ -1,0 +1,101 @@
+import type { LogEntry, MishapKind, MishapResponse } from '#contract';
+import type { Issue, Minute } from '#units';
+import type { RunProgress, StageAttempt } from './run-progress.js';
+import { unknownName } from '../input/name-issues.js';
+import { makingStage, type RunWorkings } from '../input/workings.js';
+
+/**
+ * What is usually done about a mishap when the maker does not choose.
+ * Common practice, no source: a batch that seized or separated, or does not reach, is made again; riced batter,
+ * cracks and holes are carried on with and patched.
+ */
+export const usualResponse: Readonly<Record<MishapKind, MishapResponse>> = {
+  seized: 'remake',
+  separated: 'remake',
+  'ran-short': 'remake',
+  riced: 'carry-on',
+  cracked: 'carry-on',
+  holes: 'carry-on',
+};
+
+/**
+ * Changes where the run stands after a mishap.
+ * *Remake*: the part's making stage, and every finished stage that built on it, is spoilt and done again for the
+ * pieces affected; what does not build on it stays as it is. A batch that ran short is not spoilt: what it did
+ * reach stays done, and the rest is made in a second one. *Drop part*: its open stages are left out.
+ * *Carry on*: nothing changes but the record.
+ */
+export function applyMishap(
+  run: RunWorkings,
+  progress: RunProgress,
+  entry: Extract<LogEntry, { kind: 'mishap' }>,
+  at: Minute,
+  path: (string | number)[],
+): Issue[] {
+  const making = makingStage(run.design, entry.part);
+  if (making === undefined || progress.dropped.has(entry.part)) {
+    const made = run.design.parts.filter(
+      (p) => makingStage(run.design, p.key) && !progress.dropped.has(p.key),
+    );
+    return [unknownName([...path, 'part'], 'part', entry.part, made)];
+  }
+  const response = entry.response ?? usualResponse[entry.mishap];
+  progress.mishaps.push({ part: entry.part, mishap: entry.mishap, response, at });
+  if (response === 'drop-part') progress.dropped.add(entry.part);
+  if (response === 'remake') {
+    const after = entry.mishap === 'ran-short' ? finish : spoil;
+    remake(run, progress, making.key, at, after, entry.pieces);
+  }
+  return [];
+}
+
+function remake(
+  run: RunWorkings,
+  progress: RunProgress,
+  making: string,
+  at: Minute,
+  close: (attempt: StageAttempt, at: Minute) => void,
+  pieces?: number,
+): void {
+  for (const key of builtOn(run, making)) {
+    const last = progress.attempts.findLast((a) => a.stage.key === key && a.status !== 'spoilt');
+    if (last === undefined || (key !== making && last.status !== 'done')) continue;
+    close(last, at);
+    progress.attempts.splice(progress.attempts.indexOf(last) + 1, 0, {
+      stage: last.stage,
+      attempt: last.attempt + 1,
+      count: Math.min(pieces ?? last.count, run.order.count),
+      status: 'open',
+      notBefore: at,
+    });
+  }
+}
+
+/** The maker was at it when it went wrong, so an attempt that was never finished ends with the mishap. */
+function spoil(attempt: StageAttempt, at: Minute): void {
+  attempt.status = 'spoilt';
+  attempt.endedAt ??= at;
+  attempt.startedAt ??= at;
+}
+
+function finish(attempt: StageAttempt, at: Minute): void {
+  attempt.status = 'done';
+  attempt.endedAt ??= at;
+  attempt.startedAt ??= at;
+}
+
+/** The stage itself and every stage that comes after it through links and waits. */
+export function builtOn(run: RunWorkings, stage: string): Set<string> {
+  const found = new Set([stage]);
+  let grew = true;
+  while (grew) {
+    const before = found.size;
+    for (const link of run.design.links) if (found.has(link.from)) found.add(link.to);
+    for (const wait of run.design.waits) {
+      const making = makingStage(run.design, wait.part);
+      if (making !== undefined && found.has(making.key)) found.add(wait.stage);
+    }
+    grew = found.size > before;
+  }
+  return found;
+}

@@ -1,0 +1,82 @@
+import { states, type StateId } from '#clocks';
+import type { Minute } from '#units';
+import { cureStarts, makingAttempt, type RunStanding } from '../run-in-hand.js';
+import { latestAttempt, type StageAttempt } from './run-progress.js';
+
+/** One look at one state of one part: it had come already, not yet, or just then. */
+export interface Sighting {
+  readonly part: string;
+  readonly state: StateId;
+  readonly saw: 'not-yet' | 'already' | 'just-now';
+  /** From the start of the state's clock. */
+  readonly minutes: number;
+  /** What the log calls the entry behind it. */
+  readonly entry: string;
+}
+
+/**
+ * What the bench log tells of the states of the soap that is there now.
+ * - “Not ready yet for a stage” at t: of several states that the stage waits for, the one that is forecast last had
+ *   not come.
+ * - “Stage done”, begun at t: every state that it waited for had come, and none that would have closed it.
+ * - “Seen”: as it says.
+ */
+export function sightingsOf(standing: RunStanding): Sighting[] {
+  const { progress, run } = standing;
+  const sightings: Sighting[] = [];
+  const note = (part: string, state: StateId, at: Minute, saw: Sighting['saw'], entry: string): void => {
+    const since = clockStart(standing, part, state);
+    if (since !== undefined && at > since) {
+      sightings.push({ part, state, saw, minutes: at - since, entry });
+    }
+  };
+  for (const { stage, attempt, at, entry } of progress.notYet) {
+    if (latestAttempt(progress, stage)?.attempt !== attempt) continue;
+    const blamed = lastToOpen(standing, stage);
+    if (blamed !== undefined) note(blamed.part, blamed.state, at, 'not-yet', entry);
+  }
+  for (const { stage, status, startedAt, entry } of progress.attempts) {
+    if (status !== 'done' || startedAt === undefined || entry === undefined) continue;
+    for (const wait of run.design.waits) {
+      if (wait.stage !== stage.key) continue;
+      if (wait.opens !== undefined) note(wait.part, wait.opens, startedAt, 'already', entry);
+      if (wait.closes !== undefined) note(wait.part, wait.closes, startedAt, 'not-yet', entry);
+    }
+  }
+  for (const { part, attempt, state, saw, at, since, entry } of progress.seen) {
+    if (makingAttempt(standing, part)?.attempt !== attempt) continue;
+    if (since === undefined) note(part, state, at, saw, entry);
+    else sightings.push({ part, state, saw, minutes: at - since, entry });
+  }
+  return sightings;
+}
+
+/** When the clock of a state started, as the log has it. */
+function clockStart(standing: RunStanding, part: string, state: StateId): Minute | undefined {
+  return clockStarter(standing, part, state)?.endedAt;
+}
+
+/** The stage at whose end a part's clock begins: its making, or for the cure its unmoulding. */
+export function clockStarter(
+  standing: RunStanding,
+  part: string,
+  state: StateId | undefined,
+): StageAttempt | undefined {
+  if (state === undefined || states[state].clock !== 'cure') return makingAttempt(standing, part);
+  return cureStarts(standing).find((start) => start.part === part)?.attempt;
+}
+
+function lastToOpen(
+  standing: RunStanding,
+  stage: string,
+): { readonly part: string; readonly state: StateId } | undefined {
+  let last: { readonly part: string; readonly state: StateId; readonly at: number } | undefined;
+  for (const wait of standing.run.design.waits) {
+    if (wait.stage !== stage || wait.opens === undefined) continue;
+    const since = clockStart(standing, wait.part, wait.opens);
+    if (since === undefined) continue;
+    const at = since + (standing.clocks.get(wait.part)?.get(wait.opens)?.medianMin ?? 0);
+    if (last === undefined || at > last.at) last = { part: wait.part, state: wait.opens, at };
+  }
+  return last;
+}

@@ -1,0 +1,135 @@
+import { instantOf, openIntervals } from '#hours';
+import type { Hold, Problem, Resource, Stage as PlannerStage, Truncation } from '#planner';
+import { minute, minuteOfIso, type Minute } from '#units';
+import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
+import type { PlanOptions, RunsInput } from '../input/input.js';
+import { lagsOf } from './network-lags.js';
+import { BENCH, cureStarts, liveAttempts, readyId, stageId, type RunInHand } from '../run-in-hand.js';
+import { builtOn } from '../log/respond-to-mishap.js';
+import { mouldUse, type RunWorkings } from '../input/workings.js';
+
+/** How far ahead hours are looked up, in days: a making that cannot be placed in a season is no plan. */
+const HOURS_AHEAD_DAYS = 120;
+/** How far ahead the lot may become ready, in days: the slowest soap cures for a year. */
+const READY_WITHIN_DAYS = 540;
+
+/**
+ * Turns runs, their clocks and where they stand into the planner's question: stages with lags between them,
+ * hands, moulds and equipment as resources, the maker's hours as the calendar.
+ */
+export function buildNetwork(input: RunsInput, runs: readonly RunInHand[], options: PlanOptions): Problem {
+  const { timeZone, hours } = input.workshop;
+  const starts = runs.map(({ run }) => startAfter(run, timeZone));
+  const from = minute(Math.min(options.now, ...starts, ...runs.flatMap(earliestDone)));
+  const previous = previousStarts(options);
+  const hoursUntil = minute(Math.max(options.now, ...starts) + HOURS_AHEAD_DAYS * 1440);
+  return {
+    stages: runs.flatMap((r) => stagesOf(r, timeZone, options.now, previous)),
+    lags: runs.flatMap(lagsOf),
+    holds: runs.flatMap(holdsOf),
+    resources: resourcesOf(input),
+    calendars: { [BENCH]: openIntervals(hours, timeZone, options.now, hoursUntil) },
+    draws: Object.assign({}, ...runs.map(({ draws }) => draws)) as Record<string, Truncation>,
+    from,
+    until: hoursUntil + READY_WITHIN_DAYS * 1440,
+  };
+}
+
+function startAfter(run: RunWorkings, zone: string): Minute {
+  const at = instantOf(run.order.startAfter, zone);
+  if (at === undefined) throw new Error(`start ${run.order.startAfter} was not checked`);
+  return at;
+}
+
+function earliestDone({ progress }: RunInHand): Minute[] {
+  return progress.attempts.flatMap((a) =>
+    a.status === 'done' && a.startedAt !== undefined ? [a.startedAt] : [],
+  );
+}
+
+function stagesOf(
+  hand: RunInHand,
+  zone: string,
+  now: Minute,
+  previous: ReadonlyMap<string, number>,
+): PlannerStage[] {
+  const key = hand.run.order.key;
+  const begin = Math.max(now, startAfter(hand.run, zone));
+  const stages = liveAttempts(hand).map((attempt): PlannerStage => {
+    const id = stageId(key, attempt.stage.key, attempt.attempt);
+    if (attempt.status === 'done' && attempt.startedAt !== undefined && attempt.endedAt !== undefined) {
+      return { id, duration: attempt.endedAt - attempt.startedAt, uses: [], fixed: attempt.startedAt };
+    }
+    const before = previous.get(id);
+    return {
+      id,
+      duration: handsOnMinutes(attempt.stage, attempt.count),
+      uses: [
+        { resource: 'hands', amount: 1 },
+        ...attempt.stage.needs.map((need) => ({
+          resource: `equipment:${need.equipment}`,
+          amount: need.count,
+        })),
+      ],
+      calendar: BENCH,
+      earliest: Math.max(begin, attempt.notBefore ?? begin),
+      ...(before === undefined ? {} : { previous: before }),
+    };
+  });
+  // Once all is done a day that cannot be kept is a fact, no conflict: there is nothing left to plan.
+  const due = stages.some((stage) => stage.fixed === undefined) ? readyBy(hand, zone) : {};
+  const ready: PlannerStage = { id: readyId(key), duration: 0, uses: [], ...due };
+  return cureStarts(hand).length === 0 ? stages : [...stages, ready];
+}
+
+function readyBy({ run }: RunInHand, zone: string): { readonly latest?: number } {
+  const due = run.order.readyBy === undefined ? undefined : instantOf(run.order.readyBy, zone);
+  return due === undefined ? {} : { latest: due };
+}
+
+function previousStarts(options: PlanOptions): Map<string, number> {
+  const starts = new Map<string, number>();
+  for (const run of options.previous?.runs ?? []) {
+    for (const stage of run.stages) {
+      if (stage.status !== 'planned') continue;
+      starts.set(stageId(run.run, stage.key, stage.attempt), minuteOfIso(stage.startAt));
+    }
+  }
+  return starts;
+}
+
+function holdsOf(hand: RunInHand): Hold[] {
+  const { run } = hand;
+  const key = run.order.key;
+  const live = liveAttempts(hand);
+  return [...run.moulds.values()].flatMap((mould): Hold[] => {
+    const use = mouldUse(run.design, mould.key, hand.progress.dropped);
+    if (use === undefined) return [];
+    const later = new Set(
+      [...use.makes].flatMap((made) => [...builtOn(run, made)].filter((each) => each !== made)),
+    );
+    const from = live.find((a) => use.makes.has(a.stage.key) && !later.has(a.stage.key));
+    const to = live.find((a) => a.stage.key === use.frees);
+    if (from === undefined || to === undefined || to.status === 'done') return [];
+    const amount = Math.ceil(to.count / use.piecesPerCavity);
+    const id = (a: StageAttempt): string => stageId(key, a.stage.key, a.attempt);
+    return [
+      { id: `${key}/mould/${mould.key}`, resource: `mould:${mould.key}`, amount, from: id(from), to: id(to) },
+    ];
+  });
+}
+
+function resourcesOf(input: RunsInput): Resource[] {
+  const capacities: [string, number][] = [
+    ['hands', input.workshop.hands],
+    ...input.moulds.map((mould): [string, number] => [`mould:${mould.key}`, mould.cavities]),
+    ...input.workshop.equipment.map((item): [string, number] => [`equipment:${item.key}`, item.count]),
+  ];
+  return capacities.map(([id, capacity]) => ({
+    id,
+    capacity,
+    busy: (input.busy ?? [])
+      .filter((b) => b.resource === id)
+      .map(({ from, to, amount }) => ({ from, to, amount })),
+  }));
+}

@@ -1,0 +1,104 @@
+import type { StateId } from '#clocks';
+import type { Lag, Length } from '#planner';
+import type { StageAttempt } from '../log/run-progress.js';
+import {
+  cureStarts,
+  drawOf,
+  liveAttempts,
+  readyId,
+  stageId,
+  type RunInHand,
+  makingAttempt,
+} from '../run-in-hand.js';
+import { clockStarter } from '../log/sightings.js';
+
+/** The lags of a run: its links, its waits by the clocks of their parts, and the cure. */
+export function lagsOf(hand: RunInHand): Lag[] {
+  const key = hand.run.order.key;
+  const live = new Map(liveAttempts(hand).map((a) => [a.stage.key, a]));
+  const idOf = (attempt: StageAttempt): string => stageId(key, attempt.stage.key, attempt.attempt);
+  const lags: Lag[] = bridgedLinks(hand, live).map((link) => ({
+    id: link.id,
+    from: idOf(link.from),
+    point: 'end',
+    to: idOf(link.to),
+    atLeast: { kind: 'known', minutes: link.atLeastMin },
+    ...(link.atMostMin === undefined ? {} : { atMost: { kind: 'known', minutes: link.atMostMin } }),
+  }));
+  hand.run.design.waits.forEach((wait, i) => {
+    const from = clockStarter(hand, wait.part, wait.opens);
+    const to = live.get(wait.stage);
+    if (from === undefined || to === undefined) return;
+    const length = (state: StateId): Length => uncertain(hand, wait.part, state);
+    lags.push({
+      id: `${key}/waits/${String(i)}`,
+      from: idOf(from),
+      point: 'end',
+      to: idOf(to),
+      atLeast: wait.opens === undefined ? { kind: 'known', minutes: 0 } : length(wait.opens),
+      ...(wait.closes === undefined ? {} : { atMost: length(wait.closes) }),
+    });
+  });
+  // Nobody unmoulds, patches or turns what is not made yet, whether the design says so or not.
+  for (const attempt of live.values()) {
+    const making = makingAttempt(hand, attempt.stage.part);
+    if (making === undefined || making === attempt) continue;
+    const id = `${key}/made/${attempt.stage.key}`;
+    const atLeast = { kind: 'known', minutes: 0 } as const;
+    lags.push({ id, from: idOf(making), point: 'end', to: idOf(attempt), atLeast });
+  }
+  for (const { part, attempt } of cureStarts(hand)) {
+    lags.push({
+      id: `${key}/cure/${part}`,
+      from: idOf(attempt),
+      point: 'end',
+      to: readyId(key),
+      atLeast: uncertain(hand, part, 'cured'),
+    });
+  }
+  return lags;
+}
+
+interface BridgedLink {
+  readonly id: string;
+  readonly from: StageAttempt;
+  readonly to: StageAttempt;
+  readonly atLeastMin: number;
+  readonly atMostMin?: number;
+}
+
+/** The links between live stages; where a stage between two was dropped, the order of the two is kept. */
+function bridgedLinks(hand: RunInHand, live: ReadonlyMap<string, StageAttempt>): BridgedLink[] {
+  const { links } = hand.run.design;
+  const id = (i: number): string => `${hand.run.order.key}/links/${String(i)}`;
+  const bridged: BridgedLink[] = [];
+  const follow = (from: StageAttempt, via: string, first: number, seen: Set<string>): void => {
+    links.forEach((link) => {
+      if (link.from !== via || seen.has(link.to)) return;
+      const to = live.get(link.to);
+      if (to !== undefined) bridged.push({ id: id(first), from, to, atLeastMin: 0 });
+      else {
+        seen.add(link.to);
+        follow(from, link.to, first, seen);
+      }
+    });
+  };
+  links.forEach((link, i) => {
+    const from = live.get(link.from);
+    const to = live.get(link.to);
+    if (from === undefined) return;
+    if (to === undefined) follow(from, link.to, i, new Set([link.from, link.to]));
+    else {
+      const { atLeastMin, atMostMin } = link;
+      bridged.push({ id: id(i), from, to, atLeastMin, ...(atMostMin === undefined ? {} : { atMostMin }) });
+    }
+  });
+  return bridged;
+}
+
+function uncertain(hand: RunInHand, part: string, state: StateId): Length {
+  const found = hand.clocks.get(part)?.get(state);
+  if (found === undefined) throw new Error(`no clock for ${state} of ${part}`);
+  const draw = drawOf(hand.run, part, state);
+  return { kind: 'uncertain', median: found.medianMin, sigma: found.sigma, draw };
+}

@@ -1,0 +1,61 @@
+import type { FillingTime, PlanDocument, WeakLink } from '#contract';
+import { bandText, durationText } from '../clocks/duration-text.js';
+import { fillingTimes } from '../clocks/filling-time.js';
+import { makingAttempt, type RunInHand } from '../run-in-hand.js';
+import { stuffOf } from '../clocks/learn-lessons.js';
+
+/** The windows in the bowl: the share of scenarios lost at one of them. */
+interface PaceLoss {
+  readonly run: RunInHand;
+  readonly time: FillingTime;
+}
+
+/**
+ * Takes the batter clock into the odds of a plan. What happens in the bowl depends on no hour and on no other clock, so
+ * the chance that all pieces are done in time multiplies the odds of the windows. Batches of one recipe are fast or
+ * slow together, so of these only the most pressed counts.
+ */
+export function withPaceOdds(document: PlanDocument, hands: readonly RunInHand[]): PlanDocument {
+  const { odds } = document;
+  if (odds === null) return document;
+  const losses = mostPressed(hands);
+  const links: WeakLink[] = [];
+  let kept = 1;
+  for (const { run, time } of losses) {
+    links.push(linkOf(run, time, kept * (1 - time.chance)));
+    kept *= time.chance;
+  }
+  const windows = document.weakLinks.map((link) => ({ ...link, share: link.share * kept }));
+  return {
+    ...document,
+    odds: {
+      ...odds,
+      probability: odds.probability * kept,
+      standardError: odds.standardError * kept,
+    },
+    weakLinks: [...links, ...windows].filter(({ share }) => share > 0).sort((a, b) => b.share - a.share),
+  };
+}
+
+function mostPressed(hands: readonly RunInHand[]): PaceLoss[] {
+  const pressed = new Map<string, PaceLoss>();
+  for (const run of hands) {
+    for (const time of fillingTimes(run)) {
+      if (makingAttempt(run, time.part)?.status !== 'open') continue;
+      const batter = `${run.run.order.key}/${stuffOf(run.run, time.part)}`;
+      const before = pressed.get(batter);
+      if (before === undefined || time.chance < before.time.chance) pressed.set(batter, { run, time });
+    }
+  }
+  return [...pressed.values()];
+}
+
+function linkOf(hand: RunInHand, time: FillingTime, share: number): WeakLink {
+  return {
+    run: hand.run.order.key,
+    stage: time.stage,
+    attempt: makingAttempt(hand, time.part)?.attempt ?? 1,
+    share,
+    why: `All pieces take ${durationText(time.neededMin)}, and the batter leaves ${bandText(time.stretchMin)} for it.`,
+  };
+}

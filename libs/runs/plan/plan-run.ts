@@ -1,0 +1,152 @@
+import type { Caution, PlanDocument, RunPlan, WeakLink } from '#contract';
+import { instantOf } from '#hours';
+import { plan, sittings, type Odds, type Problem, type Schedule } from '#planner';
+import { failed, isoInstant, minute, ok, under, type Issue, type Minute, type Result } from '#units';
+import { buildNetwork } from './build-network.js';
+import { checkHours } from '../input/check-input.js';
+import { describe, describeConflict, splitId } from './describe-conflict.js';
+import type { PlanOptions, RunsInput } from '../input/input.js';
+import { withPaceOdds } from './pace-odds.js';
+import { READY, type RunInHand } from '../run-in-hand.js';
+import { showRun } from './show-run.js';
+import { stageWindows } from './stage-windows.js';
+import { takeInHand } from '../take-in-hand.js';
+import { tooFew } from './too-few.js';
+
+const DEFAULT_SCENARIOS = 2000;
+/** Two years, in minutes. */
+const FURTHEST_START = 2 * 365 * 1440;
+
+/**
+ * Plans one or several runs together, from recipe to tide table: amounts, clocks, windows, placements, odds and
+ * weak links, or the conflict that stands in the way.
+ *
+ * Pure and reproducible: the same input and options give the same document.
+ * @returns the plan document, whose status may be a conflict; issues only for input that makes no sense
+ */
+export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDocument> {
+  const taken = takeInHand(input);
+  const late = [...under(['workshop'], checkHours(input.workshop)), ...farStarts(input, options.now)];
+  if (!taken.ok) return failed(...([...taken.issues, ...late] as [Issue, ...Issue[]]));
+  if (late.length > 0) return failed(...(late as [Issue, ...Issue[]]));
+  const hands = taken.value.map(({ hand }) => hand);
+  const bare = taken.value.map(({ hand, amounts }) => showRun(hand, amounts, input.workshop, undefined));
+  return ok(document(input, options, hands, bare));
+}
+
+/** Hours are looked up from now to past the last start, so a start in another century would take as long. */
+function farStarts({ runs, workshop }: RunsInput, now: Minute): Issue[] {
+  return runs.flatMap((run, i) => {
+    const start = instantOf(run.startAfter, workshop.timeZone);
+    if (start === undefined || start <= now + FURTHEST_START) return [];
+    const accepted = 'a start within two years';
+    const message = `${run.startAfter} is too far ahead to plan for; accepted: ${accepted}.`;
+    const path = ['runs', i, 'startAfter'];
+    return [{ code: 'run.start-too-far', path, message, value: run.startAfter, accepted }];
+  });
+}
+
+function document(
+  input: RunsInput,
+  options: PlanOptions,
+  hands: readonly RunInHand[],
+  bare: readonly RunPlan[],
+): PlanDocument {
+  const zone = input.workshop.timeZone;
+  const wanted = buildNetwork(input, hands, options);
+  const base: PlanDocument = {
+    schema: 'benchtide.plan/2',
+    madeAt: isoInstant(options.now),
+    timeZone: zone,
+    status: 'conflict',
+    runs: [...bare],
+    sittings: [],
+    odds: null,
+    weakLinks: [],
+    conflict: [],
+  };
+  const scarce = tooFew(wanted, hands);
+  if (scarce.length > 0) return { ...base, conflict: scarce };
+  const { problem, outcome, odds, missed } = planOrMiss(wanted, hands, {
+    seed: options.seed ?? 1,
+    scenarios: options.scenarios ?? DEFAULT_SCENARIOS,
+  });
+  if (outcome.status === 'undecided') return { ...base, status: 'undecided' };
+  if (outcome.status === 'conflict') {
+    return { ...base, conflict: describeConflict(outcome.requirements, problem, hands, zone) };
+  }
+  const placed = { windows: stageWindows(problem, outcome.schedule), schedule: outcome.schedule };
+  const planned: PlanDocument = {
+    ...base,
+    status: 'planned',
+    runs: hands.map((hand, i) => {
+      const run = showRun(hand, bare[i]?.amounts ?? [], input.workshop, placed);
+      return missed ? { ...run, cautions: [...run.cautions, ...missedDay(hand)] } : run;
+    }),
+    sittings: sittingsOf(problem, outcome.schedule),
+    odds: oddsOf(odds),
+    weakLinks: weakLinksOf(odds, problem, hands, zone),
+  };
+  return withPaceOdds(planned, hands);
+}
+
+/**
+ * Plans; where a run that has begun cannot be ready by its day any more, plans it all the same without that day, since
+ * soap in the mould has to be seen through.
+ */
+function planOrMiss(
+  problem: Problem,
+  hands: readonly RunInHand[],
+  options: { readonly seed: number; readonly scenarios: number },
+): ReturnType<typeof plan> & { readonly problem: Problem; readonly missed: boolean } {
+  const first = plan(problem, options);
+  const { outcome } = first;
+  const late = outcome.status === 'conflict' && outcome.requirements.some(({ kind }) => kind === 'latest');
+  const begun = hands.some(({ progress }) => progress.attempts.some((a) => a.status !== 'open'));
+  if (!late || !begun) return { ...first, problem, missed: false };
+  const stages = problem.stages.map(({ latest: _day, ...stage }) => stage);
+  const open = { ...problem, stages };
+  return { ...plan(open, options), problem: open, missed: true };
+}
+
+function missedDay({ run }: RunInHand): Caution[] {
+  const { readyBy } = run.order;
+  if (readyBy === undefined) return [];
+  return [
+    {
+      code: 'missed-day',
+      text: `This can hardly be cured by ${readyBy} any more; it is planned without that day.`,
+    },
+  ];
+}
+
+function sittingsOf(problem: Problem, schedule: Schedule): PlanDocument['sittings'] {
+  const open = problem.stages.filter((s) => s.fixed === undefined);
+  return sittings({ ...problem, stages: open }, schedule.starts).map((sitting) => ({
+    startAt: isoInstant(minute(sitting.start)),
+    endAt: isoInstant(minute(sitting.end)),
+    stages: sitting.stages.map((id) => {
+      const [run, stage, attempt] = splitId(id);
+      return { run, stage, attempt };
+    }),
+  }));
+}
+
+function oddsOf(odds: Odds | null): PlanDocument['odds'] {
+  if (odds === null) return null;
+  const { losses: _told, ...shown } = odds;
+  return shown;
+}
+
+function weakLinksOf(
+  odds: Odds | null,
+  problem: Problem,
+  hands: readonly RunInHand[],
+  zone: string,
+): WeakLink[] {
+  return (odds?.losses ?? []).map((loss) => {
+    const [run, stage, attempt] = splitId(loss.stage);
+    const why = describe(loss.missed, problem, hands, zone).text;
+    return { run, stage: stage === READY ? 'ready' : stage, attempt, share: loss.share, why };
+  });
+}

@@ -1,0 +1,134 @@
+import { band, type Band } from '#clocks';
+import type { Caution, PlannedStage, RunPlan, WorkshopFacts } from '#contract';
+import type { Schedule } from '#planner';
+import { isoInstant, minute } from '#units';
+import { cautionFor } from '../cautions.js';
+import { cureByWeight } from '../clocks/cure-by-weight.js';
+import { explainStage } from './explain-stage.js';
+import { fillingTimes } from '../clocks/filling-time.js';
+import { shownClocks } from '../clocks/show-clocks.js';
+import { cureStarts, liveAttempts, stageId, type RunInHand } from '../run-in-hand.js';
+import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
+import { stageKindFacts } from '../input/stage-kinds.js';
+import type { StageWindow } from './stage-windows.js';
+
+/** Where the planner has put the stages, and when each may start. */
+export interface Placed {
+  readonly windows: ReadonlyMap<string, StageWindow>;
+  readonly schedule: Schedule;
+}
+
+/**
+ * A run as the plan document shows it.
+ * @param placed absent: there is no plan, so only what is done has a time
+ */
+export function showRun(
+  hand: RunInHand,
+  amounts: RunPlan['amounts'],
+  workshop: WorkshopFacts,
+  placed: Placed | undefined,
+): RunPlan {
+  const { order, design } = hand.run;
+  const live = new Set(liveAttempts(hand));
+  const stages = hand.progress.attempts
+    .filter((attempt) => live.has(attempt) || attempt.status !== 'open')
+    .flatMap((attempt) => plannedStage(hand, attempt, workshop.timeZone, placed) ?? []);
+  return {
+    run: order.key,
+    title: order.title,
+    design: design.key,
+    count: order.count,
+    amounts,
+    clocks: shownClocks(hand),
+    filling: fillingTimes(hand),
+    stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
+    ready: placed === undefined ? null : readyBand(hand, placed.schedule, workshop),
+    cautions: design.looksEdible ? [cautionFor('looks-edible')] : [],
+  };
+}
+
+function plannedStage(
+  hand: RunInHand,
+  attempt: StageAttempt,
+  zone: string,
+  placed: Placed | undefined,
+): PlannedStage | undefined {
+  const { stage, status, startedAt, endedAt } = attempt;
+  const base = {
+    key: stage.key,
+    attempt: attempt.attempt,
+    title: stage.title,
+    kind: stage.kind,
+    part: stage.part,
+    cautions: cautionsOf(attempt),
+  };
+  if (status !== 'open') {
+    if (startedAt === undefined || endedAt === undefined)
+      throw new Error(`${stage.key} ended without a time`);
+    const at = isoInstant(startedAt);
+    return {
+      ...base,
+      status,
+      startAt: at,
+      endAt: isoInstant(endedAt),
+      opensAt: at,
+      bestAt: at,
+      lastCallAt: null,
+      surelyOpenAt: null,
+      surelyUntil: null,
+      why: status === 'done' ? 'Done.' : 'Spoilt; made again.',
+    };
+  }
+  const id = stageId(hand.run.order.key, stage.key, attempt.attempt);
+  const start = placed?.schedule.starts.get(id);
+  const window = placed?.windows.get(id);
+  if (start === undefined || window === undefined) return undefined;
+  return {
+    ...base,
+    status: 'planned',
+    startAt: isoInstant(minute(start)),
+    endAt: isoInstant(minute(start + handsOnMinutes(stage, attempt.count))),
+    opensAt: isoInstant(minute(Math.min(window.opens, start))),
+    bestAt: isoInstant(minute(start)),
+    lastCallAt: instantOrNull(window.lastCall === undefined ? undefined : Math.max(window.lastCall, start)),
+    surelyOpenAt: instantOrNull(window.surelyOpen),
+    surelyUntil: instantOrNull(window.surelyUntil),
+    why: explainStage(hand, attempt, window, zone),
+  };
+}
+
+function instantOrNull(at: number | undefined): string | null {
+  return at === undefined ? null : isoInstant(minute(at));
+}
+
+function cautionsOf(attempt: StageAttempt): Caution[] {
+  return attempt.status === 'open' ? stageKindFacts[attempt.stage.kind].cautions.map(cautionFor) : [];
+}
+
+/** The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together. */
+function readyBand(hand: RunInHand, schedule: Schedule, workshop: WorkshopFacts): RunPlan['ready'] {
+  const weighed = cureByWeight(hand, workshop.cureRule).ready;
+  if (weighed !== undefined) return instants(weighed);
+  const bands = cureStarts(hand).flatMap(({ part, attempt }) => {
+    const start = schedule.starts.get(stageId(hand.run.order.key, attempt.stage.key, attempt.attempt));
+    const cured = hand.clocks.get(part)?.get('cured');
+    const begun =
+      attempt.endedAt ??
+      (start === undefined ? undefined : start + handsOnMinutes(attempt.stage, attempt.count));
+    if (begun === undefined || cured === undefined) return [];
+    const times = band(cured);
+    return [{ low: begun + times.low, likely: begun + times.likely, high: begun + times.high }];
+  });
+  if (bands.length === 0) return null;
+  const slowest = (pick: (b: Band) => number): number => Math.max(...bands.map(pick));
+  return instants({
+    low: slowest((b) => b.low),
+    likely: slowest((b) => b.likely),
+    high: slowest((b) => b.high),
+  });
+}
+
+function instants({ low, likely, high }: Band): NonNullable<RunPlan['ready']> {
+  const text = (at: number): string => isoInstant(minute(Math.round(at)));
+  return { low: text(low), likely: text(likely), high: text(high) };
+}
