@@ -59,7 +59,8 @@ function addLag(
     addEdge(net, i, j, weight, { kind: 'lag-at-least', lag: lag.id });
   }
   if (atMost !== undefined && !(knownOnly && atMost.kind === 'uncertain')) {
-    const weight = -(offset + lengthAt(atMost, certainty, 'at-most', p.draws));
+    const last = lag.until === 'end' ? net.duration[j]! : 0;
+    const weight = -(offset - last + lengthAt(atMost, certainty, 'at-most', p.draws));
     addEdge(net, j, i, weight, { kind: 'lag-at-most', lag: lag.id });
   }
 }

@@ -39,6 +39,23 @@ describe('odds', () => {
     expect(found.losses[0]?.share).toBeCloseTo(1 - found.probability, 12);
   });
 
+  /** The same with all of the work to be done in time: F at the planned end, 200 minutes after the start. */
+  it('counts a closing time to the end where the last piece must be done in time', () => {
+    const p: Problem = {
+      ...plain,
+      stages: [pourThenUnmould[0]!, { id: 'unmould', duration: 200, uses: [] }],
+      lags: [
+        {
+          ...{ id: 'l', from: 'pour', point: 'end', to: 'unmould', until: 'end' },
+          atMost: uncertain(700, 0.4, 'close'),
+        },
+      ],
+    };
+    const found = odds(p, at({ pour: 0, unmould: 400 }), { seed: 5, scenarios: 20_000 });
+    const expected = 1 - lognormalCdf(600, Math.log(700), 0.4);
+    expect(Math.abs(found.probability - expected)).toBeLessThan(4 * found.standardError);
+  });
+
   /**
    * One opening of the hours and tests every 30 minutes from 600 to 690: ready by the last test, or lost. Oracle: F at the
    * last test, 690, by @stdlib.

@@ -56,8 +56,8 @@ export interface Truncation {
 }
 
 /**
- * start(to) ≥ point(from) + atLeast and start(to) ≤ point(from) + atMost, where point is the start or the
- * end of `from`.
+ * start(to) ≥ point(from) + atLeast and until(to) ≤ point(from) + atMost, where point is the start or the
+ * end of `from`, and until that of `to`.
  */
 export interface Lag {
   readonly id: string;
@@ -66,6 +66,8 @@ export interface Lag {
   readonly to: string;
   readonly atLeast?: Length;
   readonly atMost?: Length;
+  /** What must come in time; absent: the start. */
+  readonly until?: 'start' | 'end';
 }
 
 /** A resource held from the start of one stage to the end of another: a cavity from pour to unmould. */

@@ -22,7 +22,7 @@ export interface Rehearsal {
 export interface UncertainLag {
   readonly from: number;
   readonly to: number;
-  /** Minutes from the start of `from` to the point the lag counts from. */
+  /** Minutes from the start of `from` to the point the lag counts from, less those that `to` itself must be done in. */
   readonly offset: number;
   readonly median: number;
   readonly sigma: number;
@@ -60,14 +60,19 @@ function uncertainLags(p: Problem): UncertainLag[] {
     const [first, second] = [p.stages[from]!, p.stages[to]!];
     if (first.fixed !== undefined && second.fixed !== undefined) return [];
     const offset = lag.point === 'end' ? first.duration : 0;
-    const side = (length: Length | undefined, name: 'at-least' | 'at-most'): UncertainLag[] => {
+    const last = lag.until === 'end' ? second.duration : 0;
+    const side = (
+      length: Length | undefined,
+      name: 'at-least' | 'at-most',
+      offset: number,
+    ): UncertainLag[] => {
       if (length?.kind !== 'uncertain') return [];
       const below = p.draws[length.draw]?.below ?? Infinity;
       const { median, sigma, draw } = length;
       const requirement: Requirement = { kind: `lag-${name}`, lag: lag.id };
       return [{ from, to, offset, median, sigma, draw, below, side: name, requirement }];
     };
-    return [...side(lag.atLeast, 'at-least'), ...side(lag.atMost, 'at-most')];
+    return [...side(lag.atLeast, 'at-least', offset), ...side(lag.atMost, 'at-most', offset - last)];
   });
 }
 

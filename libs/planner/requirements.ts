@@ -90,12 +90,13 @@ function restrictStage(stage: Stage, has: Has): Stage {
 }
 
 function restrictLag(lag: Lag, has: Has): Lag {
-  const { id, from, point, to, atLeast, atMost } = lag;
+  const { id, from, point, to, until, atLeast, atMost } = lag;
   return {
     id,
     from,
     point,
     to,
+    ...(until !== undefined && { until }),
     ...(atLeast !== undefined && has('lag-at-least', id) && { atLeast }),
     ...(atMost !== undefined && has('lag-at-most', id) && { atMost }),
   };

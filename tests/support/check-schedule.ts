@@ -38,7 +38,8 @@ export function scheduleFaults(p: Problem, schedule: Pick<Schedule, 'starts' | '
     const least = lag.atLeast && lengthAt(lag.atLeast, certainty, 'at-least', p.draws);
     const most = lag.atMost && lengthAt(lag.atMost, certainty, 'at-most', p.draws);
     fault(least !== undefined && since < least, `${lag.id}: ${since} is less than ${least}`);
-    fault(most !== undefined && since > most, `${lag.id}: ${since} is more than ${most}`);
+    const inTime = lag.until === 'end' ? since + end(lag.to) - start(lag.to) : since;
+    fault(most !== undefined && inTime > most, `${lag.id}: ${inTime} is more than ${most}`);
   }
   return [...faults, ...overloads(p, start, end, isFixed)];
 }

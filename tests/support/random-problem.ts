@@ -69,6 +69,7 @@ function randomLag(ids: readonly string[]): fc.Arbitrary<Omit<Lag, 'id'>> {
       point: fc.constantFrom<'start' | 'end'>('start', 'end'),
       atLeast: known(-4, 6),
       atMost: known(0, 8),
+      until: fc.constantFrom<'start' | 'end'>('start', 'end'),
     },
     { requiredKeys: ['from', 'to', 'point'] },
   );

@@ -36,7 +36,8 @@ export function lagsOf(hand: RunInHand): Lag[] {
       point: 'end',
       to: idOf(to),
       atLeast: wait.opens === undefined ? { kind: 'known', minutes: 0 } : length(wait.opens),
-      ...(wait.closes === undefined ? {} : { atMost: length(wait.closes) }),
+      // The last piece must be done in time, not only the first.
+      ...(wait.closes === undefined ? {} : { atMost: length(wait.closes), until: 'end' }),
     });
   });
   // Nobody unmoulds, patches or turns what is not made yet, whether the design says so or not.
