@@ -96,6 +96,7 @@ describe('npm run amounts', () => {
     [['rockpool-tiles', '--count', '6000'], 'accepted: a whole number, 1 to 5000'],
     [['rockpool-tiles', '--seed', '3'], '--seed belongs to plan'],
     [['--rules'], '--rules belongs to clocks'],
+    [['rockpool-tiles', '--unit', 'us'], 'There is no option --unit; did you mean --units?'],
     [['no-such-file'], 'there is no such file'],
     [[], 'Which run file?'],
   ])('refuses %j with status 64', (args, says) => {

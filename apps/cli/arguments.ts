@@ -71,6 +71,8 @@ export function usageOf(command: CommandName): string {
 
 /** Reads the command line after the command's name. */
 export function parseArguments(command: CommandName, args: readonly string[]): Parsed {
+  const unknown = unknownOption(args);
+  if (unknown !== undefined) return { kind: 'wrong', message: unknown };
   let parsed: ReturnType<typeof parse>;
   try {
     parsed = parse(args);
@@ -117,6 +119,19 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
       seed: Number(seed),
     },
   };
+}
+
+/** Said here, because the parser would go on about how to pass a file that is called like an option. */
+function unknownOption(args: readonly string[]): string | undefined {
+  const names = Object.keys(options);
+  const found = args
+    .filter((arg) => arg.startsWith('--') && arg.length > 2)
+    .map((arg) => arg.slice(2).split('=')[0] ?? '')
+    .find((name) => !names.includes(name));
+  if (found === undefined) return undefined;
+  const near = names.find((name) => name.startsWith(found.slice(0, 3)));
+  const meant = near === undefined ? '' : `; did you mean --${near}?`;
+  return `There is no option --${found}${meant}`;
 }
 
 function parse(args: readonly string[]) {
