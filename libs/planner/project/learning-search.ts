@@ -1,0 +1,158 @@
+import type { Random } from '#units';
+import { Analysis } from './analysis.js';
+import { Branching } from './branching.js';
+import { Clauses } from './clauses.js';
+import { LagEdges } from './lag-edges.js';
+import type { Model } from './model.js';
+import type { Project } from './project.js';
+import { TimeTable } from './time-table.js';
+import { Kind, Trail } from './trail.js';
+
+/** Conflicts in the shortest run between two restarts. */
+const RESTART = 100;
+
+/** Clauses kept at first, and how many more after each clearing. */
+const ROOM = 4000;
+const MORE_ROOM = 500;
+
+/** How many decisions go by between two questions whether to stop. */
+const PATIENCE = 256;
+
+/** `exhausted`: no schedule is left within the bound. */
+export type Search = 'solution' | 'exhausted' | 'limit';
+
+/**
+ * Search for schedules that learns a clause from every conflict (Schutt, Feydy, Stuckey and Wallace, "Solving
+ * RCPSP/max by lazy clause generation", Journal of Scheduling 16, 2013).
+ */
+export class LearningSearch {
+  readonly trail: Trail;
+  conflicts = 0;
+  /** Told of every clause learned, as pairs of side and value of which one holds. */
+  onLesson: ((literals: readonly number[]) => void) | null = null;
+  private readonly edges: LagEdges;
+  private readonly clauses: Clauses;
+  private readonly table: TimeTable;
+  private readonly analysis: Analysis;
+  private readonly branching: Branching;
+  private readonly starts: number;
+  private head = 0;
+  private room = ROOM;
+  private restarts = 0;
+  private decisions = 0;
+  private isOver = false;
+  private readonly onDrop = (side: number): void => {
+    this.table.touch(side);
+    this.branching.fell(side);
+  };
+
+  /** @param horizon the one the model was made with */
+  constructor(project: Project, model: Model, horizon: number, random: Random) {
+    this.trail = new Trail(model.bounds.slice());
+    this.edges = new LagEdges(this.trail, model.edges);
+    this.clauses = new Clauses(this.trail);
+    this.table = new TimeTable(this.trail, project, horizon);
+    this.branching = new Branching(this.trail, model.starts, random);
+    this.analysis = new Analysis(this.trail, this.edges, this.clauses, (side, value) =>
+      this.branching.seen(side, value),
+    );
+    this.starts = model.starts;
+  }
+
+  /** Only schedules that end by `makespan` are of interest from now on. @returns false when there is none */
+  bound(makespan: number): boolean {
+    this.restart();
+    const side = 2 * (this.starts - 1) + 1;
+    if (!this.isOver && !this.trail.raise(side, -makespan, Kind.given, 0)) this.isOver = true;
+    return !this.isOver;
+  }
+
+  /** Values that the search turns to first. */
+  follow(values: Int32Array): void {
+    this.branching.follow(values);
+  }
+
+  /** The start of every activity, after `solution`. */
+  solution(): Int32Array {
+    return Int32Array.from({ length: this.trail.bound.length >> 1 }, (_, x) => this.trail.bound[2 * x]!);
+  }
+
+  /** Until a schedule is found, there is none, `limit` more conflicts are used up, or `stop` says so. */
+  run(limit: number, stop: () => boolean): Search {
+    const { trail, branching } = this;
+    if (limit <= 0 || stop()) return 'limit';
+    const end = this.conflicts + limit;
+    this.restart();
+    let pause = this.conflicts + RESTART * luby(++this.restarts);
+    for (;;) {
+      if (this.isOver) return 'exhausted';
+      if (!this.propagate()) {
+        this.conflicts++;
+        if (!this.learn()) this.isOver = true;
+        continue;
+      }
+      if (this.conflicts >= end || (++this.decisions % PATIENCE === 0 && stop())) return 'limit';
+      if (this.conflicts >= pause) {
+        if (trail.level > 0) {
+          this.restart();
+          continue;
+        }
+        pause = this.conflicts + RESTART * luby(++this.restarts);
+        if (this.clauses.count > this.room) {
+          this.clauses.reduce();
+          this.room += MORE_ROOM;
+        }
+      }
+      const decision = branching.next();
+      if (decision === null) return 'solution';
+      trail.newLevel();
+      trail.raise(decision[0], decision[1], Kind.given, 0);
+    }
+  }
+
+  private restart(): void {
+    this.backtrack(0);
+  }
+
+  private backtrack(level: number): void {
+    this.trail.backtrack(level, this.onDrop);
+    this.head = Math.min(this.head, this.trail.size);
+  }
+
+  private propagate(): boolean {
+    const { trail, edges, clauses, table } = this;
+    for (;;) {
+      while (this.head < trail.size) {
+        const entry = this.head++;
+        const side = trail.side[entry]!;
+        table.touch(side);
+        if (trail.top[side] !== entry) continue;
+        if (!edges.propagate(side) || !clauses.propagate(side)) return false;
+      }
+      if (!table.propagate()) return false;
+      if (this.head === trail.size) return true;
+    }
+  }
+
+  private learn(): boolean {
+    const { trail, clauses } = this;
+    const lesson = this.analysis.learn();
+    if (lesson === null) return false;
+    const { literals, level, spread } = lesson;
+    this.onLesson?.(literals);
+    this.backtrack(level);
+    const [side, value] = [literals[0]!, literals[1]!];
+    this.branching.decay();
+    clauses.decay();
+    if (literals.length === 2) return trail.raise(side, value, Kind.given, 0);
+    return trail.raise(side, value, Kind.clause, clauses.add(literals, spread));
+  }
+}
+
+/** The sequence 1 1 2 1 1 2 4 ... (Luby, Sinclair and Zuckerman, 1993), counted from 1. */
+function luby(i: number): number {
+  for (let power = 1; ; power *= 2) {
+    if (i === 2 * power - 1) return power;
+    if (i < 2 * power - 1) return luby(i - power + 1);
+  }
+}

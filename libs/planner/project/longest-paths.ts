@@ -1,0 +1,66 @@
+import type { Project } from './project.js';
+
+/** The distance of two activities without a path. Far enough from the end of 32 bits that two can be added. */
+export const NO_PATH = -(1 << 29);
+
+/** Longest paths between all starts by the lags alone, in rows; source and sink count as lags too. */
+export interface Distances {
+  readonly count: number;
+  readonly at: Int32Array;
+}
+
+/**
+ * All-pairs longest paths (Floyd and Warshall).
+ * @returns null when the lags contradict each other: a cycle of positive length
+ */
+export function longestPaths({ dur, lags }: Project): Distances | null {
+  const count = dur.length;
+  const at = new Int32Array(count * count).fill(NO_PATH);
+  const sink = count - 1;
+  const lengthen = (i: number, j: number, w: number): void => {
+    at[i * count + j] = Math.max(at[i * count + j]!, w);
+  };
+  for (let i = 0; i < count; i++) {
+    lengthen(i, i, 0);
+    lengthen(0, i, 0);
+    lengthen(i, sink, dur[i]!);
+  }
+  for (const [i, j, w] of lags) lengthen(i, j, w);
+  return close({ count, at }) ? { count, at } : null;
+}
+
+/** Makes the distances transitive. @returns false when a cycle has positive length */
+export function close({ count, at }: Distances): boolean {
+  for (let k = 0; k < count; k++) {
+    for (let i = 0; i < count; i++) {
+      const first = at[i * count + k]!;
+      if (first === NO_PATH) continue;
+      for (let j = 0; j < count; j++) {
+        const second = at[k * count + j]!;
+        if (second === NO_PATH) continue;
+        const through = first + second;
+        if (through > at[i * count + j]!) at[i * count + j] = through;
+      }
+    }
+    if (at[k * count + k]! > 0) return false;
+  }
+  for (let i = 0; i < count; i++) if (at[i * count + i]! > 0) return false;
+  return true;
+}
+
+/** The distances once j must be at least `w` after i. @returns false on a positive cycle */
+export function tighten({ count, at }: Distances, i: number, j: number, w: number): boolean {
+  if (at[j * count + i]! + w > 0) return false;
+  if (at[i * count + j]! >= w) return true;
+  for (let a = 0; a < count; a++) {
+    const first = at[a * count + i]!;
+    if (first === NO_PATH) continue;
+    for (let b = 0; b < count; b++) {
+      const second = at[j * count + b]!;
+      if (second === NO_PATH) continue;
+      const through = first + w + second;
+      if (through > at[a * count + b]!) at[a * count + b] = through;
+    }
+  }
+  return true;
+}

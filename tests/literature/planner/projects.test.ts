@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { solveProject } from '#planner';
+import { projectFaults } from '../../support/project-faults.js';
+import { readProjects } from '../../support/read-projects.js';
+
+/** Enough for every instance here; how fast it is done is a matter for the bench. */
+const CONFLICTS = 5000;
+
+/** Source: CITATION.md beside this file. */
+const withMaximumLags = readProjects(new URL('rcpsp-max.json', import.meta.url));
+const classic = readProjects(new URL('rcpsp.json', import.meta.url));
+const small = [
+  ...withMaximumLags.filter(({ n }) => n <= 20),
+  ...classic.filter(({ n }) => n <= 30).filter((_, k) => k % 4 === 3),
+];
+
+describe('projects of the literature', () => {
+  it('are all there', () => {
+    expect(withMaximumLags).toHaveLength(40);
+    expect(classic).toHaveLength(36);
+  });
+
+  /** The checker against schedules that other solvers found. */
+  it.each([...withMaximumLags, ...classic].filter(({ witness }) => witness))(
+    '$name: the published schedule has no fault and the stated end',
+    (instance) => {
+      const { witness = [], expected } = instance;
+      expect(projectFaults(instance, witness)).toEqual([]);
+      expect(witness.at(-1)).toBe(expected?.makespan);
+    },
+  );
+
+  it('a schedule that starts an activity too early has a fault', () => {
+    for (const instance of classic) {
+      const hurried = (instance.witness ?? []).map((at) => Math.max(0, at - 1));
+      hurried[0] = 0;
+      hurried[hurried.length - 1] = 0;
+      expect(projectFaults(instance, hurried)).not.toEqual([]);
+    }
+  });
+
+  it.each(small)('$name is proved $expected.status $expected.makespan', (instance) => {
+    const result = solveProject(instance, { seed: 1, limit: { conflicts: CONFLICTS } });
+    expect(result.status).toBe(instance.expected?.status);
+    if (!('starts' in result)) return;
+    expect(projectFaults(instance, result.starts)).toEqual([]);
+    expect(result.makespan).toBe(instance.expected?.makespan);
+    expect(solveProject(instance, { seed: 1, limit: { conflicts: CONFLICTS } })).toEqual(result);
+  });
+});
