@@ -24,7 +24,7 @@ function partSection(part: Part, before: readonly Part[]): string {
   return [
     title,
     ...(same === undefined
-      ? [clockText(part), ...factorsText(clocks), ...movesText(moves)]
+      ? [clockText(part), ...factorsText(clocks), ...movesText(moves, clocks)]
       : [`  The same clocks as “${same.title}”.`]),
     ...fillingText(filling),
     ...(same === undefined ? beyond.map((sentence) => wrap(`! ${sentence}`, 2, WIDTH, 2)) : []),
@@ -36,7 +36,7 @@ function partSection(part: Part, before: readonly Part[]): string {
 
 function clockText({ clocks }: Part): string {
   const rows = clocks.map((clock) => [
-    `  ${clock.title}`,
+    `  ${clock.title}${clock.closes ? ' until' : ''}`,
     bandText(clock.band),
     clock.from,
     isSeen(clock) ? `now ${bandText(clock.now)}` : '',
@@ -70,7 +70,7 @@ function fillingText(filling: FillingTime | null): string[] {
   return [
     wrap(
       `All pieces take ${durationText(neededMin)}; the batter leaves ${bandText(stretchMin)} for it. In time: ` +
-        `${percentText(chance)}; ${String(piecesSurely)} pieces for sure.${split}`,
+        `${percentText(chance)}; ${String(piecesSurely)} pieces nine times in ten.${split}`,
       2,
       WIDTH,
     ),
@@ -80,12 +80,16 @@ function fillingText(filling: FillingTime | null): string[] {
 /** The states that makers turn knobs for; the others follow them. */
 const TOLD_STATES: readonly string[] = ['medium-trace', 'firm', 'cured'];
 
-function movesText(moves: Part['moves']): string[] {
-  const told = TOLD_STATES.flatMap((state) => {
-    const of = moves.filter((move) => move.state === state).map(({ text }) => text);
-    return of.length === 0 ? [] : [`  What moves “${state}” most: ${of.join('; ')}.`];
+function movesText(moves: Part['moves'], clocks: readonly ClockForecast[]): string[] {
+  return TOLD_STATES.flatMap((state) => {
+    // One line for each knob, and none that nobody would turn.
+    const of = moves.filter((move) => move.state === state && move.to !== 'seizing');
+    const told = of.filter((move, i) => of.findIndex(({ input }) => input === move.input) === i).slice(0, 3);
+    const title = clocks.find((clock) => clock.state === state)?.title;
+    if (told.length === 0 || title === undefined) return [];
+    const text = `What moves “${title}” most: ${told.map((move) => move.text).join('; ')}.`;
+    return [wrap(text, 4, WIDTH, 2)];
   });
-  return told.map((text) => wrap(text.trim(), 4, WIDTH, 2));
 }
 
 function cureSection(cure: ClocksDocument['runs'][number]['cure']): string {
@@ -95,7 +99,7 @@ function cureSection(cure: ClocksDocument['runs'][number]['cure']): string {
     readyDays === undefined || settledG === undefined
       ? (note ?? '')
       : `By ${String(cure.weighings)} weighings a piece will settle at ${settledG.likely.toFixed(1)} g; ${rule}: ` +
-        `${readyDays.likely.toFixed(0)} days after unmoulding (${readyDays.low.toFixed(0)} to ${readyDays.high.toFixed(0)}).`;
+        `${readyDays.likely.toFixed(0)} days after unmoulding (${readyDays.low.toFixed(0)} to ${readyDays.high.toFixed(0)}).${note === undefined ? '' : ` ${note}`}`;
   return [
     'Cure',
     wrap(`${forecast}${settled ? ' It has stopped losing weight: it is cured.' : ''}`, 2, WIDTH),
@@ -130,8 +134,8 @@ function reasonsSection(document: ClocksDocument): string {
 
 /** Every state and rule with the evidence behind it. */
 export function printRules({ states, rules }: ClockRules): string {
-  const bases = states.map(({ title, baseMin, sigma, from, evidence }) => [
-    `  ${title}`,
+  const bases = states.map(({ title, closes, baseMin, sigma, from, evidence }) => [
+    `  ${title}${closes ? ' until' : ''}`,
     durationText(baseMin),
     `σ ${sigma.toFixed(2)}`,
     from,

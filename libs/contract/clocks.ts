@@ -21,6 +21,7 @@ export const clockForecast = z
     part: key,
     state: z.enum(soapStates),
     title: text.meta({ description: 'What the soap is once the state has come, or until then' }),
+    closes: z.boolean().meta({ description: 'true: the title holds until then; the state closes a window' }),
     band: band.meta({ description: 'minutes from the moment the clock starts, as forecast' }),
     now: band.meta({ description: 'The same, given what the log has seen of this batch' }),
     from: text.meta({ description: 'What starts the clock' }),
@@ -145,6 +146,7 @@ export const clockState = z
   .strictObject({
     state: z.enum(soapStates),
     title: text,
+    closes: z.boolean(),
     clock: z.enum(['batter', 'set', 'cure']),
     pace: z.enum(paces),
     baseMin: z.number(),

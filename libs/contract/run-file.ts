@@ -21,12 +21,19 @@ export const runFile = z
       .array(
         z.strictObject({
           run: runOrder,
+          room: workshopFacts.shape.room
+            .optional()
+            .meta({ description: 'The room of that time; absent: as now' }),
           log: z.array(z.strictObject({ id: key.optional(), entry: logEntry })).max(500),
         }),
       )
       .max(200)
       .default([])
-      .meta({ description: 'Runs that are over: what they logged teaches the clocks and the amounts' }),
+      .meta({
+        description:
+          'Runs that are over: what they logged teaches the clocks and the amounts. A recipe or design that was ' +
+          'changed since needs a key of its own',
+      }),
     log: z
       .array(z.strictObject({ run: key, id: key.optional(), entry: logEntry }))
       .max(5000)

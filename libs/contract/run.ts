@@ -60,9 +60,11 @@ export const logEntry = z
       kind: z.literal('seen'),
       part: key,
       state: z.enum(soapStates),
-      saw: z
-        .enum(['not-yet', 'already', 'just-now'])
-        .meta({ description: 'Whether the part had the state: not yet, already, or it has just come' }),
+      saw: z.enum(['not-yet', 'already', 'just-now']).meta({
+        description:
+          'Whether the state had come: not yet, already, or just now. Of a state that closes a window (…-until, ' +
+          'piping-skinned) “already” means that the window is over',
+      }),
       since: instant.optional().meta({
         description: 'When its clock started: lye-in for a state of the batter; else the log says',
       }),

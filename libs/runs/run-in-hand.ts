@@ -1,5 +1,5 @@
-import { paceOf, type StateId } from '#clocks';
-import type { Stage } from '#contract';
+import { paceOf, type Band, type StateId } from '#clocks';
+import type { CureByWeight, Stage } from '#contract';
 import type { Truncation } from '#planner';
 import type { PartClocks } from './clocks/forecast-clocks.js';
 import { latestAttempt, type RunProgress, type StageAttempt } from './log/run-progress.js';
@@ -13,10 +13,19 @@ export interface RunStanding {
   readonly clocks: ReadonlyMap<string, PartClocks>;
 }
 
+/** What the weighings of a lot say of its cure. */
+export interface LotCure {
+  readonly told: CureByWeight;
+  /** When it is cured, minutes since 1970; absent while the weighings are too few or too close to say. */
+  readonly ready?: Band;
+}
+
 /** A run on its way into the network. */
 export interface RunInHand extends RunStanding {
   /** What the log tells of the draws behind its clocks, by name. */
   readonly draws: Readonly<Record<string, Truncation>>;
+  /** What weighing the lot says of its cure. */
+  readonly scales: LotCure;
 }
 
 /** The name of the bench calendar in the problem. */

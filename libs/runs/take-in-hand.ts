@@ -1,14 +1,10 @@
-import type { PartAmounts, Risk } from '#contract';
+import type { PartAmounts, Risk, WorkshopFacts } from '#contract';
 import { failed, ok, under, type Issue, type Result } from '#units';
 import { checkInput } from './input/check-input.js';
 import { fillingRisk, fillingTimes } from './clocks/filling-time.js';
+import { cureByWeight } from './clocks/cure-by-weight.js';
 import { foldLog } from './log/fold-log.js';
-import {
-  checkClockInputs,
-  clocksCanBeRead,
-  forecastClocks,
-  type PartClocks,
-} from './clocks/forecast-clocks.js';
+import { checkClockInputs, clocksOf, type PartClocks } from './clocks/forecast-clocks.js';
 import type { PastRun, RunsInput } from './input/input.js';
 import { lessonsFrom, withLessons, type LessonBook } from './clocks/learn-lessons.js';
 import { observedDraws } from './clocks/observe-draws.js';
@@ -16,6 +12,7 @@ import { liveAttempts, makingAttempt, type RunInHand, type RunStanding } from '.
 import type { StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
+import { weighingsOf } from './amounts/weighings-of.js';
 import { stageKindFacts } from './input/stage-kinds.js';
 import { workingsOf, workingsOfPast, type RunWorkings } from './input/workings.js';
 
@@ -39,13 +36,16 @@ export function takeInHand(input: RunsInput, { taught = true } = {}): Result<Siz
   const checked = checkInput(input);
   if (checked.length > 0) return failed(...(checked as [Issue, ...Issue[]]));
   const begun = workingsOf(input).map((run) => takeRun(run, input));
-  const issues = begun.flatMap((run) => run.issues);
-  const past = taught ? (input.past ?? []).map((run) => standingOfPast(run, input.workshop)) : [];
+  const before = (input.past ?? []).map((past) => takePast(past, input.workshop, taught));
+  const issues = [...begun, ...before].flatMap((run) => run.issues);
+  const past = before.map(({ standing }) => standing);
+  const all = [...past, ...begun.map(({ standing }) => standing)];
   const runs: SizedRun[] = [];
-  for (const [i, { standing }] of begun.entries()) {
-    const others = begun.filter((other) => other.standing !== standing).map((other) => other.standing);
-    const book = lessonsFrom(taught ? [...past, ...others] : []);
-    const hand = inHand(standing, book);
+  for (const [i, { standing: bare }] of begun.entries()) {
+    const others = all.filter((other) => other !== bare);
+    const book = lessonsFrom(taught ? others : []);
+    const weighings = weighingsOf(all, bare.run.design.key);
+    const hand = inHand({ ...bare, run: { ...bare.run, weighings } }, book, input.workshop);
     const sized = sizeBatches(withoutDropped(hand), makingsOf(liveAttempts(hand)));
     if (sized.ok) {
       const amounts = sized.value.map((part) => withRisks(part, hand, input.workshop));
@@ -55,31 +55,49 @@ export function takeInHand(input: RunsInput, { taught = true } = {}): Result<Siz
   return issues.length > 0 ? failed(...(issues as [Issue, ...Issue[]])) : ok(runs);
 }
 
-/** Where the runs of the past stand, to learn from. What cannot be true in their logs is left out, as it was then. */
-export function standingOfPast(past: PastRun, workshop: RunsInput['workshop']): RunStanding {
-  const run = workingsOfPast(past, workshop);
-  return { run, progress: foldLog(run, past.log).progress, clocks: clocksOf(run, workshop) };
+/** Where a run of the past stands, to learn from. */
+export function standingOfPast(past: PastRun, workshop: WorkshopFacts): RunStanding {
+  return takePast(past, workshop, true).standing;
 }
 
-function takeRun(run: RunWorkings, input: RunsInput): { standing: RunStanding; issues: Issue[] } {
+interface TakenRun {
+  readonly standing: RunStanding;
+  readonly issues: Issue[];
+}
+
+/** Forecast for the room of its time: what the room did is no pace of the workshop's. */
+function takePast(past: PastRun, now: WorkshopFacts, withClocks: boolean): TakenRun {
+  const workshop = past.room === undefined ? now : { ...now, room: past.room };
+  const run = workingsOfPast(past, workshop);
+  const clocks = withClocks ? clocksOf(run, workshop) : new Map<string, PartClocks>();
+  const { progress, issues } = foldLog(run, past.log, clocks);
+  const { path } = past;
+  const told =
+    path === undefined
+      ? []
+      : issues.map((issue) => {
+          const [at = 0, ...rest] = issue.path;
+          return { ...issue, path: [...path, at, 'entry', ...rest] };
+        });
+  return { standing: { run, progress, clocks }, issues: told };
+}
+
+function takeRun(run: RunWorkings, input: RunsInput): TakenRun {
   const numbered = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
-  const folded = foldLog(run, numbered);
+  const clocks = clocksOf(run, input.workshop);
+  const folded = foldLog(run, numbered, clocks);
   const logIssues = folded.issues.map((issue) => {
     const [at = 0, ...rest] = issue.path;
     return { ...issue, path: ['log', numbered[Number(at)]?.i ?? 0, 'entry', ...rest] };
   });
-  const standing = { run, progress: folded.progress, clocks: clocksOf(run, input.workshop) };
+  const standing = { run, progress: folded.progress, clocks };
   return { standing, issues: [...checkClockInputs(run, input), ...logIssues] };
 }
 
-/** Without any lesson; none at all where the clocks cannot be read, which `checkClockInputs` tells. */
-function clocksOf(run: RunWorkings, workshop: RunsInput['workshop']): Map<string, PartClocks> {
-  return clocksCanBeRead(run, workshop) ? forecastClocks(run, workshop) : new Map<string, PartClocks>();
-}
-
-function inHand(standing: RunStanding, book: LessonBook): RunInHand {
+function inHand(standing: RunStanding, book: LessonBook, workshop: WorkshopFacts): RunInHand {
   const taught = { ...standing, clocks: withLessons(standing.run, standing.clocks, book) };
-  return { ...taught, draws: observedDraws(taught) };
+  const hand = { ...taught, draws: observedDraws(taught) };
+  return { ...hand, scales: cureByWeight(hand, workshop.cureRule) };
 }
 
 /** A part that is left out and was never made needs no amounts. */

@@ -28,7 +28,7 @@ export async function createRun(
  * @throws ApiProblem when there is no such design
  */
 export async function takeSnapshot(
-  { library }: Repositories,
+  { library, workshops }: Repositories,
   workshopId: string,
   order: RunOrder,
 ): Promise<RunSnapshot> {
@@ -39,6 +39,7 @@ export async function takeSnapshot(
   }
   const recipes = await library.recipes.list(workshopId);
   const fats = await library.fats.list(workshopId);
+  const workshop = await workshops.get(workshopId);
   const moulds = await library.moulds.list(workshopId);
   const parts = design.content.parts.flatMap((part) => (part.kind === 'batch' ? [part] : []));
   const usedRecipes = contents(recipes).filter(({ key }) => parts.some((part) => part.recipe === key));
@@ -47,6 +48,7 @@ export async function takeSnapshot(
     design: design.content,
     recipes: usedRecipes,
     fats: contents(fats).filter(({ key }) => usedFats.has(key)),
+    ...(workshop !== null && { room: workshop.facts.room }),
     moulds: contents(moulds).filter(({ key }) => parts.some((part) => part.mould === key)),
   };
 }

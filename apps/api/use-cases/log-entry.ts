@@ -22,7 +22,8 @@ export async function logEntry(
   entry: LogEntry,
   now: Date,
 ): Promise<{ logged: LoggedEntry; saved: SavedPlan; why: string }> {
-  if (run.state === 'abandoned') {
+  const corrects = entry.kind === 'forget' || entry.kind === 'take-back';
+  if (run.state === 'abandoned' && !corrects) {
     throw new ApiProblem(409, 'run-abandoned', 'The run was given up', 'Nothing more can be logged for it.');
   }
   refuseFuture(entry, now);
@@ -31,12 +32,25 @@ export async function logEntry(
   const issues = checkEntry(before, run.key, entry);
   if (issues.length > 0) throw invalidInput(issues);
   const logged = await tx.log.append(run.workshopId, run.id, entry);
+  if (run.state === 'abandoned') return correctedOnly(tx, run, logged);
   const input = { ...before, log: [...before.log, { run: run.key, entry }] };
   const saved = await makePlan(tx, { run, input, cause: causeOf(entry), now, mustKeep: true });
   const { document, changes } = saved.revision;
   const { parts, stages } = run.snapshot.design;
   const titles = new Map([...parts, ...stages].map((each) => [each.key, each.title]));
   return { logged, saved, why: tellChanges(entry, titles, changes, document) };
+}
+
+/** A run that was given up is not planned again, but what it teaches can still be put right. */
+async function correctedOnly(
+  tx: Repositories,
+  run: StoredRun,
+  logged: LoggedEntry,
+): Promise<{ logged: LoggedEntry; saved: SavedPlan; why: string }> {
+  const revision = await tx.plans.latest(run.workshopId, run.id);
+  if (revision === null) throw new Error(`run ${run.id} has no plan`);
+  const saved: SavedPlan = { revision, moved: [], cancelled: [] };
+  return { logged, saved, why: 'It is put right for what this run teaches; the run stays given up.' };
 }
 
 function refuseFuture(entry: LogEntry, now: Date): void {
@@ -55,8 +69,12 @@ function refuseFuture(entry: LogEntry, now: Date): void {
 
 function refuseLongAgo(entry: LogEntry, run: StoredRun): void {
   const earliest = Date.parse(`${run.order.startAfter}:00Z`) - EARLIEST_BEFORE_START_MS;
-  for (const field of ['at', 'startedAt'] as const) {
-    const value = field === 'at' ? entry.at : entry.kind === 'done' ? entry.startedAt : undefined;
+  const told = {
+    at: entry.at,
+    startedAt: entry.kind === 'done' ? entry.startedAt : undefined,
+    since: entry.kind === 'seen' ? entry.since : undefined,
+  };
+  for (const [field, value] of Object.entries(told)) {
     if (value === undefined || Date.parse(value) >= earliest) continue;
     const accepted = `from ${new Date(earliest).toISOString()} on`;
     const message = `${value} is long before the run; accepted: ${accepted}.`;

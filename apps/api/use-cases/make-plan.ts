@@ -66,11 +66,14 @@ function documentFrom(
 /** Lets the run's state, and its lot once everything is done, follow the plan. */
 async function follow(tx: Repositories, run: StoredRun, document: PlanDocument): Promise<void> {
   const plan = document.runs.find((p) => p.run === run.key);
-  if (plan === undefined || document.status !== 'planned') return;
+  if (plan === undefined) return;
   const begun = plan.stages.some((stage) => stage.status !== 'planned');
   const open = plan.stages.some((stage) => stage.status === 'planned');
-  const state = !begun ? 'planned' : open ? 'making' : 'curing';
+  const going = open || document.status !== 'planned';
+  const state = !begun ? 'planned' : going ? 'making' : 'curing';
   if (state !== run.state) await tx.runs.update(run.workshopId, run.id, run.version, { state });
+  // What made it a lot may have been taken back.
+  if (state !== 'curing') await tx.lots.remove(run.workshopId, run.id);
   if (state !== 'curing' || plan.ready === null) return;
   const madeAt = plan.stages.map((stage) => stage.endAt).reduce((last, at) => (at > last ? at : last));
   await tx.lots.put(run.workshopId, run.id, {

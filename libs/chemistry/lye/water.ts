@@ -67,5 +67,7 @@ function waterBesides(recipe: WrittenRecipe): number {
  * @returns per cent
  */
 export function effectiveLyePercent(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): number {
-  return waterViews(recipe, lyeForFats(recipe, fats, 1), 1).withAllWaterPercent;
+  const percent = waterViews(recipe, lyeForFats(recipe, fats, 1), 1).withAllWaterPercent;
+  // A recipe of 33 % must not count as being off 33 % by the last bit of a division.
+  return Math.round(percent * 1e6) / 1e6;
 }

@@ -19,8 +19,15 @@ describe('the sightings of one batch', () => {
   });
 
   it('rest on the exact time alone where there is one, wherever the bounds lie', () => {
-    const sightings = [seen('not-yet', 0.1, 'a'), seen('exact', 0.2, 'b'), seen('already', -0.3, 'c')];
+    const sightings = [seen('not-yet', 0.5, 'a'), seen('exact', 0.2, 'b'), seen('already', 0.1, 'c')];
     expect(oneOf('tiles', sightings)).toEqual({ recipe: 'tiles', exact: 0.2, sigma: 0.25, entries: ['b'] });
+  });
+
+  it('give an exact time up when a later look puts it clearly on the other side', () => {
+    const sightings = [seen('exact', 0.2, 'a'), seen('not-yet', 0.6, 'b')];
+    expect(oneOf('tiles', sightings)).toEqual({ recipe: 'tiles', above: 0.6, sigma: 0.25, entries: ['b'] });
+    const sooner = [seen('exact', 0.2, 'a'), seen('already', -0.3, 'b')];
+    expect(oneOf('tiles', sooner)).toEqual({ recipe: 'tiles', below: -0.3, sigma: 0.25, entries: ['b'] });
   });
 
   it('lie between the last “not yet” and the first “already”, and name those two', () => {

@@ -26,7 +26,8 @@ export interface Sighting {
  * Makes one observation of all that was seen of one batch: its sightings share the batch's luck, and counted one
  * by one they would teach the same luck several times.
  *
- * Exact sightings are averaged and then outweigh every bound. Otherwise the bounds are intersected in the order
+ * Exact sightings are averaged and then outweigh every bound, but for those that a later look contradicts by more than
+ * one σ: she has looked again. Otherwise the bounds are intersected in the order
  * given; where two contradict each other the later counts, as in `conditioned`. Where σ differs among the
  * sightings used the largest is taken: the batch is no surer than the least sure of them.
  *
@@ -37,17 +38,27 @@ export interface Sighting {
  * @throws RangeError when an exact time has no finite logarithm or a bound is not a number
  */
 export function oneOf(recipe: string, sightings: readonly Sighting[]): Observation | undefined {
-  const exacts = sightings.filter(({ kind }) => kind === 'exact');
+  const exacts = sightings.filter(
+    (sighting, i) =>
+      sighting.kind === 'exact' && !sightings.slice(i + 1).some((later) => contradicts(later, sighting)),
+  );
   if (exacts.length > 0) {
     const exact = exacts.reduce((sum, { logRatio }) => sum + logRatio, 0) / exacts.length;
     if (!Number.isFinite(exact)) throw new RangeError(`an exact time with the logarithm ${String(exact)}`);
     return { recipe, exact, ...source(exacts) };
   }
-  const bounds = sightings.map(boundOf).reduce(conditioned, {});
-  const used = sightings.filter(({ kind, logRatio }) =>
+  const looks = sightings.filter(({ kind }) => kind !== 'exact');
+  const bounds = looks.map(boundOf).reduce(conditioned, {});
+  const used = looks.filter(({ kind, logRatio }) =>
     kind === 'not-yet' ? logRatio === bounds.above : logRatio === bounds.below,
   );
   return used.length === 0 ? undefined : { recipe, ...bounds, ...source(used) };
+}
+
+/** A later look that puts the state on the other side, by more than the states of one pace differ among themselves. */
+function contradicts(later: Sighting, exact: Sighting): boolean {
+  const apart = later.logRatio - exact.logRatio;
+  return later.kind === 'not-yet' ? apart > exact.sigma : later.kind === 'already' && apart < -exact.sigma;
 }
 
 function boundOf({ kind, logRatio }: Sighting): { above?: number; below?: number } {
@@ -56,5 +67,8 @@ function boundOf({ kind, logRatio }: Sighting): { above?: number; below?: number
 }
 
 function source(used: readonly Sighting[]): Pick<Observation, 'sigma' | 'entries'> {
-  return { sigma: Math.max(...used.map(({ sigma }) => sigma)), entries: used.map(({ entry }) => entry) };
+  return {
+    sigma: Math.max(...used.map(({ sigma }) => sigma)),
+    entries: [...new Set(used.map(({ entry }) => entry))],
+  };
 }

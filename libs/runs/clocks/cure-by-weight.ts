@@ -1,55 +1,118 @@
-import { fitCure, hasSettled, readyDay, type Band, type CureRule, type WeighIn } from '#clocks';
+import { batchForFats } from '#chemistry';
+import { fitCure, hasSettled, readyDay, type Band, type CureRule, type StateId, type WeighIn } from '#clocks';
 import type { CureByWeight } from '#contract';
-import { cureStarts, type RunInHand } from '../run-in-hand.js';
+import { expectedUse } from '../amounts/expected-use.js';
+import { useSurroundings } from '../input/piece-surroundings.js';
+import type { RunWorkings } from '../input/workings.js';
+import { cureStarts, type LotCure, type RunInHand } from '../run-in-hand.js';
+import { bandNow } from './observe-draws.js';
 
 const MINUTES_PER_DAY = 1440;
+/** From this span on weighings say more of a lot than its recipe does: common practice, no source. */
+const TELLING_DAYS = 14;
 
-/** What the weighings of a lot say of its cure. */
-export interface LotCure {
-  readonly told: CureByWeight;
-  /** When it is cured, minutes since 1970; absent while the weighings do not say. */
-  readonly ready?: Band;
-}
+/**
+ * Dry is not all that cured means: soap of mostly oleic acid is dry long before it is mild and firm. So the scales bring
+ * the day forward to this share of what the recipe's clock says, and no further. A choice, no source.
+ */
+const LEAST_OF_CLOCK = 0.5;
+
+type Unscaled = Omit<RunInHand, 'scales'>;
 
 /**
  * Fits the loss of mass to the weigh-ins of a lot and forecasts the day from which it meets the workshop's rule.
- * Weighings count per piece, so that one piece less on the scales is no loss of mass.
+ *
+ * Weighings count per piece, so that one piece less on the scales is no loss of mass; those before the last thing was
+ * put on the pieces are left out. Soap that loses little is not cured for that: no lot is ready before its clock says
+ * that it can be used. For its first two weeks, and until the weighings span as long or show that the lot has stopped
+ * losing, the recipe's cure clock stands.
  */
-export function cureByWeight(hand: RunInHand, rule: CureRule): LotCure {
+export function cureByWeight(hand: Unscaled, rule: CureRule): LotCure {
+  const start = cureStart(hand);
+  const finished = lastTouched(hand);
+  const weighIns = hand.progress.weighIns
+    .filter(({ at }) => start !== undefined && at >= finished)
+    .map(({ at, massG, pieces }): WeighIn => ({
+      days: (at - (start ?? at)) / MINUTES_PER_DAY,
+      massG: massG / pieces,
+    }));
   const told: CureByWeight = {
     weighings: hand.progress.weighIns.length,
     settled: false,
     rule: `cured when it loses less than ${String(rule.lossPercentPerWeek)} % of its mass in a week`,
   };
-  const start = cureStart(hand);
-  if (start === undefined || told.weighings < 2) {
-    return { told: { ...told, note: 'Two weigh-ins of the same pieces or more are needed.' } };
+  if (start === undefined || weighIns.length < 2) {
+    return { told: { ...told, note: 'Two weigh-ins of the finished pieces or more are needed.' } };
   }
-  const weighIns = hand.progress.weighIns.map(({ at, massG, pieces }): WeighIn => ({
-    days: (at - start) / MINUTES_PER_DAY,
-    massG: massG / pieces,
-  }));
-  const fit = fitCure(weighIns);
-  if (!fit.ok) {
-    return { told: { ...told, note: fit.issues.map(({ message }) => message).join(' ') } };
-  }
-  const days = readyDay(fit.value, rule);
-  const instant = (day: number): number => start + day * MINUTES_PER_DAY;
-  return {
-    told: {
-      ...told,
-      freshG: fit.value.freshG,
-      settledG: fit.value.settledG,
-      readyDays: days,
-      settled: hasSettled(weighIns, rule),
-    },
-    ready: { low: instant(days.low), likely: instant(days.likely), high: instant(days.high) },
+  const fit = fitCure(weighIns, { waterShare: waterShare(hand.run) });
+  if (!fit.ok) return { told: { ...told, note: fit.issues.map(({ message }) => message).join(' ') } };
+  const settled = hasSettled(weighIns, rule);
+  const days = weighIns.map((each) => each.days);
+  const [first, last] = [Math.min(...days), Math.max(...days)];
+  const [usable, cured] = [latest(hand, 'usable'), latest(hand, 'cured')];
+  const byWeight = settled ? { low: last, likely: last, high: last } : readyDay(fit.value, rule);
+  // What still loses weight at its last weighing was not cured before that.
+  const least = settled ? 0 : last;
+  const bounded = mapBand(byWeight, (day, side) =>
+    Math.max(day, least, usable[side] / MINUTES_PER_DAY, (cured[side] * LEAST_OF_CLOCK) / MINUTES_PER_DAY),
+  );
+  const said = {
+    ...told,
+    settled,
+    freshG: fit.value.freshG,
+    settledG: fit.value.settledG,
+    readyDays: bounded,
   };
+  if (last < TELLING_DAYS || (!settled && last - first < TELLING_DAYS)) {
+    const note = `Weighings over ${String(TELLING_DAYS)} days or more will say when it is ready; until then its clock does.`;
+    return { told: { ...said, note } };
+  }
+  return { told: said, ready: mapBand(bounded, (day) => start + day * MINUTES_PER_DAY) };
+}
+
+type Side = keyof Band;
+
+function mapBand(band: Band, to: (value: number, side: Side) => number): Band {
+  return { low: to(band.low, 'low'), likely: to(band.likely, 'likely'), high: to(band.high, 'high') };
+}
+
+/** The slowest of the parts that cure, minutes from the start of the cure. */
+function latest(hand: Unscaled, state: StateId): Band {
+  const bands = cureStarts(hand).flatMap(({ part }) => bandNow(hand, part, state) ?? []);
+  return mapBand({ low: 0, likely: 0, high: 0 }, (_, side) =>
+    Math.max(0, ...bands.map((band) => band[side])),
+  );
 }
 
 /** When the last part of the lot began to cure; undefined while one has not. */
-function cureStart(hand: RunInHand): number | undefined {
+function cureStart(hand: Unscaled): number | undefined {
   const starts = cureStarts(hand).map(({ attempt }) => attempt.endedAt);
   if (starts.length === 0 || starts.includes(undefined)) return undefined;
   return Math.max(...starts.map(Number));
+}
+
+/** When the last stage so far that was done to the pieces ended. */
+function lastTouched({ progress }: Unscaled): number {
+  return Math.max(
+    0,
+    ...progress.attempts.flatMap(({ status, endedAt }) => (status === 'done' ? (endedAt ?? []) : [])),
+  );
+}
+
+/** Water of the whole piece as it was made, by mass: no more can be lost. */
+function waterShare(run: RunWorkings): number {
+  let water = 0;
+  let mass = 0;
+  for (const part of run.design.parts) {
+    if (part.kind !== 'batch') continue;
+    const recipe = run.recipes.get(part.recipe);
+    const sample = recipe && batchForFats({ ...recipe, colourants: part.colourants }, run.fats, 1000);
+    if (sample?.ok !== true) continue;
+    const around = useSurroundings(part, run);
+    const grams = expectedUse(part, around).meanMl * around.densityGPerMl;
+    const { water: views, fatsG, batchG } = sample.value;
+    mass += grams;
+    water += (grams * views.allWaterPercentOfFats * fatsG) / 100 / batchG;
+  }
+  return water / mass;
 }

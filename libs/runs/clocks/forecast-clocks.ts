@@ -21,7 +21,7 @@ export type PartClocks = ReadonlyMap<StateId, Forecast>;
  * Forecasts every state of every part that has clocks, at this workshop's room.
  * @returns by part key; parts without clocks (decor) are absent
  */
-export function forecastClocks(run: RunWorkings, workshop: WorkshopFacts): Map<string, PartClocks> {
+function forecastClocks(run: RunWorkings, workshop: WorkshopFacts): Map<string, PartClocks> {
   const clocks = new Map<string, PartClocks>();
   for (const part of run.design.parts) {
     if (part.kind === 'decor') continue;
@@ -48,10 +48,15 @@ export function checkClockInputs(run: RunWorkings, input: RunsInput): Issue[] {
 }
 
 /** Whether `forecastClocks` can be asked: all inputs are such as a batch can have. */
-export function clocksCanBeRead(run: RunWorkings, workshop: WorkshopFacts): boolean {
+function clocksCanBeRead(run: RunWorkings, workshop: WorkshopFacts): boolean {
   return run.design.parts.every(
     (part) => part.kind === 'decor' || checkInputs(inputsFor(part, run, workshop)).length === 0,
   );
+}
+
+/** Without any lesson; none at all where the clocks cannot be read, which `checkClockInputs` tells. */
+export function clocksOf(run: RunWorkings, workshop: WorkshopFacts): Map<string, PartClocks> {
+  return clocksCanBeRead(run, workshop) ? forecastClocks(run, workshop) : new Map<string, PartClocks>();
 }
 
 /** Where the clocks' quantities of the room stand in the input. */

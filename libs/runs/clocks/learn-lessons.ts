@@ -10,6 +10,7 @@ import {
 } from '#clocks';
 import type { PartClocks } from './forecast-clocks.js';
 import type { RunStanding } from '../run-in-hand.js';
+import { badBatch } from '../log/bad-batch.js';
 import { sightingsOf } from '../log/sightings.js';
 import type { RunWorkings } from '../input/workings.js';
 
@@ -37,14 +38,13 @@ export function lessonsFrom(standings: readonly RunStanding[]): LessonBook {
  */
 function observationsOf(standing: RunStanding): Map<Pace, Observation[]> {
   const { progress, run, clocks } = standing;
-  const spoilt = new Set(progress.mishaps.map(({ part }) => part));
   const seen = new Map<
     string,
     { pace: Pace; recipe: string; sightings: Parameters<typeof oneOf>[1][number][] }
   >();
   for (const { part, state, saw, minutes, entry } of sightingsOf(standing)) {
     const forecast = clocks.get(part)?.get(state);
-    if (forecast === undefined || spoilt.has(part) || progress.forgotten.has(entry)) continue;
+    if (forecast === undefined || badBatch(standing, part) || progress.forgotten.has(entry)) continue;
     const pace = paceOf[state];
     const recipe = stuffOf(run, part);
     const name = `${pace} ${recipe}`;

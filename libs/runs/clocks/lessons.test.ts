@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ClocksDocument, LogEntry, RunFile } from '#contract';
-import { planRuns, writeClocks, type PastRun, type RunsInput } from '#runs';
+import { planRuns, runFileInput, writeClocks, type PastRun, type RunsInput } from '#runs';
 import { minute } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
@@ -102,6 +102,26 @@ describe('what is seen of the batch that is there', () => {
   it.each([
     ['of a part that is not made', firm('just-now', 5), [], 'log.clock-not-started'],
     ['before its clock started', firm('just-now', -1), poured, 'log.before-clock'],
+    ['a year late: a slip of the date', firm('just-now', 365 * 24), poured, 'log.seen-implausible'],
+    [
+      'of batter, with lye-in in another age',
+      {
+        kind: 'seen',
+        part: 'sand',
+        state: 'medium-trace',
+        saw: 'just-now',
+        since: '1901-01-01T00:00:00Z',
+        at: after(0),
+      },
+      poured,
+      'log.seen-implausible',
+    ],
+    [
+      'of a coat in what was poured',
+      { kind: 'seen', part: 'sand', state: 'coat-turnable', saw: 'already', at: after(9) },
+      poured,
+      'log.state-without-clock',
+    ],
     [
       'of batter, without lye-in',
       { kind: 'seen', part: 'sand', state: 'medium-trace', saw: 'just-now', at: after(0) },
@@ -123,6 +143,26 @@ describe('what is seen of the batch that is there', () => {
   ] as [string, LogEntry, LogEntry[], string][])('is refused %s', (_what, entry, first, code) => {
     const refused = writeClocks(withLog([...first, entry]));
     expect(refused.ok ? [] : refused.issues.map((issue) => issue.code)).toEqual([code]);
+  });
+});
+
+describe('two looks that contradict each other', () => {
+  it('are settled by the later, whatever kinds of entry they are', () => {
+    const early = firm('already', 22);
+    const late: LogEntry = { kind: 'not-yet', stage: 'unmould', at: after(38) };
+    const { now } = clockOf(clocksOf(withLog([...poured, early, late])), 'sand', 'firm');
+    expect(now.low).toBeGreaterThan(38 * 60);
+  });
+
+  it('are none where mixing for the layer began while the base was setting', () => {
+    const entries: LogEntry[] = [
+      { kind: 'done', stage: 'pour-deep', startedAt: '2026-11-27T18:00:00Z', at: '2026-11-27T18:50:00Z' },
+      { kind: 'done', stage: 'pour-sand', startedAt: '2026-11-27T18:55:00Z', at: '2026-11-27T19:40:00Z' },
+    ];
+    const past = ['one', 'two', 'three', 'four', 'five'].map((key) => pastWith(key, entries));
+    const holds = (before: PastRun[]) =>
+      clockOf(clocksOf(withLog([], before)), 'deep', 'holds-layer').band.likely;
+    expect(holds(past)).toBeGreaterThan(0.5 * holds([]));
   });
 });
 
@@ -169,6 +209,33 @@ describe('what other runs have shown', () => {
     expect(clockOf(clocksOf(withLog([], [past])), 'sand', 'firm').band).toEqual(unlearned.band);
   });
 
+  it('tells the workshop’s pace from its room: a cold week is no slow workshop', () => {
+    const cold = { temperatureC: 12, humidityPercent: 55 };
+    const inRoom = (input: RunsInput) => clockOf(clocksOf(input), 'sand', 'firm');
+    const asColdAsForecast = inRoom({ ...withLog([]), workshop: { ...file.workshop, room: cold } });
+    const entries = [...poured, firm('just-now', asColdAsForecast.band.likely / 60)];
+    const past = ['one', 'two', 'three'].map((key) => ({ ...pastWith(key, entries), room: cold }));
+    expect(inRoom(withLog([], past)).band.likely).toBeCloseTo(unlearned.band.likely, 0);
+  });
+
+  it('of an earlier run must be possible, and says where it is not', () => {
+    const [order] = file.runs;
+    if (order === undefined) throw new Error('no run');
+    const log = [{ entry: firm('just-now', 70) }];
+    const input = runFileInput({ ...file, earlier: [{ run: { ...order, key: 'before' }, log }] });
+    const refused = input.ok ? writeClocks(input.value) : input;
+    expect(refused.ok ? [] : refused.issues.map(({ path }) => path)).toEqual([
+      ['earlier', 0, 'log', 0, 'entry', 'state'],
+    ]);
+  });
+
+  it('counts a batch that was made anew, and one that only ran short', () => {
+    const seized: LogEntry = { kind: 'mishap', part: 'sand', mishap: 'seized', at: '2026-11-27T19:45:00Z' };
+    const [deep, sand] = poured as [LogEntry, LogEntry];
+    const anew = pastWith('one', [deep, seized, sand, firm('just-now', 70)]);
+    expect(clocksOf(withLog([], [anew])).lessons.some(({ pace }) => pace === 'set')).toBe(true);
+  });
+
   it('does not count a batch that went wrong', () => {
     const mishap: LogEntry = {
       kind: 'mishap',
@@ -209,40 +276,62 @@ describe('a lot on the scales', () => {
     { kind: 'done', stage: 'pipe-foam', at: '2026-11-29T11:20:00Z' },
   ];
 
+  /** All that is done to the pieces, done: what is weighed before that would weigh the drops as a gain. */
+  const finished: LogEntry[] = [
+    ...made,
+    { kind: 'done', stage: 'set-shells', at: '2026-11-29T11:32:00Z' },
+    { kind: 'done', stage: 'drops', at: '2026-11-29T18:00:00Z' },
+    { kind: 'done', stage: 'turn', at: '2026-11-30T18:10:00Z' },
+    { kind: 'done', stage: 'stamp', at: '2026-11-30T18:25:00Z' },
+  ];
+  const readyOf = (entries: LogEntry[]) => {
+    const planned = planRuns(withLog(entries), {
+      now: minute(Date.parse('2026-12-20T00:00:00Z') / 60_000),
+      scenarios: 50,
+    });
+    if (!planned.ok) throw new Error(JSON.stringify(planned.issues));
+    return planned.value.runs[0]?.ready?.likely ?? '';
+  };
+
   it('is forecast by its weighings, and is cured once it stops losing weight', () => {
-    const losing = clocksOf(withLog([...made, cured(1, 530), cured(8, 505), cured(15, 492)])).cure;
+    const losing = clocksOf(withLog([...finished, cured(1, 530), cured(8, 505), cured(15, 492)])).cure;
     expect(losing.weighings).toBe(3);
     expect(losing.settled).toBe(false);
     expect(losing.readyDays?.likely).toBeGreaterThan(15);
     const settled = clocksOf(
-      withLog([...made, cured(1, 530), cured(8, 505), cured(15, 492), cured(40, 480), cured(47, 479.6)]),
+      withLog([...finished, cured(1, 530), cured(8, 505), cured(15, 492), cured(40, 480), cured(47, 479.6)]),
     ).cure;
     expect(settled.settled).toBe(true);
   });
 
-  it('moves the plan’s ready day', () => {
-    const readyOf = (entries: LogEntry[]) => {
-      const planned = planRuns(withLog(entries), {
-        now: minute(Date.parse('2026-12-20T00:00:00Z') / 60_000),
-        scenarios: 50,
-      });
-      if (!planned.ok) throw new Error(JSON.stringify(planned.issues));
-      return planned.value.runs[0]?.ready?.likely ?? '';
-    };
-    const finished: LogEntry[] = [
-      ...made,
-      { kind: 'done', stage: 'set-shells', at: '2026-11-29T11:32:00Z' },
-      { kind: 'done', stage: 'drops', at: '2026-11-29T18:00:00Z' },
-      { kind: 'done', stage: 'turn', at: '2026-11-30T18:10:00Z' },
-      { kind: 'done', stage: 'stamp', at: '2026-11-30T18:25:00Z' },
-    ];
-    const weighed = [...finished, cured(1, 530), cured(8, 527), cured(15, 525.5)];
-    expect(readyOf(finished)).toMatch(/^202[67]/);
-    expect(readyOf(weighed) < readyOf(finished)).toBe(true);
+  it('moves the plan’s ready day both ways, once it was weighed for two weeks', () => {
+    const clock = readyOf(finished);
+    expect(clock).toMatch(/^202[67]/);
+    const dry = [cured(1, 530), cured(8, 512), cured(15, 503), cured(22, 499)];
+    const wet = [cured(1, 530), cured(8, 515), cured(15, 502), cured(22, 491)];
+    expect(readyOf([...finished, ...dry]) < clock).toBe(true);
+    expect(readyOf([...finished, ...wet]) > readyOf([...finished, ...dry])).toBe(true);
+  });
+
+  it('is never ready before it can be used, nor before it was seen to lose weight, nor on two early weighings', () => {
+    const clock = readyOf(finished);
+    expect(readyOf([...finished, cured(1, 530), cured(8, 529)])).toBe(clock);
+    const usable = clockOf(clocksOf(withLog(finished)), 'foam', 'usable').now.likely;
+    const slow = [...finished, cured(1, 530), cured(8, 527), cured(15, 525.5), cured(16, 525)];
+    const begun = Date.parse('2026-11-29T11:20:00Z');
+    expect(Date.parse(readyOf(slow))).toBeGreaterThanOrEqual(begun + usable * 60_000 - 60_000);
+    expect(Date.parse(readyOf(slow))).toBeGreaterThanOrEqual(Date.parse('2026-12-14T18:00:00Z'));
+  });
+
+  it('follows what was seen of its cure', () => {
+    const seen = (saw: 'not-yet' | 'just-now', at: string): LogEntry[] =>
+      ['sand', 'deep', 'foam'].map((part) => ({ kind: 'seen', part, state: 'cured', saw, at }));
+    expect(readyOf([...finished, ...seen('just-now', '2026-12-19T10:00:00Z')])).toMatch(/^2026-12-1[89]/);
+    expect(readyOf([...finished, ...seen('not-yet', '2027-01-20T10:00:00Z')]) > '2027-01-20').toBe(true);
   });
 
   it('needs two weighings, of soap that cures', () => {
-    expect(clocksOf(withLog([...made, cured(1, 530)])).cure.note).toContain('Two weigh-ins');
+    expect(clocksOf(withLog([...finished, cured(1, 530)])).cure.note).toContain('Two weigh-ins');
     const early = writeClocks(withLog([...poured, cured(1, 530)]));
     expect(early.ok ? [] : early.issues.map(({ code }) => code)).toEqual(['log.cure-not-begun']);
   });

@@ -1,10 +1,11 @@
 import { ruleList, stateList } from '#clocks';
 import type { ClockRules } from '#contract';
+import { isClosing } from '../input/states-of-parts.js';
 
 /** Every state and every rule of the clocks, with the evidence behind each. */
 export function listClockRules(): ClockRules {
   return {
-    states: stateList().map((line) => ({ ...line })),
+    states: stateList().map((line) => ({ ...line, closes: isClosing(line.state) })),
     rules: ruleList().map((line) => ({ ...line, acts: [...line.acts] })),
   };
 }

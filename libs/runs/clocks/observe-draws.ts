@@ -34,7 +34,7 @@ function boundsOf(saw: 'not-yet' | 'already' | 'just-now', z: number): Truncatio
 }
 
 /** The band of a state as it stands now: the forecast, given what the log has told. @returns undefined without a clock */
-export function bandNow(hand: RunInHand, part: string, state: StateId): Band | undefined {
+export function bandNow(hand: Omit<RunInHand, 'scales'>, part: string, state: StateId): Band | undefined {
   const forecast = hand.clocks.get(part)?.get(state);
   if (forecast === undefined) return undefined;
   return band(forecast, hand.draws[drawOf(hand.run, part, state)]);

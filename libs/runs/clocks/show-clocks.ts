@@ -1,6 +1,7 @@
 import { band, states, type Forecast, type StateId } from '#clocks';
 import type { ClockForecast } from '#contract';
 import { bandNow } from './observe-draws.js';
+import { isClosing } from '../input/states-of-parts.js';
 import type { RunInHand } from '../run-in-hand.js';
 
 const BATTER: readonly StateId[] = ['light-trace', 'medium-trace', 'thick-trace', 'stiff'];
@@ -23,6 +24,7 @@ export function allClocks(hand: RunInHand): ClockForecast[] {
       part: part.key,
       state,
       title: states[state].title,
+      closes: isClosing(state),
       band: band(found),
       now: bandNow(hand, part.key, state) ?? band(found),
       from: states[state].from,

@@ -1,17 +1,16 @@
 import { sensitivity, type Move } from '#clocks';
-import type { ClockMove, ClocksDocument, SoapState, StageKind } from '#contract';
+import type { ClockMove, ClocksDocument } from '#contract';
 import { ok, type Result } from '#units';
-import { cureByWeight } from './cure-by-weight.js';
 import { fillingTimes } from './filling-time.js';
 import { inputsFor } from './forecast-clocks.js';
 import type { RunsInput } from '../input/input.js';
 import { allClocks } from './show-clocks.js';
 import { showLessons } from './show-lessons.js';
 import { takeInHand, type SizedRun } from '../take-in-hand.js';
-import { makingStage, type RunWorkings } from '../input/workings.js';
+import { comesInto } from '../input/states-of-parts.js';
 
 /** How many of the quantities that move a state most are told. */
-const TOLD_MOVES = 3;
+const TOLD_MOVES = 12;
 
 /**
  * Every clock of every part of the runs, with its reasons, what the log has seen and taught, whether the pieces can be
@@ -37,19 +36,21 @@ function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['
         {
           part: part.key,
           title: part.title,
-          clocks: clocks.filter((clock) => clock.part === part.key && concerns(run, part.key, clock.state)),
+          clocks: clocks.filter(
+            (clock) => clock.part === part.key && comesInto(run.design, part, clock.state),
+          ),
           filling: filling.find((time) => time.part === part.key) ?? null,
           moves:
             part.kind === 'batch'
               ? movesOf(sensitivity(inputsFor(part, run, workshop))).filter((move) =>
-                  concerns(run, part.key, move.state),
+                  comesInto(run.design, part, move.state),
                 )
               : [],
           risks: amounts.find((each) => each.part === part.key)?.risks ?? [],
         },
       ];
     }),
-    cure: cureByWeight(hand, workshop.cureRule).told,
+    cure: hand.scales.told,
     lessons: showLessons(book, run),
   };
 }
@@ -65,31 +66,4 @@ function movesOf(states: ReturnType<typeof sensitivity>): ClockMove[] {
       text,
     })),
   );
-}
-
-/** States that only some ways of making a part lead to. */
-const onlyFor: Partial<Readonly<Record<SoapState, readonly StageKind[]>>> = {
-  'coat-tacky-until': ['dip'],
-  'coat-turnable': ['dip'],
-  'piping-skinned': ['pipe'],
-  'piping-firm': ['pipe'],
-  'piping-turnable': ['pipe'],
-  'holds-layer': ['pour', 'layer'],
-  'bonds-until': ['pour', 'layer'],
-  skinned: ['pour', 'layer'],
-  firm: ['pour', 'layer'],
-  patchable: ['pour', 'layer'],
-  'pliable-until': ['pour', 'layer'],
-  handled: ['pour', 'layer'],
-  cuttable: ['pour', 'layer'],
-  'cuttable-until': ['pour', 'layer'],
-};
-
-/** Whether a part as it is made here ever comes into a state. What is not cut has no time for it. */
-function concerns(run: RunWorkings, part: string, state: SoapState): boolean {
-  const kind = makingStage(run.design, part)?.kind;
-  const kinds = onlyFor[state];
-  if (kinds !== undefined && kind !== undefined && !kinds.includes(kind)) return false;
-  const cut = run.design.stages.some((stage) => stage.kind === 'cut');
-  return cut || (state !== 'cuttable' && state !== 'cuttable-until');
 }

@@ -18,7 +18,11 @@ export interface PastRun {
   readonly recipes: readonly Recipe[];
   readonly fats: readonly Fat[];
   readonly moulds: readonly Mould[];
+  /** The room of that time; absent: as it is now. */
+  readonly room?: WorkshopFacts['room'] | undefined;
   readonly log: readonly LogLine[];
+  /** Where it stands in what a person wrote; absent: nobody wrote it just now, and nothing in it is complained of. */
+  readonly path?: readonly (string | number)[];
 }
 
 /** Everything a plan is made from. A run file is one, with nothing busy. */

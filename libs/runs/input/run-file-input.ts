@@ -3,17 +3,33 @@ import { failed, ok, type Issue, type Result } from '#units';
 import type { PastRun, RunsInput } from './input.js';
 import { unknownName } from './name-issues.js';
 
+/** Runs that share a key could not be told apart in what they teach. */
+function repeated({ runs, earlier }: RunFile): Issue[] {
+  const keys = new Set(runs.map(({ key }) => key));
+  return earlier.flatMap(({ run }, i) => {
+    if (!keys.has(run.key)) {
+      keys.add(run.key);
+      return [];
+    }
+    const accepted = 'a key of its own for each run';
+    const message = `There is another run “${run.key}”; accepted: ${accepted}.`;
+    return [
+      { code: 'run.key-repeated', path: ['earlier', i, 'run', 'key'], message, value: run.key, accepted },
+    ];
+  });
+}
+
 /** The input that a run file is: its earlier runs were made by the designs and recipes that stand in it. */
 export function runFileInput(file: RunFile): Result<RunsInput> {
   const { earlier, ...rest } = file;
   const { recipes, fats, moulds } = file;
   const past: PastRun[] = [];
-  const issues: Issue[] = [];
-  earlier.forEach(({ run, log }, i) => {
+  const issues: Issue[] = repeated(file);
+  earlier.forEach(({ run, room, log }, i) => {
     const design = file.designs.find(({ key }) => key === run.design);
     if (design === undefined) {
       issues.push(unknownName(['earlier', i, 'run', 'design'], 'design', run.design, file.designs));
-    } else past.push({ order: run, design, recipes, fats, moulds, log });
+    } else past.push({ order: run, design, recipes, fats, moulds, room, log, path: ['earlier', i, 'log'] });
   });
   const [first, ...more] = issues;
   return first === undefined ? ok({ ...rest, past }) : failed(first, ...more);

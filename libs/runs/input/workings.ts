@@ -1,17 +1,10 @@
 import type { FatFacts } from '#chemistry';
 import type { Mould, Part, PieceDesign, RunOrder, Stage } from '#contract';
-import { minuteOfIso, type Minute } from '#units';
+import type { Minute } from '#units';
 import { byKey } from './by-key.js';
 import { stageKindFacts } from './stage-kinds.js';
 import type { PastRun, RunsInput } from './input.js';
-import { expectedUse } from '../amounts/expected-use.js';
-import {
-  surroundingsOf,
-  useSurroundings,
-  type Batter,
-  type PieceSurroundings,
-} from './piece-surroundings.js';
-import { standingLog, type LogLine } from '../log/standing-log.js';
+import { surroundingsOf, type Batter } from './piece-surroundings.js';
 
 export type { Batter } from './piece-surroundings.js';
 
@@ -24,20 +17,18 @@ export interface RunWorkings {
   readonly recipes: ReadonlyMap<string, Batter>;
   readonly moulds: ReadonlyMap<string, Mould>;
   readonly fats: ReadonlyMap<string, FatFacts>;
-  /** What parts of this design took on the scales, in this run and others. */
+  /** What parts of this design took on the scales, in this run and others; empty until the logs are read. */
   readonly weighings: readonly PartWeighing[];
 }
 
 /** Looks up what each run refers to. The input must have passed `checkInput`. */
 export function workingsOf(input: RunsInput): RunWorkings[] {
-  const around = surroundingsOf(input.recipes, input.fats, input.moulds);
-  const { recipes, fats, moulds } = around;
+  const { recipes, fats, moulds } = surroundingsOf(input.recipes, input.fats, input.moulds);
   return input.runs.map((order) => {
     const design = input.designs.find((d) => d.key === order.design);
     if (design === undefined) throw new Error(`design ${order.design} was not checked`);
-    const weighings = weighingsOf(input, design, around);
     const parts = byKey(design.parts);
-    return { order, design, parts, stages: byKey(design.stages), recipes, moulds, fats, weighings };
+    return { order, design, parts, stages: byKey(design.stages), recipes, moulds, fats, weighings: [] };
   });
 }
 
@@ -52,44 +43,15 @@ export interface PartWeighing {
   readonly expectedMl: number;
 }
 
-function weighingsOf(input: RunsInput, design: PieceDesign, around: PieceSurroundings): PartWeighing[] {
-  const here = input.runs
-    .filter((run) => run.design === design.key)
-    .flatMap((run) =>
-      weighingsIn(
-        input.log.filter((line) => line.run === run.key),
-        design,
-        around,
-      ),
-    );
-  const before = (input.past ?? [])
-    .filter((past) => past.design.key === design.key)
-    .flatMap((past) => {
-      const then = surroundingsOf(past.recipes, past.fats, past.moulds);
-      return weighingsIn(past.log, past.design, then);
-    });
-  return [...before, ...here];
-}
-
-function weighingsIn(
-  log: readonly LogLine[],
-  design: PieceDesign,
-  around: PieceSurroundings,
-): PartWeighing[] {
-  return standingLog(log).standing.flatMap(({ entry }) => {
-    if (entry.kind !== 'weighed') return [];
-    const part = design.parts.find((p) => p.key === entry.part);
-    if (part === undefined || part.kind === 'decor') return [];
-    const { meanMl } = expectedUse(part, useSurroundings(part, around));
-    const { pieces, usedG } = entry;
-    return [{ part: part.key, pieces, usedG, at: minuteOfIso(entry.at), expectedMl: meanMl }];
-  });
-}
-
 /** A run of the past with everything it refers to looked up, in the workshop as it is now. */
 export function workingsOfPast(past: PastRun, workshop: RunsInput['workshop']): RunWorkings {
-  const { order, design, log: _later, ...rest } = past;
-  const [workings] = workingsOf({ ...rest, workshop, designs: [design], runs: [order], log: [] });
+  const { order, design, recipes, fats, moulds } = past;
+  const [workings] = workingsOf({
+    ...{ workshop, recipes, fats, moulds },
+    designs: [design],
+    runs: [order],
+    log: [],
+  });
   if (workings === undefined) throw new Error('one run has one set of workings');
   return workings;
 }

@@ -1,10 +1,12 @@
-import { states } from '#clocks';
+import { states, zOf, type LogNormal } from '#clocks';
 import type { LogEntry } from '#contract';
 import { minuteOfIso, type Issue, type Minute } from '#units';
 import { unknownName } from '../input/name-issues.js';
-import { latestAttempt, type RunProgress } from './run-progress.js';
-import { stateHasClock } from '../input/states-of-parts.js';
-import { freeingStage, makingStage, type RunWorkings } from '../input/workings.js';
+import { latestAttempt } from './run-progress.js';
+import { comesInto } from '../input/states-of-parts.js';
+import { freeingStage, makingStage } from '../input/workings.js';
+import { durationText } from '../clocks/duration-text.js';
+import type { RunStanding } from '../run-in-hand.js';
 
 /** Where an entry stands in a log, and when what it tells of happened. */
 export interface LogPlace {
@@ -19,8 +21,7 @@ export interface LogPlace {
  * the making of the part for the rest.
  */
 export function applySeen(
-  run: RunWorkings,
-  progress: RunProgress,
+  { run, progress, clocks }: RunStanding,
   entry: Extract<LogEntry, { kind: 'seen' }>,
   { at, ref, path }: LogPlace,
 ): Issue[] {
@@ -30,7 +31,7 @@ export function applySeen(
     const made = run.design.parts.filter((p) => p.kind !== 'decor' && makingStage(run.design, p.key));
     return [unknownName([...path, 'part'], 'part', entry.part, made)];
   }
-  if (!stateHasClock(part.kind, entry.state)) return [noClock(entry, path)];
+  if (!comesInto(run.design, part, entry.state)) return [noClock(entry, path)];
   const { clock } = states[entry.state];
   const attempt = latestAttempt(progress, making.key);
   const starter = clock === 'cure' ? (freeingStage(run.design, part) ?? making) : making;
@@ -39,10 +40,46 @@ export function applySeen(
   const from = since ?? (clock === 'batter' ? undefined : started?.endedAt);
   if (attempt === undefined || from === undefined) return [notStarted(entry, starter.title, path)];
   if (at <= from) return [beforeStart(entry, path)];
+  const forecast = clocks.get(part.key)?.get(entry.state);
+  if (forecast !== undefined && !isPlausible(entry.saw, zOf(forecast, at - from))) {
+    return [implausible(entry, at - from, forecast, path)];
+  }
   const { state, saw } = entry;
-  const seen = { part: part.key, attempt: attempt.attempt, state, saw, at, entry: ref };
+  const seen = {
+    part: part.key,
+    attempt: attempt.attempt,
+    state,
+    saw,
+    at,
+    entry: ref,
+    place: Number(path[0]),
+  };
   progress.seen.push(since === undefined ? seen : { ...seen, since });
   return [];
+}
+
+/** Standard deviations of the forecast beyond which a time is a slip of a date: one batch in three million is as far off. */
+const FURTHEST = 5;
+
+function isPlausible(saw: SeenEntry['saw'], z: number): boolean {
+  if (saw === 'not-yet') return z <= FURTHEST;
+  if (saw === 'already') return z >= -FURTHEST;
+  return Math.abs(z) <= FURTHEST;
+}
+
+function implausible(
+  { state, at }: SeenEntry,
+  minutes: number,
+  forecast: LogNormal,
+  path: (string | number)[],
+): Issue {
+  const span = FURTHEST * forecast.sigma;
+  const [least, most] = [-span, span].map((log) => durationText(forecast.medianMin * Math.exp(log)));
+  const accepted = `${String(least)} to ${String(most)} after its clock started`;
+  const message =
+    `“${states[state].title}” after ${durationText(minutes)} is further off than any batch is; ` +
+    `accepted: ${accepted}. Look at the dates once more.`;
+  return { code: 'log.seen-implausible', path: [...path, 'at'], message, value: at, accepted };
 }
 
 type SeenEntry = Extract<LogEntry, { kind: 'seen' }>;

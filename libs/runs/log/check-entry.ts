@@ -1,5 +1,6 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
+import { clocksOf } from '../clocks/forecast-clocks.js';
 import { foldLog } from './fold-log.js';
 import type { RunsInput } from '../input/input.js';
 import { workingsOf } from '../input/workings.js';
@@ -13,8 +14,9 @@ export function checkEntry(input: RunsInput, run: string, entry: LogEntry): Issu
   const workings = workingsOf(input).find((w) => w.order.key === run);
   if (workings === undefined) throw new Error(`run ${run} is not in the input`);
   const before = input.log.filter((line) => line.run === run);
-  const had = new Set(foldLog(workings, before).issues.map((issue) => JSON.stringify(issue)));
-  const { issues } = foldLog(workings, [...before, { entry }]);
+  const clocks = clocksOf(workings, input.workshop);
+  const had = new Set(foldLog(workings, before, clocks).issues.map((issue) => JSON.stringify(issue)));
+  const { issues } = foldLog(workings, [...before, { entry }], clocks);
   return issues
     .filter((issue) => !had.has(JSON.stringify(issue)))
     .map((issue) => {

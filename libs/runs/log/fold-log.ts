@@ -1,8 +1,10 @@
 import type { LogEntry } from '#contract';
 import { minuteOfIso, type Issue, type Minute } from '#units';
+import type { PartClocks } from '../clocks/forecast-clocks.js';
+import type { RunStanding } from '../run-in-hand.js';
 import { applySeen, type LogPlace } from './apply-seen.js';
 import { applyWeighIn } from './apply-weigh-in.js';
-import { checkWeighing } from './check-weighing.js';
+import { applyWeighing } from './apply-weighing.js';
 import { applyMishap } from './respond-to-mishap.js';
 import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
@@ -18,8 +20,13 @@ export interface FoldedLog {
 /**
  * Folds a run's bench log, oldest first, into where the run stands.
  * @param lines of this run only, in the order in which they were logged
+ * @param clocks of its parts, to tell a look that cannot be true; empty: looks are taken as they are
  */
-export function foldLog(run: RunWorkings, lines: readonly LogLine[]): FoldedLog {
+export function foldLog(
+  run: RunWorkings,
+  lines: readonly LogLine[],
+  clocks: ReadonlyMap<string, PartClocks>,
+): FoldedLog {
   const progress: RunProgress = {
     attempts: run.design.stages.map((stage) => ({
       stage,
@@ -29,17 +36,19 @@ export function foldLog(run: RunWorkings, lines: readonly LogLine[]): FoldedLog 
     })),
     notYet: [],
     seen: [],
+    weighed: [],
     weighIns: [],
     forgotten: new Set(),
     dropped: new Set(),
     mishaps: [],
   };
   const { standing, issues } = standingLog(lines);
-  const untrue = standing.flatMap((line) => applyLine(run, progress, line));
+  const untrue = standing.flatMap((line) => applyLine({ run, progress, clocks }, line));
   return { progress, issues: [...issues, ...untrue] };
 }
 
-function applyLine(run: RunWorkings, progress: RunProgress, { ref, entry, place }: StandingLine): Issue[] {
+function applyLine(standing: RunStanding, { ref, entry, place }: StandingLine): Issue[] {
+  const { run, progress } = standing;
   const at = minuteOfIso(entry.at);
   const path = [place];
   switch (entry.kind) {
@@ -50,18 +59,18 @@ function applyLine(run: RunWorkings, progress: RunProgress, { ref, entry, place 
       if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
       if (attempt.status === 'done') return [alreadyDone(attempt, path)];
       if (!waitsForSoap(run, progress, entry.stage)) return [nothingToWaitFor(attempt, path)];
-      progress.notYet.push({ stage: entry.stage, attempt: attempt.attempt, at, entry: ref });
+      progress.notYet.push({ stage: entry.stage, attempt: attempt.attempt, at, entry: ref, place });
       attempt.notBefore = at;
       return [];
     }
     case 'seen':
-      return applySeen(run, progress, entry, { at, ref, path });
+      return applySeen(standing, entry, { at, ref, path });
     case 'weigh-in':
       return applyWeighIn(run, progress, entry, { at, ref, path });
     case 'mishap':
       return applyMishap(run, progress, entry, at, path);
     case 'weighed':
-      return checkWeighing(run, progress, entry, path);
+      return applyWeighing(run, progress, entry, { at, ref, path });
     case 'forget':
       progress.forgotten.add(entry.entry);
       return [];
@@ -95,6 +104,7 @@ function applyDone(
   }
   attempt.status = 'done';
   attempt.entry = ref;
+  attempt.place = Number(path[0]);
   attempt.startedAt = started ?? ((at - handsOnMinutes(attempt.stage, attempt.count)) as Minute);
   attempt.endedAt = at;
   return [];

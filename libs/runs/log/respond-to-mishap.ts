@@ -1,6 +1,6 @@
 import type { LogEntry, MishapKind, MishapResponse } from '#contract';
 import type { Issue, Minute } from '#units';
-import type { RunProgress, StageAttempt } from './run-progress.js';
+import { latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
 import { makingStage, type RunWorkings } from '../input/workings.js';
 
@@ -40,7 +40,8 @@ export function applyMishap(
     return [unknownName([...path, 'part'], 'part', entry.part, made)];
   }
   const response = entry.response ?? usualResponse[entry.mishap];
-  progress.mishaps.push({ part: entry.part, mishap: entry.mishap, response, at });
+  const attempt = latestAttempt(progress, making.key)?.attempt ?? 1;
+  progress.mishaps.push({ part: entry.part, attempt, mishap: entry.mishap, response, at });
   if (response === 'drop-part') progress.dropped.add(entry.part);
   if (response === 'remake') {
     const after = entry.mishap === 'ran-short' ? finish : spoil;

@@ -12,8 +12,9 @@ export interface StageAttempt {
   endedAt?: Minute;
   /** Not to be started before, for a reason in the log. */
   notBefore?: Minute;
-  /** The entry that says it is done. */
+  /** The entry that says it is done, and its place in the log. */
   entry?: string;
+  place?: number;
 }
 
 /** A stage that could not be done yet because the soap was not ready. */
@@ -22,6 +23,8 @@ export interface NotYet {
   readonly attempt: number;
   readonly at: Minute;
   readonly entry: string;
+  /** In the log: of two looks that contradict each other the later counts. */
+  readonly place: number;
 }
 
 /** A state of a part that was looked for. */
@@ -34,6 +37,17 @@ export interface Seen {
   readonly at: Minute;
   /** When the state's clock started, where the log does not say otherwise. */
   readonly since?: Minute;
+  readonly entry: string;
+  readonly place: number;
+}
+
+/** Pieces on the scales as they were made. */
+export interface PieceWeighing {
+  readonly part: string;
+  readonly pieces: number;
+  /** All these pieces together. */
+  readonly usedG: number;
+  readonly at: Minute;
   readonly entry: string;
 }
 
@@ -51,12 +65,15 @@ export interface RunProgress {
   readonly attempts: StageAttempt[];
   readonly notYet: NotYet[];
   readonly seen: Seen[];
+  readonly weighed: PieceWeighing[];
   readonly weighIns: CureWeighing[];
   /** Entries that are not to teach the clocks. */
   readonly forgotten: Set<string>;
   readonly dropped: Set<string>;
   readonly mishaps: {
     readonly part: string;
+    /** Of the stage that makes the part: that batch went wrong, not the one made instead. */
+    readonly attempt: number;
     readonly mishap: MishapKind;
     readonly response: MishapResponse;
     readonly at: Minute;

@@ -10,8 +10,9 @@ export interface Sighting {
   readonly saw: 'not-yet' | 'already' | 'just-now';
   /** From the start of the state's clock. */
   readonly minutes: number;
-  /** What the log calls the entry behind it. */
+  /** What the log calls the entry behind it, and where that stands. */
   readonly entry: string;
+  readonly place: number;
 }
 
 /**
@@ -20,35 +21,45 @@ export interface Sighting {
  *   not come.
  * - “Stage done”, begun at t: every state that it waited for had come, and none that would have closed it.
  * - “Seen”: as it says.
+ * @returns in the order of the log, so that of two that contradict each other the later counts
  */
 export function sightingsOf(standing: RunStanding): Sighting[] {
   const { progress, run } = standing;
   const sightings: Sighting[] = [];
-  const note = (part: string, state: StateId, at: Minute, saw: Sighting['saw'], entry: string): void => {
+  const note = (
+    part: string,
+    state: StateId,
+    at: number,
+    saw: Sighting['saw'],
+    from: { readonly entry: string; readonly place: number },
+  ): void => {
     const since = clockStart(standing, part, state);
     if (since !== undefined && at > since) {
-      sightings.push({ part, state, saw, minutes: at - since, entry });
+      sightings.push({ part, state, saw, minutes: at - since, entry: from.entry, place: from.place });
     }
   };
-  for (const { stage, attempt, at, entry } of progress.notYet) {
+  for (const { stage, attempt, at, ...from } of progress.notYet) {
     if (latestAttempt(progress, stage)?.attempt !== attempt) continue;
     const blamed = lastToOpen(standing, stage);
-    if (blamed !== undefined) note(blamed.part, blamed.state, at, 'not-yet', entry);
+    if (blamed !== undefined) note(blamed.part, blamed.state, at, 'not-yet', from);
   }
-  for (const { stage, status, startedAt, entry } of progress.attempts) {
-    if (status !== 'done' || startedAt === undefined || entry === undefined) continue;
+  for (const { stage, status, startedAt, endedAt, entry, place = 0 } of progress.attempts) {
+    if (status !== 'done' || startedAt === undefined || endedAt === undefined || entry === undefined)
+      continue;
+    // Mixing for a layer may begin before what it is poured on holds it.
+    const handled = Math.min(startedAt + stage.setupMin, endedAt);
     for (const wait of run.design.waits) {
       if (wait.stage !== stage.key) continue;
-      if (wait.opens !== undefined) note(wait.part, wait.opens, startedAt, 'already', entry);
-      if (wait.closes !== undefined) note(wait.part, wait.closes, startedAt, 'not-yet', entry);
+      if (wait.opens !== undefined) note(wait.part, wait.opens, handled, 'already', { entry, place });
+      if (wait.closes !== undefined) note(wait.part, wait.closes, handled, 'not-yet', { entry, place });
     }
   }
-  for (const { part, attempt, state, saw, at, since, entry } of progress.seen) {
+  for (const { part, attempt, state, saw, at, since, entry, place } of progress.seen) {
     if (makingAttempt(standing, part)?.attempt !== attempt) continue;
-    if (since === undefined) note(part, state, at, saw, entry);
-    else sightings.push({ part, state, saw, minutes: at - since, entry });
+    if (since === undefined) note(part, state, at, saw, { entry, place });
+    else sightings.push({ part, state, saw, minutes: at - since, entry, place });
   }
-  return sightings;
+  return sightings.sort((a, b) => a.place - b.place);
 }
 
 /** When the clock of a state started, as the log has it. */

@@ -1,5 +1,6 @@
 import type { StateId } from '#clocks';
 import type { Lag, Length } from '#planner';
+import { normalQuantile } from '#units';
 import type { StageAttempt } from '../log/run-progress.js';
 import {
   cureStarts,
@@ -54,10 +55,21 @@ export function lagsOf(hand: RunInHand): Lag[] {
       from: idOf(attempt),
       point: 'end',
       to: readyId(key),
-      atLeast: uncertain(hand, part, 'cured'),
+      atLeast: weighedLength(hand, attempt) ?? uncertain(hand, part, 'cured'),
     });
   }
   return lags;
+}
+
+/** The cure as the scales have it, from the end of the stage at which it began. @returns undefined while they do not say */
+function weighedLength(hand: RunInHand, begun: StageAttempt): Length | undefined {
+  const { ready } = hand.scales;
+  if (ready === undefined || begun.endedAt === undefined) return undefined;
+  const [low, likely, high] = [ready.low, ready.likely, ready.high].map((at) => at - Number(begun.endedAt));
+  if (low === undefined || likely === undefined || high === undefined || low <= 0) return undefined;
+  const sigma = Math.log(high / low) / (2 * normalQuantile(0.9));
+  if (sigma < 1e-6) return { kind: 'known', minutes: Math.round(likely) };
+  return { kind: 'uncertain', median: likely, sigma, draw: `${hand.run.order.key}/scales` };
 }
 
 interface BridgedLink {

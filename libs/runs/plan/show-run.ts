@@ -1,9 +1,9 @@
-import { band, type Band } from '#clocks';
+import type { Band } from '#clocks';
 import type { Caution, PlannedStage, RunPlan, WorkshopFacts } from '#contract';
 import type { Schedule } from '#planner';
 import { isoInstant, minute } from '#units';
 import { cautionFor } from '../cautions.js';
-import { cureByWeight } from '../clocks/cure-by-weight.js';
+import { bandNow } from '../clocks/observe-draws.js';
 import { explainStage } from './explain-stage.js';
 import { fillingTimes } from '../clocks/filling-time.js';
 import { shownClocks } from '../clocks/show-clocks.js';
@@ -42,7 +42,7 @@ export function showRun(
     clocks: shownClocks(hand),
     filling: fillingTimes(hand),
     stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
-    ready: placed === undefined ? null : readyBand(hand, placed.schedule, workshop),
+    ready: placed === undefined ? null : readyBand(hand, placed.schedule),
     cautions: design.looksEdible ? [cautionFor('looks-edible')] : [],
   };
 }
@@ -106,17 +106,16 @@ function cautionsOf(attempt: StageAttempt): Caution[] {
 }
 
 /** The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together. */
-function readyBand(hand: RunInHand, schedule: Schedule, workshop: WorkshopFacts): RunPlan['ready'] {
-  const weighed = cureByWeight(hand, workshop.cureRule).ready;
-  if (weighed !== undefined) return instants(weighed);
+function readyBand(hand: RunInHand, schedule: Schedule): RunPlan['ready'] {
+  const { ready } = hand.scales;
+  if (ready !== undefined) return instants(ready);
   const bands = cureStarts(hand).flatMap(({ part, attempt }) => {
     const start = schedule.starts.get(stageId(hand.run.order.key, attempt.stage.key, attempt.attempt));
-    const cured = hand.clocks.get(part)?.get('cured');
+    const times = bandNow(hand, part, 'cured');
     const begun =
       attempt.endedAt ??
       (start === undefined ? undefined : start + handsOnMinutes(attempt.stage, attempt.count));
-    if (begun === undefined || cured === undefined) return [];
-    const times = band(cured);
+    if (begun === undefined || times === undefined) return [];
     return [{ low: begun + times.low, likely: begun + times.likely, high: begun + times.high }];
   });
   if (bands.length === 0) return null;

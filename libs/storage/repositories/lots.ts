@@ -25,6 +25,8 @@ export type LotFacts = Pick<
 export interface Lots {
   /** The lot of a run: made the first time, brought up to date after that. */
   put(workshopId: string, runId: string, facts: LotFacts): Promise<StoredLot>;
+  /** Takes the lot of a run away again, if there is one. */
+  remove(workshopId: string, runId: string): Promise<void>;
   get(workshopId: string, id: string): Promise<StoredLot | null>;
   /** By the day they are likely to be ready. */
   list(workshopId: string): Promise<StoredLot[]>;
@@ -49,6 +51,9 @@ export function lots(session: Session): Lots {
         create: { id: newId(session), workshopId, runId, ...facts, createdAt: at, updatedAt: at },
         update: { ...facts, version: { increment: 1 }, updatedAt: at },
       });
+    },
+    async remove(workshopId, runId) {
+      await db.lot.deleteMany({ where: { workshopId, runId } });
     },
     async list(workshopId) {
       return db.lot.findMany({ where: { workshopId }, orderBy: [{ readyLikely: 'asc' }, { id: 'asc' }] });

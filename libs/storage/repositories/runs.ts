@@ -9,6 +9,7 @@ import {
   type PieceDesign,
   type Recipe,
   type RunOrder,
+  type WorkshopFacts,
 } from '#contract';
 import type { Run as Row } from '../generated/client.js';
 import { changedOr, type Changed, type Created } from '../results.js';
@@ -22,6 +23,8 @@ export interface RunSnapshot {
   readonly recipes: readonly Recipe[];
   readonly fats: readonly Fat[];
   readonly moulds: readonly Mould[];
+  /** As it was when the run was made; absent in runs of the first version. */
+  readonly room?: WorkshopFacts['room'];
 }
 
 export interface StoredRun {
@@ -119,8 +122,9 @@ function read(row: Row): StoredRun {
   };
 }
 
-function revivedSnapshot({ design, recipes, fats, moulds }: RunSnapshot): RunSnapshot {
+function revivedSnapshot({ design, recipes, fats, moulds, room }: RunSnapshot): RunSnapshot {
   return {
+    ...(room !== undefined && { room }),
     design: pieceDesign.parse(design),
     recipes: recipes.map((each) => recipe.parse(each)),
     fats: fats.map((each) => fat.parse(each)),

@@ -1,6 +1,7 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
 import { expectedUse } from '../amounts/expected-use.js';
+import type { LogPlace } from './apply-seen.js';
 import { unknownName } from '../input/name-issues.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import { latestAttempt, type RunProgress } from './run-progress.js';
@@ -14,12 +15,12 @@ type WeighedEntry = Extract<LogEntry, { kind: 'weighed' }>;
  */
 const IMPLAUSIBLE = 4;
 
-/** Whether a weighing can be true of the run: of a part that was poured or piped, of no more pieces, and of about its size. */
-export function checkWeighing(
+/** Takes down a weighing that can be true: of a part that was poured or piped, of no more pieces, and of about its size. */
+export function applyWeighing(
   run: RunWorkings,
   progress: RunProgress,
   entry: WeighedEntry,
-  path: (string | number)[],
+  { at, ref, path }: LogPlace,
 ): Issue[] {
   const part = run.parts.get(entry.part);
   const making = makingStage(run.design, entry.part);
@@ -32,7 +33,10 @@ export function checkWeighing(
   if (entry.pieces > attempt.count) return [tooMany(entry, attempt.count, path)];
   const around = useSurroundings(part, run);
   const expected = expectedUse(part, around).meanMl * around.densityGPerMl * entry.pieces;
-  if (entry.usedG <= expected * IMPLAUSIBLE && entry.usedG >= expected / IMPLAUSIBLE) return [];
+  if (entry.usedG <= expected * IMPLAUSIBLE && entry.usedG >= expected / IMPLAUSIBLE) {
+    progress.weighed.push({ part: part.key, pieces: entry.pieces, usedG: entry.usedG, at, entry: ref });
+    return [];
+  }
   const accepted = `${grams(expected / IMPLAUSIBLE)} to ${grams(expected * IMPLAUSIBLE)} g`;
   const message =
     `${String(entry.usedG)} g for ${String(entry.pieces)} of “${part.title}” is far from the ` +
