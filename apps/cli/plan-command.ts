@@ -1,52 +1,32 @@
-import { z } from 'zod';
 import { planDocument } from '#contract';
 import { instantOf, isTimeZone } from '#hours';
-import { planRuns } from '#runs';
-import { minute, type Minute } from '#units';
-import { fileSchema } from './file-schema.js';
-import { parseArguments, usageOf, type Arguments } from './arguments.js';
-import { badInput, DONE, NO_PLAN, told, type Outcome } from './outcome.js';
+import { planRuns, type RunsInput } from '#runs';
+import { minute, ok, type Minute, type Result } from '#units';
+import type { Arguments } from './arguments.js';
+import { fileCommand, jsonText } from './file-command.js';
+import { badInput, DONE, NO_PLAN, type Outcome } from './outcome.js';
 import { printPlan } from './print-plan.js';
-import { problemText, readInput } from './read-run-file.js';
 
 /** `plan`: a run file in, a tide table or JSON out. Reads nothing but the file. */
 export function planCommand(args: readonly string[]): Outcome {
-  const parsed = parseArguments('plan', args);
-  switch (parsed.kind) {
-    case 'help':
-      return told(`${usageOf('plan')}\n`);
-    case 'schema':
-      return told(`${JSON.stringify(z.toJSONSchema(planDocument), null, 2)}\n`);
-    case 'file-schema':
-      return told(fileSchema());
-    case 'rules':
-    case 'fats':
-      throw new Error(`--${parsed.kind} belongs to another command`);
-    case 'wrong':
-      return badInput([parsed.message, usageOf('plan')]);
-    case 'run':
-      return planFile(parsed.arguments);
-  }
+  return fileCommand('plan', args, { document: planDocument, run: planInput });
 }
 
-function planFile(args: Arguments): Outcome {
-  const read = readInput(args.file, args.count);
-  if (!read.ok) return badInput(read.problems);
-  const { timeZone } = read.input.workshop;
+function planInput(input: RunsInput, args: Arguments): Result<Outcome> {
+  const { timeZone } = input.workshop;
   if (args.at !== undefined && isTimeZone(timeZone) && instantOf(args.at, timeZone) === undefined) {
-    return badInput([
-      `--at ${args.at} is no day or time that exists; accepted: one such as 2026-11-27T18:00.`,
-    ]);
+    const accepted = 'one such as 2026-11-27T18:00';
+    return ok(badInput([`--at ${args.at} is no day or time that exists; accepted: ${accepted}.`]));
   }
-  const now = nowFor(args, timeZone, read.input.runs);
-  const planned = planRuns(read.input, { now, seed: args.seed });
-  if (!planned.ok) return badInput(planned.issues.map((issue) => problemText(issue, read.locate)));
+  const now = nowFor(args, timeZone, input.runs);
+  const planned = planRuns(input, { now, seed: args.seed });
+  if (!planned.ok) return planned;
   const plan = planned.value;
-  return {
-    stdout: args.json ? `${JSON.stringify(plan, null, 2)}\n` : printPlan(plan, args.units),
+  return ok({
+    stdout: args.json ? jsonText(plan) : printPlan(plan, args.units),
     stderr: plan.conflict.length > 0 && args.json ? `${plan.conflict.map((c) => c.text).join('\n')}\n` : '',
     status: plan.status === 'planned' ? DONE : NO_PLAN,
-  };
+  });
 }
 
 /** Without --at a file is planned as of the first start it names: the same file gives the same plan on any day. */

@@ -1,0 +1,57 @@
+import { z } from 'zod';
+import type { RunsInput } from '#runs';
+import type { Result } from '#units';
+import { parseArguments, usageOf, type Arguments, type CommandName } from './arguments.js';
+import { fileSchema } from './file-schema.js';
+import { badInput, told, type Outcome } from './outcome.js';
+import { problemText, readInput } from './read-run-file.js';
+
+/** What a command that reads a run file does in its own way. */
+interface FileCommand {
+  /** What `--json` prints. */
+  readonly document: z.ZodType;
+  /** Answers to options of this command that need no file. */
+  readonly lists?: { readonly fats?: () => string; readonly rules?: (json: boolean) => string };
+  /** @returns issues with paths from the root of the input */
+  readonly run: (input: RunsInput, args: Arguments) => Result<Outcome>;
+}
+
+/** Runs a command that reads a run file: help, schemas, wrong arguments and bad files are answered here. */
+export function fileCommand(
+  name: CommandName,
+  args: readonly string[],
+  { document, lists, run }: FileCommand,
+): Outcome {
+  const parsed = parseArguments(name, args);
+  switch (parsed.kind) {
+    case 'help':
+      return told(`${usageOf(name)}\n`);
+    case 'schema':
+      return told(jsonText(z.toJSONSchema(document)));
+    case 'file-schema':
+      return told(fileSchema());
+    case 'wrong':
+      return badInput([parsed.message, usageOf(name)]);
+    case 'fats':
+      return told((lists?.fats ?? belongsElsewhere)());
+    case 'rules':
+      return told((lists?.rules ?? belongsElsewhere)(parsed.json));
+    case 'run': {
+      const { file, count } = parsed.arguments;
+      const read = readInput(file, count);
+      if (!read.ok) return badInput(read.problems);
+      const outcome = run(read.input, parsed.arguments);
+      if (outcome.ok) return outcome.value;
+      return badInput(outcome.issues.map((issue) => problemText(issue, read.locate)));
+    }
+  }
+}
+
+/** A document as `--json` prints it. */
+export function jsonText(document: unknown): string {
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+function belongsElsewhere(): never {
+  throw new Error('the option belongs to another command');
+}
