@@ -1,26 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Result } from '#units';
-import { batchForFats, batchForVolume, fatTable, type BatchAmounts, type BatterRecipe } from '#chemistry';
+import { batchForFats, batchForVolume, fatTable, type BatchAmounts } from '#chemistry';
 import { anyRecipe, weighedTogether } from '../../../tests/support/any-recipe.js';
+import { plainRecipe as plain } from '../../../tests/support/plain-recipe.js';
 
 fc.configureGlobal({ seed: 1 });
 
 const fats = fatTable([]);
-
-const plain: BatterRecipe = {
-  fats: [
-    { fat: 'coconut', percent: 30 },
-    { fat: 'olive', percent: 70 },
-  ],
-  lyeConcentrationPercent: 33,
-  superfatPercent: 5,
-  naohPurityPercent: 100,
-  sodiumLactatePercent: 0,
-  saltPercent: 0,
-  sugarPercent: 0,
-  batterTemperatureC: 38,
-};
 
 const anyMass = fc.double({ min: 1, max: 50_000, noNaN: true });
 

@@ -1,15 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { fatTable, lyeForFats } from '#chemistry';
+import { plainRecipe } from '../../../tests/support/plain-recipe.js';
 
 const recipe = {
+  ...plainRecipe,
   fats: [{ fat: 'coconut', percent: 100 }],
   lyeConcentrationPercent: 30,
   superfatPercent: 20,
   naohPurityPercent: 96,
-  sodiumLactatePercent: 0,
-  saltPercent: 0,
-  sugarPercent: 0,
-  batterTemperatureC: 40,
 };
 
 describe('lyeForFats', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { batchForFats, batterOf, checkRecipe, fatTable, type BatterRecipe } from '#chemistry';
 import { anyRecipe } from '../../../tests/support/any-recipe.js';
+import { plainRecipe as plain } from '../../../tests/support/plain-recipe.js';
 
 fc.configureGlobal({ seed: 1 });
 
@@ -59,17 +60,3 @@ describe('the water of a recipe', () => {
     expect(checkRecipe({ ...dry, waterPerLye: 1 }, fats)).toEqual([]);
   });
 });
-
-const plain: BatterRecipe = {
-  fats: [
-    { fat: 'coconut', percent: 30 },
-    { fat: 'olive', percent: 70 },
-  ],
-  lyeConcentrationPercent: 33,
-  superfatPercent: 5,
-  naohPurityPercent: 100,
-  sodiumLactatePercent: 0,
-  saltPercent: 0,
-  sugarPercent: 0,
-  batterTemperatureC: 38,
-};

@@ -1,18 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { batchForFats, fatTable, type BatterRecipe, type Colourant } from '#chemistry';
+import { plainRecipe } from '../../support/plain-recipe.js';
 
 type CarrierKind = NonNullable<Colourant['carrier']>['kind'];
 
-const bare: BatterRecipe = {
-  fats: [{ fat: 'olive', percent: 100 }],
-  lyeConcentrationPercent: 33,
-  superfatPercent: 5,
-  naohPurityPercent: 100,
-  sodiumLactatePercent: 0,
-  saltPercent: 0,
-  sugarPercent: 0,
-  batterTemperatureC: 38,
-};
+const bare: BatterRecipe = { ...plainRecipe, fats: [{ fat: 'olive', percent: 100 }] };
 
 /** Grams over millilitres that one addition puts on a batch of a kilogram of fats. */
 function densityOf(addition: Partial<BatterRecipe>, before: Partial<BatterRecipe> = {}): number {

@@ -9,6 +9,7 @@ import {
   type BatterRecipe,
   type FatFacts,
 } from '#chemistry';
+import { plainRecipe } from '../../support/plain-recipe.js';
 
 /** Pure triolein stands in for a fat: its saponification is stoichiometry and nothing else. */
 const used = theoreticalSaponificationValue({ 'C18:1': 100 });
@@ -23,14 +24,9 @@ const triolein: FatFacts = {
 const fats = fatTable([triolein]);
 
 const recipe: BatterRecipe = {
+  ...plainRecipe,
   fats: [{ fat: 'triolein', percent: 100 }],
-  lyeConcentrationPercent: 33,
   superfatPercent: 0,
-  naohPurityPercent: 100,
-  sodiumLactatePercent: 0,
-  saltPercent: 0,
-  sugarPercent: 0,
-  batterTemperatureC: 40,
 };
 
 function kilogram(over: Partial<BatterRecipe>): BatchAmounts {

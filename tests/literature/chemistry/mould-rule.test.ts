@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { batchForVolume, fatTable } from '#chemistry';
+import { plainRecipe } from '../../support/plain-recipe.js';
 
 const GRAMS_PER_OUNCE = 28.349523;
 const ML_PER_CUBIC_INCH = 16.387064;
@@ -11,6 +12,7 @@ describe('the mould rule', () => {
    */
   it.each([28, 30, 33])('holds within 6 %% at %d %% lye', (lyeConcentrationPercent) => {
     const recipe = {
+      ...plainRecipe,
       fats: [
         { fat: 'olive', percent: 45 },
         { fat: 'coconut', percent: 25 },
@@ -18,12 +20,6 @@ describe('the mould rule', () => {
         { fat: 'castor', percent: 5 },
       ],
       lyeConcentrationPercent,
-      superfatPercent: 5,
-      naohPurityPercent: 100,
-      sodiumLactatePercent: 0,
-      saltPercent: 0,
-      sugarPercent: 0,
-      batterTemperatureC: 38,
     };
     const batch = batchForVolume(recipe, fatTable([]), 100 * ML_PER_CUBIC_INCH);
     const ounces = batch.ok ? batch.value.fatsG / GRAMS_PER_OUNCE : NaN;

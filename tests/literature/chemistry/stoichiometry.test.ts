@@ -9,6 +9,7 @@ import {
   saponificationValueOfFreeAcids,
   theoreticalSaponificationValue,
 } from '#chemistry';
+import { plainRecipe } from '../../support/plain-recipe.js';
 
 describe('alkali', () => {
   /** IUPAC standard atomic weights 2021: 39.997 g NaOH do the work of 56.105 g KOH. */
@@ -63,16 +64,7 @@ describe('pure triglycerides', () => {
       densityGPerMl: 0.913,
       source: 'stoichiometry',
     });
-    const recipe = {
-      fats: [{ fat: 'triolein', percent: 100 }],
-      lyeConcentrationPercent: 33,
-      superfatPercent: 0,
-      naohPurityPercent: 100,
-      sodiumLactatePercent: 0,
-      saltPercent: 0,
-      sugarPercent: 0,
-      batterTemperatureC: 40,
-    };
+    const recipe = { ...plainRecipe, fats: [{ fat: 'triolein', percent: 100 }], superfatPercent: 0 };
     const { naohG } = lyeForFats(recipe, fatTable([triolein]), 1000);
     expect(Math.abs(naohG - 135.5)).toBeLessThan(0.1);
   });
