@@ -1,5 +1,5 @@
 import type { PartAmounts, Risk, WorkshopFacts } from '#contract';
-import { failed, ok, under, type Issue, type Result } from '#units';
+import { failed, isNonEmpty, ok, under, type Issue, type Result } from '#units';
 import { checkInput } from './input/check-input.js';
 import { fillingRisk, fillingTimes } from './clocks/filling-time.js';
 import { cureByWeight } from './clocks/cure-by-weight.js';
@@ -34,7 +34,7 @@ export interface SizedRun {
  */
 export function takeInHand(input: RunsInput, { taught = true } = {}): Result<SizedRun[]> {
   const checked = checkInput(input);
-  if (checked.length > 0) return failed(...(checked as [Issue, ...Issue[]]));
+  if (isNonEmpty(checked)) return failed(...checked);
   const begun = workingsOf(input).map((run) => takeRun(run, input));
   const before = (input.past ?? []).map((past) => takePast(past, input.workshop, taught));
   const issues = [...begun, ...before].flatMap((run) => run.issues);
@@ -52,7 +52,7 @@ export function takeInHand(input: RunsInput, { taught = true } = {}): Result<Siz
       runs.push({ hand, amounts, spoilt: spoiltBatches(hand), book });
     } else issues.push(...under(['runs', i], sized.issues));
   }
-  return issues.length > 0 ? failed(...(issues as [Issue, ...Issue[]])) : ok(runs);
+  return isNonEmpty(issues) ? failed(...issues) : ok(runs);
 }
 
 /** Where a run of the past stands, to learn from. */
@@ -71,14 +71,7 @@ function takePast(past: PastRun, now: WorkshopFacts, withClocks: boolean): Taken
   const run = workingsOfPast(past, workshop);
   const clocks = withClocks ? clocksOf(run, workshop) : new Map<string, PartClocks>();
   const { progress, issues } = foldLog(run, past.log, clocks);
-  const { path } = past;
-  const told =
-    path === undefined
-      ? []
-      : issues.map((issue) => {
-          const [at = 0, ...rest] = issue.path;
-          return { ...issue, path: [...path, at, 'entry', ...rest] };
-        });
+  const told = past.path === undefined ? [] : underLog(past.path, issues);
   return { standing: { run, progress, clocks }, issues: told };
 }
 
@@ -86,12 +79,21 @@ function takeRun(run: RunWorkings, input: RunsInput): TakenRun {
   const numbered = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
   const clocks = clocksOf(run, input.workshop);
   const folded = foldLog(run, numbered, clocks);
-  const logIssues = folded.issues.map((issue) => {
-    const [at = 0, ...rest] = issue.path;
-    return { ...issue, path: ['log', numbered[Number(at)]?.i ?? 0, 'entry', ...rest] };
-  });
+  const logIssues = underLog(['log'], folded.issues, (place) => numbered[place]?.i ?? 0);
   const standing = { run, progress: folded.progress, clocks };
   return { standing, issues: [...checkClockInputs(run, input), ...logIssues] };
+}
+
+/** Issues of a folded log seen from the root of the input, where each line holds its entry. */
+function underLog(
+  root: readonly (string | number)[],
+  issues: readonly Issue[],
+  lineAt = (place: number): number => place,
+): Issue[] {
+  return issues.map((issue) => {
+    const [place = 0, ...rest] = issue.path;
+    return { ...issue, path: [...root, lineAt(Number(place)), 'entry', ...rest] };
+  });
 }
 
 function inHand(standing: RunStanding, book: LessonBook, workshop: WorkshopFacts): RunInHand {

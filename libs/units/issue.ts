@@ -29,6 +29,11 @@ export function failed<T = never>(...issues: [Issue, ...Issue[]]): Result<T> {
   return { ok: false, issues };
 }
 
+/** Whether there is anything in a list, so that `failed` can take it. */
+export function isNonEmpty<T>(list: T[]): list is [T, ...T[]] {
+  return list.length > 0;
+}
+
 /** The same issues seen from further up: `prefix` goes before each path. */
 export function under(prefix: readonly (string | number)[], issues: readonly Issue[]): Issue[] {
   return issues.map((issue) => ({ ...issue, path: [...prefix, ...issue.path] }));

@@ -1,6 +1,6 @@
 import { batchForVolume, checkRecipe, questionsAbout, recipeRisks } from '#chemistry';
 import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts, Risk } from '#contract';
-import { failed, ok, type Issue, type Minute, type Result } from '#units';
+import { failed, isNonEmpty, ok, type Issue, type Minute, type Result } from '#units';
 import { cautionFor } from '../cautions.js';
 import { coverOfDecor, coverOfVolume } from './cover-of.js';
 import { learnedUse } from './learned-use.js';
@@ -30,8 +30,7 @@ export function sizeBatches(
     if (sized.ok) amounts.push(sized.value);
     else issues.push(...sized.issues);
   }
-  const [first, ...rest] = issues;
-  return first === undefined ? ok(amounts) : failed(first, ...rest);
+  return isNonEmpty(issues) ? failed(...issues) : ok(amounts);
 }
 
 /** For how many pieces a part is made, and when that began; what is weighed after that changes no batch that is made. */
@@ -84,7 +83,7 @@ function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAm
   if (found === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
   const recipe = { ...found, colourants: part.colourants };
   const issues = checkRecipe(recipe, run.fats);
-  if (issues.length > 0) return failed(...(issues as [Issue, ...Issue[]]));
+  if (isNonEmpty(issues)) return failed(...issues);
   const { told, volumeMl } = sizeVolume(part, base, run);
   const batch = batchForVolume(recipe, run.fats, volumeMl);
   if (!batch.ok) return batch;

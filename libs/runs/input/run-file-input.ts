@@ -1,5 +1,5 @@
 import type { RunFile } from '#contract';
-import { failed, ok, type Issue, type Result } from '#units';
+import { failed, isNonEmpty, ok, type Issue, type Result } from '#units';
 import type { PastRun, RunsInput } from './input.js';
 import { unknownName } from './name-issues.js';
 
@@ -31,6 +31,5 @@ export function runFileInput(file: RunFile): Result<RunsInput> {
       issues.push(unknownName(['earlier', i, 'run', 'design'], 'design', run.design, file.designs));
     } else past.push({ order: run, design, recipes, fats, moulds, room, log, path: ['earlier', i, 'log'] });
   });
-  const [first, ...more] = issues;
-  return first === undefined ? ok({ ...rest, past }) : failed(first, ...more);
+  return isNonEmpty(issues) ? failed(...issues) : ok({ ...rest, past });
 }

@@ -1,19 +1,13 @@
 import { states, zOf, type LogNormal } from '#clocks';
 import type { LogEntry } from '#contract';
-import { minuteOfIso, type Issue, type Minute } from '#units';
+import { minuteOfIso, type Issue } from '#units';
 import { unknownName } from '../input/name-issues.js';
 import { latestAttempt } from './run-progress.js';
 import { comesInto } from '../input/states-of-parts.js';
 import { freeingStage, makingStage } from '../input/workings.js';
 import { durationText } from '../clocks/duration-text.js';
 import type { RunStanding } from '../run-in-hand.js';
-
-/** Where an entry stands in a log, and when what it tells of happened. */
-export interface LogPlace {
-  readonly at: Minute;
-  readonly ref: string;
-  readonly path: (string | number)[];
-}
+import type { LogPlace } from './standing-log.js';
 
 /**
  * Takes down that a part was looked at: it had a state not yet, already, or just now. That says something only once
@@ -23,26 +17,26 @@ export interface LogPlace {
 export function applySeen(
   { run, progress, clocks }: RunStanding,
   entry: Extract<LogEntry, { kind: 'seen' }>,
-  { at, ref, path }: LogPlace,
+  { at, ref, place }: LogPlace,
 ): Issue[] {
   const part = run.parts.get(entry.part);
   const making = makingStage(run.design, entry.part);
   if (part === undefined || making === undefined || part.kind === 'decor') {
     const made = run.design.parts.filter((p) => p.kind !== 'decor' && makingStage(run.design, p.key));
-    return [unknownName([...path, 'part'], 'part', entry.part, made)];
+    return [unknownName(['part'], 'part', entry.part, made)];
   }
-  if (!comesInto(run.design, part, entry.state)) return [noClock(entry, path)];
+  if (!comesInto(run.design, part, entry.state)) return [noClock(entry)];
   const { clock } = states[entry.state];
   const attempt = latestAttempt(progress, making.key);
   const starter = clock === 'cure' ? (freeingStage(run.design, part) ?? making) : making;
   const started = latestAttempt(progress, starter.key);
   const since = entry.since === undefined ? undefined : minuteOfIso(entry.since);
   const from = since ?? (clock === 'batter' ? undefined : started?.endedAt);
-  if (attempt === undefined || from === undefined) return [notStarted(entry, starter.title, path)];
-  if (at <= from) return [beforeStart(entry, path)];
+  if (attempt === undefined || from === undefined) return [notStarted(entry, starter.title)];
+  if (at <= from) return [beforeStart(entry)];
   const forecast = clocks.get(part.key)?.get(entry.state);
   if (forecast !== undefined && !isPlausible(entry.saw, zOf(forecast, at - from))) {
-    return [implausible(entry, at - from, forecast, path)];
+    return [implausible(entry, at - from, forecast)];
   }
   const { state, saw } = entry;
   const seen = {
@@ -52,7 +46,7 @@ export function applySeen(
     saw,
     at,
     entry: ref,
-    place: Number(path[0]),
+    place,
   };
   progress.seen.push(since === undefined ? seen : { ...seen, since });
   return [];
@@ -67,51 +61,46 @@ function isPlausible(saw: SeenEntry['saw'], z: number): boolean {
   return Math.abs(z) <= FURTHEST;
 }
 
-function implausible(
-  { state, at }: SeenEntry,
-  minutes: number,
-  forecast: LogNormal,
-  path: (string | number)[],
-): Issue {
+function implausible({ state, at }: SeenEntry, minutes: number, forecast: LogNormal): Issue {
   const span = FURTHEST * forecast.sigma;
   const [least, most] = [-span, span].map((log) => durationText(forecast.medianMin * Math.exp(log)));
   const accepted = `${String(least)} to ${String(most)} after its clock started`;
   const message =
     `“${states[state].title}” after ${durationText(minutes)} is further off than any batch is; ` +
     `accepted: ${accepted}. Look at the dates once more.`;
-  return { code: 'log.seen-implausible', path: [...path, 'at'], message, value: at, accepted };
+  return { code: 'log.seen-implausible', path: ['at'], message, value: at, accepted };
 }
 
 type SeenEntry = Extract<LogEntry, { kind: 'seen' }>;
 
-function noClock({ part, state }: SeenEntry, path: (string | number)[]): Issue {
+function noClock({ part, state }: SeenEntry): Issue {
   const accepted = 'a state of soap for batter, of a glaze for melt-and-pour';
   return {
     code: 'log.state-without-clock',
-    path: [...path, 'state'],
+    path: ['state'],
     message: `“${part}” never has the state “${state}”; accepted: ${accepted}.`,
     value: state,
     accepted,
   };
 }
 
-function notStarted({ state }: SeenEntry, stage: string, path: (string | number)[]): Issue {
+function notStarted({ state }: SeenEntry, stage: string): Issue {
   const batter = states[state].clock === 'batter';
   const accepted = batter ? 'since, the instant of lye-in' : `“${stage}” logged as done first, or since`;
   return {
     code: 'log.clock-not-started',
-    path: [...path, batter ? 'since' : 'state'],
+    path: [batter ? 'since' : 'state'],
     message: `The clock of “${states[state].title}” has not started in this log; accepted: ${accepted}.`,
     value: batter ? undefined : state,
     accepted,
   };
 }
 
-function beforeStart({ at }: SeenEntry, path: (string | number)[]): Issue {
+function beforeStart({ at }: SeenEntry): Issue {
   const accepted = 'an instant after it';
   return {
     code: 'log.before-clock',
-    path: [...path, 'at'],
+    path: ['at'],
     message: `${at} is before this clock started; accepted: ${accepted}.`,
     value: at,
     accepted,

@@ -1,21 +1,18 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
-import type { LogPlace } from './apply-seen.js';
-import { cureStarts } from '../run-in-hand.js';
-import type { RunProgress } from './run-progress.js';
-import type { RunWorkings } from '../input/workings.js';
+import type { LogPlace } from './standing-log.js';
+import { cureStarts, type RunStanding } from '../run-in-hand.js';
 
 /** Takes down the mass of some pieces while they cure. All parts must be out of their moulds for that. */
 export function applyWeighIn(
-  run: RunWorkings,
-  progress: RunProgress,
+  standing: RunStanding,
   entry: Extract<LogEntry, { kind: 'weigh-in' }>,
-  { at, ref, path }: LogPlace,
+  { at, ref }: LogPlace,
 ): Issue[] {
-  const starts = cureStarts({ run, progress, clocks: new Map() });
+  const starts = cureStarts(standing);
   const waiting = starts.find(({ attempt }) => attempt.endedAt === undefined || attempt.endedAt > at);
   if (starts.length > 0 && waiting === undefined) {
-    progress.weighIns.push({ pieces: entry.pieces, massG: entry.massG, at, entry: ref });
+    standing.progress.weighIns.push({ pieces: entry.pieces, massG: entry.massG, at, entry: ref });
     return [];
   }
   const first =
@@ -23,7 +20,7 @@ export function applyWeighIn(
   return [
     {
       code: 'log.cure-not-begun',
-      path: [...path, 'at'],
+      path: ['at'],
       message: `Nothing of this run cures at ${entry.at}; accepted: ${first}.`,
       value: entry.at,
       accepted: first,

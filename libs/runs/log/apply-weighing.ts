@@ -1,7 +1,7 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
 import { expectedUse } from '../amounts/expected-use.js';
-import type { LogPlace } from './apply-seen.js';
+import type { LogPlace } from './standing-log.js';
 import { unknownName } from '../input/name-issues.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import { latestAttempt, type RunProgress } from './run-progress.js';
@@ -20,17 +20,17 @@ export function applyWeighing(
   run: RunWorkings,
   progress: RunProgress,
   entry: WeighedEntry,
-  { at, ref, path }: LogPlace,
+  { at, ref }: LogPlace,
 ): Issue[] {
   const part = run.parts.get(entry.part);
   const making = makingStage(run.design, entry.part);
   if (part === undefined || part.kind === 'decor' || making === undefined) {
     const weighable = run.design.parts.filter((p) => p.kind !== 'decor');
-    return [unknownName([...path, 'part'], 'part', entry.part, weighable)];
+    return [unknownName(['part'], 'part', entry.part, weighable)];
   }
   const attempt = latestAttempt(progress, making.key);
-  if (attempt?.status !== 'done') return [notMade(entry, making.title, path)];
-  if (entry.pieces > attempt.count) return [tooMany(entry, attempt.count, path)];
+  if (attempt?.status !== 'done') return [notMade(entry, making.title)];
+  if (entry.pieces > attempt.count) return [tooMany(entry, attempt.count)];
   const around = useSurroundings(part, run);
   const expected = expectedUse(part, around).meanMl * around.densityGPerMl * entry.pieces;
   if (entry.usedG <= expected * IMPLAUSIBLE && entry.usedG >= expected / IMPLAUSIBLE) {
@@ -41,21 +41,19 @@ export function applyWeighing(
   const message =
     `${String(entry.usedG)} g for ${String(entry.pieces)} of “${part.title}” is far from the ` +
     `${grams(expected)} g they should take; accepted: ${accepted}.`;
-  return [
-    { code: 'log.weighing-implausible', path: [...path, 'usedG'], message, value: entry.usedG, accepted },
-  ];
+  return [{ code: 'log.weighing-implausible', path: ['usedG'], message, value: entry.usedG, accepted }];
 }
 
-function notMade({ part }: WeighedEntry, stage: string, path: (string | number)[]): Issue {
+function notMade({ part }: WeighedEntry, stage: string): Issue {
   const accepted = `“${stage}” logged as done first`;
   const message = `“${part}” is not made yet in this log, so no piece has taken any of it; accepted: ${accepted}.`;
-  return { code: 'log.not-made', path: [...path, 'part'], message, value: part, accepted };
+  return { code: 'log.not-made', path: ['part'], message, value: part, accepted };
 }
 
-function tooMany({ pieces }: WeighedEntry, made: number, path: (string | number)[]): Issue {
+function tooMany({ pieces }: WeighedEntry, made: number): Issue {
   const accepted = `1 to ${String(made)} pieces`;
   const message = `It was made for ${String(made)} pieces, not ${String(pieces)}; accepted: ${accepted}.`;
-  return { code: 'log.more-than-made', path: [...path, 'pieces'], message, value: pieces, accepted };
+  return { code: 'log.more-than-made', path: ['pieces'], message, value: pieces, accepted };
 }
 
 function grams(value: number): string {

@@ -1,14 +1,14 @@
 import type { LogEntry } from '#contract';
-import { minuteOfIso, type Issue, type Minute } from '#units';
+import { minuteOfIso, under, type Issue, type Minute } from '#units';
 import type { PartClocks } from '../clocks/forecast-clocks.js';
 import type { RunStanding } from '../run-in-hand.js';
-import { applySeen, type LogPlace } from './apply-seen.js';
+import { applySeen } from './apply-seen.js';
 import { applyWeighIn } from './apply-weigh-in.js';
 import { applyWeighing } from './apply-weighing.js';
 import { applyMishap } from './respond-to-mishap.js';
 import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
-import { standingLog, type LogLine, type StandingLine } from './standing-log.js';
+import { standingLog, type LogLine, type LogPlace } from './standing-log.js';
 import { makingStage, type RunWorkings } from '../input/workings.js';
 
 export interface FoldedLog {
@@ -43,34 +43,37 @@ export function foldLog(
     mishaps: [],
   };
   const { standing, issues } = standingLog(lines);
-  const untrue = standing.flatMap((line) => applyLine({ run, progress, clocks }, line));
+  const untrue = standing.flatMap(({ ref, entry, place }) => {
+    const at = minuteOfIso(entry.at);
+    return under([place], applyEntry({ run, progress, clocks }, entry, { at, ref, place }));
+  });
   return { progress, issues: [...issues, ...untrue] };
 }
 
-function applyLine(standing: RunStanding, { ref, entry, place }: StandingLine): Issue[] {
+/** @returns issues with paths from the entry's root */
+function applyEntry(standing: RunStanding, entry: LogEntry, where: LogPlace): Issue[] {
   const { run, progress } = standing;
-  const at = minuteOfIso(entry.at);
-  const path = [place];
+  const { at, ref, place } = where;
   switch (entry.kind) {
     case 'done':
-      return applyDone(run, progress, entry, { at, ref, path });
+      return applyDone(run, progress, entry, where);
     case 'not-yet': {
       const attempt = latestAttempt(progress, entry.stage);
-      if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
-      if (attempt.status === 'done') return [alreadyDone(attempt, path)];
-      if (!waitsForSoap(run, progress, entry.stage)) return [nothingToWaitFor(attempt, path)];
+      if (attempt === undefined) return [unknownStage(progress, entry.stage)];
+      if (attempt.status === 'done') return [alreadyDone(attempt)];
+      if (!waitsForSoap(run, progress, entry.stage)) return [nothingToWaitFor(attempt)];
       progress.notYet.push({ stage: entry.stage, attempt: attempt.attempt, at, entry: ref, place });
       attempt.notBefore = at;
       return [];
     }
     case 'seen':
-      return applySeen(standing, entry, { at, ref, path });
+      return applySeen(standing, entry, where);
     case 'weigh-in':
-      return applyWeighIn(run, progress, entry, { at, ref, path });
+      return applyWeighIn(standing, entry, where);
     case 'mishap':
-      return applyMishap(run, progress, entry, at, path);
+      return applyMishap(run, progress, entry, at);
     case 'weighed':
-      return applyWeighing(run, progress, entry, { at, ref, path });
+      return applyWeighing(run, progress, entry, where);
     case 'forget':
       progress.forgotten.add(entry.entry);
       return [];
@@ -83,19 +86,19 @@ function applyDone(
   run: RunWorkings,
   progress: RunProgress,
   entry: Extract<LogEntry, { kind: 'done' }>,
-  { at, ref, path }: LogPlace,
+  { at, ref, place }: LogPlace,
 ): Issue[] {
   const attempt = latestAttempt(progress, entry.stage);
-  if (attempt === undefined) return [unknownStage(progress, entry.stage, path)];
-  if (attempt.status === 'done') return [alreadyDone(attempt, path)];
+  if (attempt === undefined) return [unknownStage(progress, entry.stage)];
+  if (attempt.status === 'done') return [alreadyDone(attempt)];
   const missing = notDoneBefore(run, progress, entry.stage);
-  if (missing.length > 0) return [tooSoon(attempt, missing, path)];
+  if (missing.length > 0) return [tooSoon(attempt, missing)];
   const started = entry.startedAt === undefined ? undefined : minuteOfIso(entry.startedAt);
   if (started !== undefined && started > at) {
     return [
       {
         code: 'log.ends-before-start',
-        path: [...path, 'startedAt'],
+        path: ['startedAt'],
         message: `Started at ${String(entry.startedAt)}, after it was finished at ${entry.at}; accepted: a time before that.`,
         value: entry.startedAt,
         accepted: `at or before ${entry.at}`,
@@ -104,7 +107,7 @@ function applyDone(
   }
   attempt.status = 'done';
   attempt.entry = ref;
-  attempt.place = Number(path[0]);
+  attempt.place = place;
   attempt.startedAt = started ?? ((at - handsOnMinutes(attempt.stage, attempt.count)) as Minute);
   attempt.endedAt = at;
   return [];
@@ -141,36 +144,36 @@ function waitsForSoap(run: RunWorkings, progress: RunProgress, stage: string): b
   });
 }
 
-function tooSoon(attempt: StageAttempt, missing: readonly string[], path: (string | number)[]): Issue {
+function tooSoon(attempt: StageAttempt, missing: readonly string[]): Issue {
   const names = missing.map((title) => `“${title}”`).join(' and ');
   return {
     code: 'log.out-of-order',
-    path: [...path, 'stage'],
+    path: ['stage'],
     message: `“${attempt.stage.title}” comes after ${names}, not logged as done yet; accepted: log ${names} first.`,
     value: attempt.stage.key,
     accepted: `log ${names} first`,
   };
 }
 
-function nothingToWaitFor(attempt: StageAttempt, path: (string | number)[]): Issue {
+function nothingToWaitFor(attempt: StageAttempt): Issue {
   return {
     code: 'log.nothing-to-wait-for',
-    path: [...path, 'stage'],
+    path: ['stage'],
     message: `“${attempt.stage.title}” waits for no soap that is made; accepted: a stage whose soap is setting.`,
     value: attempt.stage.key,
     accepted: 'a stage whose soap is setting',
   };
 }
 
-function unknownStage(progress: RunProgress, stage: string, path: (string | number)[]): Issue {
+function unknownStage(progress: RunProgress, stage: string): Issue {
   const open = progress.attempts.filter((a) => a.status !== 'spoilt').map((a) => a.stage);
-  return unknownName([...path, 'stage'], 'stage', stage, open);
+  return unknownName(['stage'], 'stage', stage, open);
 }
 
-function alreadyDone(attempt: StageAttempt, path: (string | number)[]): Issue {
+function alreadyDone(attempt: StageAttempt): Issue {
   return {
     code: 'log.already-done',
-    path: [...path, 'stage'],
+    path: ['stage'],
     message: `“${attempt.stage.title}” is already done; accepted: a stage that is still open.`,
     value: attempt.stage.key,
     accepted: 'a stage that is still open',

@@ -30,14 +30,13 @@ export function applyMishap(
   progress: RunProgress,
   entry: Extract<LogEntry, { kind: 'mishap' }>,
   at: Minute,
-  path: (string | number)[],
 ): Issue[] {
   const making = makingStage(run.design, entry.part);
   if (making === undefined || progress.dropped.has(entry.part)) {
     const made = run.design.parts.filter(
       (p) => makingStage(run.design, p.key) && !progress.dropped.has(p.key),
     );
-    return [unknownName([...path, 'part'], 'part', entry.part, made)];
+    return [unknownName(['part'], 'part', entry.part, made)];
   }
   const response = entry.response ?? usualResponse[entry.mishap];
   const attempt = latestAttempt(progress, making.key)?.attempt ?? 1;

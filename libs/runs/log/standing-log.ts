@@ -1,5 +1,5 @@
 import type { LogEntry } from '#contract';
-import type { Issue } from '#units';
+import type { Issue, Minute } from '#units';
 
 /** One line of a run's bench log. */
 export interface LogLine {
@@ -12,6 +12,13 @@ export interface LogLine {
 export interface StandingLine {
   readonly ref: string;
   readonly entry: LogEntry;
+  readonly place: number;
+}
+
+/** Where an entry stands in a log, and when what it tells of happened. */
+export interface LogPlace {
+  readonly at: Minute;
+  readonly ref: string;
   readonly place: number;
 }
 

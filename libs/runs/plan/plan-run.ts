@@ -1,7 +1,17 @@
 import type { Caution, PlanDocument, RunPlan, WeakLink } from '#contract';
 import { instantOf } from '#hours';
 import { plan, sittings, type Odds, type Problem, type Schedule } from '#planner';
-import { failed, isoInstant, minute, ok, under, type Issue, type Minute, type Result } from '#units';
+import {
+  failed,
+  isNonEmpty,
+  isoInstant,
+  minute,
+  ok,
+  under,
+  type Issue,
+  type Minute,
+  type Result,
+} from '#units';
 import { buildNetwork } from './build-network.js';
 import { checkHours } from '../input/check-input.js';
 import { describe, describeConflict, splitId } from './describe-conflict.js';
@@ -27,8 +37,8 @@ const FURTHEST_START = 2 * 365 * 1440;
 export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDocument> {
   const taken = takeInHand(input);
   const late = [...under(['workshop'], checkHours(input.workshop)), ...farStarts(input, options.now)];
-  if (!taken.ok) return failed(...([...taken.issues, ...late] as [Issue, ...Issue[]]));
-  if (late.length > 0) return failed(...(late as [Issue, ...Issue[]]));
+  if (!taken.ok) return { ok: false, issues: [...taken.issues, ...late] };
+  if (isNonEmpty(late)) return failed(...late);
   const hands = taken.value.map(({ hand }) => hand);
   const bare = taken.value.map(({ hand, amounts }) => showRun(hand, amounts, input.workshop, undefined));
   return ok(document(input, options, hands, bare));
