@@ -9,9 +9,16 @@ export interface Session {
   atomically<T>(work: (session: Session) => Promise<T>): Promise<T>;
 }
 
-/** A new row id: UUID version 7 (RFC 9562), so that ids sort by the time they were made. */
-export function newId(session: Session): string {
-  return v7({ msecs: session.now().getTime() });
+/** Ids made by this process, which tells those of one millisecond apart. */
+let made = 0;
+
+/**
+ * A new row id: UUID version 7 (RFC 9562), so that ids sort by the time they were made, and those of one process and
+ * millisecond in the order in which they were made.
+ */
+export function newId({ now }: Pick<Session, 'now'>): string {
+  made = (made + 1) >>> 0;
+  return v7({ msecs: now().getTime(), seq: made });
 }
 
 /** A value as a JSON column takes it; fields that are undefined are left out. */
