@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '#units';
 import { readProjects, type Instance } from '../../../tests/support/read-projects.js';
-import { LearningSearch } from './learning-search.js';
+import { LearningSearch } from '../learning/learning-search.js';
+import type { Propagator } from '../learning/propagator.js';
+import type { Trail } from '../learning/trail.js';
+import { TimeTable } from './time-table.js';
 import { distancesOf, modelOf, type Model } from './model.js';
 
 /** Later than the optimum of any instance here. */
@@ -27,7 +30,7 @@ describe('LearningSearch', () => {
         expect(search.run(10_000, () => false)).toBe('solution');
         const makespan = search.solution()[model.starts - 1] ?? NaN;
         if (makespan === optimum) break;
-        search.bound(makespan - 1);
+        search.require(2 * (model.starts - 1) + 1, 1 - makespan);
       }
     }
     expect(learned).toBeGreaterThan(1000);
@@ -38,7 +41,8 @@ function searchFor(instance: Instance): { model: Model; search: LearningSearch }
   const distances = distancesOf(instance);
   const model = distances && modelOf(instance, distances, HORIZON);
   if (model === null) throw new Error(`${instance.name} has a schedule`);
-  return { model, search: new LearningSearch(instance, model, HORIZON, seededRandom(1)) };
+  const watch = (trail: Trail): Propagator[] => [new TimeTable(trail, instance, HORIZON)];
+  return { model, search: new LearningSearch({ ...model, watch }, seededRandom(1)) };
 }
 
 /** The values of all variables of the model in the published schedule. */

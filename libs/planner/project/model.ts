@@ -1,4 +1,4 @@
-import type { Edge } from './lag-edges.js';
+import type { Edge } from '../learning/lag-edges.js';
 import { longestPaths, NO_PATH, tighten, type Distances } from './longest-paths.js';
 import type { Project } from './project.js';
 

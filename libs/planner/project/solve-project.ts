@@ -1,6 +1,9 @@
 import { seededRandom } from '#units';
-import { LearningSearch } from './learning-search.js';
+import { LearningSearch } from '../learning/learning-search.js';
 import { distancesOf, modelOf } from './model.js';
+import type { Propagator } from '../learning/propagator.js';
+import type { Trail } from '../learning/trail.js';
+import { TimeTable } from './time-table.js';
 import type { Project, ProjectOptions, ProjectResult } from './project.js';
 
 /** Start times that keep all lags and resources and end as early as the limit lets them, with what is proved of it. */
@@ -12,7 +15,9 @@ export function solveProject(project: Project, options: ProjectOptions): Project
   const model = modelOf(project, distances, horizon);
   if (model === null) return { status: 'infeasible', lowerBound: horizon };
   const { lowerBound } = model;
-  const search = new LearningSearch(project, model, horizon, seededRandom(seed));
+  const watch = (trail: Trail): Propagator[] => [new TimeTable(trail, project, horizon)];
+  const search = new LearningSearch({ ...model, watch }, seededRandom(seed));
+  const sink = 2 * (model.starts - 1);
   const total = limit.conflicts ?? Infinity;
   let best: Int32Array | null = null;
   for (;;) {
@@ -24,7 +29,7 @@ export function solveProject(project: Project, options: ProjectOptions): Project
       const makespan = best.at(-1)!;
       onImproved?.(makespan, best);
       if (makespan === lowerBound) return { status: 'optimal', starts: best, makespan, lowerBound };
-      search.bound(makespan - 1);
+      search.require(sink + 1, 1 - makespan);
       continue;
     }
     if (best === null) return { status: outcome === 'exhausted' ? 'infeasible' : 'undecided', lowerBound };

@@ -1,4 +1,5 @@
-import { Kind, type Trail } from './trail.js';
+import type { Propagator } from '../learning/propagator.js';
+import { Kind, type Trail } from '../learning/trail.js';
 import type { Project } from './project.js';
 
 /**
@@ -8,7 +9,7 @@ import type { Project } from './project.js';
  *
  * Activity i is variable i of the trail, with sides 2i and 2i + 1.
  */
-export class TimeTable {
+export class TimeTable implements Propagator {
   private readonly count: number;
   private readonly resources: number;
   /** Amount in sure use, by resource and moment. */

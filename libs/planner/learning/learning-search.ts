@@ -2,10 +2,8 @@ import type { Random } from '#units';
 import { Analysis } from './analysis.js';
 import { Branching } from './branching.js';
 import { Clauses } from './clauses.js';
-import { LagEdges } from './lag-edges.js';
-import type { Model } from './model.js';
-import type { Project } from './project.js';
-import { TimeTable } from './time-table.js';
+import { LagEdges, type Edge } from './lag-edges.js';
+import type { Propagator } from './propagator.js';
 import { Kind, Trail } from './trail.js';
 
 /** Conflicts in the shortest run between two restarts. */
@@ -18,11 +16,22 @@ const MORE_ROOM = 500;
 /** How many decisions go by between two questions whether to stop. */
 const PATIENCE = 256;
 
-/** `exhausted`: no schedule is left within the bound. */
-export type Search = 'solution' | 'exhausted' | 'limit';
+/** `exhausted`: no solution is left; `refuted`: none under the assumptions. */
+export type Search = 'solution' | 'exhausted' | 'refuted' | 'limit';
+
+/** What is searched: variables with bounds, lags between them, and whatever else watches over them. */
+export interface SearchModel {
+  /** How many of the variables, the first ones, are starts; the others follow from them or are choices. */
+  readonly starts: number;
+  /** Two for each variable, as on the trail. */
+  readonly bounds: Int32Array;
+  readonly edges: readonly Edge[];
+  /** Makes the other constraints, in the order in which they are to be asked. */
+  readonly watch: (trail: Trail) => readonly Propagator[];
+}
 
 /**
- * Search for schedules that learns a clause from every conflict (Schutt, Feydy, Stuckey and Wallace, "Solving
+ * Search for values that learns a clause from every conflict (Schutt, Feydy, Stuckey and Wallace, "Solving
  * RCPSP/max by lazy clause generation", Journal of Scheduling 16, 2013).
  */
 export class LearningSearch {
@@ -32,39 +41,34 @@ export class LearningSearch {
   onLesson: ((literals: readonly number[]) => void) | null = null;
   private readonly edges: LagEdges;
   private readonly clauses: Clauses;
-  private readonly table: TimeTable;
+  private readonly propagators: readonly Propagator[];
   private readonly analysis: Analysis;
   private readonly branching: Branching;
-  private readonly starts: number;
   private head = 0;
   private room = ROOM;
   private restarts = 0;
   private decisions = 0;
   private isOver = false;
   private readonly onDrop = (side: number): void => {
-    this.table.touch(side);
+    this.tell(side);
     this.branching.fell(side);
   };
 
-  /** @param horizon the one the model was made with */
-  constructor(project: Project, model: Model, horizon: number, random: Random) {
-    this.trail = new Trail(model.bounds.slice());
-    this.edges = new LagEdges(this.trail, model.edges);
+  constructor({ starts, bounds, edges, watch }: SearchModel, random: Random) {
+    this.trail = new Trail(bounds.slice());
+    this.edges = new LagEdges(this.trail, edges);
     this.clauses = new Clauses(this.trail);
-    this.table = new TimeTable(this.trail, project, horizon);
-    this.branching = new Branching(this.trail, model.starts, random);
+    this.propagators = watch(this.trail);
+    this.branching = new Branching(this.trail, starts, random);
     this.analysis = new Analysis(this.trail, this.edges, this.clauses, (side, value) =>
       this.branching.seen(side, value),
     );
-    this.starts = model.starts;
   }
 
-  /** Only schedules that end by `makespan` are of interest from now on. @returns false when there is none */
-  bound(makespan: number): boolean {
+  /** Only solutions in which the side is at least `value` are of interest from now on. */
+  require(side: number, value: number): void {
     this.restart();
-    const side = 2 * (this.starts - 1) + 1;
-    if (!this.isOver && !this.trail.raise(side, -makespan, Kind.given, 0)) this.isOver = true;
-    return !this.isOver;
+    if (!this.isOver && !this.trail.raise(side, value, Kind.given, 0)) this.isOver = true;
   }
 
   /** Values that the search turns to first. */
@@ -72,7 +76,7 @@ export class LearningSearch {
     this.branching.follow(values);
   }
 
-  /** The start of every activity, after `solution`. */
+  /** The value of every variable, after `solution`. */
   solution(): Int32Array {
     return Int32Array.from({ length: this.trail.bound.length >> 1 }, (_, x) => this.trail.bound[2 * x]!);
   }
@@ -120,18 +124,25 @@ export class LearningSearch {
   }
 
   private propagate(): boolean {
-    const { trail, edges, clauses, table } = this;
+    const { trail, edges, clauses, propagators } = this;
     for (;;) {
       while (this.head < trail.size) {
         const entry = this.head++;
         const side = trail.side[entry]!;
-        table.touch(side);
+        this.tell(side);
         if (trail.top[side] !== entry) continue;
         if (!edges.propagate(side) || !clauses.propagate(side)) return false;
       }
-      if (!table.propagate()) return false;
+      for (const propagator of propagators) {
+        if (!propagator.propagate()) return false;
+        if (this.head < trail.size) break;
+      }
       if (this.head === trail.size) return true;
     }
+  }
+
+  private tell(side: number): void {
+    for (const propagator of this.propagators) propagator.touch(side);
   }
 
   private learn(): boolean {
