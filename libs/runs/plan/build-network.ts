@@ -1,4 +1,4 @@
-import { instantOf, openIntervals } from '#hours';
+import { instantOf, openIntervals, type OpenInterval } from '#hours';
 import type { Hold, Problem, Resource, Stage as PlannerStage, Truncation } from '#planner';
 import { minute, minuteOfIso, type Minute } from '#units';
 import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
@@ -16,8 +16,14 @@ const READY_WITHIN_DAYS = 540;
 /**
  * Turns runs, their clocks and where they stand into the planner's question: stages with lags between them,
  * hands, moulds and equipment as resources, the maker's hours as the calendar.
+ * @param open those hours, where they were looked up before
  */
-export function buildNetwork(input: RunsInput, runs: readonly RunInHand[], options: PlanOptions): Problem {
+export function buildNetwork(
+  input: RunsInput,
+  runs: readonly RunInHand[],
+  options: PlanOptions,
+  open?: readonly OpenInterval[],
+): Problem {
   const { timeZone, hours } = input.workshop;
   const starts = runs.map(({ run }) => startAfter(run, timeZone));
   const from = minute(Math.min(options.now, ...starts, ...runs.flatMap(earliestDone)));
@@ -28,7 +34,7 @@ export function buildNetwork(input: RunsInput, runs: readonly RunInHand[], optio
     lags: runs.flatMap(lagsOf),
     holds: runs.flatMap(holdsOf),
     resources: resourcesOf(input),
-    calendars: { [BENCH]: openIntervals(hours, timeZone, options.now, hoursUntil) },
+    calendars: { [BENCH]: open ?? openIntervals(hours, timeZone, options.now, hoursUntil) },
     draws: Object.assign({}, ...runs.map(({ draws }) => draws)) as Record<string, Truncation>,
     from,
     until: hoursUntil + READY_WITHIN_DAYS * 1440,

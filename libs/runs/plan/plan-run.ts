@@ -1,6 +1,6 @@
 import type { Caution, PlanDocument, RunPlan, WeakLink } from '#contract';
 import { instantOf } from '#hours';
-import { plan, sittings, type Odds, type Problem, type Schedule } from '#planner';
+import { sittings, type Odds, type Problem, type Schedule } from '#planner';
 import {
   failed,
   isNonEmpty,
@@ -12,18 +12,16 @@ import {
   type Minute,
   type Result,
 } from '#units';
-import { buildNetwork } from './build-network.js';
 import { checkHours } from '../input/check-input.js';
 import { describe, describeConflict, splitId } from './describe-conflict.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { withPaceOdds } from './pace-odds.js';
 import { READY, type RunInHand } from '../run-in-hand.js';
 import { showRun } from './show-run.js';
+import { solveRuns, type SolvedRuns } from './solve-runs.js';
 import { stageWindows } from './stage-windows.js';
 import { takeInHand } from '../take-in-hand.js';
-import { tooFew } from './too-few.js';
 
-const DEFAULT_SCENARIOS = 2000;
 /** Two years, in minutes. */
 const FURTHEST_START = 2 * 365 * 1440;
 
@@ -35,13 +33,27 @@ const FURTHEST_START = 2 * 365 * 1440;
  * @returns the plan document, whose status may be a conflict; issues only for input that makes no sense
  */
 export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDocument> {
+  const full = planInFull(input, options);
+  return full.ok ? ok(full.value.document) : full;
+}
+
+/** A plan with what it was told from, for those who compare plans. */
+export interface FullPlan {
+  readonly document: PlanDocument;
+  readonly hands: readonly RunInHand[];
+  readonly solved: SolvedRuns;
+}
+
+/** `planRuns`, together with what the document was written from. */
+export function planInFull(input: RunsInput, options: PlanOptions): Result<FullPlan> {
   const taken = takeInHand(input);
   const late = [...under(['workshop'], checkHours(input.workshop)), ...farStarts(input, options.now)];
   if (!taken.ok) return { ok: false, issues: [...taken.issues, ...late] };
   if (isNonEmpty(late)) return failed(...late);
   const hands = taken.value.map(({ hand }) => hand);
   const bare = taken.value.map(({ hand, amounts }) => showRun(hand, amounts, input.workshop, undefined));
-  return ok(document(input, options, hands, bare));
+  const solved = solveRuns(input, hands, options);
+  return ok({ document: document(input, options, { hands, bare, solved }), hands, solved });
 }
 
 /** Hours are looked up from now to past the last start, so a start in another century would take as long. */
@@ -59,11 +71,15 @@ function farStarts({ runs, workshop }: RunsInput, now: Minute): Issue[] {
 function document(
   input: RunsInput,
   options: PlanOptions,
-  hands: readonly RunInHand[],
-  bare: readonly RunPlan[],
+  found: {
+    readonly hands: readonly RunInHand[];
+    readonly bare: readonly RunPlan[];
+    readonly solved: SolvedRuns;
+  },
 ): PlanDocument {
   const zone = input.workshop.timeZone;
-  const wanted = buildNetwork(input, hands, options);
+  const { hands, bare } = found;
+  const { scarce, problem, outcome, odds, missed } = found.solved;
   const base: PlanDocument = {
     schema: 'benchtide.plan/2',
     madeAt: isoInstant(options.now),
@@ -75,12 +91,7 @@ function document(
     weakLinks: [],
     conflict: [],
   };
-  const scarce = tooFew(wanted, hands);
-  if (scarce.length > 0) return { ...base, conflict: scarce };
-  const { problem, outcome, odds, missed } = planOrMiss(wanted, hands, {
-    seed: options.seed ?? 1,
-    scenarios: options.scenarios ?? DEFAULT_SCENARIOS,
-  });
+  if (outcome === undefined) return { ...base, conflict: [...scarce] };
   if (outcome.status === 'undecided') return { ...base, status: 'undecided' };
   if (outcome.status === 'conflict') {
     return { ...base, conflict: describeConflict(outcome.requirements, problem, hands, zone) };
@@ -98,25 +109,6 @@ function document(
     weakLinks: weakLinksOf(odds, problem, hands, zone),
   };
   return withPaceOdds(planned, hands);
-}
-
-/**
- * Plans; where a run that has begun cannot be ready by its day any more, plans it all the same without that day, since
- * soap in the mould has to be seen through.
- */
-function planOrMiss(
-  problem: Problem,
-  hands: readonly RunInHand[],
-  options: { readonly seed: number; readonly scenarios: number },
-): ReturnType<typeof plan> & { readonly problem: Problem; readonly missed: boolean } {
-  const first = plan(problem, options);
-  const { outcome } = first;
-  const late = outcome.status === 'conflict' && outcome.requirements.some(({ kind }) => kind === 'latest');
-  const begun = hands.some(({ progress }) => progress.attempts.some((a) => a.status !== 'open'));
-  if (!late || !begun) return { ...first, problem, missed: false };
-  const stages = problem.stages.map(({ latest: _day, ...stage }) => stage);
-  const open = { ...problem, stages };
-  return { ...plan(open, options), problem: open, missed: true };
 }
 
 function missedDay({ run }: RunInHand): Caution[] {

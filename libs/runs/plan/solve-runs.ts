@@ -1,0 +1,57 @@
+import type { ConflictReason } from '#contract';
+import type { OpenInterval } from '#hours';
+import { plan, type Odds, type Problem, type ScheduleOutcome } from '#planner';
+import type { PlanOptions, RunsInput } from '../input/input.js';
+import type { RunInHand } from '../run-in-hand.js';
+import { buildNetwork } from './build-network.js';
+import { tooFew } from './too-few.js';
+
+const DEFAULT_SCENARIOS = 2000;
+
+/** What the planner makes of runs in hand, before any of it is told. */
+export interface SolvedRuns {
+  /** The question that was answered. */
+  readonly problem: Problem;
+  /** What there is too little of, whatever the plan; then nothing was planned. */
+  readonly scarce: readonly ConflictReason[];
+  readonly outcome: ScheduleOutcome | undefined;
+  readonly odds: Odds | null;
+  /** It is planned without a day that cannot be kept any more. */
+  readonly missed: boolean;
+}
+
+/**
+ * Plans runs that were taken in hand.
+ * @param open when she can be at the bench, where that was looked up before; else as her hours say
+ */
+export function solveRuns(
+  input: RunsInput,
+  hands: readonly RunInHand[],
+  options: PlanOptions,
+  open?: readonly OpenInterval[],
+): SolvedRuns {
+  const problem = buildNetwork(input, hands, options, open);
+  const scarce = tooFew(problem, hands);
+  if (scarce.length > 0) return { problem, scarce, outcome: undefined, odds: null, missed: false };
+  const { seed = 1, scenarios = DEFAULT_SCENARIOS } = options;
+  return { ...planOrMiss(problem, hands, { seed, scenarios }), scarce };
+}
+
+/**
+ * Plans; where a run that has begun cannot be ready by its day any more, plans it all the same without that day, since
+ * soap in the mould has to be seen through.
+ */
+function planOrMiss(
+  problem: Problem,
+  hands: readonly RunInHand[],
+  options: { readonly seed: number; readonly scenarios: number },
+): ReturnType<typeof plan> & { readonly problem: Problem; readonly missed: boolean } {
+  const first = plan(problem, options);
+  const { outcome } = first;
+  const late = outcome.status === 'conflict' && outcome.requirements.some(({ kind }) => kind === 'latest');
+  const begun = hands.some(({ progress }) => progress.attempts.some((a) => a.status !== 'open'));
+  if (!late || !begun) return { ...first, problem, missed: false };
+  const stages = problem.stages.map(({ latest: _day, ...stage }) => stage);
+  const open = { ...problem, stages };
+  return { ...plan(open, options), problem: open, missed: true };
+}
