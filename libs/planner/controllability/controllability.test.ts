@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { lengthsAlong } from '../../../tests/support/lengths-along.js';
 import { controllability } from './controllability.js';
 import type { Stnu } from './stnu.js';
 
@@ -45,10 +46,11 @@ describe('controllability', () => {
     expect(controllability({ ...waits, requirements })).toEqual({
       controllable: false,
       cycle: [
-        { kind: 'requirement', index: 1, bound: 'max' },
-        { kind: 'requirement', index: 0, bound: 'max' },
-        { kind: 'contingent', index: 0, bound: 'max' },
-        { kind: 'contingent', index: 0, bound: 'min' },
+        // 3 + 5 − 9 < 0
+        { kind: 'requirement', index: 1, bound: 'max', times: 1 },
+        { kind: 'requirement', index: 0, bound: 'max', times: 1 },
+        { kind: 'contingent', index: 0, bound: 'max', times: 1 },
+        { kind: 'contingent', index: 0, bound: 'min', times: 0 },
       ],
     });
   });
@@ -85,6 +87,19 @@ describe('controllability', () => {
         expect(winsGame({ ...stnu, requirements, contingents })).toBe(false);
       }),
       { seed: 1, numRuns: 300 },
+    );
+  });
+
+  it('names a cycle that closes and whose lengths come to less than 0', () => {
+    fc.assert(
+      fc.property(smallNetwork, (stnu) => {
+        const found = controllability(stnu);
+        if (found.controllable) return;
+        const { sum, surplus } = lengthsAlong(stnu, found.cycle);
+        expect(sum).toBeLessThan(0);
+        expect(surplus.every((each) => each === 0)).toBe(true);
+      }),
+      { seed: 4, numRuns: 1000 },
     );
   });
 

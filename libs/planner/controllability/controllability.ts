@@ -1,9 +1,14 @@
 import { Closing } from './closing.js';
-import type { Side, Stnu } from './stnu.js';
+import type { CycleSide } from './cycle.js';
+import type { Stnu } from './stnu.js';
 
-/** `cycle`: what contradicts itself, each side once, in the order in which the cycle first goes through it. */
+/**
+ * `cycle`: what contradicts itself, each side once, in the order in which the cycle first goes through it. Counted as
+ * often as it goes through them, the lengths along it come to less than 0: `max` of a requirement and `min` of a
+ * contingent link taken as they are, `min` of a requirement and `max` of a contingent link taken away.
+ */
 export type Controllability =
-  { readonly controllable: true } | { readonly controllable: false; readonly cycle: readonly Side[] };
+  { readonly controllable: true } | { readonly controllable: false; readonly cycle: readonly CycleSide[] };
 
 /**
  * Whether the network is dynamically controllable: whether its points can be executed so that all requirements hold
