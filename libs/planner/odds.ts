@@ -4,7 +4,7 @@ import { rehearse } from './rehearsal.js';
 import { simulator } from './simulate.js';
 
 /** Minutes until something that was not firm is touched again. Common practice, no source. */
-const RETEST_MIN = 30;
+export const RETEST_MIN = 30;
 
 /**
  * The share of scenarios in which every stage is done within its lags and hours, by simulation of how the work
