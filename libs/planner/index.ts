@@ -3,6 +3,12 @@ export * from './problem.js';
 export { controllability, type Controllability } from './controllability/controllability.js';
 export type { Contingent, Side, Stnu } from './controllability/stnu.js';
 export { checkProblem } from './check-problem.js';
+export {
+  latestStart,
+  type Beginning,
+  type LatestStart,
+  type LatestStartOptions,
+} from './backward/latest-start.js';
 export { lengthAt } from './length.js';
 export { odds } from './odds.js';
 export { carryThrough, type Outcome } from './partial-order/carry-through.js';
