@@ -37,6 +37,11 @@ export function withPaceOdds(document: PlanDocument, hands: readonly RunInHand[]
   };
 }
 
+/** The chance that in every bowl all pieces are done in time: what no start and no plan can better. */
+export function paceChance(hands: readonly RunInHand[]): number {
+  return mostPressed(hands).reduce((chance, { time }) => chance * time.chance, 1);
+}
+
 function mostPressed(hands: readonly RunInHand[]): PaceLoss[] {
   const pressed = new Map<string, PaceLoss>();
   for (const run of hands) {

@@ -1,0 +1,197 @@
+import type { LatestStartDocument, PlanDocument, RunOrder } from '#contract';
+import { instantOf, localText, openIntervals } from '#hours';
+import { latestStart, type LatestStart, type Odds, type Problem } from '#planner';
+import { failed, isoInstant, minute, ok, type Issue, type Minute, type Result } from '#units';
+import { unknownName } from '../input/name-issues.js';
+import type { PlanOptions, RunsInput } from '../input/input.js';
+import type { RunInHand } from '../run-in-hand.js';
+import { takeInHand } from '../take-in-hand.js';
+import { buildNetwork } from './build-network.js';
+import { describe } from './describe-conflict.js';
+import { inputOfOne } from './one-run.js';
+import { paceChance } from './pace-odds.js';
+import { planRuns } from './plan-run.js';
+import { percentOf, reasonOutOfReach } from './say-latest-start.js';
+import { tooFew } from './too-few.js';
+
+export interface LatestStartWish {
+  /** Key of the run; absent: the only one. */
+  readonly run?: string | undefined;
+  /** Local date on whose start the lot must be cured; absent: the day of the order. */
+  readonly readyBy?: string | undefined;
+  /** Odds to keep, above 0 and below 1. */
+  readonly odds: number;
+}
+
+/** Two years, in minutes. */
+const FURTHEST_DAY = 2 * 365 * 1440;
+const DEFAULT_SCENARIOS = 2000;
+
+/**
+ * The latest moment at which a run can begin and still be cured by its day with the odds that are wanted, and the plan
+ * from there; or the best odds that can be had and what stands in the way.
+ *
+ * "Begin" is the start of the first hands-on stage. The cure takes whatever hours it likes; only stages are bound to
+ * hers. The other runs of the input keep what their plan takes.
+ * @returns issues for input that makes no sense: a run or a day that is not told, a run that has begun
+ */
+export function findLatestStart(
+  input: RunsInput,
+  wish: LatestStartWish,
+  options: PlanOptions,
+): Result<LatestStartDocument> {
+  const chosen = chooseOrder(input, wish, options.now);
+  if (!chosen.ok) return chosen;
+  const { order, place } = chosen.value;
+  const whole = { ...input, runs: input.runs.map((run, i) => (i === place ? order : run)) };
+  // What is wrong with any of it is told where it stands in the whole.
+  const checked = takeInHand(whole, { taught: false });
+  if (!checked.ok) return checked;
+  const one = inputOfOne(whole, order, { ...options, previous: undefined });
+  if (!one.ok) return one;
+  const taken = takeInHand(one.value);
+  if (!taken.ok) return taken;
+  const hands = taken.value.map(({ hand }) => hand);
+  if (hands.some(({ progress }) => progress.attempts.some(({ status }) => status !== 'open'))) {
+    return failed(
+      issue('begun', ['runs', place], `“${order.title}” has begun.`, order.key, 'a run that has not'),
+    );
+  }
+  return searchFor(one.value, order, { hands, odds: wish.odds, options });
+}
+
+function chooseOrder(
+  { runs, workshop }: RunsInput,
+  { run, readyBy }: LatestStartWish,
+  now: Minute,
+): Result<{ readonly order: RunOrder & { readonly readyBy: string }; readonly place: number }> {
+  if (run === undefined && runs.length !== 1) {
+    const keys = runs.map(({ key }) => key).join(', ');
+    const message = `There are ${String(runs.length)} runs; say which: ${keys}.`;
+    return failed(issue('which', ['runs'], message, runs.length, keys));
+  }
+  const place = run === undefined ? 0 : runs.findIndex(({ key }) => key === run);
+  const found = runs[place];
+  if (found === undefined) return failed(unknownName(['runs'], 'run', run ?? '', runs));
+  const day = readyBy ?? found.readyBy;
+  const path = ['runs', place, 'readyBy'];
+  const accepted = 'a day within two years such as 2027-01-16';
+  if (day === undefined) {
+    return failed(issue('no-day', path, `Ready by when? Accepted: ${accepted}.`, undefined, accepted));
+  }
+  const due = instantOf(day, workshop.timeZone);
+  if (due !== undefined && due > now && due <= now + FURTHEST_DAY) {
+    return ok({ order: { ...found, readyBy: day }, place });
+  }
+  const message = `${day} is no day that can be planned for; accepted: ${accepted}.`;
+  return failed(issue('day-out-of-range', path, message, day, accepted));
+}
+
+function issue(
+  code: string,
+  path: readonly (string | number)[],
+  message: string,
+  value: unknown,
+  accepted: string,
+): Issue {
+  return { code: `run.${code}`, path, message, ...(value !== undefined && { value }), accepted };
+}
+
+interface Search {
+  readonly hands: readonly RunInHand[];
+  readonly odds: number;
+  readonly options: PlanOptions;
+}
+
+function searchFor(
+  input: RunsInput,
+  order: RunOrder & { readonly readyBy: string },
+  { hands, odds: wantedOdds, options }: Search,
+): Result<LatestStartDocument> {
+  const { timeZone, hours } = input.workshop;
+  const { now, seed = 1, scenarios = DEFAULT_SCENARIOS } = options;
+  const due = instantOf(order.readyBy, timeZone) ?? now;
+  const problem = buildNetwork(input, hands, options, openIntervals(hours, timeZone, now, due));
+  const base = {
+    schema: 'benchtide.latest-start/1' as const,
+    madeAt: isoInstant(now),
+    timeZone,
+    run: order.key,
+    readyBy: order.readyBy,
+    wantedOdds,
+    tooLate: null,
+    oddsBound: null,
+    lookedFrom: null,
+  };
+  const planAt = (from: number): Result<PlanDocument> => {
+    const made = planRuns(input, { ...options, now: minute(from), previous: undefined });
+    return made.ok ? ok({ ...made.value, madeAt: base.madeAt }) : made;
+  };
+  const none = (status: 'conflict' | 'undecided', why: string): Result<LatestStartDocument> => {
+    const plan = planAt(now);
+    return plan.ok ? ok({ ...base, status, beginAt: null, odds: null, why, plan: plan.value }) : plan;
+  };
+  if (tooFew(problem, hands).length > 0) return none('conflict', 'There is no plan, whenever it begins.');
+  const pace = paceChance(hands);
+  const level = Math.min(1, wantedOdds / pace);
+  const answer = latestStart(problem, { level, seed, scenarios });
+  if (answer.status === 'no-plan') {
+    if (answer.outcome.status === 'undecided')
+      return none('undecided', 'No plan was found, and none was ruled out.');
+    return none('conflict', `Cured by ${order.readyBy} it cannot be, even begun at once.`);
+  }
+  const reached = answer.status === 'found' && wantedOdds <= pace;
+  const beginning = answer.status === 'found' ? answer.found : answer.best;
+  const plan = planAt(beginning.from);
+  if (!plan.ok) return plan;
+  const beginAt = isoInstant(minute(beginning.begin));
+  const shown = { ...base, beginAt, odds: plan.value.odds, plan: plan.value };
+  const begin = localText(minute(beginning.begin), timeZone);
+  if (reached) {
+    const tooLate = tellTooLate(answer, { problem, hands, zone: timeZone, pace });
+    const late = tooLate === null ? '' : ` ${tooLate.why}`;
+    return ok({ ...shown, status: 'found', tooLate, why: `Begin ${begin} at the latest.${late}` });
+  }
+  const bound = (answer.status === 'found' ? 1 : answer.bound) * pace;
+  const lookedFrom = answer.status === 'found' ? null : isoInstant(minute(answer.lookedFrom));
+  const why = reasonOutOfReach({
+    plan: plan.value,
+    begin,
+    wantedOdds,
+    bound,
+    pace,
+    open: problem.from,
+    lookedFrom,
+  });
+  return ok({ ...shown, status: 'out-of-reach', oddsBound: bound, lookedFrom, why });
+}
+
+interface Telling {
+  readonly problem: Problem;
+  readonly hands: readonly RunInHand[];
+  readonly zone: string;
+  readonly pace: number;
+}
+
+function tellTooLate(
+  { found, tooLate }: LatestStart & { readonly status: 'found' },
+  of: Telling,
+): LatestStartDocument['tooLate'] {
+  if (tooLate === null) return null;
+  const at = localText(minute(tooLate.from), of.zone);
+  const probability = (tooLate.odds?.probability ?? 0) * of.pace;
+  const why =
+    tooLate.odds === null
+      ? `Begun ${at} there is no plan any more.`
+      : `Begun ${at} the odds are ${percentOf(probability)}. ${newlyLost(found.odds, tooLate.odds, of)}`;
+  return { beginAt: isoInstant(minute(tooLate.from)), probability, why: why.trim() };
+}
+
+/** What costs that much more than a minute before. */
+function newlyLost(before: Odds, after: Odds, { problem, hands, zone }: Telling): string {
+  const was = new Map(before.losses.map(({ stage, share }) => [stage, share]));
+  const risen = after.losses
+    .map((loss) => ({ ...loss, more: loss.share - (was.get(loss.stage) ?? 0) }))
+    .sort((a, b) => b.more - a.more)[0];
+  return risen === undefined ? '' : `What costs more: ${describe(risen.missed, problem, hands, zone).text}`;
+}

@@ -1,0 +1,31 @@
+import type { PlanDocument, RunOrder } from '#contract';
+import { ok, type Result } from '#units';
+import type { PastRun, PlanOptions, RunsInput } from '../input/input.js';
+import { busyOf } from './busy-of.js';
+import { planRuns } from './plan-run.js';
+
+/**
+ * The input as one of its runs sees it: the others are planned without it and keep the hands and cavities they take,
+ * and what they logged still teaches.
+ * @param order the run, perhaps with another day or start than in the input
+ */
+export function inputOfOne(input: RunsInput, order: RunOrder, options: PlanOptions): Result<RunsInput> {
+  const rest = input.runs.filter(({ key }) => key !== order.key);
+  const log = input.log.filter(({ run }) => run === order.key);
+  const alone: RunsInput = { ...input, runs: [order], log };
+  if (rest.length === 0) return ok(alone);
+  const others: RunsInput = { ...input, runs: rest, log: input.log.filter(({ run }) => run !== order.key) };
+  const planned: Result<PlanDocument> = planRuns(others, options);
+  if (!planned.ok) return planned;
+  return ok({
+    ...alone,
+    busy: [...(input.busy ?? []), ...busyOf(planned.value, others)],
+    past: [...(input.past ?? []), ...rest.flatMap((other) => asPast(other, input))],
+  });
+}
+
+function asPast(order: RunOrder, { designs, recipes, fats, moulds, log }: RunsInput): PastRun[] {
+  const design = designs.find(({ key }) => key === order.design);
+  if (design === undefined) return [];
+  return [{ order, design, recipes, fats, moulds, log: log.filter(({ run }) => run === order.key) }];
+}
