@@ -23,6 +23,12 @@ export function checkProblem(p: Problem): Issue[] {
       ...reference(['holds', i, 'to'], 'stage', hold.to, known.stages),
       ...checkUse(['holds', i], hold, known),
     ]),
+    ...(p.deliveries ?? []).flatMap((stages, i) => [
+      ...(stages.length > 0
+        ? []
+        : [issue('empty-delivery', ['deliveries', i], 'The delivery has no stage.')]),
+      ...stages.flatMap((id, k) => reference(['deliveries', i, k], 'stage', id, known.stages)),
+    ]),
     ...p.resources.flatMap((resource, i) => [
       ...whole(['resources', i, 'capacity'], resource.capacity, 0),
       ...resource.busy.flatMap((busy, k) => [

@@ -1,3 +1,4 @@
+import { deliveriesOf, totalEnd } from './deliveries.js';
 import { sampleDraws } from './draws.js';
 import { oddsOver } from './odds.js';
 import type { Certainty, Odds, Problem, Schedule, ScheduleOutcome } from './problem.js';
@@ -27,7 +28,7 @@ export function plan(
   for (const certainty of certainties) {
     const found = place(p, { certainty, seed });
     if (typeof found !== 'object' || candidates.some((other) => sameStarts(other.schedule, found))) continue;
-    candidates.push({ schedule: found, ready: readyAt(p, found) });
+    candidates.push({ schedule: found, ready: readyOf(p, found) });
   }
   const last = certainties.at(-1)!;
   if (candidates.length === 0) return { outcome: schedule(p, { certainty: last, seed }), odds: null };
@@ -68,6 +69,10 @@ function sameStarts(a: Schedule, b: Schedule): boolean {
   return [...a.starts].every(([id, start]) => b.starts.get(id) === start);
 }
 
-function readyAt(p: Problem, { starts }: Schedule): number {
-  return Math.max(...p.stages.map((stage) => starts.get(stage.id)! + stage.duration));
+function readyOf(p: Problem, { starts }: Schedule): number {
+  return totalEnd(
+    deliveriesOf(p),
+    (i) => starts.get(p.stages[i]!.id)!,
+    (i) => p.stages[i]!.duration,
+  );
 }

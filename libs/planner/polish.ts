@@ -1,8 +1,8 @@
 import { contains } from './domains.js';
+import { deliveriesOf, totalEnd } from './deliveries.js';
 import { firstOverload, type ResourceLoads } from './loads.js';
 import type { Network } from './network.js';
 import type { Problem } from './problem.js';
-import { readyAt } from './search.js';
 import { sittings } from './sittings.js';
 
 /**
@@ -15,20 +15,27 @@ export function joinSittings(
   net: Network,
   all: readonly ResourceLoads[],
   starts: Float64Array,
-  pinned: ReadonlySet<string>,
+  pinned: ReadonlySet<number>,
 ): Float64Array {
   let best = starts.slice();
   let bestCost = sittingCost(p, best);
-  const ready = readyAt(net, best);
+  const deliveries = deliveriesOf(p);
+  const end = (x: Float64Array): number =>
+    totalEnd(
+      deliveries,
+      (i) => x[i]!,
+      (i) => net.duration[i]!,
+    );
+  const total = end(best);
   for (let improved = true; improved;) {
     improved = false;
     for (let i = 0; i < net.stageCount; i++) {
       const stage = p.stages[i]!;
-      if (net.fixed[i] === 1 || pinned.has(stage.id) || stage.calendar === undefined) continue;
+      if (net.fixed[i] === 1 || pinned.has(i) || stage.calendar === undefined) continue;
       for (const at of spotsBeside(p, net, best, i)) {
         const moved = best.slice();
         moved[i] = at;
-        if (readyAt(net, moved) > ready || !holds(net, all, moved, i)) continue;
+        if (end(moved) > total || !holds(net, all, moved, i)) continue;
         const cost = sittingCost(p, moved);
         if (cost >= bestCost) continue;
         best = moved;

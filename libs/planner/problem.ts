@@ -93,6 +93,11 @@ export interface Problem {
   readonly resources: readonly Resource[];
   /** Sorted, disjoint intervals by calendar name. */
   readonly calendars: Readonly<Record<string, readonly Interval[]>>;
+  /**
+   * Stages that together make one thing to hand over, none of the lists empty. A plan is the earlier, the less the
+   * ends of their last stages come to, added up. Absent or empty: all stages are one delivery.
+   */
+  readonly deliveries?: readonly (readonly string[])[];
   /** Observations on draws, by name. */
   readonly draws: Readonly<Record<string, Truncation>>;
   /** Nothing that is not fixed starts before this minute. */

@@ -1,11 +1,9 @@
 import { seededRandom } from '#units';
 import { compileProblem } from './compile-problem.js';
 import { minimalConflict } from './conflict.js';
-import { leastSolution } from './fixed-point.js';
-import { loadsOf } from './loads.js';
 import type { Certainty, Problem, Requirement } from './problem.js';
 import { requirementsOf, restrict } from './requirements.js';
-import { search } from './search.js';
+import { StageSearch } from './search/stage-search.js';
 
 /**
  * A minimal set of requirements, resources included, that cannot be met together. There must be one. A
@@ -21,9 +19,9 @@ export function resourceConflict(
   const infeasible = (part: readonly Requirement[]): boolean => {
     const rest = restrict(p, part);
     const net = compileProblem(rest, certainty);
-    const root = leastSolution(net);
-    if (root === null) return true;
-    return search(net, loadsOf(rest), root, seededRandom(seed), limit, Infinity).status === 'infeasible';
+    const search = StageSearch.over(rest, net, seededRandom(seed));
+    if (search === null) return true;
+    return search.place([], { left: limit, stop: () => false }).status === 'impossible';
   };
   let kept = minimalConflict(requirementsOf(p), infeasible);
   for (const requirement of kept) {

@@ -144,7 +144,7 @@ describe('schedule', () => {
 
   it('says undecided when the limit runs out', () => {
     const stages = ['a', 'b', 'c'].map((id) => ({ id, duration: 10, uses: hands }));
-    const outcome = schedule({ ...plain, ...oneHand, stages }, { certainty: 0.5, seed: 1, limit: 1 });
+    const outcome = schedule({ ...plain, ...oneHand, stages }, { certainty: 0.5, seed: 1, limit: 0 });
     expect(outcome).toEqual({ status: 'undecided', reason: 'limit' });
   });
 });

@@ -1,30 +1,33 @@
 import { seededRandom } from '#units';
 import { chain } from './chain.js';
 import { compileProblem } from './compile-problem.js';
-import { leastSolution } from './fixed-point.js';
-import { keepPrevious } from './keep-previous.js';
+import { firstStarts, leastSolution, raise } from './fixed-point.js';
 import { loadsOf, type ResourceLoads } from './loads.js';
-import type { Network } from './network.js';
+import { addEdge, dropEdges, type Network } from './network.js';
 import { joinSittings } from './polish.js';
 import type { Certainty, Precedence, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { resourceConflict } from './resource-conflict.js';
-import { search } from './search.js';
+import { pin, pinPrevious } from './search/pins.js';
+import { placeEarly } from './search/place-early.js';
+import { StageSearch } from './search/stage-search.js';
 import { lagConflict } from './windows.js';
 
-/** Search nodes when the caller sets no limit. */
+/** Conflicts to learn from when the caller sets no limit. */
 const DEFAULT_LIMIT = 2000;
 
 export interface ScheduleOptions {
   readonly certainty: Certainty;
   readonly seed: number;
+  /** Conflicts to learn from, 0 or more; more may find an earlier end. */
   readonly limit?: number;
+  /** Asked now and then; the best schedule so far is the answer soon after it says true. */
+  readonly stop?: () => boolean;
 }
 
 /**
  * Start times that honour lags, calendars and resources, lags being taken at the given certainty. Aims, in
- * order: keep stages where `previous` had them; end early; few sittings. `latest` is a bound and never broken.
+ * order: keep stages where `previous` had them; deliver early; few sittings. `latest` is a bound and never broken.
  * @param options.seed breaks ties; same request and seed, same answer
- * @param options.limit search nodes, 1 or more; more may find an earlier end
  * @returns a schedule with the precedences that keep it resource-feasible when stages shift; or a minimal set of
  *   requirements in conflict (as small as the limit let it be shown); or `undecided` when the limit ran out first
  */
@@ -42,16 +45,43 @@ export function schedule(p: Problem, options: ScheduleOptions): ScheduleOutcome 
 
 /** The same without the reasons for a conflict, which cost more than finding it. */
 export function place(p: Problem, options: ScheduleOptions): Schedule | 'infeasible' | 'limit' {
-  const { certainty, seed, limit = DEFAULT_LIMIT } = options;
-  const root = leastSolution(compileProblem(p, certainty));
-  if (root === null) return 'infeasible';
-  const kept = keepPrevious(p, certainty, seed, limit);
-  const net = compileProblem(kept.problem, certainty);
+  const { certainty, seed, limit = DEFAULT_LIMIT, stop = () => false } = options;
+  const net = compileProblem(p, certainty);
+  const search = StageSearch.over(p, net, seededRandom(seed));
+  if (search === null) return 'infeasible';
+  const budget = { left: limit, stop };
+  const pinned = pinPrevious(p, search, budget) ?? [];
+  const found = placeEarly(
+    search,
+    pinned.flatMap((i) => pin(p, search, i)),
+    budget,
+  );
+  if (found.status === 'limit') return 'limit';
+  if (found.status === 'impossible') return 'infeasible';
   const all = loadsOf(p);
-  const found = search(net, all, leastSolution(net) ?? root, seededRandom(seed), limit);
-  if (found.status !== 'found') return found.status;
-  const starts = joinSittings(p, net, all, found.starts, kept.pinned);
+  const early = shiftEarlier(p, net, all, found.starts, pinned);
+  const starts = joinSittings(p, net, all, early, new Set(pinned));
   return scheduleOf(p, net, all, starts, certainty);
+}
+
+/** The same order, every stage as early as that and the pinned stages let it be. */
+function shiftEarlier(
+  p: Problem,
+  net: Network,
+  all: readonly ResourceLoads[],
+  starts: Float64Array,
+  pinned: readonly number[],
+): Float64Array {
+  const size = net.from.length;
+  for (const { before, after } of chain(all, starts, net.duration)) {
+    if (net.fixed[before] === 0 || net.fixed[after] === 0) addEdge(net, before, after, net.duration[before]!);
+  }
+  const x = firstStarts(net);
+  for (const i of pinned) x[i] = p.stages[i]!.previous!;
+  const stuck = raise(net, x, null);
+  dropEdges(net, size);
+  if (stuck >= 0) throw new Error('the order of a schedule has no solution');
+  return x;
 }
 
 function scheduleOf(

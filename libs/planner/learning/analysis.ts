@@ -73,6 +73,28 @@ export class Analysis {
     return this.lesson(trail.side[at]!);
   }
 
+  /** The given literals, as pairs, from which a literal that holds followed. None where it always holds. */
+  assumptionsBehind(side: number, value: number): number[] {
+    const { trail, entry, needed, reason } = this;
+    const found: number[] = [];
+    this.rootEnd = trail.levelStart[1] ?? Infinity;
+    this.levelBegin = Infinity;
+    this.need(side, value);
+    for (let at = this.entry[side]!; at >= this.rootEnd; at--) {
+      const of = trail.side[at]!;
+      if (entry[of] !== at) continue;
+      entry[of] = -1;
+      if (trail.kind[at] === Kind.given) {
+        found.push(of, trail.value[at]!);
+        continue;
+      }
+      this.explain(at, needed[of]!, reason);
+      for (let k = 0; k < reason.length; k += 2) this.need(reason[k]!, reason[k + 1]!);
+    }
+    this.sides.length = 0;
+    return found;
+  }
+
   private need(side: number, value: number): void {
     const entry = this.trail.entryOf(side, value);
     if (entry < this.rootEnd) return;

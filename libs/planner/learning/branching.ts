@@ -3,7 +3,7 @@ import { choiceValue } from './lag-edges.js';
 import type { Trail } from './trail.js';
 
 /** Values of variables lie within this of 0, so that a variable and a value make one key. */
-const REACH = 1 << 22;
+const REACH = 1 << 26;
 
 /**
  * What to decide next: the split [x ≥ v] or [x < v] that took part in most of the latest conflicts (Moskewicz et al.,

@@ -37,6 +37,8 @@ export interface SearchModel {
 export class LearningSearch {
   readonly trail: Trail;
   conflicts = 0;
+  /** After `refuted`: assumptions, as pairs, that cannot hold together. */
+  core: readonly number[] = [];
   /** Told of every clause learned, as pairs of side and value of which one holds. */
   onLesson: ((literals: readonly number[]) => void) | null = null;
   private readonly edges: LagEdges;
@@ -81,8 +83,12 @@ export class LearningSearch {
     return Int32Array.from({ length: this.trail.bound.length >> 1 }, (_, x) => this.trail.bound[2 * x]!);
   }
 
-  /** Until a schedule is found, there is none, `limit` more conflicts are used up, or `stop` says so. */
-  run(limit: number, stop: () => boolean): Search {
+  /**
+   * Until a solution is found, there is none, `limit` more conflicts are used up, or `stop` says so.
+   * @param assumptions literals as pairs, to hold in this run only (Eén and Sörensson, "An extensible SAT-solver",
+   *   SAT 2003)
+   */
+  run(limit: number, stop: () => boolean, assumptions: readonly number[] = []): Search {
     const { trail, branching } = this;
     if (limit <= 0 || stop()) return 'limit';
     const end = this.conflicts + limit;
@@ -107,11 +113,28 @@ export class LearningSearch {
           this.room += MORE_ROOM;
         }
       }
+      if (2 * trail.level < assumptions.length) {
+        if (this.assume(assumptions)) continue;
+        return 'refuted';
+      }
       const decision = branching.next();
       if (decision === null) return 'solution';
       trail.newLevel();
       trail.raise(decision[0], decision[1], Kind.given, 0);
     }
+  }
+
+  /** One more level, on which the next assumption holds. @returns false, with the core set, when it cannot */
+  private assume(assumptions: readonly number[]): boolean {
+    const { trail } = this;
+    const [side, value] = [assumptions[2 * trail.level]!, assumptions[2 * trail.level + 1]!];
+    if (trail.bound[side ^ 1]! >= 1 - value) {
+      this.core = [...this.analysis.assumptionsBehind(side ^ 1, 1 - value), side, value];
+      return false;
+    }
+    trail.newLevel();
+    trail.raise(side, value, Kind.given, 0);
+    return true;
   }
 
   private restart(): void {

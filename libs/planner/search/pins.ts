@@ -1,0 +1,46 @@
+import type { Problem } from '../problem.js';
+import type { Budget } from './budget.js';
+import type { Claim, StageSearch } from './stage-search.js';
+
+/** Conflicts to spend on the question whether one more stage can stay. */
+const PIN_LIMIT = 200;
+
+/**
+ * As many stages of the previous plan as can stay where they were together: no further one could be added within the
+ * limit. Of stages that stand in each other's way, the later ones give way.
+ * @returns stage numbers; null when the budget ran out or nothing can be placed
+ */
+export function pinPrevious(p: Problem, search: StageSearch, budget: Budget): number[] | null {
+  const movable = [...p.stages.keys()]
+    .filter((i) => p.stages[i]!.fixed === undefined && p.stages[i]!.previous !== undefined)
+    .sort((a, b) => p.stages[a]!.previous! - p.stages[b]!.previous!);
+  let pinned = movable;
+  for (;;) {
+    const tried = search.place(
+      pinned.flatMap((i) => pin(p, search, i)),
+      budget,
+    );
+    if (tried.status === 'placed') break;
+    const behind = new Set(tried.status === 'impossible' ? tried.core.map(([side]) => side >> 1) : []);
+    const last = pinned.findLast((i) => behind.has(i));
+    if (last === undefined) return null;
+    pinned = pinned.filter((i) => i !== last);
+  }
+  for (const i of movable) {
+    if (pinned.includes(i)) continue;
+    const more = [...pinned, i];
+    const tried = search.place(
+      more.flatMap((each) => pin(p, search, each)),
+      budget,
+      PIN_LIMIT,
+    );
+    if (tried.status === 'placed') pinned = more;
+  }
+  return pinned;
+}
+
+/** The claims by which a stage stays where it was. */
+export function pin(p: Problem, search: StageSearch, i: number): Claim[] {
+  const at = p.stages[i]!.previous!;
+  return [search.notBefore(i, at), search.notAfter(i, at)];
+}

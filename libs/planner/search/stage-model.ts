@@ -1,0 +1,83 @@
+import type { Edge } from '../learning/lag-edges.js';
+import type { SearchModel } from '../learning/learning-search.js';
+import type { ResourceLoads } from '../loads.js';
+import type { Network } from '../network.js';
+import { Crowd } from './crowd.js';
+import { Gaps, type Ranges } from './gaps.js';
+import { apart, loadConflicts } from './load-conflicts.js';
+import type { StartBounds } from './start-bounds.js';
+import { Sum } from './sum.js';
+
+/**
+ * The network and its resources as a model for the learning search. Variables are the starts of the nodes, in minutes
+ * after `origin`; then the end of each delivery; then their total; then one choice for each pair of loads that together
+ * overload a resource and may still come in either order.
+ */
+export interface StageModel extends SearchModel {
+  readonly origin: number;
+  /** The variable that is the total. */
+  readonly total: number;
+}
+
+/** @param deliveries groups of nodes; the last ends of all groups, added up, are the total */
+export function stageModel(
+  net: Network,
+  all: readonly ResourceLoads[],
+  within: StartBounds,
+  deliveries: readonly (readonly number[])[],
+): StageModel {
+  const { least, greatest } = within;
+  const origin = least.reduce((a, b) => Math.min(a, b), Infinity);
+  const ends = deliveries.map((_, k) => net.count + k);
+  const total = net.count + ends.length;
+  const { pairs, settled, crowded } = loadConflicts(net, all, within);
+  const edges: Edge[] = [...lagsOf(net), ...settled];
+  const bounds = new Int32Array(2 * (total + 1 + pairs.length));
+  for (let i = 0; i < net.count; i++) {
+    bounds[2 * i] = least[i]! - origin;
+    bounds[2 * i + 1] = origin - greatest[i]!;
+  }
+  deliveries.forEach((nodes, k) => {
+    const end = 2 * ends[k]!;
+    for (const i of nodes) edges.push({ from: 2 * i, to: end, weight: net.duration[i]!, choice: -1 });
+    bounds[end] = Math.max(...nodes.map((i) => bounds[2 * i]! + net.duration[i]!));
+    bounds[end + 1] = -Math.max(...nodes.map((i) => net.duration[i]! - bounds[2 * i + 1]!));
+    bounds[2 * total]! += bounds[end];
+    bounds[2 * total + 1]! += bounds[end + 1]!;
+  });
+  pairs.forEach(({ a, b }, k) => {
+    const choice = 2 * (total + 1 + k);
+    bounds[choice + 1] = -1;
+    edges.push(apart(net, a, b, choice), apart(net, b, a, choice + 1));
+  });
+  return {
+    origin,
+    total,
+    starts: total + 1,
+    bounds,
+    edges,
+    watch: (trail) => [
+      new Gaps(trail, rangesOf(net, origin, within)),
+      ...crowded.map(({ loads, capacity }) => new Crowd(trail, loads, capacity, net.duration)),
+      new Sum(trail, total, ends),
+    ],
+  };
+}
+
+function lagsOf(net: Network): Edge[] {
+  return net.from.map((from, e) => {
+    return { from: 2 * from, to: 2 * net.to[e]!, weight: net.weight[e]!, choice: -1 };
+  });
+}
+
+/** The hours of every node that has any choice among them. */
+function rangesOf(net: Network, origin: number, { least, greatest }: StartBounds): Ranges[] {
+  return net.domains.flatMap((domain, variable): Ranges[] => {
+    const inside = [...domain.from.keys()].filter(
+      (k) => domain.to[k]! >= least[variable]! && domain.from[k]! <= greatest[variable]!,
+    );
+    if (inside.length < 2) return [];
+    const shifted = (ends: Float64Array): Int32Array => Int32Array.from(inside, (k) => ends[k]! - origin);
+    return [{ variable, from: shifted(domain.from), to: shifted(domain.to) }];
+  });
+}
