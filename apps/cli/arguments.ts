@@ -16,11 +16,17 @@ export interface Arguments {
   /** Local date and time that stands for the present; absent: when the first run may start. */
   readonly at: string | undefined;
   readonly seed: number;
+  /** Odds to keep: asks for the latest start that does, instead of a plan from the first. */
+  readonly odds: number | undefined;
+  /** With odds: local date on whose start the lot must be cured, instead of what the file says. */
+  readonly readyBy: string | undefined;
+  /** With odds: which run of the file. */
+  readonly run: string | undefined;
 }
 
 export type Parsed =
   | { readonly kind: 'run'; readonly arguments: Arguments }
-  | { readonly kind: 'schema' }
+  | { readonly kind: 'schema'; readonly backward: boolean }
   /** `--rules` of clocks. */
   | { readonly kind: 'rules'; readonly json: boolean }
   /** `--fats` of amounts. */
@@ -36,6 +42,9 @@ const options = {
   count: { type: 'string' },
   at: { type: 'string' },
   seed: { type: 'string' },
+  odds: { type: 'string' },
+  'ready-by': { type: 'string' },
+  run: { type: 'string' },
   schema: { type: 'boolean' },
   'file-schema': { type: 'boolean' },
   rules: { type: 'boolean' },
@@ -44,13 +53,24 @@ const options = {
 } as const;
 
 /** Options that belong to one command alone. */
-const ownTo = { at: 'plan', seed: 'plan', rules: 'clocks', fats: 'amounts' } as const;
+const ownTo = {
+  at: 'plan',
+  seed: 'plan',
+  odds: 'plan',
+  'ready-by': 'plan',
+  run: 'plan',
+  rules: 'clocks',
+  fats: 'amounts',
+} as const;
 
 /** How a command is called. */
 export function usageOf(command: CommandName): string {
   const own = command === 'plan' ? ' [--at 2026-11-27T18:00] [--seed N]' : '';
   const also = {
-    plan: [],
+    plan: [
+      '       npm run plan -- FILE --odds 0.9 [--ready-by 2027-01-16] [--run KEY]',
+      '                                           the latest start with such odds to be cured by that day',
+    ],
     amounts: ['       npm run amounts -- --fats          the fats that need no entry of their own'],
     clocks: ['       npm run clocks -- --rules          every state and rule, with its evidence'],
   };
@@ -89,7 +109,7 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
   if (values['file-schema'] === true) return { kind: 'file-schema' };
   if (values.rules === true) return { kind: 'rules', json: values.json === true };
   if (values.fats === true) return { kind: 'fats' };
-  if (values.schema === true) return { kind: 'schema' };
+  if (values.schema === true) return { kind: 'schema', backward: values.odds !== undefined };
   const [file, ...more] = positionals;
   if (file === undefined) return { kind: 'wrong', message: 'Which run file?' };
   if (more.length > 0)
@@ -108,6 +128,8 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
     const accepted = 'a date and time such as 2026-11-27T18:00';
     return { kind: 'wrong', message: `--at ${at} is no local time; accepted: ${accepted}.` };
   }
+  const back = backwardFault(values);
+  if (back !== undefined) return { kind: 'wrong', message: back };
   return {
     kind: 'run',
     arguments: {
@@ -117,8 +139,31 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
       count: count === undefined ? undefined : Number(count),
       at,
       seed: Number(seed),
+      odds: values.odds === undefined ? undefined : Number(values.odds),
+      readyBy: values['ready-by'],
+      run: values.run,
     },
   };
+}
+
+/** What is wrong with the options that count back from a day. */
+function backwardFault(values: {
+  readonly odds?: string | undefined;
+  readonly 'ready-by'?: string | undefined;
+  readonly run?: string | undefined;
+}): string | undefined {
+  const { odds, 'ready-by': readyBy, run } = values;
+  if (odds === undefined) {
+    const lone = readyBy === undefined ? run && '--run' : '--ready-by';
+    return lone && `${lone} goes with --odds, such as --odds 0.9.`;
+  }
+  if (!/^0?\.\d+$/.test(odds) || Number(odds) < 0.01 || Number(odds) > 0.999) {
+    return `--odds ${odds} are none to ask for; accepted: a number from 0.01 to 0.999 such as 0.9.`;
+  }
+  if (readyBy !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(readyBy)) {
+    return `--ready-by ${readyBy} is no day; accepted: a date such as 2027-01-16.`;
+  }
+  return undefined;
 }
 
 /** Said here, because the parser would go on about how to pass a file that is called like an option. */

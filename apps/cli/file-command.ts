@@ -10,6 +10,8 @@ import { problemText, readInput } from './read-run-file.js';
 interface FileCommand {
   /** What `--json` prints. */
   readonly document: z.ZodType;
+  /** What it prints where it counts back from a day. */
+  readonly backwardDocument?: z.ZodType;
   /** Answers to options of this command that need no file. */
   readonly lists?: { readonly fats?: () => string; readonly rules?: (json: boolean) => string };
   /** @returns issues with paths from the root of the input */
@@ -20,14 +22,14 @@ interface FileCommand {
 export function fileCommand(
   name: CommandName,
   args: readonly string[],
-  { document, lists, run }: FileCommand,
+  { document, backwardDocument = document, lists, run }: FileCommand,
 ): Outcome {
   const parsed = parseArguments(name, args);
   switch (parsed.kind) {
     case 'help':
       return told(`${usageOf(name)}\n`);
     case 'schema':
-      return told(jsonText(z.toJSONSchema(document)));
+      return told(jsonText(z.toJSONSchema(parsed.backward ? backwardDocument : document)));
     case 'file-schema':
       return told(fileSchema());
     case 'wrong':

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { planDocument } from '#contract';
+import { latestStartDocument, planDocument } from '#contract';
 import { runFileText } from '../../tests/support/run-files.js';
 import { planCommand } from './plan-command.js';
 
@@ -68,6 +68,40 @@ describe('plan', () => {
     const later = planCommand(['rockpool-tiles', '--json', '--at', '2026-11-28T09:00']).stdout;
     const first = planDocument.parse(JSON.parse(later)).runs[0]?.stages[0]?.startAt;
     expect(first && first >= '2026-11-28T09:00:00.000Z').toBe(true);
+  });
+
+  it('counts back from a day to the latest start with the odds that are asked for', () => {
+    const asked = ['orchard-loaves', '--ready-by', '2027-03-20', '--odds', '0.6'];
+    const { stdout, stderr, status } = planCommand(asked);
+    expect({ stderr, status }).toEqual({ stderr: '', status: 0 });
+    expect(stdout).toMatch(
+      /^Cured by 2027-03-20 with odds of 60 %\n─+\nBegin \w+ \d+ \w+ \d\d:\d\d at the latest\./,
+    );
+    expect(stdout).toContain('Tide table');
+    const answer = latestStartDocument.parse(JSON.parse(planCommand([...asked, '--json']).stdout));
+    expect(answer.plan.runs[0]?.stages[0]?.startAt).toBe(answer.beginAt);
+    expect(answer.odds?.probability).toBeGreaterThanOrEqual(0.6);
+    const schema = planCommand(['--schema', '--odds', '0.6']).stdout;
+    expect(schema).toContain('benchtide.latest-start/1');
+  });
+
+  it('ends with 2 where no start has the odds, and with 64 where the question makes no sense', () => {
+    const never = planCommand(['orchard-loaves', '--ready-by', '2026-12-05', '--odds', '0.9']);
+    expect(never.status).toBe(2);
+    expect(never.stdout).toContain('There is no plan.');
+    const wrong = [
+      [['orchard-loaves', '--odds', '0.9'], 'Ready by when?'],
+      [['orchard-loaves', '--odds', '90'], 'accepted: a number from 0.01 to 0.999'],
+      [['orchard-loaves', '--odds', '0.9', '--ready-by', 'soon'], '--ready-by soon is no day'],
+      [['orchard-loaves', '--odds', '0.9', '--ready-by', '2027-02-30'], '2027-02-30'],
+      [['orchard-loaves', '--odds', '0.9', '--ready-by', '2027-03-20', '--run', 'pears'], 'pears'],
+      [['orchard-loaves', '--ready-by', '2027-03-20'], '--ready-by goes with --odds'],
+    ] as const;
+    for (const [args, says] of wrong) {
+      const { stderr, status } = planCommand(args);
+      expect(status, says).toBe(64);
+      expect(stderr).toContain(says);
+    }
   });
 
   it('ends with 2 and the reasons when there is no plan', () => {

@@ -1,15 +1,20 @@
-import { planDocument } from '#contract';
+import { latestStartDocument, planDocument } from '#contract';
 import { instantOf, isTimeZone } from '#hours';
-import { planRuns, type RunsInput } from '#runs';
+import { findLatestStart, planRuns, type RunsInput } from '#runs';
 import { minute, ok, type Minute, type Result } from '#units';
 import type { Arguments } from './arguments.js';
 import { fileCommand, jsonText } from './file-command.js';
 import { badInput, DONE, NO_PLAN, type Outcome } from './outcome.js';
+import { printLatestStart } from './print-latest-start.js';
 import { printPlan } from './print-plan.js';
 
 /** `plan`: a run file in, a tide table or JSON out. Reads nothing but the file. */
 export function planCommand(args: readonly string[]): Outcome {
-  return fileCommand('plan', args, { document: planDocument, run: planInput });
+  return fileCommand('plan', args, {
+    document: planDocument,
+    backwardDocument: latestStartDocument,
+    run: planInput,
+  });
 }
 
 function planInput(input: RunsInput, args: Arguments): Result<Outcome> {
@@ -19,6 +24,7 @@ function planInput(input: RunsInput, args: Arguments): Result<Outcome> {
     return ok(badInput([`--at ${args.at} is no day or time that exists; accepted: ${accepted}.`]));
   }
   const now = nowFor(args, timeZone, input.runs);
+  if (args.odds !== undefined) return countBack(input, args, args.odds, now);
   const planned = planRuns(input, { now, seed: args.seed });
   if (!planned.ok) return planned;
   const plan = planned.value;
@@ -26,6 +32,17 @@ function planInput(input: RunsInput, args: Arguments): Result<Outcome> {
     stdout: args.json ? jsonText(plan) : printPlan(plan, args.units),
     stderr: plan.conflict.length > 0 && args.json ? `${plan.conflict.map((c) => c.text).join('\n')}\n` : '',
     status: plan.status === 'planned' ? DONE : NO_PLAN,
+  });
+}
+
+function countBack(input: RunsInput, args: Arguments, odds: number, now: Minute): Result<Outcome> {
+  const { run, readyBy, seed } = args;
+  const answer = findLatestStart(input, { run, readyBy, odds }, { now, seed });
+  if (!answer.ok) return answer;
+  return ok({
+    stdout: args.json ? jsonText(answer.value) : printLatestStart(answer.value, args.units),
+    stderr: answer.value.status !== 'found' && args.json ? `${answer.value.why}\n` : '',
+    status: answer.value.status === 'found' ? DONE : NO_PLAN,
   });
 }
 
