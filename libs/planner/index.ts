@@ -9,7 +9,9 @@ export {
   type LatestStart,
   type LatestStartOptions,
 } from './backward/latest-start.js';
+export { guarantee, type Guarantee } from './guarantee/guarantee.js';
 export { lengthAt } from './length.js';
+export { metScenarios } from './met-scenarios.js';
 export { odds } from './odds.js';
 export { carryThrough, type Outcome } from './partial-order/carry-through.js';
 export { chooseOrder, type ChosenOrder, type OrderOptions } from './partial-order/choose-order.js';

@@ -1,0 +1,45 @@
+import { mouldUse } from '../../input/workings.js';
+import type { RunInHand } from '../../run-in-hand.js';
+import { isUntouched, troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
+
+/** Points for leaving out all pieces of a run; fewer in proportion. */
+const ALL_PIECES = 12;
+
+/** Makes fewer pieces: as many as the moulds hold or the batter surely leaves time for, else three quarters or half. */
+export function makeFewer(the: Case): Candidate[] {
+  return troubledRuns(the)
+    .filter(isUntouched)
+    .flatMap((hand) => {
+      const { key, title, count } = hand.run.order;
+      const fewer = new Set([...fitting(hand, the), Math.floor(count * 0.75), Math.floor(count * 0.5)]);
+      return [...fewer]
+        .filter((each) => each >= 1 && each < count)
+        .map((each): Candidate => ({
+          change: { kind: 'count', run: key, count: each },
+          about: `count/${key}`,
+          title: `Make ${String(each)} pieces of “${title}” instead of ${String(count)}`,
+          asks: [
+            { what: `${String(count - each)} pieces fewer`, points: (ALL_PIECES * (count - each)) / count },
+          ],
+          worse: [],
+          also: [],
+          cautions: [],
+        }));
+    });
+}
+
+/** The most pieces that fit where there is too little room or time for all. */
+export function fitting(hand: RunInHand, the: Case): number[] {
+  const { run } = hand;
+  const shown = the.plan.document.runs.find((each) => each.run === run.order.key);
+  return troublesOf(the, hand).flatMap(({ kind, resource, stages }) => {
+    if (kind === 'pace') {
+      return (shown?.filling ?? []).flatMap((time) =>
+        stages.includes(time.stage) ? [time.piecesSurely] : [],
+      );
+    }
+    const mould = run.moulds.get(resource?.replace(/^mould:/, '') ?? '');
+    const use = mould === undefined ? undefined : mouldUse(run.design, mould.key);
+    return mould === undefined || use === undefined ? [] : [mould.cavities * use.piecesPerCavity];
+  });
+}

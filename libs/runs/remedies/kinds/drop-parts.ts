@@ -1,0 +1,77 @@
+import type { LogEntry, Part } from '#contract';
+import { isoInstant } from '#units';
+import { makingStage } from '../../input/workings.js';
+import { liveAttempts, makingAttempt, type RunInHand } from '../../run-in-hand.js';
+import { troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
+
+/** Points for a piece that lacks something of what was designed. */
+const LESS_OF_A_PIECE = 5;
+
+/**
+ * Leaves decoration out that the trouble is about and that is not made yet, with what is made only to be set into it, the
+ * way the log leaves a part out. What is cast in a mould is the piece itself and is not left out.
+ */
+export function dropParts(the: Case): Candidate[] {
+  return troubledRuns(the).flatMap((hand) => {
+    const { design, order } = hand.run;
+    const troubles = troublesOf(the, hand);
+    const stages = new Set(troubles.flatMap((trouble) => trouble.stages));
+    const parts = new Set(troubles.flatMap((trouble) => trouble.parts));
+    const concerned = design.parts.filter(
+      (part) =>
+        isDecoration(part) &&
+        makingAttempt(hand, part.key)?.status === 'open' &&
+        (parts.has(part.key) || design.stages.some((s) => s.part === part.key && stages.has(s.key))),
+    );
+    return concerned.map((part): Candidate => {
+      const dropped = [part, ...onlyFor(part, hand)];
+      const titles = dropped.map(({ title }) => `“${title}”`).join(' and ');
+      const keys = new Set(dropped.map(({ key }) => key));
+      const handled = liveAttempts(hand).filter(
+        ({ stage }) => keys.has(stage.part) && makingStage(design, stage.part)?.key !== stage.key,
+      );
+      const names = handled.map(({ stage }) => `“${stage.title}”`).join(', ');
+      return {
+        change: { kind: 'drop-parts', run: order.key, entries: dropped.map((each) => entryFor(each, the)) },
+        about: `drop-parts/${order.key}`,
+        title: `Leave ${titles} out of “${order.title}”`,
+        asks: [{ what: `pieces without ${titles}`, points: LESS_OF_A_PIECE * dropped.length }],
+        worse: [
+          `The pieces come without ${titles}.`,
+          ...(names === '' ? [] : [`The plan keeps no time any more for ${names}.`]),
+        ],
+        also: [],
+        cautions: [],
+      };
+    });
+  });
+}
+
+function isDecoration(part: Part): boolean {
+  return part.kind !== 'batch' || part.mould === undefined;
+}
+
+/** Other decoration that is made for nothing but stages of the part. */
+function onlyFor({ key }: Part, hand: RunInHand): Part[] {
+  const { design, stages } = hand.run;
+  return design.parts.filter((other) => {
+    const making = makingStage(design, other.key);
+    if (other.key === key || making === undefined || other.kind !== 'decor') return false;
+    if (makingAttempt(hand, other.key)?.status !== 'open') return false;
+    const next = design.links.filter(({ from }) => from === making.key);
+    return next.length > 0 && next.every(({ to }) => stages.get(to)?.part === key);
+  });
+}
+
+/** A part that cannot be had in time falls short, and the log answers that by leaving it out. */
+function entryFor({ key }: Part, { options }: Case): LogEntry {
+  const at = isoInstant(options.now);
+  return {
+    kind: 'mishap',
+    part: key,
+    mishap: 'ran-short',
+    response: 'drop-part',
+    at,
+    note: 'Left out so that the plan holds; nothing went wrong.',
+  };
+}

@@ -1,0 +1,17 @@
+import type { Candidate, Case } from '../candidate.js';
+
+/** Plans without holding on to the plan before: other remedies are planned so too, and are to be worth more. */
+export function planAnew({ options }: Case): Candidate[] {
+  if (options.previous === undefined) return [];
+  return [
+    {
+      change: { kind: 'plan-anew' },
+      about: 'plan-anew',
+      title: 'Plan anew, whatever the plan before was',
+      asks: [],
+      worse: [],
+      also: [],
+      cautions: [],
+    },
+  ];
+}

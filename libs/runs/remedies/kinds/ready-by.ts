@@ -1,0 +1,30 @@
+import { instantOf, localDateOf } from '#hours';
+import { minute } from '#units';
+import { troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
+
+const WEEKS = [1, 2, 4, 8];
+
+/** Gives the day up that the cure does not meet surely enough, for one some weeks later. */
+export function giveLaterDay(the: Case): Candidate[] {
+  return troubledRuns(the).flatMap((hand) => {
+    const { key, title, readyBy } = hand.run.order;
+    const day = readyBy === undefined ? undefined : instantOf(readyBy, the.zone);
+    const late = troublesOf(the, hand).some(({ cure, kind }) => cure || kind === 'latest');
+    if (readyBy === undefined || day === undefined || !late) return [];
+    return WEEKS.map((weeks): Candidate => {
+      // Noon, so that an hour more or less in between changes no date.
+      const later = localDateOf(minute(day + weeks * 7 * 1440 + 720), the.zone);
+      return {
+        change: { kind: 'ready-by', run: key, readyBy: later },
+        about: `ready-by/${key}`,
+        title: `Have “${title}” ready by ${later} instead of ${readyBy}`,
+        asks: [{ what: 'a promised day given up', points: 3 + weeks }],
+        worse: [
+          `It need not be cured by ${readyBy} any more: what was promised for that day may not be there.`,
+        ],
+        also: [],
+        cautions: [],
+      };
+    });
+  });
+}

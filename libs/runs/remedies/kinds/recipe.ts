@@ -1,0 +1,96 @@
+import type { RemedyChange } from '#contract';
+import type { RunInHand } from '../../run-in-hand.js';
+import { makingStage } from '../../input/workings.js';
+import type { Candidate, Case } from '../candidate.js';
+
+/**
+ * Where the shares stay: what draws no risk of its own in `libs/chemistry/batter` (lye of 25 to 40 % is common,
+ * sodium lactate up to 3 % usual), well within what is accepted there. Common practice, no source.
+ */
+const lye = { low: 25, high: 40, step: 3 };
+const lactate = { low: 0, high: 3, step: 1 };
+
+/** More or less water, more or less hardener in the batches that the trouble is about, where none is poured yet. */
+export function changeRecipe(the: Case): Candidate[] {
+  return troubledRecipes(the).flatMap(({ recipe, hand }) => {
+    const now = hand.run.recipes.get(recipe);
+    if (now === undefined) return [];
+    const { title, sodiumLactatePercent, lyeConcentrationPercent } = now;
+    const lyes = steps(lyeConcentrationPercent, lye);
+    const lactates = steps(sodiumLactatePercent, lactate);
+    const [stronger] = lyes.filter((each) => each > lyeConcentrationPercent);
+    const [harder] = lactates.filter((each) => each > sodiumLactatePercent);
+    const changes: Omit<Extract<RemedyChange, { kind: 'recipe' }>, 'kind' | 'recipe'>[] = [
+      ...lyes.map((each) => ({ lyeConcentrationPercent: each })),
+      ...lactates.map((each) => ({ sodiumLactatePercent: each })),
+      ...(stronger === undefined || harder === undefined
+        ? []
+        : [{ lyeConcentrationPercent: stronger, sodiumLactatePercent: harder }]),
+    ];
+    return changes.map((change): Candidate => {
+      const water = change.lyeConcentrationPercent;
+      const hardener = change.sodiumLactatePercent;
+      const words = [
+        ...(water === undefined
+          ? []
+          : [
+              `${water > lyeConcentrationPercent ? 'less' : 'more'} water (lye of ${shown(water)} %, now ${shown(lyeConcentrationPercent)} %)`,
+            ]),
+        ...(hardener === undefined
+          ? []
+          : [
+              `${hardener > sodiumLactatePercent ? 'more' : 'less'} hardener (sodium lactate ${shown(hardener)} %, now ${shown(sodiumLactatePercent)} %)`,
+            ]),
+      ];
+      return {
+        change: { kind: 'recipe', recipe, ...change },
+        about: `recipe/${recipe}`,
+        title: `${capital(words.join(' and '))} in “${title}”`,
+        asks: [{ what: 'a recipe to weigh anew', points: words.length }],
+        worse: [],
+        also: ['Weigh by the batch sheet of the changed recipe, not by the one before.'],
+        cautions: ['lye'],
+      };
+    });
+  });
+}
+
+/** Recipes of the parts in trouble, of which no batch in any run has been begun: what is poured stays as it is. */
+function troubledRecipes(the: Case): { readonly recipe: string; readonly hand: RunInHand }[] {
+  const found = new Map<string, RunInHand>();
+  for (const { run, parts } of the.troubles) {
+    const hand = the.plan.hands.find((each) => each.run.order.key === run);
+    for (const key of parts) {
+      const part = hand?.run.parts.get(key);
+      if (hand !== undefined && part?.kind === 'batch' && !found.has(part.recipe))
+        found.set(part.recipe, hand);
+    }
+  }
+  const begun = new Set(the.plan.hands.flatMap(begunRecipes));
+  return [...found].filter(([recipe]) => !begun.has(recipe)).map(([recipe, hand]) => ({ recipe, hand }));
+}
+
+function begunRecipes({ run, progress }: RunInHand): string[] {
+  return run.design.parts.flatMap((part) => {
+    if (part.kind !== 'batch') return [];
+    const making = makingStage(run.design, part.key)?.key;
+    return progress.attempts.some(({ stage, status }) => stage.key === making && status !== 'open')
+      ? [part.recipe]
+      : [];
+  });
+}
+
+/** One step up and one down, as far as the range allows; what is outside it is only moved towards it. */
+function steps(now: number, { low, high, step }: typeof lye): number[] {
+  const up = Math.min(high, Math.round(now + step));
+  const down = Math.max(low, Math.round(now - step));
+  return [up > now ? up : now, down < now ? down : now].filter((each) => Math.abs(each - now) >= step / 4);
+}
+
+function shown(value: number): string {
+  return String(Number(value.toFixed(1)));
+}
+
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}

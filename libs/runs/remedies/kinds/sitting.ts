@@ -1,0 +1,113 @@
+import { instantOf, localDateOf, localText, localTimeOf, weekDays, type OpenInterval } from '#hours';
+import type { Span } from '#contract';
+import { minute, minuteOfIso, type Minute } from '#units';
+import { durationText } from '../../clocks/duration-text.js';
+import { latestAttempt, handsOnMinutes } from '../../log/run-progress.js';
+import type { Candidate, Case } from '../candidate.js';
+import { closedStretches } from '../closed-stretches.js';
+import type { Trouble } from '../trouble.js';
+
+/** A sitting that is asked for is at least this long, in minutes, and a multiple of half of it. */
+const SHORTEST = 60;
+/** Around the window of a stage in trouble, minutes. */
+const AROUND = 12 * 60;
+/** Where there is no window to look at: from the start on, minutes. */
+const WITHOUT_PLAN = 8 * 1440;
+/** More would be planned for little: the nearest to the windows are. */
+const MOST = 6;
+
+/**
+ * One more or one longer sitting: an exception to her weekly hours, outside the quiet ones, where the windows in trouble
+ * lie. It is put at the beginning, at the end or in the middle of a stretch in which she is not at the bench.
+ */
+export function addSitting(the: Case): Candidate[] {
+  const spans = the.troubles.filter(({ cure }) => !cure).flatMap((trouble) => around(trouble, the));
+  const found = new Map<string, { readonly span: OpenInterval; readonly off: number }>();
+  if (spans.length === 0) return [];
+  const first = minute(Math.min(...spans.map(({ from }) => from)));
+  const last = minute(Math.max(...spans.map(({ until }) => until)));
+  const closed = closedStretches(the.open, the.input.workshop, first, last);
+  for (const { from, until, middle, length } of spans) {
+    for (const stretch of closed.filter((each) => each.from < until && each.to > from)) {
+      for (const span of within(stretch, length)) {
+        const off = Math.abs(span.from - middle);
+        const key = `${String(span.from)}/${String(span.to)}`;
+        if ((found.get(key)?.off ?? Infinity) > off) found.set(key, { span, off });
+      }
+    }
+  }
+  return [...found.values()]
+    .sort((a, b) => a.off - b.off || a.span.from - b.span.from)
+    .slice(0, MOST)
+    .flatMap(({ span }) => candidate(span, the));
+}
+
+interface Around {
+  readonly from: Minute;
+  readonly until: Minute;
+  /** Where a sitting would help most. */
+  readonly middle: number;
+  readonly length: number;
+}
+
+function around({ run, stages }: Trouble, { plan, options, zone }: Case): Around[] {
+  const shown = plan.document.runs.find((each) => each.run === run);
+  const hand = plan.hands.find((each) => each.run.order.key === run);
+  return stages.flatMap((key): Around[] => {
+    const attempt = hand && latestAttempt(hand.progress, key);
+    if (hand === undefined || attempt === undefined || attempt.status !== 'open') return [];
+    const needed = handsOnMinutes(attempt.stage, attempt.count);
+    const length = Math.max(SHORTEST, Math.ceil(needed / (SHORTEST / 2)) * (SHORTEST / 2));
+    const stage = shown?.stages.findLast((each) => each.key === key && each.status === 'planned');
+    if (stage === undefined) {
+      const start = Math.max(options.now, instantOf(hand.run.order.startAfter, zone) ?? 0);
+      return [{ from: minute(start), until: minute(start + WITHOUT_PLAN), middle: start, length }];
+    }
+    const [opens, best] = [minuteOfIso(stage.opensAt), minuteOfIso(stage.bestAt)];
+    const last = stage.lastCallAt === null ? best : minuteOfIso(stage.lastCallAt);
+    const from = Math.max(options.now, opens - AROUND);
+    return [
+      { from: minute(from), until: minute(Math.min(last, best + AROUND) + AROUND), middle: best, length },
+    ];
+  });
+}
+
+function within({ from, to }: OpenInterval, length: number): OpenInterval[] {
+  if (to - from < SHORTEST / 2) return [];
+  if (to - from <= length) return [{ from, to }];
+  const at = (start: number): OpenInterval => ({ from: minute(start), to: minute(start + length) });
+  const middle = Math.round((from + to - length) / 60) * 30;
+  return [at(from), at(to - length), ...(to - from >= 3 * length ? [at(middle)] : [])];
+}
+
+function candidate({ from, to }: OpenInterval, the: Case): Candidate[] {
+  const { zone, open, input } = the;
+  const date = localDateOf(from, zone);
+  const ends = localTimeOf(to, zone);
+  const added: Span = { from: localTimeOf(from, zone), to: ends === '00:00' ? '24:00' : ends };
+  // An hour that comes twice in autumn, or never in spring, cannot be told by its time of day.
+  if (instantOf(`${date}T${added.from}`, zone) !== from || added.from >= added.to) return [];
+  const spans = [...spansOn(date, input.workshop.hours), added].sort((a, b) => a.from.localeCompare(b.from));
+  const touches = open.some((each) => each.to === from || each.from === to);
+  const when = `${localText(from, zone)} to ${ends}`;
+  const length = durationText(to - from);
+  return [
+    {
+      change: { kind: 'hours', added, date, spans },
+      about: 'hours',
+      title: `${touches ? 'A longer sitting' : 'One more sitting'}: ${when}, an exception to your weekly hours`,
+      asks: [{ what: `${length} at the bench outside your hours`, points: 0.5 + (to - from) / 60 }],
+      worse: [`${length} more to be kept free for the bench: ${when}, outside your weekly hours.`],
+      also: [],
+      cautions: [],
+    },
+  ];
+}
+
+function spansOn(date: string, { weekly, exceptions }: Case['input']['workshop']['hours']): readonly Span[] {
+  const special = exceptions.find((day) => day.date === date);
+  if (special !== undefined) return special.spans;
+  // ISO weekdays count from Monday; 1970-01-01 was a Thursday.
+  const day = (Math.floor(Date.parse(`${date}T00:00Z`) / 86_400_000) + 3) % 7;
+  return weekly[weekDays[day] ?? 'monday'];
+}

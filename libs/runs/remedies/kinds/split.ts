@@ -1,0 +1,39 @@
+import { isUntouched, troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
+import { fitting } from './count.js';
+
+/** Troubles that smaller batches can help. */
+const tooMuch: ReadonlySet<string> = new Set(['pace', 'scarce', 'resource', 'calendar', 'unknown']);
+
+/**
+ * Makes a run in two, each with batches of its own. A design makes each part in one batch, so two batches of a part
+ * are two runs.
+ */
+export function splitRun(the: Case): Candidate[] {
+  const taken = new Set(the.input.runs.map(({ key }) => key));
+  return troubledRuns(the)
+    .filter((hand) => isUntouched(hand) && troublesOf(the, hand).some(({ kind }) => tooMuch.has(kind)))
+    .flatMap((hand) => {
+      const { order } = hand.run;
+      const key = `${order.key.slice(0, 35)}-rest`;
+      const half = Math.ceil(order.count / 2);
+      const most = Math.max(half, ...fitting(hand, the).filter((each) => each < order.count));
+      if (order.count < 2 || taken.has(key)) return [];
+      return [...new Set([half, most])].map((count): Candidate => {
+        const rest = order.count - count;
+        return {
+          change: {
+            kind: 'split',
+            run: order.key,
+            count,
+            rest: { ...order, key, count: rest, title: `${order.title.slice(0, 112)}, rest` },
+          },
+          about: `split/${order.key}`,
+          title: `Make “${order.title}” in two runs: ${String(count)} pieces and ${String(rest)}`,
+          asks: [{ what: 'every batch twice', points: 2 }],
+          worse: ['Every batch is mixed twice, with lye twice, and bowls and bags are washed twice.'],
+          also: [],
+          cautions: ['lye'],
+        };
+      });
+    });
+}

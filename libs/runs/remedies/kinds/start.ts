@@ -1,0 +1,47 @@
+import { instantOf, localDateOf, localText, localTimeOf } from '#hours';
+import { minute, minuteOfIso, type Minute } from '#units';
+import type { RunInHand } from '../../run-in-hand.js';
+import { isUntouched, troubledRuns, type Candidate, type Case } from '../candidate.js';
+
+/** So many openings of her hours after the beginning of the run, and before it. */
+const LATER = 6;
+const EARLIER = 2;
+/** Within a sitting, minutes after its beginning. */
+const WITHIN = [60, 120];
+
+/** Begins a run that has not begun at another time: at the next openings of her hours, those before, or an hour later. */
+export function shiftStart(the: Case): Candidate[] {
+  return troubledRuns(the)
+    .filter(isUntouched)
+    .flatMap((hand) => {
+      const { key, title } = hand.run.order;
+      const begins = beginning(hand, the);
+      const openings = the.open.map(({ from }) => from);
+      const sitting = the.open.find(({ from, to }) => from <= begins && begins < to);
+      const within = WITHIN.map((after) => minute(begins + after)).filter(
+        (at) => sitting !== undefined && at < sitting.to,
+      );
+      const later = openings.filter((at) => at > begins).slice(0, LATER);
+      const earlier = openings.filter((at) => at >= the.options.now && at < begins).slice(-EARLIER);
+      return [...within, ...later, ...earlier].map((at): Candidate => {
+        const start = `${localDateOf(at, the.zone)}T${localTimeOf(at, the.zone)}`;
+        return {
+          change: { kind: 'start', run: key, startAfter: start },
+          about: `start/${key}`,
+          title: `Begin “${title}” ${at > begins ? 'later' : 'earlier'}: ${localText(at, the.zone)}`,
+          asks: [],
+          worse: [],
+          also: [],
+          cautions: [],
+        };
+      });
+    });
+}
+
+/** When the run begins now: at its first stage, or without a plan when it may. */
+function beginning({ run }: RunInHand, { plan, options, zone }: Case): Minute {
+  const shown = plan.document.runs.find((each) => each.run === run.order.key)?.stages[0];
+  if (shown !== undefined) return minuteOfIso(shown.startAt);
+  const may = instantOf(run.order.startAfter, zone) ?? options.now;
+  return minute(Math.max(may, options.now));
+}

@@ -1,0 +1,78 @@
+import { minute } from '#units';
+import type { OpenInterval } from '#hours';
+import { instantOf } from '#hours';
+import { withPaceOdds } from '../plan/pace-odds.js';
+import { solveRuns, type SolvedRuns } from '../plan/solve-runs.js';
+import { takeInHand } from '../take-in-hand.js';
+import type { Candidate, Case } from './candidate.js';
+import { disturbanceOf } from './disturbance.js';
+import { chances } from './paired-gain.js';
+import { withChange } from './with-change.js';
+
+/** Scenarios that tell what may help from what does not: in pairs, a standard error of about 2 percentage points. */
+const SCENARIOS = 200;
+
+/**
+ * The candidates that are worth a full plan, likely best first: each is planned as it would be, with few scenarios and
+ * without its windows and texts, and of those about the same thing the best stays.
+ * @param most at most so many
+ */
+export function sift(the: Case, candidates: readonly Candidate[], most: number): Candidate[] {
+  const { seed = 1 } = the.options;
+  const scenarios = Math.min(SCENARIOS, the.options.scenarios ?? SCENARIOS);
+  const before = mean(chances(the.plan, seed, scenarios));
+  const best = new Map<string, { readonly candidate: Candidate; readonly worth: number }>();
+  for (const candidate of candidates) {
+    const found = glance(candidate, the, seed, scenarios);
+    if (found === undefined || found.odds <= before) continue;
+    const worth = (found.odds - before) / disturbanceOf(candidate, found.moved).points;
+    if (worth > (best.get(candidate.about)?.worth ?? 0)) best.set(candidate.about, { candidate, worth });
+  }
+  return [...best.values()]
+    .sort((a, b) => b.worth - a.worth)
+    .slice(0, most)
+    .map(({ candidate }) => candidate);
+}
+
+function glance(
+  candidate: Candidate,
+  the: Case,
+  seed: number,
+  scenarios: number,
+): { readonly odds: number; readonly moved: number } | undefined {
+  const input = withChange(the.input, candidate.change);
+  const taken = takeInHand(input);
+  if (!taken.ok) return undefined;
+  const hands = taken.value.map(({ hand }) => hand);
+  const options = { now: the.options.now, seed, scenarios };
+  const solved = solveRuns(input, hands, options, hoursWith(candidate, the));
+  if (solved.odds === null) return undefined;
+  const { losses: _told, ...odds } = solved.odds;
+  const told = withPaceOdds({ ...the.plan.document, odds, weakLinks: [] }, hands);
+  return { odds: told.odds?.probability ?? 0, moved: movedStages(the.plan.solved, solved) };
+}
+
+/** Looking hours up anew costs more than planning. */
+function hoursWith({ change }: Candidate, { open, zone }: Case): readonly OpenInterval[] {
+  if (change.kind !== 'hours') return open;
+  const from = instantOf(`${change.date}T${change.added.from}`, zone);
+  const to = instantOf(`${change.date}T${change.added.to}`, zone);
+  if (from === undefined || to === undefined) return open;
+  const joined: { from: typeof from; to: typeof to }[] = [];
+  for (const each of [...open, { from, to }].sort((a, b) => a.from - b.from)) {
+    const last = joined.at(-1);
+    if (last !== undefined && each.from <= last.to) last.to = minute(Math.max(last.to, each.to));
+    else joined.push({ ...each });
+  }
+  return joined;
+}
+
+function movedStages(before: SolvedRuns, after: SolvedRuns): number {
+  if (before.outcome?.status !== 'planned' || after.outcome?.status !== 'planned') return 0;
+  const starts = before.outcome.schedule.starts;
+  return [...after.outcome.schedule.starts].filter(([id, start]) => starts.get(id) !== start).length;
+}
+
+function mean(values: Float64Array): number {
+  return values.reduce((sum, each) => sum + each, 0) / values.length;
+}

@@ -1,0 +1,109 @@
+import type { RemediesDocument, Remedy } from '#contract';
+import { isoInstant, minute, ok, type Result } from '#units';
+import { cautionFor } from '../cautions.js';
+import type { PlanOptions, RunsInput } from '../input/input.js';
+import { planInFull, type FullPlan } from '../plan/plan-run.js';
+import { BENCH } from '../run-in-hand.js';
+import type { Candidate, Case } from './candidate.js';
+import { chooseRemedies } from './choose.js';
+import type { Compared } from './compared.js';
+import { disturbanceOf } from './disturbance.js';
+import { effectsOf } from './effects.js';
+import { newRisks } from './new-risks.js';
+import { chances, pairedGain } from './paired-gain.js';
+import { remedyKinds } from './remedy-kinds.js';
+import { sift } from './sift.js';
+import { tellBesides, tellCost, tellGain } from './tell.js';
+import { troublesIn } from './trouble.js';
+import { withChange } from './with-change.js';
+import { worseThan } from './worse.js';
+
+/** Candidates that get a full plan: more than are shown, as some fall away. */
+const PLANNED_IN_FULL = 6;
+
+/**
+ * Changes that would help a plan, each with what it does, from a plan made with it: recipe, start, hours, moulds, two runs
+ * for one, parts left out, fewer pieces, a later day. The weak links or the conflict say which are tried. All plans of a
+ * call live through the same weather, so small gains show.
+ *
+ * A remedy is planned afresh, not held to `options.previous`: `planRuns(withChange(input, change), options)` without it
+ * has the odds that are told. With `previous` the plan to be helped is the one that is held to it, and planning afresh
+ * is a remedy of its own.
+ * @returns five remedies at most, in order; or issues for input that makes no sense
+ */
+export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<RemediesDocument> {
+  const planned = planInFull(input, options);
+  if (!planned.ok) return planned;
+  const plan = planned.value;
+  const the: Case = {
+    ...{ input, options, plan },
+    troubles: troublesIn(plan),
+    zone: input.workshop.timeZone,
+    open: (plan.solved.problem.calendars[BENCH] ?? []).map(({ from, to }) => ({
+      from: minute(from),
+      to: minute(to),
+    })),
+  };
+  const candidates = the.troubles.length === 0 ? [] : remedyKinds.flatMap((kind) => kind(the));
+  const { seed = 1 } = options;
+  const before = chances(plan, seed, plan.document.odds?.scenarios ?? 1);
+  const remedies = sift(the, candidates, PLANNED_IN_FULL).flatMap(
+    (each) => remedyFrom(each, the, before) ?? [],
+  );
+  const chosen = chooseRemedies(remedies);
+  return ok({
+    schema: 'benchtide.remedies/1',
+    madeAt: isoInstant(options.now),
+    timeZone: the.zone,
+    planStatus: plan.document.status,
+    odds: plan.document.odds,
+    tried: candidates.length,
+    remedies: chosen,
+    note: noteOn(plan, candidates.length, chosen.length),
+  });
+}
+
+/** @returns undefined where the change makes no plan, or brings a risk that is worth no odds */
+function remedyFrom(candidate: Candidate, the: Case, before: Float64Array): Remedy | undefined {
+  const { previous, ...options } = the.options;
+  const changed = withChange(the.input, candidate.change);
+  const planned = planInFull(changed, options);
+  if (!planned.ok || planned.value.document.odds === null) return undefined;
+  const compared: Compared = {
+    before: the.plan,
+    after: planned.value,
+    inputs: { before: the.input, after: changed },
+    stood: the.plan.document.status === 'planned' ? the.plan.document : previous,
+    zone: the.zone,
+  };
+  const risks = newRisks(compared);
+  if (risks.some(({ risk }) => risk.level === 'high')) return undefined;
+  const after = chances(planned.value, options.seed ?? 1, planned.value.document.odds.scenarios);
+  const effects = effectsOf(compared, pairedGain(before, after));
+  const cost = tellCost(effects);
+  const moved = effects.runs.reduce((sum, each) => sum + each.moved, 0);
+  return {
+    title: candidate.title,
+    change: candidate.change,
+    does: tellGain(effects, compared),
+    worse: [...candidate.worse, ...worseThan(compared), ...cost.worse],
+    also: [...candidate.also, ...tellBesides(effects, compared), ...cost.also],
+    effects,
+    disturbance: disturbanceOf(candidate, moved, effects, risks),
+    cautions: candidate.cautions.map(cautionFor),
+  };
+}
+
+function noteOn({ document }: FullPlan, tried: number, shown: number): string {
+  const planned = document.status === 'planned';
+  if (tried === 0) {
+    return planned ? 'Nothing is lost that a change could win back.' : 'There is no change to try from here.';
+  }
+  const changes = tried === 1 ? 'One change was planned' : `${String(tried)} changes were planned`;
+  if (shown === 0) {
+    return planned
+      ? `${changes}; none gains more than chance would.`
+      : `${changes}; none of them alone makes a plan possible.`;
+  }
+  return `${changes}; those that help stand by the odds they gain for each point of disturbance.`;
+}

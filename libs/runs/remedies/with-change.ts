@@ -1,0 +1,57 @@
+import type { Recipe, RemedyChange, RunOrder } from '#contract';
+import type { RunsInput } from '../input/input.js';
+
+/**
+ * The input with a remedy's change carried out. What the change does not name stays the same object.
+ * The result is checked like any other input: a change may make no sense for it.
+ */
+export function withChange(input: RunsInput, change: RemedyChange): RunsInput {
+  switch (change.kind) {
+    case 'recipe':
+      return {
+        ...input,
+        recipes: input.recipes.map((each) => (each.key === change.recipe ? changed(each, change) : each)),
+      };
+    case 'start':
+      return withOrder(input, change.run, (order) => [{ ...order, startAfter: change.startAfter }]);
+    case 'count':
+      return withOrder(input, change.run, (order) => [{ ...order, count: change.count }]);
+    case 'ready-by':
+      return withOrder(input, change.run, (order) => [{ ...order, readyBy: change.readyBy }]);
+    case 'split':
+      return withOrder(input, change.run, (order) => [{ ...order, count: change.count }, change.rest]);
+    case 'hours':
+      return withDay(input, change);
+    case 'cavities': {
+      const moulds = input.moulds.map((mould) =>
+        mould.key === change.mould ? { ...mould, cavities: change.cavities } : mould,
+      );
+      return { ...input, moulds };
+    }
+    case 'drop-parts': {
+      const lines = change.entries.map((entry) => ({ run: change.run, entry }));
+      return { ...input, log: [...input.log, ...lines] };
+    }
+    case 'plan-anew':
+      return input;
+  }
+}
+
+/** A recipe says its water in one way only, so a lye that is given takes the place of the others. */
+function changed(recipe: Recipe, change: Extract<RemedyChange, { kind: 'recipe' }>): Recipe {
+  const { lyeConcentrationPercent, sodiumLactatePercent = recipe.sodiumLactatePercent } = change;
+  if (lyeConcentrationPercent === undefined) return { ...recipe, sodiumLactatePercent };
+  const { waterPerLye: _ratio, waterPercentOfFats: _share, ...rest } = recipe;
+  return { ...rest, sodiumLactatePercent, lyeConcentrationPercent };
+}
+
+function withOrder(input: RunsInput, run: string, change: (order: RunOrder) => RunOrder[]): RunsInput {
+  return { ...input, runs: input.runs.flatMap((order) => (order.key === run ? change(order) : [order])) };
+}
+
+function withDay(input: RunsInput, change: Extract<RemedyChange, { kind: 'hours' }>): RunsInput {
+  const { workshop } = input;
+  const others = workshop.hours.exceptions.filter(({ date }) => date !== change.date);
+  const exceptions = [...others, { date: change.date, spans: change.spans }];
+  return { ...input, workshop: { ...workshop, hours: { ...workshop.hours, exceptions } } };
+}
