@@ -11,6 +11,7 @@ import { ContractPipe } from './problems/contract.pipe.js';
 import { ProblemFilter } from './problems/problem.filter.js';
 import { AmountsController } from './runs/amounts.controller.js';
 import { ClocksController } from './runs/clocks.controller.js';
+import { LatestStartController } from './runs/latest-start.controller.js';
 import { LogController } from './runs/log.controller.js';
 import { PlansController } from './runs/plans.controller.js';
 import { RunsController } from './runs/runs.controller.js';
@@ -32,6 +33,7 @@ export class AppModule {
         DesignsController,
         RunsController,
         PlansController,
+        LatestStartController,
         AmountsController,
         ClocksController,
         LogController,

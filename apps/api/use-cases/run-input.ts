@@ -36,6 +36,18 @@ export async function runInput(tx: Repositories, run: StoredRun): Promise<RunsIn
   return { ...sheetInput(book, run), busy: await busyElsewhere(tx, book, run) };
 }
 
+/** The same for an order of which no run is made, all runs keeping what their plans occupy. */
+export async function orderInput(
+  tx: Repositories,
+  workshopId: string,
+  order: RunOrder,
+  snapshot: RunSnapshot,
+): Promise<RunsInput> {
+  const book = await readBook(tx, workshopId);
+  const busy = await busyElsewhere(tx, book, { workshopId });
+  return { ...inputOf(book, order, snapshot, []), past: pastOf(book), busy };
+}
+
 /**
  * What amounts and clocks of a run are made from: its own copy of design, recipes and moulds, the workshop as it is now,
  * its log and those of the other runs.
@@ -72,7 +84,11 @@ export function pastOf({ runs, logs }: WorkshopBook, butRun?: string): PastRun[]
   });
 }
 
-async function busyElsewhere(tx: Repositories, book: WorkshopBook, run: StoredRun) {
+async function busyElsewhere(
+  tx: Repositories,
+  book: WorkshopBook,
+  run: { readonly workshopId: string; readonly id?: string },
+) {
   const plans = new Map((await tx.plans.latestOfEach(run.workshopId)).map((plan) => [plan.runId, plan]));
   return book.runs.flatMap((other) => {
     const plan = plans.get(other.id);

@@ -1,0 +1,41 @@
+import { Body, Controller, Inject, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import {
+  latestStartDocument,
+  latestStartRequest,
+  type LatestStartDocument,
+  type LatestStartRequest,
+} from '#contract';
+import { findLatestStart } from '#runs';
+import { minuteOf } from '#units';
+import { Caller, type CallerFacts } from '../access/caller.js';
+import { Documents } from '../docs/documented.js';
+import { PARTS, type Parts } from '../parts.js';
+import { valueOf } from '../problems/api-problem.js';
+import { takeSnapshot } from '../use-cases/create-run.js';
+import { orderInput } from '../use-cases/run-input.js';
+
+/** Counting back from the day on which the lot must be cured. */
+@ApiTags('plans')
+@Controller('latest-start')
+export class LatestStartController {
+  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+
+  @Post()
+  @Documents({
+    summary:
+      'The latest start of an order, from the library and beside the runs there are, that keeps the odds; no run is made',
+    answer: latestStartDocument,
+    problems: [422],
+  })
+  async ofOrder(
+    @Caller() { workshopId }: CallerFacts,
+    @Body({ schema: latestStartRequest }) { order, odds, seed }: LatestStartRequest,
+  ): Promise<LatestStartDocument> {
+    const { storage, clock } = this.parts;
+    const snapshot = await takeSnapshot(storage, workshopId, order);
+    const input = await orderInput(storage, workshopId, order, snapshot);
+    const now = minuteOf(clock.now().getTime());
+    return valueOf(findLatestStart(input, { odds }, { now, ...(seed !== undefined && { seed }) }));
+  }
+}
