@@ -11,7 +11,9 @@ import { cautionsSection, columns, heading, percentText, wrap } from './text-lay
 export function printPlan(plan: PlanDocument, units: UnitSystem): string {
   const sections = [
     ...plan.runs.flatMap((run) => runSections(run, plan, units)),
-    ...(plan.status === 'planned' ? [sittingsSection(plan), oddsSection(plan)] : [conflictSection(plan)]),
+    ...(plan.status === 'planned'
+      ? [sittingsSection(plan), oddsSection(plan), guaranteeSection(plan)]
+      : [conflictSection(plan)]),
     cautionsSection(cautionsOf(plan)),
   ];
   return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
@@ -72,6 +74,15 @@ function oddsSection(plan: PlanDocument): string {
     return `  weak link, ${percentText(link.share)} lost: ${stage?.title ?? 'cured in time'}. ${link.why}`;
   });
   return [head, ...weak].join('\n');
+}
+
+function guaranteeSection({ guarantee }: PlanDocument): string {
+  if (guarantee === null) return '';
+  const { holds, bandPercent, reasons } = guarantee;
+  const head = `Kept whatever the soap does within its ${String(bandPercent)} % bands`;
+  if (holds) return `${head}: yes, hours and bowl aside.`;
+  const lines = reasons.map(({ text }) => `  • ${text}`);
+  return [`${head}: no, even with hours and bowl aside. These cannot all hold then:`, ...lines].join('\n');
 }
 
 function conflictSection(plan: PlanDocument): string {

@@ -78,6 +78,20 @@ export const conflictReason = z
   .strictObject({ code: text, text, run: key.optional(), stage: key.optional() })
   .meta({ id: 'ConflictReason' });
 
+/** Whether a plan holds whatever the soap does within its bands, or the smallest set of reasons why it may not. */
+export const guarantee = z
+  .strictObject({
+    holds: z.boolean().meta({
+      description:
+        'The order of the plan can be carried through whatever the soap does within its bands, hours and bowl aside',
+    }),
+    bandPercent: z.int().min(1).max(99).meta({ description: 'How surely each clock stays within its band' }),
+    reasons: z
+      .array(conflictReason)
+      .meta({ description: 'What cannot all be kept then; empty when it holds' }),
+  })
+  .meta({ id: 'Guarantee' });
+
 /** The answer to "when?": either a plan, or the smallest set of requirements that cannot all hold. */
 export const planDocument = z
   .strictObject({
@@ -89,6 +103,10 @@ export const planDocument = z
     sittings: z.array(sitting),
     odds: odds.nullable(),
     weakLinks: z.array(weakLink),
+    guarantee: guarantee
+      .nullable()
+      .default(null)
+      .meta({ description: 'null: there is no plan, or nothing left to do' }),
     conflict: z.array(conflictReason),
   })
   .meta({ id: 'PlanDocument' });
@@ -109,6 +127,7 @@ export const planChange = z
 export type PlannedStage = z.infer<typeof plannedStage>;
 export type Sitting = z.infer<typeof sitting>;
 export type WeakLink = z.infer<typeof weakLink>;
+export type Guarantee = z.infer<typeof guarantee>;
 export type RunPlan = z.infer<typeof runPlan>;
 export type ConflictReason = z.infer<typeof conflictReason>;
 export type PlanDocument = z.infer<typeof planDocument>;

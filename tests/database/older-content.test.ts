@@ -179,6 +179,7 @@ describe('what the first version stored', () => {
     const older = {
       ...document,
       schema: 'benchtide.plan/1',
+      guarantee: undefined,
       runs: document.runs.map((r) => ({ ...r, filling: undefined })),
     };
     // Plans never change, so the older one is written as if it had been there first.
@@ -192,5 +193,20 @@ describe('what the first version stored', () => {
     expect(planDocument.safeParse(read?.document).success).toBe(true);
     expect(read?.document.runs[0]).toMatchObject({ amounts: [], clocks: [], filling: [] });
     expect(read?.document.runs[0]?.stages).toEqual(document.runs[0]?.stages);
+    expect(read?.document.guarantee).toBeNull();
+  });
+  it('shows plans from before there were guarantees without one', async () => {
+    const { runId: other, workshopId: workshop } = await seedRun(storage);
+    const { document } = planToSave(other, []);
+    await storage.plans.save(workshop, planToSave(other, []));
+    await database.sql(
+      `INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
+       VALUES (gen_random_uuid(), $1, $2, 99, now(), 'older', 'planned', $3, '[]')`,
+      [workshop, other, { ...document, guarantee: undefined }],
+    );
+    expect((await storage.plans.byNumber(workshop, other, 99))?.document).toEqual({
+      ...document,
+      guarantee: null,
+    });
   });
 });

@@ -59,6 +59,7 @@ function documentFrom(
     sittings: [],
     odds: null,
     weakLinks: [],
+    guarantee: null,
     conflict,
   };
 }

@@ -43,6 +43,7 @@ function planWith(times: Pick<PlannedStage, 'opensAt' | 'startAt' | 'lastCallAt'
     sittings: [],
     odds: null,
     weakLinks: [],
+    guarantee: null,
     conflict: [],
   };
 }

@@ -20,6 +20,7 @@ import { READY, type RunInHand } from '../run-in-hand.js';
 import { showRun } from './show-run.js';
 import { solveRuns, type SolvedRuns } from './solve-runs.js';
 import { stageWindows } from './stage-windows.js';
+import { tellGuarantee } from './tell-guarantee.js';
 import { takeInHand } from '../take-in-hand.js';
 
 /** Two years, in minutes. */
@@ -89,6 +90,7 @@ function document(
     sittings: [],
     odds: null,
     weakLinks: [],
+    guarantee: null,
     conflict: [],
   };
   if (outcome === undefined) return { ...base, conflict: [...scarce] };
@@ -107,6 +109,7 @@ function document(
     sittings: sittingsOf(problem, outcome.schedule),
     odds: oddsOf(odds),
     weakLinks: weakLinksOf(odds, problem, hands, zone),
+    guarantee: tellGuarantee(problem, outcome.schedule, hands, zone),
   };
   return withPaceOdds(planned, hands);
 }

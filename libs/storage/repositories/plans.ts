@@ -103,7 +103,9 @@ type OlderPlan = Omit<PlanDocument, 'schema'> & { readonly schema: 'benchtide.pl
 
 /** Times and odds of an older plan stay readable; the amounts of its batches stand with the batches. */
 function documentOfToday(document: PlanDocument | OlderPlan): PlanDocument {
-  if (document.schema !== 'benchtide.plan/1') return document;
+  // A plan from before guarantees has none.
+  const { guarantee = null } = document as Partial<PlanDocument>;
+  if (document.schema !== 'benchtide.plan/1') return { ...document, guarantee };
   const runs = document.runs.map((run) => ({ ...run, amounts: [], clocks: [], filling: [] }));
-  return { ...document, schema: 'benchtide.plan/2', runs };
+  return { ...document, schema: 'benchtide.plan/2', runs, guarantee };
 }

@@ -1,0 +1,25 @@
+import type { Guarantee } from '#contract';
+import { guarantee, type Problem, type Schedule } from '#planner';
+import type { RunInHand } from '../run-in-hand.js';
+import { describeConflict } from './describe-conflict.js';
+
+/** Bands as clocks tell them: from the 10th to the 90th percentile. */
+const CERTAINTY = 0.9;
+const BAND_PERCENT = 80;
+
+/**
+ * Whether a plan holds whatever the soap does within its bands, or why not, in the maker's words.
+ * @returns null when nothing is left to do
+ */
+export function tellGuarantee(
+  problem: Problem,
+  schedule: Schedule,
+  hands: readonly RunInHand[],
+  zone: string,
+): Guarantee | null {
+  const isOpen = hands.some(({ progress }) => progress.attempts.some(({ status }) => status === 'open'));
+  if (!isOpen) return null;
+  const found = guarantee(problem, schedule, CERTAINTY);
+  const reasons = found.holds ? [] : describeConflict(found.requirements, problem, hands, zone);
+  return { holds: found.holds, bandPercent: BAND_PERCENT, reasons };
+}
