@@ -1,9 +1,9 @@
 import { seededRandom } from '#units';
 import { chain } from './chain.js';
 import { compileProblem } from './compile-problem.js';
-import { firstStarts, leastSolution, raise } from './fixed-point.js';
+import { leastSolution } from './fixed-point.js';
 import { loadsOf, type ResourceLoads } from './loads.js';
-import { addEdge, dropEdges, type Network } from './network.js';
+import type { Network } from './network.js';
 import { joinSittings } from './polish.js';
 import type { Certainty, Precedence, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { resourceConflict } from './resource-conflict.js';
@@ -59,29 +59,8 @@ export function place(p: Problem, options: ScheduleOptions): Schedule | 'infeasi
   if (found.status === 'limit') return 'limit';
   if (found.status === 'impossible') return 'infeasible';
   const all = loadsOf(p);
-  const early = shiftEarlier(p, net, all, found.starts, pinned);
-  const starts = joinSittings(p, net, all, early, new Set(pinned));
+  const starts = joinSittings(p, net, all, found.starts, new Set(pinned));
   return scheduleOf(p, net, all, starts, certainty);
-}
-
-/** The same order, every stage as early as that and the pinned stages let it be. */
-function shiftEarlier(
-  p: Problem,
-  net: Network,
-  all: readonly ResourceLoads[],
-  starts: Float64Array,
-  pinned: readonly number[],
-): Float64Array {
-  const size = net.from.length;
-  for (const { before, after } of chain(all, starts, net.duration)) {
-    if (net.fixed[before] === 0 || net.fixed[after] === 0) addEdge(net, before, after, net.duration[before]!);
-  }
-  const x = firstStarts(net);
-  for (const i of pinned) x[i] = p.stages[i]!.previous!;
-  const stuck = raise(net, x, null);
-  dropEdges(net, size);
-  if (stuck >= 0) throw new Error('the order of a schedule has no solution');
-  return x;
 }
 
 function scheduleOf(

@@ -1,11 +1,12 @@
 import type { Random } from '#units';
-import { deliveriesOf } from '../deliveries.js';
+import { deliveriesOf, totalEnd } from '../deliveries.js';
 import { LearningSearch } from '../learning/learning-search.js';
-import { loadsOf } from '../loads.js';
+import { loadsOf, type ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
 import type { Problem } from '../problem.js';
 import type { Budget } from './budget.js';
-import { startBounds } from './start-bounds.js';
+import { shiftEarlier } from './shift-earlier.js';
+import { startBounds, type StartBounds } from './start-bounds.js';
 import { stageModel, type StageModel } from './stage-model.js';
 
 /** A literal of the search. */
@@ -21,23 +22,28 @@ export type Placed =
 /** The learning search over the nodes of a network and what resources ask of them. */
 export class StageSearch {
   /** No placement has a total below this. */
-  leastTotal: number;
+  readonly leastTotal: number;
   private readonly search: LearningSearch;
+
+  private readonly model: StageModel;
 
   private constructor(
     private readonly net: Network,
-    private readonly model: StageModel,
+    private readonly all: readonly ResourceLoads[],
+    private readonly deliveries: readonly (readonly number[])[],
+    private readonly within: StartBounds,
     random: Random,
   ) {
-    this.search = new LearningSearch(model, random);
-    this.leastTotal = model.bounds[2 * model.total]!;
+    this.model = stageModel(net, all, within, deliveries);
+    this.search = new LearningSearch(this.model, random);
+    this.leastTotal = this.model.bounds[2 * this.model.total]!;
   }
 
   /** @returns null when lags and hours alone leave no starts */
   static over(p: Problem, net: Network, random: Random): StageSearch | null {
     const within = startBounds(net);
     if (within === null) return null;
-    return new StageSearch(net, stageModel(net, loadsOf(p), within, deliveriesOf(p)), random);
+    return new StageSearch(net, loadsOf(p), deliveriesOf(p), within, random);
   }
 
   /** Node `i` starts at `at` or later. */
@@ -75,10 +81,32 @@ export class StageSearch {
       }
       case 'solution': {
         const values = search.solution();
+        const starts = this.earlier(values, claims);
+        for (let i = 0; i < net.count; i++) values[i] = starts[i]! - model.origin;
         search.follow(values);
-        const starts = Float64Array.from({ length: net.count }, (_, i) => values[i]! + model.origin);
-        return { status: 'placed', starts, total: values[model.total]! };
+        return { status: 'placed', starts, total: this.totalOf(starts) };
       }
     }
+  }
+
+  /** The search stops at any solution; its order may allow for an earlier one. */
+  private earlier(values: Int32Array, claims: readonly Claim[]): Float64Array {
+    const { net, model, all } = this;
+    const starts = Float64Array.from({ length: net.count }, (_, i) => values[i]! + model.origin);
+    const least = this.within.least.slice();
+    for (const [side, value] of claims) {
+      const i = side >> 1;
+      if (side % 2 === 0 && i < net.count) least[i] = Math.max(least[i]!, value + model.origin);
+    }
+    return shiftEarlier(net, all, starts, least);
+  }
+
+  private totalOf(starts: Float64Array): number {
+    const { deliveries, net, model } = this;
+    return totalEnd(
+      deliveries,
+      (i) => starts[i]! - model.origin,
+      (i) => net.duration[i]!,
+    );
   }
 }

@@ -29,10 +29,12 @@ export function buildNetwork(
   const from = minute(Math.min(options.now, ...starts, ...runs.flatMap(earliestDone)));
   const previous = previousStarts(options);
   const hoursUntil = minute(Math.max(options.now, ...starts) + HOURS_AHEAD_DAYS * 1440);
+  const stages = runs.map((r) => stagesOf(r, timeZone, options.now, previous));
   return {
-    stages: runs.flatMap((r) => stagesOf(r, timeZone, options.now, previous)),
+    stages: stages.flat(),
     lags: runs.flatMap(lagsOf),
     holds: runs.flatMap(holdsOf),
+    deliveries: stages.map((ofRun) => ofRun.map(({ id }) => id)).filter((ids) => ids.length > 0),
     resources: resourcesOf(input),
     calendars: { [BENCH]: open ?? openIntervals(hours, timeZone, options.now, hoursUntil) },
     draws: Object.assign({}, ...runs.map(({ draws }) => draws)) as Record<string, Truncation>,
