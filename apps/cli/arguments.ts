@@ -22,11 +22,13 @@ export interface Arguments {
   readonly readyBy: string | undefined;
   /** With odds: which run of the file. */
   readonly run: string | undefined;
+  /** Asks for what would help the plan, too. */
+  readonly remedies: boolean;
 }
 
 export type Parsed =
   | { readonly kind: 'run'; readonly arguments: Arguments }
-  | { readonly kind: 'schema'; readonly backward: boolean }
+  | { readonly kind: 'schema'; readonly of: 'document' | 'backward' | 'remedies' }
   /** `--rules` of clocks. */
   | { readonly kind: 'rules'; readonly json: boolean }
   /** `--fats` of amounts. */
@@ -45,6 +47,7 @@ const options = {
   odds: { type: 'string' },
   'ready-by': { type: 'string' },
   run: { type: 'string' },
+  remedies: { type: 'boolean' },
   schema: { type: 'boolean' },
   'file-schema': { type: 'boolean' },
   rules: { type: 'boolean' },
@@ -59,15 +62,17 @@ const ownTo = {
   odds: 'plan',
   'ready-by': 'plan',
   run: 'plan',
+  remedies: 'plan',
   rules: 'clocks',
   fats: 'amounts',
 } as const;
 
 /** How a command is called. */
 export function usageOf(command: CommandName): string {
-  const own = command === 'plan' ? ' [--at 2026-11-27T18:00] [--seed N]' : '';
+  const own = command === 'plan' ? ' [--at 2026-11-27T18:00] [--seed N] [--remedies]' : '';
   const also = {
     plan: [
+      '       --remedies prints up to five changes that would help, with all that each makes better and worse',
       '       npm run plan -- FILE --odds 0.9 [--ready-by 2027-01-16] [--run KEY]',
       '                                           the latest start with such odds to be cured by that day',
     ],
@@ -109,7 +114,7 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
   if (values['file-schema'] === true) return { kind: 'file-schema' };
   if (values.rules === true) return { kind: 'rules', json: values.json === true };
   if (values.fats === true) return { kind: 'fats' };
-  if (values.schema === true) return { kind: 'schema', backward: values.odds !== undefined };
+  if (values.schema === true) return { kind: 'schema', of: schemaAsked(values) };
   const [file, ...more] = positionals;
   if (file === undefined) return { kind: 'wrong', message: 'Which run file?' };
   if (more.length > 0)
@@ -142,8 +147,18 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
       odds: values.odds === undefined ? undefined : Number(values.odds),
       readyBy: values['ready-by'],
       run: values.run,
+      remedies: values.remedies === true,
     },
   };
+}
+
+/** Which of the documents that `--json` may print. */
+function schemaAsked(values: {
+  readonly odds?: string | undefined;
+  readonly remedies?: boolean | undefined;
+}): Extract<Parsed, { kind: 'schema' }>['of'] {
+  if (values.odds !== undefined) return 'backward';
+  return values.remedies === true ? 'remedies' : 'document';
 }
 
 /** What is wrong with the options that count back from a day. */
@@ -151,8 +166,9 @@ function backwardFault(values: {
   readonly odds?: string | undefined;
   readonly 'ready-by'?: string | undefined;
   readonly run?: string | undefined;
+  readonly remedies?: boolean | undefined;
 }): string | undefined {
-  const { odds, 'ready-by': readyBy, run } = values;
+  const { odds, 'ready-by': readyBy, run, remedies } = values;
   if (odds === undefined) {
     const lone = readyBy === undefined ? run && '--run' : '--ready-by';
     return lone && `${lone} goes with --odds, such as --odds 0.9.`;
@@ -160,6 +176,7 @@ function backwardFault(values: {
   if (!/^0?\.\d+$/.test(odds) || Number(odds) < 0.01 || Number(odds) > 0.999) {
     return `--odds ${odds} are none to ask for; accepted: a number from 0.01 to 0.999 such as 0.9.`;
   }
+  if (remedies === true) return '--remedies are those of a plan from the first start; leave --odds out.';
   if (readyBy !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(readyBy)) {
     return `--ready-by ${readyBy} is no day; accepted: a date such as 2027-01-16.`;
   }

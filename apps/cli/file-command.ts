@@ -10,8 +10,8 @@ import { problemText, readInput } from './read-run-file.js';
 interface FileCommand {
   /** What `--json` prints. */
   readonly document: z.ZodType;
-  /** What it prints where it counts back from a day. */
-  readonly backwardDocument?: z.ZodType;
+  /** What it prints where it counts back from a day, and with remedies. */
+  readonly otherDocuments?: { readonly backward: z.ZodType; readonly remedies: z.ZodType };
   /** Answers to options of this command that need no file. */
   readonly lists?: { readonly fats?: () => string; readonly rules?: (json: boolean) => string };
   /** @returns issues with paths from the root of the input */
@@ -22,14 +22,14 @@ interface FileCommand {
 export function fileCommand(
   name: CommandName,
   args: readonly string[],
-  { document, backwardDocument = document, lists, run }: FileCommand,
+  { document, otherDocuments, lists, run }: FileCommand,
 ): Outcome {
   const parsed = parseArguments(name, args);
   switch (parsed.kind) {
     case 'help':
       return told(`${usageOf(name)}\n`);
     case 'schema':
-      return told(jsonText(z.toJSONSchema(parsed.backward ? backwardDocument : document)));
+      return told(jsonText(z.toJSONSchema({ document, ...otherDocuments }[parsed.of] ?? document)));
     case 'file-schema':
       return told(fileSchema());
     case 'wrong':

@@ -1,18 +1,25 @@
-import { latestStartDocument, planDocument } from '#contract';
+import {
+  latestStartDocument,
+  planDocument,
+  planWithRemedies,
+  type PlanDocument,
+  type PlanWithRemedies,
+} from '#contract';
 import { instantOf, isTimeZone } from '#hours';
-import { findLatestStart, planRuns, type RunsInput } from '#runs';
+import { findLatestStart, planRuns, suggestRemedies, type RunsInput } from '#runs';
 import { minute, ok, type Minute, type Result } from '#units';
 import type { Arguments } from './arguments.js';
 import { fileCommand, jsonText } from './file-command.js';
 import { badInput, DONE, NO_PLAN, type Outcome } from './outcome.js';
 import { printLatestStart } from './print-latest-start.js';
 import { printPlan } from './print-plan.js';
+import { printRemedies } from './print-remedies.js';
 
 /** `plan`: a run file in, a tide table or JSON out. Reads nothing but the file. */
 export function planCommand(args: readonly string[]): Outcome {
   return fileCommand('plan', args, {
     document: planDocument,
-    backwardDocument: latestStartDocument,
+    otherDocuments: { backward: latestStartDocument, remedies: planWithRemedies },
     run: planInput,
   });
 }
@@ -28,11 +35,24 @@ function planInput(input: RunsInput, args: Arguments): Result<Outcome> {
   const planned = planRuns(input, { now, seed: args.seed });
   if (!planned.ok) return planned;
   const plan = planned.value;
-  return ok({
-    stdout: args.json ? jsonText(plan) : printPlan(plan, args.units),
+  if (args.remedies) return helped(input, args, plan, now);
+  return ok(planOutcome(plan, args, args.json ? jsonText(plan) : printPlan(plan, args.units)));
+}
+
+function helped(input: RunsInput, args: Arguments, plan: PlanDocument, now: Minute): Result<Outcome> {
+  const remedies = suggestRemedies(input, { now, seed: args.seed });
+  if (!remedies.ok) return remedies;
+  const both: PlanWithRemedies = { schema: 'benchtide.plan-with-remedies/1', plan, remedies: remedies.value };
+  const text = args.json ? jsonText(both) : `${printPlan(plan, args.units)}\n${printRemedies(both)}`;
+  return ok(planOutcome(plan, args, text));
+}
+
+function planOutcome(plan: PlanDocument, args: Arguments, stdout: string): Outcome {
+  return {
+    stdout,
     stderr: plan.conflict.length > 0 && args.json ? `${plan.conflict.map((c) => c.text).join('\n')}\n` : '',
     status: plan.status === 'planned' ? DONE : NO_PLAN,
-  });
+  };
 }
 
 function countBack(input: RunsInput, args: Arguments, odds: number, now: Minute): Result<Outcome> {

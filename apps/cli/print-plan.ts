@@ -93,7 +93,7 @@ function conflictSection(plan: PlanDocument): string {
   );
 }
 
-function cautionsOf(plan: PlanDocument): Caution[] {
+export function cautionsOf(plan: PlanDocument): Caution[] {
   return plan.runs.flatMap((run) => [
     ...run.cautions,
     ...run.amounts.flatMap((a) => a.cautions),

@@ -2,7 +2,7 @@ import { instantOf, localDateOf } from '#hours';
 import { minute } from '#units';
 import { troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
 
-const WEEKS = [1, 2, 4, 8];
+const WEEKS = [1, 2, 3, 4, 6, 8];
 
 /** Gives the day up that the cure does not meet surely enough, for one some weeks later. */
 export function giveLaterDay(the: Case): Candidate[] {
@@ -18,7 +18,7 @@ export function giveLaterDay(the: Case): Candidate[] {
         change: { kind: 'ready-by', run: key, readyBy: later },
         about: `ready-by/${key}`,
         title: `Have “${title}” ready by ${later} instead of ${readyBy}`,
-        asks: [{ what: 'a promised day given up', points: 3 + weeks }],
+        asks: [{ what: 'a promised day given up', points: 4 + weeks }],
         worse: [
           `It need not be cured by ${readyBy} any more: what was promised for that day may not be there.`,
         ],

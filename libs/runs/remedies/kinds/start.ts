@@ -6,8 +6,9 @@ import { isUntouched, troubledRuns, type Candidate, type Case } from '../candida
 /** So many openings of her hours after the beginning of the run, and before it. */
 const LATER = 6;
 const EARLIER = 2;
-/** Within a sitting, minutes after its beginning. */
+/** Within the hours in which it begins, minutes later; then on to the next quarter of an hour. */
 const WITHIN = [60, 120];
+const QUARTER = 15;
 
 /** Begins a run that has not begun at another time: at the next openings of her hours, those before, or an hour later. */
 export function shiftStart(the: Case): Candidate[] {
@@ -18,7 +19,7 @@ export function shiftStart(the: Case): Candidate[] {
       const begins = beginning(hand, the);
       const openings = the.open.map(({ from }) => from);
       const sitting = the.open.find(({ from, to }) => from <= begins && begins < to);
-      const within = WITHIN.map((after) => minute(begins + after)).filter(
+      const within = WITHIN.map((after) => minute(Math.ceil((begins + after) / QUARTER) * QUARTER)).filter(
         (at) => sitting !== undefined && at < sitting.to,
       );
       const later = openings.filter((at) => at > begins).slice(0, LATER);

@@ -1,0 +1,26 @@
+import type { PlanWithRemedies, Remedy } from '#contract';
+import { cautionsOf } from './print-plan.js';
+import { cautionsSection, wrap } from './text-layout.js';
+
+const WIDTH = 100;
+
+/** What would help a plan: each change with what it makes better and worse, and cautions that the plan itself lacks. */
+export function printRemedies({ plan, remedies: { remedies, note } }: PlanWithRemedies): string {
+  const shown = new Set(cautionsOf(plan).map(({ code }) => code));
+  const cautions = remedies.flatMap((each) => each.cautions).filter(({ code }) => !shown.has(code));
+  const sections = [
+    ['Remedies', ...remedies.map(remedyLines), wrap(note, 2, WIDTH)].join('\n'),
+    cautionsSection(cautions),
+  ];
+  return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
+}
+
+function remedyLines({ title, does, worse, also }: Remedy, place: number): string {
+  return [
+    wrap(`${String(place + 1)}. ${title}`, 2, WIDTH, 3),
+    wrap(does, 5, WIDTH),
+    ...(worse.length === 0 ? [wrap('Nothing becomes worse.', 5, WIDTH)] : []),
+    ...worse.map((text) => wrap(`worse: ${text}`, 5, WIDTH, 2)),
+    ...also.map((text) => wrap(`also: ${text}`, 5, WIDTH, 2)),
+  ].join('\n');
+}
