@@ -10,6 +10,8 @@ export {
   type LatestStartOptions,
 } from './backward/latest-start.js';
 export { guarantee, type Guarantee } from './guarantee/guarantee.js';
+export { clashOf, type Clash } from './giving-way/clash.js';
+export { waysOut, type WayOut } from './giving-way/ways-out.js';
 export { lengthAt } from './length.js';
 export { metScenarios } from './met-scenarios.js';
 export { odds } from './odds.js';
