@@ -14,6 +14,7 @@ import { ClocksController } from './runs/clocks.controller.js';
 import { LatestStartController } from './runs/latest-start.controller.js';
 import { LogController } from './runs/log.controller.js';
 import { PlansController } from './runs/plans.controller.js';
+import { RemediesController } from './runs/remedies.controller.js';
 import { RunsController } from './runs/runs.controller.js';
 import { WorkshopController } from './workshop/workshop.controller.js';
 
@@ -34,6 +35,7 @@ export class AppModule {
         RunsController,
         PlansController,
         LatestStartController,
+        RemediesController,
         AmountsController,
         ClocksController,
         LogController,
