@@ -43,15 +43,26 @@ export function openIntervals(hours: WeeklyHours, zone: string, from: Minute, un
   let day = DateTime.fromMillis(from * 60_000, { zone })
     .startOf('day')
     .minus({ days: 1 });
-  for (; day.toMillis() < until * 60_000; day = day.plus({ days: 1 }).startOf('day')) {
+  while (day.toMillis() < until * 60_000) {
+    const next = day.plus({ days: 1 }).startOf('day');
     const weekDay = weekDays[day.weekday - 1] as WeekDay;
-    for (const span of exceptions.get(day.toFormat('yyyy-MM-dd')) ?? hours.weekly[weekDay]) {
-      const start = Math.max(timeOnDay(day, span.from), from);
-      const end = Math.min(timeOnDay(day, span.to), until);
+    const other = exceptions.size === 0 ? undefined : exceptions.get(day.toISODate() ?? '');
+    const instantOn = timesOf(day, next);
+    for (const span of other ?? hours.weekly[weekDay]) {
+      const start = Math.max(instantOn(span.from), from);
+      const end = Math.min(instantOn(span.to), until);
       if (start < end) intervals.push({ from: minute(start), to: minute(end) });
     }
+    day = next;
   }
   return joined(intervals);
+}
+
+/** The instant of a time of day. On a day of 24 hours no clock changes, and counting from midnight is quicker. */
+function timesOf(day: DateTime, next: DateTime): (time: string) => number {
+  if (next.toMillis() - day.toMillis() !== 86_400_000) return (time) => timeOnDay(day, time);
+  const midnight = day.toMillis() / 60_000;
+  return (time) => midnight + 60 * Number(time.slice(0, 2)) + Number(time.slice(3));
 }
 
 function joined(intervals: OpenInterval[]): OpenInterval[] {

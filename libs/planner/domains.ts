@@ -30,7 +30,12 @@ export function domainOf(
 
 /** The least start not before `at`; NaN when there is none. */
 export function nextIn(domain: Domain, at: number): number {
-  const { from, to } = domain;
+  const k = intervalAfter(domain, at);
+  return k === domain.to.length ? NaN : Math.max(at, domain.from[k]!);
+}
+
+/** The first interval that ends at or after `at`. */
+function intervalAfter({ to }: Domain, at: number): number {
   let low = 0;
   let high = to.length;
   while (low < high) {
@@ -38,7 +43,12 @@ export function nextIn(domain: Domain, at: number): number {
     if (to[middle]! < at) low = middle + 1;
     else high = middle;
   }
-  return low === to.length ? NaN : Math.max(at, from[low]!);
+  return low;
+}
+
+/** The end of the interval in which an allowed start lies. */
+export function lastInRow(domain: Domain, at: number): number {
+  return domain.to[intervalAfter(domain, at)]!;
 }
 
 /** Whether a stage may start at `at`. */

@@ -23,6 +23,6 @@ export type { OrderLink, UncertainProject } from './partial-order/uncertain-proj
 export { plan } from './plan.js';
 export { schedule } from './schedule.js';
 export { sittings, type Sitting } from './sittings.js';
-export { windows } from './windows.js';
+export { windows, windowsAlong } from './windows.js';
 export type { Project, ProjectOptions, ProjectResult } from './project/project.js';
 export { solveProject } from './project/solve-project.js';

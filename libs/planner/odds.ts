@@ -29,7 +29,7 @@ export function oddsOver(
 ): Odds {
   const { seed, scenarios, retestMin = RETEST_MIN } = options;
   const live = simulator(rehearse(p, s), draws, retestMin);
-  const lost = new Map<number, Map<string, { missed: Requirement; count: number }>>();
+  const lost = new Map<number, Map<Requirement, number>>();
   let met = 0;
   for (let k = 0; k < scenarios; k++) {
     const loss = live(k);
@@ -37,18 +37,14 @@ export function oddsOver(
       met++;
       continue;
     }
-    const reasons = lost.get(loss.stage) ?? new Map<string, { missed: Requirement; count: number }>();
-    lost.set(loss.stage, reasons);
-    const key = JSON.stringify(loss.missed);
-    const reason = reasons.get(key) ?? { missed: loss.missed, count: 0 };
-    reasons.set(key, reason);
-    reason.count++;
+    let reasons = lost.get(loss.stage);
+    if (reasons === undefined) lost.set(loss.stage, (reasons = new Map()));
+    reasons.set(loss.missed, (reasons.get(loss.missed) ?? 0) + 1);
   }
   const probability = met / scenarios;
   const losses = [...lost].map(([stage, reasons]) => {
-    const byCount = [...reasons.values()].sort((a, b) => b.count - a.count);
-    const count = byCount.reduce((sum, reason) => sum + reason.count, 0);
-    return { stage: p.stages[stage]!.id, share: count / scenarios, missed: byCount[0]!.missed };
+    const count = [...reasons.values()].reduce((sum, each) => sum + each, 0);
+    return { stage: p.stages[stage]!.id, share: count / scenarios, missed: mostMissed(reasons) };
   });
   return {
     probability,
@@ -57,4 +53,14 @@ export function oddsOver(
     seed,
     losses: losses.sort((a, b) => b.share - a.share),
   };
+}
+
+/** The requirement missed most often; one that came in several copies counts as one. */
+function mostMissed(reasons: ReadonlyMap<Requirement, number>): Requirement {
+  const byText = new Map<string, { missed: Requirement; count: number }>();
+  for (const [missed, count] of reasons) {
+    const key = JSON.stringify(missed);
+    byText.set(key, { missed, count: count + (byText.get(key)?.count ?? 0) });
+  }
+  return [...byText.values()].reduce((a, b) => (b.count > a.count ? b : a)).missed;
 }

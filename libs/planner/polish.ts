@@ -17,43 +17,61 @@ export function joinSittings(
   starts: Float64Array,
   pinned: ReadonlySet<number>,
 ): Float64Array {
-  let best = starts.slice();
-  let bestCost = sittingCost(p, best);
+  const x = starts.slice();
   const deliveries = deliveriesOf(p);
-  const end = (x: Float64Array): number =>
+  const total = (): number =>
     totalEnd(
       deliveries,
       (i) => x[i]!,
       (i) => net.duration[i]!,
     );
-  const total = end(best);
+  const least = total();
+  const touching = incidence(net, all);
+  let cost = sittingCost(p, x);
   for (let improved = true; improved;) {
     improved = false;
     for (let i = 0; i < net.stageCount; i++) {
-      const stage = p.stages[i]!;
-      if (net.fixed[i] === 1 || pinned.has(i) || stage.calendar === undefined) continue;
-      for (const at of spotsBeside(p, net, best, i)) {
-        const moved = best.slice();
-        moved[i] = at;
-        if (end(moved) > total || !holds(net, all, moved, i)) continue;
-        const cost = sittingCost(p, moved);
-        if (cost >= bestCost) continue;
-        best = moved;
-        bestCost = cost;
-        improved = true;
+      if (net.fixed[i] === 1 || pinned.has(i) || p.stages[i]!.calendar === undefined) continue;
+      for (const at of spotsBeside(p, net, x, i)) {
+        const before = x[i]!;
+        x[i] = at;
+        const moved = holds(net, touching[i]!, x, i) && total() <= least ? sittingCost(p, x) : Infinity;
+        if (moved < cost) {
+          cost = moved;
+          improved = true;
+        } else x[i] = before;
       }
     }
   }
-  return best;
+  return x;
+}
+
+/** What may break when a node moves. */
+interface Incidence {
+  readonly edges: number[];
+  readonly resources: ResourceLoads[];
+}
+
+function incidence(net: Network, all: readonly ResourceLoads[]): Incidence[] {
+  const touching = net.domains.map((): Incidence => ({ edges: [], resources: [] }));
+  for (let e = 0; e < net.from.length; e++) {
+    touching[net.from[e]!]!.edges.push(e);
+    touching[net.to[e]!]!.edges.push(e);
+  }
+  for (const resource of all) {
+    const nodes = new Set(resource.loads.flatMap(({ first, last }) => [first, last]));
+    for (const node of nodes) touching[node]!.resources.push(resource);
+  }
+  return touching;
 }
 
 /** Whether the starts, right but perhaps for node `i`, are all right. */
-function holds(net: Network, all: readonly ResourceLoads[], x: Float64Array, i: number): boolean {
-  if (!contains(net.domains[i]!, x[i]!)) return false;
-  for (let e = 0; e < net.from.length; e++) {
-    if (x[net.to[e]!]! < x[net.from[e]!]! + net.weight[e]!) return false;
-  }
-  return firstOverload(all, x, net.duration) === undefined;
+function holds(net: Network, { edges, resources }: Incidence, x: Float64Array, i: number): boolean {
+  return (
+    contains(net.domains[i]!, x[i]!) &&
+    edges.every((e) => x[net.to[e]!]! >= x[net.from[e]!]! + net.weight[e]!) &&
+    firstOverload(resources, x, net.duration) === undefined
+  );
 }
 
 function spotsBeside(p: Problem, net: Network, x: Float64Array, i: number): number[] {

@@ -125,6 +125,8 @@ export type Binding = Requirement | { readonly kind: 'origin' };
 export interface Window {
   readonly earliest: number;
   readonly latest: number;
+  /** Minutes between the two. */
+  readonly slack: number;
   readonly earliestBy: Binding;
   readonly latestBy: Binding;
 }

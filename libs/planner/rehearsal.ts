@@ -30,6 +30,8 @@ export interface UncertainLag {
   /** The draw is known to be below this. */
   readonly below: number;
   readonly side: 'at-least' | 'at-most';
+  /** What it is likely to come to after so many minutes without having come about, as far as that was asked. */
+  readonly likely: Map<number, number>;
   readonly requirement: Requirement;
 }
 
@@ -70,7 +72,7 @@ function uncertainLags(p: Problem): UncertainLag[] {
       const below = p.draws[length.draw]?.below ?? Infinity;
       const { median, sigma, draw } = length;
       const requirement: Requirement = { kind: `lag-${name}`, lag: lag.id };
-      return [{ from, to, offset, median, sigma, draw, below, side: name, requirement }];
+      return [{ from, to, offset, median, sigma, draw, below, side: name, requirement, likely: new Map() }];
     };
     return [...side(lag.atLeast, 'at-least', offset), ...side(lag.atMost, 'at-most', offset - last)];
   });

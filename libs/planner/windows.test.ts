@@ -2,7 +2,15 @@ import fc from 'fast-check';
 import { DirectedGraph } from 'graphology';
 import { dijkstra } from 'graphology-shortest-path';
 import { describe, expect, it } from 'vitest';
-import { checkProblem, windows, type Lag, type Problem, type Requirement } from '#planner';
+import {
+  checkProblem,
+  schedule,
+  windows,
+  windowsAlong,
+  type Lag,
+  type Problem,
+  type Requirement,
+} from '#planner';
 import { anySchedule } from '../../tests/support/brute-force.js';
 import { randomProblem } from '../../tests/support/random-problem.js';
 
@@ -39,6 +47,7 @@ describe('windows', () => {
           {
             earliest: 0,
             latest: 80,
+            slack: 80,
             earliestBy: { kind: 'origin' },
             latestBy: { kind: 'lag-at-least', lag: 'set' },
           },
@@ -48,6 +57,7 @@ describe('windows', () => {
           {
             earliest: 60,
             latest: 130,
+            slack: 70,
             earliestBy: { kind: 'calendar', stage: 'unmould' },
             latestBy: { kind: 'horizon' },
           },
@@ -210,3 +220,43 @@ function only(p: Problem, requirements: readonly Requirement[]): Problem {
     })),
   };
 }
+
+describe('windowsAlong', () => {
+  /** Held against `windows` of the problem in which the earlier stages are fixed one by one. */
+  it('is what windows says once the earlier stages are done', () => {
+    let open = 0;
+    let shut = 0;
+    fc.assert(
+      fc.property(
+        randomProblem({ stages: 4, until: 40, calendars: true, resources: false }),
+        // Any times will do: the soap can turn out as no lag and no hours allow.
+        fc.array(fc.integer({ min: 0, max: 40 }), { minLength: 4, maxLength: 4 }),
+        (p, times) => {
+          fc.pre(checkProblem(p).length === 0);
+          const starts = new Map(p.stages.map(({ id, fixed }, i) => [id, fixed ?? times[i]!]));
+          const found = windowsAlong(p, 0.5, starts);
+          const inOrder = [...p.stages].sort((a, b) => starts.get(a.id)! - starts.get(b.id)!);
+          inOrder.forEach(({ id, fixed }, i) => {
+            if (fixed !== undefined) return;
+            const earlier = new Set(inOrder.slice(0, i).map((stage) => stage.id));
+            const stages = p.stages.map((stage) =>
+              earlier.has(stage.id) ? { ...stage, fixed: starts.get(stage.id)! } : stage,
+            );
+            const expected = windows({ ...p, stages }, 0.5);
+            if (expected.status === 'windows') open++;
+            else shut++;
+            const window = found.get(id);
+            const of = expected.status === 'windows' ? expected.windows.get(id) : undefined;
+            expect([window?.earliest, window?.latest, window?.slack]).toEqual([
+              of?.earliest,
+              of?.latest,
+              of && of.latest - of.earliest,
+            ]);
+          });
+        },
+      ),
+      { numRuns: 1500, seed: 12 },
+    );
+    expect(Math.min(open, shut)).toBeGreaterThan(100);
+  });
+});

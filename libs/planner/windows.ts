@@ -1,6 +1,6 @@
 import { compileProblem } from './compile-problem.js';
 import { minimalConflict } from './conflict.js';
-import { firstStarts, leastSolution } from './fixed-point.js';
+import { firstStarts, leastSolution, raise } from './fixed-point.js';
 import { mirror, type Network } from './network.js';
 import type {
   Binding,
@@ -25,25 +25,91 @@ import { requirementsOf, restrict, restrictPrecedences } from './requirements.js
  */
 export function windows(p: Problem, certainty: Certainty, extra: readonly Precedence[] = []): WindowsOutcome {
   const net = compileProblem(p, certainty, extra);
-  const least = leastSolution(net);
   const back = mirror(net);
+  const least = leastSolution(net);
   const greatest = leastSolution(back);
   if (least === null || greatest === null) {
     return { status: 'conflict', requirements: lagConflict(p, certainty, extra) };
   }
-  const lasts = firstStarts(back);
-  const found = new Map<string, Window>();
-  p.stages.forEach((stage, i) => {
-    const earliest = least[i]!;
-    const latest = -greatest[i]!;
-    found.set(stage.id, {
-      earliest,
-      latest,
-      earliestBy: edgeOf(net, i) ?? lowBinding(p, stage, earliest),
-      latestBy: edgeOf(back, i) ?? highBinding(p, stage, latest, -lasts[i]!),
-    });
-  });
+  const windowOf = windowReader(p, net, back);
+  const found = new Map(p.stages.map((stage, i) => [stage.id, windowOf(i, least[i]!, -greatest[i]!)]));
   return { status: 'windows', windows: found };
+}
+
+/**
+ * The window of each stage that is still open, given that all stages which start earlier are done at their planned
+ * times and all others are free.
+ * @param starts by stage id
+ * @returns by stage id; undefined where the stage cannot be done so
+ */
+export function windowsAlong(
+  p: Problem,
+  certainty: Certainty,
+  starts: ReadonlyMap<string, number>,
+): Map<string, Window | undefined> {
+  const net = compileProblem(p, certainty);
+  const back = mirror(net);
+  const windowOf = windowReader(p, net, back);
+  const startOf = (i: number): number => p.stages[i]!.fixed ?? starts.get(p.stages[i]!.id)!;
+  const inOrder = [...p.stages.keys()].sort((a, b) => startOf(a) - startOf(b));
+  const [ahead, behind] = [solutionsAlong(net), solutionsAlong(back)];
+  const found = new Map<string, Window | undefined>();
+  for (const i of inOrder) {
+    if (net.fixed[i] === 0) {
+      const [least, greatest] = [ahead.least(), behind.least()];
+      found.set(p.stages[i]!.id, least && greatest ? windowOf(i, least[i]!, -greatest[i]!) : undefined);
+    }
+    ahead.settle(i, startOf(i));
+    behind.settle(i, -startOf(i));
+  }
+  return found;
+}
+
+/** Least solutions while one node after the other is settled, each from the one before where that is possible. */
+function solutionsAlong(net: Network): {
+  readonly settle: (node: number, at: number) => void;
+  readonly least: () => Float64Array | null;
+} {
+  const settled = Uint8Array.from(net.fixed);
+  const x = firstStarts(net);
+  let isSolved = false;
+  let isStuck = false;
+  let seeds: number[] | null = null;
+  const solve = (): void => {
+    if (seeds === null) net.scratch.by.fill(-1);
+    // Where a node has no start of its own, there is nothing to raise.
+    isStuck = x.some(Number.isNaN) || raise(net, x, seeds, settled) >= 0 || breaksSettled(net, x, settled);
+    isSolved = true;
+    seeds = [];
+  };
+  return {
+    settle(node, at) {
+      settled[node] = 1;
+      if (isSolved && !isStuck && at >= x[node]!) {
+        x[node] = at;
+        seeds?.push(node);
+      } else {
+        // What was found may lie too high now.
+        const fresh = firstStarts(net);
+        for (let i = 0; i < net.count; i++) if (settled[i] === 0) x[i] = fresh[i]!;
+        x[node] = at;
+        seeds = null;
+      }
+      isSolved = false;
+    },
+    least() {
+      if (!isSolved) solve();
+      return isStuck ? null : x;
+    },
+  };
+}
+
+/** Whether a settled node would have to be later; between two settled ones a lag is history. */
+function breaksSettled(net: Network, x: Float64Array, settled: Uint8Array): boolean {
+  return net.from.some((from, e) => {
+    const to = net.to[e]!;
+    return settled[to] === 1 && settled[from] === 0 && x[from]! + net.weight[e]! > x[to]!;
+  });
 }
 
 /** A minimal set of requirements, resources aside, that cannot be met together. There must be one. */
@@ -62,6 +128,25 @@ export function lagConflict(
     const net = compileProblem(restrict(p, part), certainty, restrictPrecedences(extra, part));
     return leastSolution(net) === null;
   });
+}
+
+/** Reads the constraints that set a bound off the networks that were just solved. */
+function windowReader(
+  p: Problem,
+  net: Network,
+  back: Network,
+): (i: number, earliest: number, latest: number) => Window {
+  const lasts = firstStarts(back);
+  return (i, earliest, latest) => {
+    const stage = p.stages[i]!;
+    return {
+      earliest,
+      latest,
+      slack: latest - earliest,
+      earliestBy: edgeOf(net, i) ?? lowBinding(p, stage, earliest),
+      latestBy: edgeOf(back, i) ?? highBinding(p, stage, latest, -lasts[i]!),
+    };
+  };
 }
 
 function edgeOf(net: Network, node: number): Requirement | undefined {

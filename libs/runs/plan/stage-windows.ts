@@ -1,4 +1,4 @@
-import { windows, type Problem, type Schedule, type Stage, type Window } from '#planner';
+import { windowsAlong, type Problem, type Schedule, type Window } from '#planner';
 
 /** When a stage may start, given that what comes before it is done as planned. Minutes since 1970. */
 export interface StageWindow {
@@ -25,43 +25,24 @@ const NEAR_THE_END = 21 * 1440;
  */
 export function stageWindows(problem: Problem, schedule: Schedule): Map<string, StageWindow> {
   const end = Math.max(...Object.values(problem.calendars).flatMap((open) => open.map((i) => i.to)));
+  const along = (p: Problem, certainty: number): Map<string, Window | undefined> =>
+    windowsAlong(p, certainty, schedule.starts);
+  const likely = along(problem, LIKELY);
+  const ready = along(without(problem, 'atMost'), CAUTIOUS);
+  const open = along(without(problem, 'atLeast'), CAUTIOUS);
   const found = new Map<string, StageWindow>();
-  const order = [...problem.stages].sort((a, b) => startOf(a, schedule) - startOf(b, schedule));
-  order.forEach((stage, i) => {
-    if (stage.fixed !== undefined) return;
-    const earlier = new Set(order.slice(0, i).map((s) => s.id));
-    const given = withDone(problem, schedule, earlier);
-    const likely = windowOf(given, stage.id, LIKELY);
-    if (likely === undefined) return;
-    const bounded = likely.latest < end - NEAR_THE_END;
-    const ready = windowOf(without(given, 'atMost'), stage.id, CAUTIOUS);
-    const open = windowOf(without(given, 'atLeast'), stage.id, CAUTIOUS);
-    found.set(stage.id, {
-      opens: likely.earliest,
-      lastCall: bounded ? likely.latest : undefined,
-      surelyOpen: ready?.earliest,
-      surelyUntil: bounded ? open?.latest : undefined,
-      likely,
+  for (const [id, window] of likely) {
+    if (window === undefined) continue;
+    const bounded = window.latest < end - NEAR_THE_END;
+    found.set(id, {
+      opens: window.earliest,
+      lastCall: bounded ? window.latest : undefined,
+      surelyOpen: ready.get(id)?.earliest,
+      surelyUntil: bounded ? open.get(id)?.latest : undefined,
+      likely: window,
     });
-  });
+  }
   return found;
-}
-
-function startOf(stage: Stage, schedule: Schedule): number {
-  return stage.fixed ?? schedule.starts.get(stage.id) ?? Infinity;
-}
-
-function windowOf(problem: Problem, id: string, certainty: number): Window | undefined {
-  const outcome = windows(problem, certainty);
-  return outcome.status === 'windows' ? outcome.windows.get(id) : undefined;
-}
-
-function withDone(problem: Problem, schedule: Schedule, done: ReadonlySet<string>): Problem {
-  const stages = problem.stages.map((stage) => {
-    const start = done.has(stage.id) ? schedule.starts.get(stage.id) : undefined;
-    return start === undefined || stage.fixed !== undefined ? stage : { ...stage, fixed: start };
-  });
-  return { ...problem, stages };
 }
 
 /** The problem with one side of its uncertain lags taken away. */
