@@ -2,12 +2,19 @@ import { expect, it } from 'vitest';
 import { planDocument, type LogEntry, type PlanDocument } from '#contract';
 import { instantOf } from '#hours';
 import { planRuns, type RunsInput } from '#runs';
+import type { Minute } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
+import { planInFull } from './plan-run.js';
+import { tellGuarantee } from './tell-guarantee.js';
 
-function planned(input: RunsInput, at = '2026-11-27T18:00'): PlanDocument {
-  const now = instantOf(at, 'Europe/Dublin');
-  if (now === undefined) throw new Error(at);
-  const result = planRuns(input, { now, scenarios: 100 });
+function at(local: string): Minute {
+  const found = instantOf(local, 'Europe/Dublin');
+  if (found === undefined) throw new Error(local);
+  return found;
+}
+
+function planned(input: RunsInput, now = '2026-11-27T18:00'): PlanDocument {
+  const result = planRuns(input, { now: at(now), scenarios: 100 });
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
   return result.value;
 }
@@ -26,6 +33,24 @@ it('names the day and the cure that may miss it, and holds once there is no day'
 
 it('holds for the loaves, whose layers are firm and too firm to cut on one clock', () => {
   expect(planned(loadRunFile('demo', 'orchard-loaves')).guarantee?.holds).toBe(true);
+});
+
+it('tells an order of hands that does not fit the soap', () => {
+  const full = planInFull(loadRunFile('ok', 'two-layer'), { now: at('2026-11-27T18:00'), scenarios: 100 });
+  if (!full.ok) throw new Error(JSON.stringify(full.issues));
+  const { hands, solved } = full.value;
+  if (solved.outcome?.status !== 'planned') throw new Error('no plan');
+  const { schedule } = solved.outcome;
+  const turnedFirst = { before: 'cups/turn#1', after: 'cups/pour-over#1', resource: 'hands' };
+  const wrong = { ...schedule, precedences: [turnedFirst] };
+  const found = tellGuarantee(solved.problem, wrong, hands, 'Europe/Dublin');
+  expect(found?.holds).toBe(false);
+  const [turn, pour] = ['turn', 'pour-over'].map((key) => hands[0]?.run.stages.get(key)?.title);
+  expect(found?.reasons).toContainEqual({
+    code: 'plan.order',
+    text: `Hands go from “${turn ?? ''}” to “${pour ?? ''}” in this plan.`,
+  });
+  expect(found?.reasons.some(({ code }) => code === 'plan.lag-at-least')).toBe(true);
 });
 
 it('says nothing without a plan, nor when all is done', () => {

@@ -1,7 +1,8 @@
 import type { Guarantee } from '#contract';
-import { guarantee, type Problem, type Schedule } from '#planner';
+import { guarantee, type Problem, type Requirement, type Schedule } from '#planner';
 import type { RunInHand } from '../run-in-hand.js';
 import { describeConflict } from './describe-conflict.js';
+import { describeOrder, type HandOver } from './describe-order.js';
 
 /** Bands as clocks tell them: from the 10th to the 90th percentile. */
 const CERTAINTY = 0.9;
@@ -20,6 +21,13 @@ export function tellGuarantee(
   const isOpen = hands.some(({ progress }) => progress.attempts.some(({ status }) => status === 'open'));
   if (!isOpen) return null;
   const found = guarantee(problem, schedule, CERTAINTY);
-  const reasons = found.holds ? [] : describeConflict(found.requirements, problem, hands, zone);
-  return { holds: found.holds, bandPercent: BAND_PERCENT, reasons };
+  if (found.holds) return { holds: true, bandPercent: BAND_PERCENT, reasons: [] };
+  const handOvers: HandOver[] = [];
+  const others: Requirement[] = [];
+  for (const each of found.requirements) {
+    if (each.kind === 'resource' && each.stages.length > 1) handOvers.push(each);
+    else others.push(each);
+  }
+  const reasons = [...describeConflict(others, problem, hands, zone), ...describeOrder(handOvers, hands)];
+  return { holds: false, bandPercent: BAND_PERCENT, reasons };
 }
