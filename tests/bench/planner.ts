@@ -1,19 +1,21 @@
-import { solveProject, type ProjectResult } from '#planner';
-import { type Figure, median } from '../support/figure.js';
+import type { ProjectResult } from '#planner';
+import { atLeast, atMost, type Figure, median, watched } from '../support/figure.js';
 import { projectFaults } from '../support/project-faults.js';
-import { readProjects, type Instance } from '../support/read-projects.js';
+import { readProjects } from '../support/read-projects.js';
+import { type Solved, solveTimed, warmedUpProjects } from '../support/solve-timed.js';
+import { chuffedOnJ60, chuffedWithMaximumLags } from './chuffed/against-chuffed.js';
 
-const SEED = 1;
-
-const parts = {
+const parts: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
   'rcpsp-max': withMaximumLags,
   rcpsp: classic,
+  chuffed: chuffedWithMaximumLags,
+  'chuffed-j60': chuffedOnJ60,
 };
 
 /**
- * Projects of the literature against their optima (tests/literature/planner/CITATION.md), on one thread. Without
- * arguments all parts, else those named. `--file F --seconds N` solves the instances of a file instead and prints a
- * line of JSON for each.
+ * Projects of the literature against their optima (tests/literature/planner/CITATION.md) and against the constraint
+ * solver Chuffed, on one thread. Without arguments all parts, else those named. `--file F --seconds N` solves the
+ * instances of a file instead and prints a line of JSON for each.
  */
 export async function figures(args: readonly string[] = []): Promise<Figure[]> {
   const file = option(args, '--file');
@@ -25,9 +27,11 @@ export async function figures(args: readonly string[] = []): Promise<Figure[]> {
   if (unknown !== undefined) {
     throw new RangeError(`There is no part “${unknown}”; there are: ${Object.keys(parts).join(', ')}.`);
   }
-  return Object.entries(parts).flatMap(([name, run]) =>
-    args.length === 0 || args.includes(name) ? run() : [],
-  );
+  const figures: Figure[] = [];
+  for (const [name, run] of Object.entries(parts)) {
+    if (args.length === 0 || args.includes(name)) figures.push(...(await run()));
+  }
+  return figures;
 }
 
 function option(args: readonly string[], name: string): string | undefined {
@@ -38,25 +42,12 @@ function option(args: readonly string[], name: string): string | undefined {
 function printAnswers(file: string, seconds: number): void {
   if (!(seconds > 0)) throw new RangeError('--seconds takes a number above 0');
   for (const instance of readProjects(file)) {
-    const { result } = solved(instance, seconds);
+    const { result } = solveTimed(instance, seconds);
     const found = 'starts' in result ? result : null;
     const { name } = instance;
     const starts = found && [...found.starts];
     console.log(JSON.stringify({ name, status: result.status, makespan: found?.makespan ?? null, starts }));
   }
-}
-
-interface Solved {
-  readonly instance: Instance;
-  readonly result: ProjectResult;
-  readonly ms: number;
-}
-
-function solved(instance: Instance, seconds: number): Solved {
-  const begun = performance.now();
-  const stop = (): boolean => performance.now() - begun >= 1000 * seconds;
-  const result = solveProject(instance, { seed: SEED, limit: {}, stop });
-  return { instance, result, ms: performance.now() - begun };
 }
 
 function withMaximumLags(): Figure[] {
@@ -89,11 +80,8 @@ function classic(): Figure[] {
   ];
 }
 
-/** The process is warmed up first, so that no instance pays for the compiler. */
 function solveSet(file: string, seconds: number): Solved[] {
-  const instances = readProjects(new URL(`../../../tests/literature/planner/${file}`, import.meta.url));
-  for (const instance of instances) solveProject(instance, { seed: SEED + 1, limit: { conflicts: 200 } });
-  return instances.map((instance) => solved(instance, seconds));
+  return warmedUpProjects(file).map((instance) => solveTimed(instance, seconds));
 }
 
 function common(set: readonly Solved[], of: string): Figure[] {
@@ -109,8 +97,8 @@ function common(set: readonly Solved[], of: string): Figure[] {
   return [
     atMost(`schedules that the checker rejects, ${of}`, rejected.length, '', 0),
     atMost(`proofs that contradict the literature, ${of}`, wrong.length, '', 0),
-    { name: `median time, ${of}`, value: median(times), unit: 'ms', bar: null, better: 'lower' },
-    { name: `longest time, ${of}`, value: Math.max(...times), unit: 'ms', bar: null, better: 'lower' },
+    watched(`median time, ${of}`, median(times), 'ms', 'lower'),
+    watched(`longest time, ${of}`, Math.max(...times), 'ms', 'lower'),
   ];
 }
 
@@ -122,12 +110,4 @@ function gap({ instance: { expected }, result }: Solved): number {
 
 function meanGap(set: readonly Solved[]): number {
   return (100 * set.reduce((sum, each) => sum + gap(each), 0)) / set.length;
-}
-
-function atLeast(name: string, value: number, bar: number): Figure {
-  return { name, value, unit: '', bar, better: 'higher' };
-}
-
-function atMost(name: string, value: number, unit: string, bar: number): Figure {
-  return { name, value, unit, bar, better: 'lower' };
 }

@@ -16,3 +16,16 @@ export function median(values: readonly number[]): number {
   if (upper === undefined || lower === undefined) throw new RangeError('no values have no median');
   return (lower + upper) / 2;
 }
+
+export function atLeast(name: string, value: number, bar: number): Figure {
+  return { name, value, unit: '', bar, better: 'higher' };
+}
+
+export function atMost(name: string, value: number, unit: string, bar: number): Figure {
+  return { name, value, unit, bar, better: 'lower' };
+}
+
+/** Without a bar. */
+export function watched(name: string, value: number, unit: string, better: Figure['better']): Figure {
+  return { name, value, unit, bar: null, better };
+}
