@@ -1,11 +1,9 @@
-import { instantOf, localDateOf, quietAround, type OpenInterval } from '#hours';
+import { instantOf, localDateOf, openIntervals, weekDays, type OpenInterval } from '#hours';
+import type { Span, WorkshopFacts } from '#contract';
 import { minute, type Minute } from '#units';
-import type { WorkshopFacts } from '#contract';
 
 /** Who gives no quiet hours is not asked to the bench at night all the same. Common practice, no source. */
-const USUAL_NIGHT = { from: '22:00', to: '07:00' };
-/** On what grid a night is looked for within a stretch, in minutes: quiet hours are told to the minute, rarely so. */
-const GRID = 30;
+const USUAL_NIGHT: Span = { from: '22:00', to: '07:00' };
 
 /**
  * The stretches between two instants in which she is neither at the bench nor to be left in peace: where a sitting could
@@ -18,28 +16,30 @@ export function closedStretches(
   from: Minute,
   until: Minute,
 ): OpenInterval[] {
-  const quiet = hours.quiet ?? USUAL_NIGHT;
-  const free = (at: Minute): boolean => quietAround(at, quiet, timeZone) === undefined;
-  return gaps(open, from, until)
-    .flatMap((gap) => byDay(gap, timeZone))
-    .flatMap((gap) => pieces(gap, free));
+  const awake = wakingSpans(hours.quiet ?? USUAL_NIGHT);
+  const weekly = Object.fromEntries(weekDays.map((day) => [day, awake])) as Record<
+    (typeof weekDays)[number],
+    Span[]
+  >;
+  return openIntervals({ weekly, exceptions: [] }, timeZone, from, until)
+    .flatMap((waking) => byDay(waking, timeZone))
+    .flatMap((waking) => without(waking, open));
 }
 
-function gaps(open: readonly OpenInterval[], from: Minute, until: Minute): OpenInterval[] {
-  const found: OpenInterval[] = [];
-  let at = from;
-  for (const interval of open) {
-    if (interval.from > at) found.push({ from: at, to: minute(Math.min(interval.from, until)) });
-    at = minute(Math.max(at, interval.to));
-    if (at >= until) return found;
-  }
-  return [...found, { from: at, to: until }];
+/** Quiet hours may run over midnight; what is left of a day does not. */
+function wakingSpans({ from, to }: Span): Span[] {
+  if (from === to) return [{ from: '00:00', to: '24:00' }];
+  if (from > to) return [{ from: to, to: from }];
+  return [
+    { from: '00:00', to: from },
+    { from: to, to: '24:00' },
+  ].filter((span) => span.from < span.to);
 }
 
 function byDay({ from, to }: OpenInterval, zone: string): OpenInterval[] {
   const found: OpenInterval[] = [];
   for (let at = from; at < to;) {
-    // A day of 23 to 25 hours: 26 hours after its start is the next day in any case, and never the one after.
+    // A day has 23 to 25 hours: 26 hours after its start is the next day in any case, and never the one after.
     const start = instantOf(localDateOf(at, zone), zone) ?? at;
     const next = instantOf(localDateOf(minute(start + 26 * 60), zone), zone) ?? to;
     found.push({ from: at, to: minute(Math.min(next, to)) });
@@ -48,18 +48,14 @@ function byDay({ from, to }: OpenInterval, zone: string): OpenInterval[] {
   return found;
 }
 
-/** The free pieces of a stretch; their ends lie on the grid or are those of the stretch. */
-function pieces({ from, to }: OpenInterval, free: (at: Minute) => boolean): OpenInterval[] {
-  const steps: Minute[] = [];
-  for (let at = Math.ceil(from / GRID) * GRID; at < to; at += GRID) steps.push(minute(at));
-  const edges = [from, ...steps.filter((at) => at > from), to];
+function without({ from, to }: OpenInterval, open: readonly OpenInterval[]): OpenInterval[] {
   const found: OpenInterval[] = [];
-  edges.slice(1).forEach((end, i) => {
-    const begin = edges[i] ?? from;
-    if (!free(begin) || !free(minute(end - 1))) return;
-    const last = found.at(-1);
-    if (last?.to === begin) found[found.length - 1] = { from: last.from, to: end };
-    else found.push({ from: begin, to: end });
-  });
-  return found;
+  let at = from;
+  for (const each of open) {
+    if (each.to <= at) continue;
+    if (each.from >= to) break;
+    if (each.from > at) found.push({ from: at, to: each.from });
+    at = each.to;
+  }
+  return at < to ? [...found, { from: at, to }] : found;
 }
