@@ -37,8 +37,8 @@ export function looseNetwork(p: Problem, s: Schedule, certainty: number): PlanNe
  * the two may lie apart, less what the plan may put between the points they count from. Openings that others imply are
  * left out.
  *
- * That is cautious too, and less so. Only rounding to whole minutes, and closings told from another point, ask for
- * more than in `looseNetwork`.
+ * That is cautious too, and mostly less so. Rounding to whole minutes, gaps that shrink as the draw grows, and closings
+ * told from another point can ask for more than in `looseNetwork`.
  */
 export function linkedNetwork(p: Problem, s: Schedule, certainty: number): PlanNetwork {
   const { points, links, openings, closings } = sorted(p, s, certainty);
