@@ -27,9 +27,9 @@ it('can be carried out whatever the soap does within its bands, where lengths sh
       expect(faults).toEqual([]);
       seen[isLoose ? 'loose' : 'linked']++;
     }),
-    { seed: 34, numRuns: 800 },
+    { seed: 34, numRuns: 400 },
   );
-  expect(Math.min(seen.loose, seen.linked)).toBeGreaterThan(50);
+  expect(Math.min(seen.loose, seen.linked)).toBeGreaterThan(20);
 });
 
 /** What a length comes to at a draw, in minutes. */

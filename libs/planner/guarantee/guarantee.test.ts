@@ -224,7 +224,7 @@ describe('guarantee', () => {
         plans++;
         expect(guarantee(p, outcome.schedule)).toEqual({ holds: true });
       }),
-      { seed: 31, numRuns: 1000 },
+      { seed: 31, numRuns: 700 },
     );
     expect(plans).toBeGreaterThan(50);
   });
@@ -240,7 +240,7 @@ describe('guarantee', () => {
         if (wide === true) expect(narrow).toBe(true);
         if (narrow === true) seen[wide === true ? 'kept' : 'gained']++;
       }),
-      { seed: 35, numRuns: 1000 },
+      { seed: 35, numRuns: 700 },
     );
     expect(seen.kept).toBeGreaterThan(50);
     expect(seen.gained).toBeGreaterThan(5);
