@@ -109,6 +109,12 @@ describe('plan', () => {
     const { stdout, status } = planCommand([file]);
     expect(status).toBe(2);
     expect(stdout).toContain('needs 13 cavities of “cup” at once and you own 12');
+    const late = fileWith((text) =>
+      text.replace(/(startAfter: 2026-11-27T18:00)/, '$1, readyBy: 2026-12-12'),
+    );
+    const told = planCommand([late]).stdout.replace(/\s+/g, ' ');
+    expect(told).toContain('at the earliest; it must be by Sat 12 Dec 00:00.');
+    expect(told).toContain('There is a plan if “Twelve cups: cured” may be as late as Mon 4 Jan.');
   });
 });
 

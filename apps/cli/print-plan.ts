@@ -88,9 +88,12 @@ function guaranteeSection({ guarantee }: PlanDocument): string {
 function conflictSection(plan: PlanDocument): string {
   if (plan.status === 'undecided')
     return 'No plan was found, and none was ruled out: the search ran out of steps.';
-  return ['There is no plan. These cannot all hold:', ...plan.conflict.map((c) => `  • ${c.text}`)].join(
-    '\n',
-  );
+  const clash = plan.clash === undefined ? [] : [plan.clash.text ?? '', plan.clash.either];
+  return [
+    'There is no plan. These cannot all hold:',
+    ...plan.conflict.map((c) => `  • ${c.text}`),
+    ...clash.filter((text) => text !== '').map((text) => wrap(text, 0, 100)),
+  ].join('\n');
 }
 
 export function cautionsOf(plan: PlanDocument): Caution[] {

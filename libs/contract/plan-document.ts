@@ -78,6 +78,20 @@ export const conflictReason = z
   .strictObject({ code: text, text, run: key.optional(), stage: key.optional() })
   .meta({ id: 'ConflictReason' });
 
+/** A conflict on the clock, and what alone would resolve it. */
+export const conflictClash = z
+  .strictObject({
+    text: text
+      .nullable()
+      .meta({ description: 'What the requirements allow against what is asked, in local time' }),
+    either: text.meta({ description: 'The ways out in one sentence, or that no single one is enough' }),
+    ways: z.array(conflictReason).meta({
+      description:
+        'Requirements that would only have to give way one at a time, each by the least that is enough',
+    }),
+  })
+  .meta({ id: 'ConflictClash' });
+
 /** Whether a plan holds whatever the soap does within its bands, or the smallest set of reasons why it may not. */
 export const guarantee = z
   .strictObject({
@@ -108,6 +122,11 @@ export const planDocument = z
       .default(null)
       .meta({ description: 'null: there is no plan, or nothing left to do' }),
     conflict: z.array(conflictReason),
+    clash: conflictClash
+      .optional()
+      .meta({
+        description: 'Absent: there is a plan, or nothing about the conflict can be said in instants',
+      }),
   })
   .meta({ id: 'PlanDocument' });
 
@@ -130,5 +149,6 @@ export type WeakLink = z.infer<typeof weakLink>;
 export type Guarantee = z.infer<typeof guarantee>;
 export type RunPlan = z.infer<typeof runPlan>;
 export type ConflictReason = z.infer<typeof conflictReason>;
+export type ConflictClash = z.infer<typeof conflictClash>;
 export type PlanDocument = z.infer<typeof planDocument>;
 export type PlanChange = z.infer<typeof planChange>;

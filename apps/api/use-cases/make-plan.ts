@@ -61,6 +61,7 @@ function documentFrom(
     weakLinks: [],
     guarantee: null,
     conflict,
+    clash: undefined,
   };
 }
 

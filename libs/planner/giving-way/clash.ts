@@ -2,6 +2,7 @@ import { lengthAt } from '../length.js';
 import type { Certainty, Interval, Lag, Problem, Requirement, Stage } from '../problem.js';
 import { restrict } from '../requirements.js';
 import { windows } from '../windows.js';
+import { without } from './relaxed.js';
 
 /** The instants at which a conflict shows, from what all its requirements but one leave open. */
 export type Clash = {
@@ -58,11 +59,11 @@ export function clashOf(
   for (const kind of ['latest', 'calendar', 'resource', 'lag-at-most', 'earliest'] as const) {
     const clashes = requirements.flatMap((left) => {
       if (left.kind !== kind) return [];
-      const rest = restrict(
-        p,
-        requirements.filter((each) => each !== left),
-      );
-      const clash = against(p, rest, left, certainty);
+      const others = requirements.filter((each) => each !== left);
+      // With all that is asked, the instants are those of the plan; where more is wrong, those of this conflict alone.
+      const clash =
+        against(p, without(p, left), left, { others, certainty }) ??
+        against(p, restrict(p, others), left, { others, certainty });
       return clash === undefined ? [] : [clash];
     });
     const last = clashes.sort((a, b) => (b.given?.start ?? -Infinity) - (a.given?.start ?? -Infinity))[0];
@@ -71,12 +72,20 @@ export function clashOf(
   return undefined;
 }
 
-function against(p: Problem, rest: Problem, left: Requirement, certainty: Certainty): Clash | undefined {
+function against(
+  p: Problem,
+  rest: Problem,
+  left: Requirement,
+  { others, certainty }: { readonly others: readonly Requirement[]; readonly certainty: Certainty },
+): Clash | undefined {
   const free = windows(rest, certainty);
   if (free.status === 'conflict') return undefined;
   const earliest = (id: string): number => free.windows.get(id)!.earliest;
   if (left.kind === 'resource') {
-    const stages = left.stages.map((stage) => ({ stage, ...bounds(free.windows.get(stage)!) }));
+    const stages = left.stages.map((id) => ({
+      stage: id,
+      ...bounds(p, stageOf(p, id), free.windows.get(id)!),
+    }));
     return { kind: 'shared', resource: left.resource, stages, given: undefined };
   }
   if (left.kind === 'lag-at-most') {
@@ -86,28 +95,60 @@ function against(p: Problem, rest: Problem, left: Requirement, certainty: Certai
     return { kind: 'too-late', stage: lag.to, earliest: earliest(lag.to), due, by: 'lag-at-most', given };
   }
   if (left.kind !== 'latest' && left.kind !== 'calendar' && left.kind !== 'earliest') return undefined;
-  const stage = p.stages.find(({ id }) => id === left.stage)!;
-  const before = involved(rest, stage.id).filter((id) => earliest(id) < earliest(stage.id));
-  const last = before.sort((a, b) => earliest(b) - earliest(a))[0];
-  const given = last === undefined ? undefined : { stage: last, start: earliest(last) };
-  if (left.kind === 'latest') {
-    const [from, due] = [earliest(stage.id), stage.latest ?? p.until];
-    return { kind: 'too-late', stage: stage.id, earliest: from, due, by: 'latest', given };
-  }
+  const stage = stageOf(p, left.stage);
   if (left.kind === 'earliest') {
     const latest = free.windows.get(stage.id)!.latest;
     return { kind: 'too-early', stage: stage.id, latest, opens: stage.earliest ?? p.from, given: undefined };
   }
-  const set = new Set(before);
-  const stages = rest.stages.map((each) => (set.has(each.id) ? { ...each, fixed: earliest(each.id) } : each));
+  const before = p.stages.map(({ id }) => id).filter((id) => earliest(id) < earliest(stage.id));
+  const given = lastOf(before, stage.id, { p, others, earliest });
+  if (left.kind === 'latest') {
+    const [from, due] = [earliest(stage.id), stage.latest ?? p.until];
+    return { kind: 'too-late', stage: stage.id, earliest: from, due, by: 'latest', given };
+  }
+  const done = new Set(before);
+  const stages = rest.stages.map((each) =>
+    done.has(each.id) ? { ...each, fixed: earliest(each.id) } : each,
+  );
   const then = windows({ ...rest, stages }, certainty);
   if (then.status === 'conflict') return undefined;
-  const found = bounds(then.windows.get(stage.id)!);
+  const found = bounds(p, stage, then.windows.get(stage.id)!);
   return { kind: 'hours', stage: stage.id, ...found, closed: closedAround(p, stage, found), given };
 }
 
-function bounds({ earliest, latest }: { readonly earliest: number; readonly latest: number }) {
-  return { earliest, latest };
+function stageOf(p: Problem, id: string): Stage {
+  return p.stages.find((stage) => stage.id === id)!;
+}
+
+/** A window, with no end where only the end of the hours that were looked up closes it. */
+function bounds(
+  p: Problem,
+  { calendar, duration }: Stage,
+  { earliest, latest }: { readonly earliest: number; readonly latest: number },
+): { readonly earliest: number; readonly latest: number } {
+  const end = p.calendars[calendar ?? '']?.at(-1)?.to ?? p.until;
+  return { earliest, latest: latest + duration >= end ? Infinity : latest };
+}
+
+/** Of the stages before, the last that a lag of the conflict ties to this one. */
+function lastOf(
+  before: readonly string[],
+  stage: string,
+  of: {
+    readonly p: Problem;
+    readonly others: readonly Requirement[];
+    readonly earliest: (id: string) => number;
+  },
+): Clash['given'] {
+  const lags = new Set(of.others.flatMap((each) => ('lag' in each ? [each.lag] : [])));
+  const tied = before.filter((id) =>
+    of.p.lags.some(
+      (lag) =>
+        lags.has(lag.id) && ((lag.from === id && lag.to === stage) || (lag.from === stage && lag.to === id)),
+    ),
+  );
+  const last = tied.sort((a, b) => of.earliest(b) - of.earliest(a))[0];
+  return last === undefined ? undefined : { stage: last, start: of.earliest(last) };
 }
 
 /** The latest start that an upper lag allows once its first stage is where it is. */
@@ -116,21 +157,6 @@ function dueOf(p: Problem, lag: Lag, start: number, certainty: Certainty): numbe
   const point = start + (lag.point === 'end' ? duration(lag.from) : 0);
   const most = lag.atMost === undefined ? Infinity : lengthAt(lag.atMost, certainty, 'at-most', p.draws);
   return point + most - (lag.until === 'end' ? duration(lag.to) : 0);
-}
-
-/** Stages that hang together with one by the lags that are left. */
-function involved(rest: Problem, stage: string): string[] {
-  const found = new Set([stage]);
-  for (let size = 0; size < found.size;) {
-    size = found.size;
-    for (const { from, to, atLeast, atMost } of rest.lags) {
-      if (atLeast === undefined && atMost === undefined) continue;
-      if (found.has(from)) found.add(to);
-      if (found.has(to)) found.add(from);
-    }
-  }
-  found.delete(stage);
-  return [...found];
 }
 
 /** When the hours before the window end, and when those after it begin. */

@@ -127,7 +127,8 @@ function resourceText(resource: string, problem: Problem): string {
   return `You own ${String(capacity)} ${what} “${key ?? resource}”`;
 }
 
-function partTitle(hand: RunInHand, part: string): string {
+/** A part as people read it. */
+export function partTitle(hand: RunInHand, part: string): string {
   return hand.run.parts.get(part)?.title ?? part;
 }
 
@@ -138,7 +139,8 @@ export function splitId(id: string): [run: string, stage: string, attempt: numbe
   return [run, stage, Number(attempt)];
 }
 
-function titleOfId(id: string, hands: readonly RunInHand[]): string {
+/** A stage of the planner as people read it. */
+export function titleOfId(id: string, hands: readonly RunInHand[]): string {
   const [run, stage] = splitId(id);
   const hand = hands.find((h) => h.run.order.key === run);
   if (stage === READY) return `${hand?.run.order.title ?? run}: cured`;

@@ -13,6 +13,7 @@ import {
   type Result,
 } from '#units';
 import { checkHours } from '../input/check-input.js';
+import { describeClash } from './describe-clash.js';
 import { describe, describeConflict, splitId } from './describe-conflict.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { withPaceOdds } from './pace-odds.js';
@@ -96,7 +97,10 @@ function document(
   if (outcome === undefined) return { ...base, conflict: [...scarce] };
   if (outcome.status === 'undecided') return { ...base, status: 'undecided' };
   if (outcome.status === 'conflict') {
-    return { ...base, conflict: describeConflict(outcome.requirements, problem, hands, zone) };
+    const { requirements } = outcome;
+    const conflict = describeConflict(requirements, problem, hands, zone);
+    const clash = describeClash(requirements, { problem, hands, zone, seed: options.seed ?? 1 });
+    return { ...base, conflict, clash };
   }
   const placed = { windows: stageWindows(problem, outcome.schedule), schedule: outcome.schedule };
   const planned: PlanDocument = {
