@@ -2,7 +2,7 @@ import lognormalCdf from '@stdlib/stats-base-dists-lognormal-cdf';
 import { describe, expect, it } from 'vitest';
 import { odds, plan, type Problem, type Schedule } from '#planner';
 import { tileProblem } from '../../tests/support/tile-problem.js';
-import { metScenarios } from './met-scenarios.js';
+import { metScenarios } from './odds.js';
 
 const mean = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
 

@@ -16,6 +16,10 @@ export interface Rehearsal {
   /** Position of each stage in the order of the plan, which decides between equal times. */
   readonly rank: Int32Array;
   readonly uncertain: readonly UncertainLag[];
+  /** By stage: the uncertain lags from it or to it. */
+  readonly touching: readonly (readonly number[])[];
+  /** The uncertain lags that a stage must wait for. */
+  readonly opening: readonly number[];
 }
 
 /** One side of a lag that only shows when it has come about. */
@@ -52,7 +56,13 @@ export function rehearse(p: Problem, s: Schedule): Rehearsal {
     const tag: Requirement = { kind: 'resource', resource, stages: [stage] };
     for (const net of [likely, certain]) addEdge(net, before, after, net.duration[before]!, tag);
   }
-  return { p, likely, certain, starts, rank: ranks(certain, starts), uncertain: uncertainLags(p) };
+  const uncertain = uncertainLags(p);
+  const all = [...uncertain.keys()];
+  return {
+    ...{ p, likely, certain, starts, rank: ranks(certain, starts), uncertain },
+    touching: p.stages.map((_, i) => all.filter((k) => uncertain[k]!.from === i || uncertain[k]!.to === i)),
+    opening: all.filter((k) => uncertain[k]!.side === 'at-least'),
+  };
 }
 
 function uncertainLags(p: Problem): UncertainLag[] {

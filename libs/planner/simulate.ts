@@ -95,11 +95,11 @@ function attempt(world: World, j: number): Loss | undefined {
 
 /** The lag that stage `j` would have to wait for and that has not come about by now. */
 function unready({ plan, done, x, actual }: World, j: number, now: number): number | undefined {
-  const found = plan.uncertain.findIndex(
-    ({ side, from, to, offset }, k) =>
-      side === 'at-least' && to === j && done[from] === 1 && x[from]! + offset + actual[k]! > now,
-  );
-  return found < 0 ? undefined : found;
+  for (const k of plan.touching[j]!) {
+    const { side, from, to, offset } = plan.uncertain[k]!;
+    if (to === j && side === 'at-least' && done[from] === 1 && x[from]! + offset + actual[k]! > now) return k;
+  }
+  return undefined;
 }
 
 /** The next test of stage `j` that matters: between two tests nothing else is due. */
@@ -127,17 +127,18 @@ function moveOn(world: World, j: number, k: number): Loss | undefined {
 /** Raises the stages that wait for something not ready yet to when it is likely to be; returns those raised. */
 function foresee({ plan, done, x, actual }: World, now: number): number[] {
   const pushed: number[] = [];
-  plan.uncertain.forEach((lag, k) => {
-    const { from, to, offset, side } = lag;
-    if (side !== 'at-least' || done[from] === 0 || done[to] === 1) return;
-    const since = x[from]! + offset;
-    if (since > now || since + actual[k]! <= now) return;
+  for (const k of plan.opening) {
+    const lag = plan.uncertain[k]!;
+    const { from, to } = lag;
+    if (done[from] === 0 || done[to] === 1) continue;
+    const since = x[from]! + lag.offset;
+    if (since > now || since + actual[k]! <= now) continue;
     const at = nextIn(plan.likely.domains[to]!, Math.ceil(since + likelyLength(lag, now - since)));
     if (at > x[to]!) {
       x[to] = at;
       pushed.push(to);
     }
-  });
+  }
   return pushed;
 }
 
@@ -165,15 +166,17 @@ function push(world: World, seeds: readonly number[]): Loss | undefined {
 
 /** What is broken now that stage `j` has started: a known lag to, or an uncertain one from, what was done before. */
 function missedBy({ plan, x, done, actual }: World, j: number): Loss | undefined {
-  const { certain, uncertain } = plan;
-  const broken = brokenEdge(certain, x, done, j);
+  const broken = brokenEdge(plan.certain, x, done, j);
   if (broken) return { stage: j, missed: broken };
-  const missed = uncertain.find(({ from, to, offset, side }, k) => {
-    if ((from !== j && to !== j) || done[from] === 0 || done[to] === 0) return false;
+  for (const k of plan.touching[j]!) {
+    const { from, to, offset, side, requirement } = plan.uncertain[k]!;
+    if (done[from] === 0 || done[to] === 0) continue;
     const passed = x[to]! - (x[from]! + offset);
-    return side === 'at-least' ? passed < actual[k]! : passed > actual[k]!;
-  });
-  return missed && { stage: j, missed: missed.requirement };
+    if (side === 'at-least' ? passed < actual[k]! : passed > actual[k]!) {
+      return { stage: j, missed: requirement };
+    }
+  }
+  return undefined;
 }
 
 function brokenEdge(net: Network, x: Float64Array, done: Uint8Array, j: number): Requirement | undefined {

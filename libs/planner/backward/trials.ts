@@ -1,5 +1,5 @@
 import type { Draws } from '../draws.js';
-import { RETEST_MIN } from '../odds.js';
+import { RETEST_MIN } from '../tally.js';
 import type { Certainty, Problem, Schedule } from '../problem.js';
 import { rehearse } from '../rehearsal.js';
 import { place } from '../schedule.js';
