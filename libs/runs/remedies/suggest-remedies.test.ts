@@ -183,6 +183,8 @@ function worsenings(before: PlanDocument, after: PlanDocument, { change }: Remed
     worse(bench(after) > bench(before), 'time at the bench', /more at the bench/);
     const last = (p: PlanDocument) => Date.parse(p.sittings.at(-1)?.endAt ?? '');
     worse(last(after) > last(before), 'the end', /last sitting ends/);
+    const lost = before.guarantee?.holds === true && after.guarantee?.holds === false;
+    worse(lost, 'the guarantee', /no longer holds whatever/);
   }
   return found;
 }

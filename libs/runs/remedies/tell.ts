@@ -8,7 +8,7 @@ import { insteadOf, share } from './words.js';
 const TOLD_MATERIALS = 4;
 
 /** What becomes better, in a sentence or two. */
-export function tellGain({ odds, runs, sittings }: RemedyEffects, { after }: Compared): string {
+export function tellGain({ odds, runs, sittings }: RemedyEffects, { before: had, after }: Compared): string {
   const { before, after: now, gain, standardError } = odds;
   const head =
     before === null
@@ -21,7 +21,13 @@ export function tellGain({ odds, runs, sittings }: RemedyEffects, { after }: Com
     return minutes >= 720 ? [`“${title}” is likely cured ${durationText(minutes)} earlier.`] : [];
   });
   const fewer = sittings.before === null ? 0 : sittings.before - sittings.after;
-  return [head, ...earlier, ...(fewer > 0 ? [`${String(fewer)} fewer to sit down for.`] : [])].join(' ');
+  const [was, holds] = [had, after].map(({ document }) => document.guarantee?.holds === true);
+  return [
+    head,
+    ...(holds === true && was === false ? ['It then holds whatever the soap does within its bands.'] : []),
+    ...earlier,
+    ...(fewer > 0 ? [`${fewer === 1 ? 'One sitting' : `${String(fewer)} sittings`} fewer.`] : []),
+  ].join(' ');
 }
 
 /** Materials that cost more with a change. */

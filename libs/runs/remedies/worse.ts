@@ -17,7 +17,14 @@ export function worseThan(compared: Compared): string[] {
   const planned = compared.before.document.status === 'planned';
   return [
     ...fewerPieces(compared),
-    ...(planned ? [...laterCure(compared), ...moreSittings(compared), ...weakerLinks(compared)] : []),
+    ...(planned
+      ? [
+          ...laterCure(compared),
+          ...moreSittings(compared),
+          ...weakerLinks(compared),
+          ...lostGuarantee(compared),
+        ]
+      : []),
     ...shorterReach(compared),
     ...newRisks(compared).map(({ parts, risk }) => `New for ${parts}: ${risk.text} ${risk.remedy}`),
     ...(planned ? newCautions(compared).map(({ text }) => `New to take care of: ${text}`) : []),
@@ -76,6 +83,16 @@ function weakerLinks({ before, after }: Compared): string[] {
     const where = title === undefined ? `the day of “${shown?.title ?? run}”` : `“${title}”`;
     return [`More is lost at ${where}: ${insteadOf(now, was)}.`];
   });
+}
+
+/** A plan that held whatever the soap does within its bands, and does not with the change. */
+function lostGuarantee({ before, after }: Compared): string[] {
+  const [was, now] = [before.document.guarantee, after.document.guarantee];
+  if (was?.holds !== true || now?.holds !== false) return [];
+  const reasons = now.reasons.map(({ text }) => text).join(' ');
+  return [
+    `It no longer holds whatever the soap does within its ${String(now.bandPercent)} % bands. ${reasons}`,
+  ];
 }
 
 /** What is lost at each stage, in its window and in the bowl together. */
