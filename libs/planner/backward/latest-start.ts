@@ -12,6 +12,8 @@ export interface LatestStartOptions {
   readonly scenarios: number;
   /** Minutes from one start that is tried to the next, 1 or more. */
   readonly stepMin?: number;
+  /** Starts to try at most, about, before the steps grow; 1 or more. */
+  readonly mostTried?: number;
   /** How far to look back once the end of the time no longer matters, in minutes: hours repeat by the week. */
   readonly lookBackMin?: number;
 }
@@ -44,7 +46,6 @@ export type LatestStart =
   | { readonly status: 'no-plan'; readonly outcome: ScheduleOutcome };
 
 const STEP_MIN = 30;
-/** Starts to try at most before the steps grow. */
 const MOST_TRIED = 200;
 /** Of those that fall short, the ones whose odds are looked at closely. */
 const LOOKED_AT_CLOSELY = 6;
@@ -62,7 +63,7 @@ const NEXT_TO_NOTHING = 0.005;
  * @throws RangeError when nothing is left to begin, or the options are out of range
  */
 export function latestStart(p: Problem, options: LatestStartOptions): LatestStart {
-  const { level, seed, scenarios, stepMin = STEP_MIN, lookBackMin = WEEK } = options;
+  const { level, seed, scenarios, stepMin = STEP_MIN, mostTried = MOST_TRIED, lookBackMin = WEEK } = options;
   if (!(level > 0 && level <= 1)) throw new RangeError(`odds of ${level} are none to ask for`);
   if (!(stepMin >= 1)) throw new RangeError(`steps of ${stepMin} minutes lead nowhere`);
   if (!p.stages.some((stage) => stage.fixed === undefined && isHandsOn(stage))) {
@@ -85,7 +86,7 @@ export function latestStart(p: Problem, options: LatestStartOptions): LatestStar
     const made = from(at);
     return made !== undefined && made.odds.probability >= level ? made : undefined;
   };
-  const step = stepFor(looked, stepMin);
+  const step = stepFor(looked, stepMin, mostTried);
   const coarse = firstOf(gridOf(inReach, step), reaches);
   if (coarse !== undefined) {
     const found = latestWithin(inReach, coarse, { step, reaches });
@@ -124,11 +125,11 @@ function firstOf<T>(points: readonly number[], find: (at: number) => T | undefin
   return undefined;
 }
 
-function stepFor(stretches: readonly Interval[], step: number): number {
+function stepFor(stretches: readonly Interval[], step: number, most: number): number {
   let wider = step;
   const tried = (): number =>
     stretches.reduce((n, { from, to }) => n + 1 + Math.ceil((to - from) / wider), 0);
-  while (tried() > MOST_TRIED && stretches.some(({ from, to }) => to - from > wider)) wider *= 2;
+  while (tried() > most && stretches.some(({ from, to }) => to - from > wider)) wider *= 2;
   return wider;
 }
 
