@@ -122,11 +122,9 @@ export const planDocument = z
       .default(null)
       .meta({ description: 'null: there is no plan, or nothing left to do' }),
     conflict: z.array(conflictReason),
-    clash: conflictClash
-      .optional()
-      .meta({
-        description: 'Absent: there is a plan, or nothing about the conflict can be said in instants',
-      }),
+    clash: conflictClash.optional().meta({
+      description: 'Absent: there is a plan, or nothing about the conflict can be said in instants',
+    }),
   })
   .meta({ id: 'PlanDocument' });
 
