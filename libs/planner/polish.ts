@@ -1,6 +1,6 @@
 import { contains } from './domains.js';
 import { deliveriesOf, totalEnd } from './deliveries.js';
-import { firstOverload, type ResourceLoads } from './loads.js';
+import { isOverloadedBy, type ResourceLoads } from './loads.js';
 import type { Network } from './network.js';
 import type { Problem } from './problem.js';
 import { sittings } from './sittings.js';
@@ -70,7 +70,7 @@ function holds(net: Network, { edges, resources }: Incidence, x: Float64Array, i
   return (
     contains(net.domains[i]!, x[i]!) &&
     edges.every((e) => x[net.to[e]!]! >= x[net.from[e]!]! + net.weight[e]!) &&
-    firstOverload(resources, x, net.duration) === undefined
+    !resources.some((resource) => isOverloadedBy(resource, i, x, net.duration))
   );
 }
 

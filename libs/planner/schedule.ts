@@ -7,6 +7,7 @@ import type { Network } from './network.js';
 import { joinSittings } from './polish.js';
 import type { Certainty, Precedence, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { resourceConflict } from './resource-conflict.js';
+import { holdPrevious } from './search/hold-previous.js';
 import { pin, pinPrevious } from './search/pins.js';
 import { placeEarly } from './search/place-early.js';
 import { StageSearch } from './search/stage-search.js';
@@ -47,6 +48,9 @@ export function schedule(p: Problem, options: ScheduleOptions): ScheduleOutcome 
 export function place(p: Problem, options: ScheduleOptions): Schedule | 'infeasible' | 'limit' {
   const { certainty, seed, limit = DEFAULT_LIMIT, stop = () => false } = options;
   const net = compileProblem(p, certainty);
+  const all = loadsOf(p);
+  const held = holdPrevious(p, net, all);
+  if (held !== null) return scheduleOf(p, net, all, held, certainty);
   const search = StageSearch.over(p, net, seededRandom(seed));
   if (search === null) return 'infeasible';
   const budget = { left: limit, stop };
@@ -58,7 +62,6 @@ export function place(p: Problem, options: ScheduleOptions): Schedule | 'infeasi
   );
   if (found.status === 'limit') return 'limit';
   if (found.status === 'impossible') return 'infeasible';
-  const all = loadsOf(p);
   const starts = joinSittings(p, net, all, found.starts, new Set(pinned));
   return scheduleOf(p, net, all, starts, certainty);
 }

@@ -45,6 +45,13 @@ export function sittings(
 /** When the calendar interval in which it lies began; a fixed stage may lie outside all of them. */
 function hoursOpenedAt(p: Problem, stage: Stage, start: number): number {
   const calendar = p.calendars[stage.calendar ?? ''] ?? [];
-  const open = calendar.find(({ from, to }) => from <= start && start + stage.duration <= to);
-  return open?.from ?? -Infinity;
+  let low = 0;
+  let high = calendar.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (calendar[middle]!.from <= start) low = middle + 1;
+    else high = middle;
+  }
+  const open = calendar[low - 1];
+  return open !== undefined && start + stage.duration <= open.to ? open.from : -Infinity;
 }
