@@ -31,11 +31,20 @@ const poured: Trial = {
   },
   now: '2026-11-27T18:45',
 };
+const loaves = () => loadRunFile('demo', 'orchard-loaves');
+const together: RunsInput = {
+  ...tiles(),
+  moulds: [...tiles().moulds, ...loaves().moulds],
+  recipes: [...tiles().recipes, ...loaves().recipes],
+  designs: [...tiles().designs, ...loaves().designs],
+  runs: [...tiles().runs, ...loaves().runs],
+};
 const planned: Record<string, Trial> = {
-  'orchard loaves': { input: loadRunFile('demo', 'orchard-loaves') },
+  'orchard loaves': { input: loaves() },
   'honeycomb tartlets': { input: loadRunFile('demo', 'honeycomb-tartlets') },
   'rockpool tiles': { input: tiles() },
   'rockpool tiles, one layer poured': poured,
+  'tiles and loaves at the same bench': { input: together },
 };
 const withoutPlan: Record<string, Trial> = {
   'one cup more than there are cavities': {

@@ -24,7 +24,9 @@ export function tellGain({ odds, runs, sittings }: RemedyEffects, { before: had,
   const [was, holds] = [had, after].map(({ document }) => document.guarantee?.holds === true);
   return [
     head,
-    ...(holds === true && was === false ? ['It then holds whatever the soap does within its bands.'] : []),
+    ...(holds === true && was === false
+      ? ['Hours and bowl aside, it then holds whatever the soap does within its bands.']
+      : []),
     ...earlier,
     ...(fewer > 0 ? [`${fewer === 1 ? 'One sitting' : `${String(fewer)} sittings`} fewer.`] : []),
   ].join(' ');

@@ -91,7 +91,7 @@ function lostGuarantee({ before, after }: Compared): string[] {
   if (was?.holds !== true || now?.holds !== false) return [];
   const reasons = now.reasons.map(({ text }) => text).join(' ');
   return [
-    `It no longer holds whatever the soap does within its ${String(now.bandPercent)} % bands. ${reasons}`,
+    `Hours and bowl aside, it no longer holds whatever the soap does within its ${String(now.bandPercent)} % bands. ${reasons}`,
   ];
 }
 
