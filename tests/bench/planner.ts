@@ -3,6 +3,8 @@ import { atLeast, atMost, type Figure, median, watched } from '../support/figure
 import { projectFaults } from '../support/project-faults.js';
 import { readProjects } from '../support/read-projects.js';
 import { type Solved, solveTimed, warmedUpProjects } from '../support/solve-timed.js';
+import { demoRun } from './makers/demo-run.js';
+import { tenRuns } from './makers/ten-runs.js';
 import { chuffedOnJ60, chuffedWithMaximumLags } from './chuffed/against-chuffed.js';
 
 const parts: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
@@ -10,11 +12,13 @@ const parts: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
   rcpsp: classic,
   chuffed: chuffedWithMaximumLags,
   'chuffed-j60': chuffedOnJ60,
+  'demo-run': demoRun,
+  'ten-runs': tenRuns,
 };
 
 /**
  * Projects of the literature against their optima (tests/literature/planner/CITATION.md) and against the constraint
- * solver Chuffed, on one thread. Without arguments all parts, else those named. `--file F --seconds N` solves the
+ * solver Chuffed, and a maker's plans, on one thread. Without arguments all parts, else those named. `--file F --seconds N` solves the
  * instances of a file instead and prints a line of JSON for each.
  */
 export async function figures(args: readonly string[] = []): Promise<Figure[]> {
