@@ -47,7 +47,9 @@ export type LatestStart =
 
 const STEP_MIN = 30;
 const MOST_TRIED = 200;
-/** Of those that fall short, the ones whose odds are looked at closely. */
+/** Odds that fall short by less may do a few minutes on. */
+const NEARLY = 0.05;
+/** Of those that fall short, the ones that are looked at closely. */
 const LOOKED_AT_CLOSELY = 6;
 const WEEK = 7 * 1440;
 /** A share of scenarios too small to begin earlier for. */
@@ -58,8 +60,9 @@ const NEXT_TO_NOTHING = 0.005;
  *
  * The odds of what `plan` makes rise and fall with the start: an hour later, and the soap is firm at night. So starts
  * are tried one by one, the latest first, up to the bound that foresight sets: every `stepMin` of the hours at first,
- * then the rest of the stretch in which one was found, at a sixth of the step and at last by the minute. What lies
- * between two starts that were tried is overlooked where it is better than both; over a long time steps grow.
+ * then around the best of those that fall just short and in the stretch in which one was found, at a sixth of the step,
+ * and at last by the minute. What lies between two starts that were tried may be overlooked where it is better than
+ * both; over a long time steps grow.
  * @throws RangeError when nothing is left to begin, or the options are out of range
  */
 export function latestStart(p: Problem, options: LatestStartOptions): LatestStart {
@@ -87,20 +90,43 @@ export function latestStart(p: Problem, options: LatestStartOptions): LatestStar
     return made !== undefined && made.odds.probability >= level ? made : undefined;
   };
   const step = stepFor(looked, stepMin, mostTried);
-  const coarse = firstOf(gridOf(inReach, step), reaches);
-  if (coarse !== undefined) {
-    const found = latestWithin(inReach, coarse, { step, reaches });
+  const grid = gridOf(inReach, step);
+  const coarse = firstOf(grid, reaches);
+  const later = grid.filter((at) => at > (coarse?.from ?? -Infinity));
+  const nearly = best(later, trials).filter((at) => trials.at(at).estimate > level - NEARLY);
+  const good = firstOf(aroundEach(inReach, nearly, step), reaches) ?? coarse;
+  if (good !== undefined) {
+    const found = latestWithin(inReach, good, { step, reaches });
     return { status: 'found', found, tooLate: nextAfter(all, found.from, from) };
   }
-  const short = [...gridOf(looked, step), all[0]!.from]
+  const rough = best([...gridOf(looked, step), all[0]!.from], trials);
+  const short = best([...rough, ...aroundEach(looked, rough, step)], trials)
+    .flatMap((at) => from(at) ?? [])
+    .sort((a, b) => b.from - a.from);
+  const most = Math.max(...short.map(({ odds }) => odds.probability));
+  const chosen = short.find(({ odds }) => odds.probability > most - NEXT_TO_NOTHING)!;
+  return { status: 'out-of-reach', best: chosen, bound, lookedFrom };
+}
+
+/** The starts with the best odds, as far as tried; of equal ones the later. */
+function best(points: readonly number[], trials: Trials): number[] {
+  return [...new Set(points)]
     .map((at) => ({ at, estimate: trials.at(at).estimate }))
     .sort((a, b) => b.estimate - a.estimate || b.at - a.at)
     .slice(0, LOOKED_AT_CLOSELY)
-    .flatMap(({ at }) => from(at) ?? [])
-    .sort((a, b) => b.from - a.from);
-  const most = Math.max(...short.map(({ odds }) => odds.probability));
-  const best = short.find(({ odds }) => odds.probability > most - NEXT_TO_NOTHING)!;
-  return { status: 'out-of-reach', best, bound, lookedFrom };
+    .map(({ at }) => at);
+}
+
+/** Starts within a step of each of some, a sixth of it apart, the latest first. */
+function aroundEach(stretches: readonly Interval[], points: readonly number[], step: number): number[] {
+  const around = points.flatMap((at) =>
+    gridOf(cut(stretches, at - step + 1, at + step - 1), finerThan(step)),
+  );
+  return [...new Set(around)].sort((a, b) => b - a);
+}
+
+function finerThan(step: number): number {
+  return Math.max(1, Math.floor(step / 6));
 }
 
 /** The latest good start of the stretch in which a good one lies. */
@@ -112,7 +138,7 @@ function latestWithin(
   const stretch = stretches.find(({ from, to }) => from <= coarse.from && coarse.from <= to)!;
   const later = (finer: number, found: Beginning, before: number): Beginning =>
     firstOf(gridOf([{ from: found.from, to: before }], finer).slice(0, -1), reaches) ?? found;
-  const finer = Math.max(1, Math.floor(step / 6));
+  const finer = finerThan(step);
   const fine = later(finer, coarse, stretch.to);
   return later(1, fine, Math.min(stretch.to, fine.from + finer - 1));
 }

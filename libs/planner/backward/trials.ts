@@ -21,10 +21,11 @@ export interface Trial {
 
 /**
  * Tries plans that begin at one minute or another. Placing costs little and simulating much, so a simulation ends soon
- * after enough scenarios are lost, and no schedule is simulated twice.
+ * after enough scenarios are lost, and nothing is tried twice.
  */
 export class Trials {
   private readonly byStarts = new Map<string, Trial>();
+  private readonly byFrom = new Map<number, Trial>();
 
   constructor(
     private readonly p: Problem,
@@ -34,11 +35,14 @@ export class Trials {
 
   /** The schedules that `plan` would weigh if nothing began before `from`, and whether one of them does. */
   at(from: number): Trial {
+    const before = this.byFrom.get(from);
+    if (before !== undefined) return before;
     let best: Trial = { met: undefined, estimate: -1 };
     for (const schedule of this.schedules(from)) {
       const trial = this.lived(schedule);
       if (trial.estimate > best.estimate) best = trial;
     }
+    this.byFrom.set(from, best);
     return best;
   }
 
