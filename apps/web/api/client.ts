@@ -1,0 +1,35 @@
+import createClient from 'openapi-fetch';
+import { heardFrom } from './server-time.js';
+import type { components, paths } from './schema.js';
+
+export type Schemas = components['schemas'];
+export type Problem = Schemas['Problem'];
+
+/** The API of this very origin, typed by its own description. The session's cookie goes along by itself. */
+export const api = createClient<paths>({ baseUrl: location.origin });
+api.use({
+  onResponse({ response }) {
+    heardFrom(response);
+  },
+});
+
+/** An answer that is no success: what the API has to say about it. */
+export class ApiError extends Error {
+  override readonly name = 'ApiError';
+
+  constructor(
+    readonly status: number,
+    readonly problem: Problem | undefined,
+  ) {
+    super(problem?.detail ?? problem?.title ?? `status ${String(status)}`);
+  }
+}
+
+/** The data of an answer. @throws ApiError where the API refused; TypeError where it was not reached */
+export async function answered<T>(
+  call: Promise<{ readonly data?: T; readonly error?: unknown; readonly response: Response }>,
+): Promise<T> {
+  const { data, error, response } = await call;
+  if (!response.ok) throw new ApiError(response.status, error as Problem | undefined);
+  return data as T;
+}

@@ -1,0 +1,63 @@
+import type { ReactNode } from 'react';
+import { Link } from 'react-router';
+import { ApiError } from '../api/client.js';
+import { useWords } from '../words/words.js';
+
+/** While something is on its way. */
+export function Loading(): ReactNode {
+  return (
+    <p role="status" className="soft">
+      {useWords().shell.loading}
+    </p>
+  );
+}
+
+/** What went wrong, and a way on. @param again tries what failed once more; absent: by loading the page anew */
+export function Failed({ error, again }: { readonly error: Error; readonly again?: () => void }): ReactNode {
+  const { shell } = useWords();
+  return (
+    <div role="alert" className="note coral stack tight">
+      <p>
+        {error instanceof ApiError
+          ? error.message
+          : error instanceof TypeError
+            ? shell.noAnswer
+            : shell.failed}
+      </p>
+      {error instanceof ApiError && <Fields error={error} />}
+      <p>
+        <button type="button" className="button" onClick={again ?? (() => location.reload())}>
+          {shell.again}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+/** Which fields the API complains about. */
+function Fields({ error }: { readonly error: ApiError }): ReactNode {
+  const issues = error.problem?.issues ?? [];
+  return (
+    issues.length > 0 && (
+      <ul>
+        {issues.map((issue) => (
+          <li key={`${issue.code} ${issue.path}`}>{issue.message}</li>
+        ))}
+      </ul>
+    )
+  );
+}
+
+export function NothingHere(): ReactNode {
+  const { shell } = useWords();
+  return (
+    <div className="stack">
+      <h1>{shell.nothingHere}</h1>
+      <p>
+        <Link className="button" to="/">
+          {shell.toNow}
+        </Link>
+      </p>
+    </div>
+  );
+}

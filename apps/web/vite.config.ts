@@ -1,0 +1,21 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+/** Where the API of a program that was started beside this is; for `vite` while developing. */
+const API = 'http://127.0.0.1:4100';
+
+export default defineConfig({
+  root: import.meta.dirname,
+  plugins: [react()],
+  resolve: { conditions: ['source', 'module', 'browser', 'default'] },
+  worker: { format: 'es' },
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    target: 'es2022',
+    // Nothing may stand in the page itself: the content security policy forbids it.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  server: { proxy: { '/api': API } },
+});

@@ -1,0 +1,22 @@
+import type { Words } from '../words.js';
+
+export const shell: Words['shell'] = {
+  skip: 'Zum Inhalt',
+  places: 'Orte',
+  now: 'Jetzt',
+  runs: 'Läufe',
+  plan: 'Lauf planen',
+  makings: 'Zutaten',
+  shelf: 'Regal',
+  hours: 'Zeiten',
+  lessons: 'Gelernt',
+  settings: 'Einstellungen',
+  loading: 'Wird geholt …',
+  again: 'Noch einmal',
+  noAnswer: 'Benchtide antwortet nicht. Was Sie sehen, kann alt sein.',
+  nothingHere: 'Unter dieser Adresse gibt es nichts.',
+  toNow: 'Zu „Jetzt“',
+  failed: 'Auf dieser Seite ging etwas schief.',
+  offline: (age) => `Ohne Verbindung. Was Sie sehen, ist von ${age}.`,
+  waiting: (count) => (count === 1 ? '1 Eintrag wartet' : `${count} Einträge warten`),
+};
