@@ -13,6 +13,8 @@ const REACH = 1 << 26;
 export class Branching {
   /** Values of the best schedule so far. */
   private guide: Int32Array | null = null;
+  /** While there is none: the least that each variable could be before the latest restart. */
+  private reached: Int32Array | null = null;
   private readonly index = new Map<number, number>();
   private readonly variable: number[] = [];
   private readonly value: number[] = [];
@@ -35,6 +37,17 @@ export class Branching {
 
   follow(values: Int32Array): void {
     this.guide = values;
+  }
+
+  /**
+   * To be told before a restart, so that the search goes on near where it was (Pipatsrisawat and Darwiche, SAT 2007):
+   * otherwise it hardly ever finds a first schedule where maximum lags leave little room.
+   */
+  beforeRestart(): void {
+    if (this.guide) return;
+    const { bound } = this.trail;
+    this.reached ??= new Int32Array(bound.length >> 1);
+    for (let x = 0; x < this.reached.length; x++) this.reached[x] = bound[2 * x]!;
   }
 
   /** A literal took part in a conflict. */
@@ -94,7 +107,8 @@ export class Branching {
   }
 
   private way(x: number, v: number): readonly [number, number] {
-    const up = this.guide ? this.guide[x]! >= v : x >= this.starts && this.random.next() < 0.5;
+    const guide = this.guide ?? this.reached;
+    const up = guide ? guide[x]! >= v : x >= this.starts && this.random.next() < 0.5;
     return up ? [2 * x, v] : [2 * x + 1, 1 - v];
   }
 

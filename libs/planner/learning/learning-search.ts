@@ -14,7 +14,7 @@ const ROOM = 4000;
 const MORE_ROOM = 500;
 
 /** How many decisions go by between two questions whether to stop. */
-const PATIENCE = 256;
+const PATIENCE = 16;
 
 /** `exhausted`: no solution is left; `refuted`: none under the assumptions. */
 export type Search = 'solution' | 'exhausted' | 'refuted' | 'limit';
@@ -104,6 +104,7 @@ export class LearningSearch {
       if (this.conflicts >= end || (++this.decisions % PATIENCE === 0 && stop())) return 'limit';
       if (this.conflicts >= pause) {
         if (trail.level > 0) {
+          branching.beforeRestart();
           this.restart();
           continue;
         }

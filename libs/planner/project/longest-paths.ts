@@ -64,3 +64,28 @@ export function tighten({ count, at }: Distances, i: number, j: number, w: numbe
   }
   return true;
 }
+
+/** Lags from which all distances follow: those that no way round over a third activity replaces. */
+export function tightestLags({ count, at }: Distances): [number, number, number][] {
+  const lags: [number, number, number][] = [];
+  for (let i = 0; i < count; i++) {
+    for (let j = 0; j < count; j++) {
+      const w = at[i * count + j]!;
+      if (i === j || w === NO_PATH || isWayRound(i, j, w)) continue;
+      lags.push([i, j, w]);
+    }
+  }
+  return lags;
+
+  function isWayRound(i: number, j: number, w: number): boolean {
+    for (let k = 0; k < count; k++) {
+      if (k === i || k === j) continue;
+      if (at[i * count + k]! + at[k * count + j]! < w) continue;
+      // Rigid pairs replace each other; the one that comes first stays.
+      const rigidToI = at[i * count + k]! + at[k * count + i]! === 0;
+      const rigidToJ = at[j * count + k]! + at[k * count + j]! === 0;
+      if ((!rigidToI || k < i) && (!rigidToJ || k < j)) return true;
+    }
+    return false;
+  }
+}

@@ -1,5 +1,5 @@
 import type { Edge } from '../learning/lag-edges.js';
-import { longestPaths, NO_PATH, tighten, type Distances } from './longest-paths.js';
+import { longestPaths, tighten, tightestLags, type Distances } from './longest-paths.js';
 import type { Project } from './project.js';
 
 /**
@@ -11,6 +11,8 @@ export interface Model {
   /** Two for each variable, as on the trail. */
   readonly bounds: Int32Array;
   readonly edges: readonly Edge[];
+  /** No activity ends after this. */
+  readonly horizon: number;
   /** No schedule ends before this. */
   readonly lowerBound: number;
 }
@@ -62,7 +64,17 @@ export function modelOf(project: Project, distances: Distances, horizon: number)
     edges.push({ from: 2 * i, to: 2 * j, weight: project.dur[i]!, choice });
     edges.push({ from: 2 * j, to: 2 * i, weight: project.dur[j]!, choice: choice + 1 });
   });
-  return { starts: count, bounds, edges, lowerBound: far(0, count - 1) };
+  return { starts: count, bounds, edges, horizon, lowerBound: far(0, count - 1) };
+}
+
+/** All values of a schedule: its starts and, at the choices, which of two comes first. */
+export function guideOf(model: Model, starts: Int32Array): Int32Array {
+  const guide = new Int32Array(model.bounds.length >> 1);
+  guide.set(starts);
+  for (const { from, to, choice } of model.edges) {
+    if (choice >= 0 && (choice & 1) === 0 && starts[from >> 1]! < starts[to >> 1]!) guide[choice >> 1] = 1;
+  }
+  return guide;
 }
 
 /** Pairs of activities that together need more of a resource than there is. */
@@ -75,29 +87,4 @@ function pairsApart({ dur, cap, req }: Project): [number, number][] {
     }
   }
   return pairs;
-}
-
-/** Lags from which all distances follow: those that no way round over a third activity replaces. */
-function tightestLags({ count, at }: Distances): [number, number, number][] {
-  const lags: [number, number, number][] = [];
-  for (let i = 0; i < count; i++) {
-    for (let j = 0; j < count; j++) {
-      const w = at[i * count + j]!;
-      if (i === j || w === NO_PATH || isWayRound(i, j, w)) continue;
-      lags.push([i, j, w]);
-    }
-  }
-  return lags;
-
-  function isWayRound(i: number, j: number, w: number): boolean {
-    for (let k = 0; k < count; k++) {
-      if (k === i || k === j) continue;
-      if (at[i * count + k]! + at[k * count + j]! < w) continue;
-      // Rigid pairs replace each other; the one that comes first stays.
-      const rigidToI = at[i * count + k]! + at[k * count + i]! === 0;
-      const rigidToJ = at[j * count + k]! + at[k * count + j]! === 0;
-      if ((!rigidToI || k < i) && (!rigidToJ || k < j)) return true;
-    }
-    return false;
-  }
 }
