@@ -5,19 +5,36 @@ import type { Response } from 'express';
 import { guardedHeaders, knownHosts } from './access/known-hosts.js';
 import { AppModule } from './app.module.js';
 import { apiDocument } from './docs/api-document.js';
+import { onlyApiFromHere, servePages } from './pages/serve-pages.js';
 import type { Parts } from './parts.js';
 
-/** The HTTP server over the parts, not listening yet. @param bind address it will listen on */
-export async function createApp(parts: Parts, bind: string): Promise<NestExpressApplication> {
+/** Where the server will be, and what it serves besides the API. */
+export interface AppOptions {
+  /** Address it will listen on. */
+  readonly bind: string;
+  /** Folder of the web build; absent or missing, there are no pages. */
+  readonly pages?: string;
+}
+
+/** The routes over the parts: enough to describe them, not yet a server. */
+export async function createRoutes(parts: Parts): Promise<NestExpressApplication> {
   const app = await NestFactory.create<NestExpressApplication>(AppModule.over(parts), {
     abortOnError: false,
     bodyParser: false,
     logger: false,
   });
-  app.disable('x-powered-by');
   app.setGlobalPrefix('api');
+  return app;
+}
+
+/** The HTTP server over the parts, not listening yet. */
+export async function createApp(parts: Parts, { bind, pages }: AppOptions): Promise<NestExpressApplication> {
+  const app = await createRoutes(parts);
+  app.disable('x-powered-by');
   app.use(guardedHeaders);
   app.use(knownHosts(bind));
+  if (pages !== undefined) app.use(servePages(pages));
+  app.use(onlyApiFromHere);
   app.useBodyParser('json', { limit: '1mb', strict: true });
   const document = apiDocument(app, parts.version);
   app.use('/api/docs', (_request: unknown, response: Response) => response.json(document));

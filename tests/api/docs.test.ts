@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openBench, type Bench } from '../support/api-bench.js';
 
 interface Operation {
+  readonly operationId: string;
   readonly responses: Record<string, { content?: Record<string, unknown> }>;
   readonly security?: unknown[];
 }
@@ -31,6 +32,12 @@ it('is a valid OpenAPI 3.1 document', async () => {
   expect(document.openapi).toBe('3.1.0');
   expect(await new Validator().validate({ ...document })).toMatchObject({ valid: true });
   expect(await new Validator().validate({ ...document, info: undefined })).toMatchObject({ valid: false });
+});
+
+/** OpenAPI 3.1.0, section 4.8.10.1: operationId “MUST be unique among all operations described in the API”. */
+it('gives each operation a name of its own', () => {
+  const names = operations().map(([, , { operationId }]) => operationId);
+  expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
 });
 
 it('refers only to components that it has', () => {

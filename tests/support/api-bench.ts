@@ -35,7 +35,12 @@ export interface Bench {
   close(): Promise<void>;
 }
 
-export async function openBench(now: string, file = loadRunFile('ok', 'two-layer')): Promise<Bench> {
+/** @param pages folder of a web build to serve; none if not given */
+export async function openBench(
+  now: string,
+  file = loadRunFile('ok', 'two-layer'),
+  pages?: string,
+): Promise<Bench> {
   const database = await testDatabase();
   const clock = new HandClock(now);
   const log = new QuietLog();
@@ -57,7 +62,13 @@ export async function openBench(now: string, file = loadRunFile('ok', 'two-layer
     (notice) => inbox.notice(notice),
     () => inbox.gap(),
   );
-  const app = await createApp({ storage, nudges, inbox, clock, log, version: 'test' }, '127.0.0.1');
+  const app = await createApp(
+    { storage, nudges, inbox, clock, log, version: 'test' },
+    {
+      bind: '127.0.0.1',
+      ...(pages === undefined ? {} : { pages }),
+    },
+  );
   await app.listen(0, '127.0.0.1');
   const { port } = app.getHttpServer().address() as AddressInfo;
   const url = `http://127.0.0.1:${String(port)}`;

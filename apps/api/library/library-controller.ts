@@ -134,7 +134,9 @@ export function libraryController<Content extends { key: string }>(
       });
     }
   }
-  return LibraryController;
+  // The API document names each operation after its class, and the four must not share a name.
+  const name = `${path.charAt(0).toUpperCase()}${path.slice(1)}Controller`;
+  return Object.defineProperty(LibraryController, 'name', { value: name });
 }
 
 function refuse(issues: readonly Issue[]): void {

@@ -1,10 +1,11 @@
 import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
 import { logChannel, startNudges, type Clock, type Log, type Nudges } from '#nudges';
 import { listenInbox, migrate, openStorage, startEmbeddedPostgres, type Storage } from '#storage';
 import type { Config } from '../config.js';
 import { createApp } from '../create-app.js';
 import { openInboxHub } from '../inbox/inbox-hub.js';
-import { programVersion } from '../program/project-folder.js';
+import { programVersion, projectFolder } from '../program/project-folder.js';
 import { ensureAccessKey, type AccessKeyFile } from './access-key.js';
 import { loadDemoWorkshop } from './demo-workshop.js';
 import { portError, requireFreePort } from './require-free-port.js';
@@ -114,7 +115,7 @@ async function serve(
   );
   stops.push(() => listener.close());
   const parts = { storage, nudges, inbox, clock, log, version: programVersion() };
-  const app = await createApp(parts, config.bind);
+  const app = await createApp(parts, { bind: config.bind, pages: join(projectFolder(), 'dist', 'web') });
   stops.push(() => app.close());
   await app.listen(config.port, config.bind).catch((error: NodeJS.ErrnoException) => {
     throw portError(error, config.port, config.bind);
