@@ -13,6 +13,7 @@ export default tseslint.config(
       '.benchtide/',
       'node_modules/',
       'libs/storage/generated/',
+      'apps/web/api/schema.d.ts',
       'tests/output/',
       'tests/fixtures/',
     ],

@@ -1,4 +1,5 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { buildWeb, isWebBuilt } from './build-web.mjs';
 import { inProject } from './paths.mjs';
 import { removeStaleOutput } from './remove-stale-output.mjs';
 import { runStep } from './run-step.mjs';
@@ -11,12 +12,13 @@ export function isCompiled() {
   return (
     existsSync(stampFile) &&
     existsSync(inProject('libs', 'storage', 'generated')) &&
+    isWebBuilt() &&
     readFileSync(stampFile, 'utf8') === sourceListing()
   );
 }
 
 /**
- * Generates the database client, compiles libraries and programs, and notes from what.
+ * Generates the database client, compiles libraries and programs, bundles the web app, and notes from what.
  * @param {(line: string) => void} log
  */
 export async function compile(log) {
@@ -37,5 +39,6 @@ export async function compile(log) {
     failure: 'The sources do not compile; the compiler’s words are above.',
   });
   removeStaleOutput();
+  await buildWeb(log);
   writeFileSync(stampFile, listing);
 }

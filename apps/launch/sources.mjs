@@ -1,11 +1,16 @@
 import { readdirSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, sep } from 'node:path';
 import { inProject } from './paths.mjs';
 
 const compiled = /\.(ts|tsx|json)$/;
-/** Tests are not compiled, generated code follows from the schema, and the launchers run as they are. */
+const web = inProject('apps', 'web');
+/** Tests are not compiled, generated code follows from the schemas, and the launchers run as they are. */
 const apart = /\.test\.tsx?$/;
-const foldersApart = new Set([inProject('libs', 'storage', 'generated'), inProject('apps', 'launch')]);
+const pathsApart = new Set([
+  inProject('libs', 'storage', 'generated'),
+  inProject('apps', 'launch'),
+  inProject('apps', 'web', 'api', 'schema.d.ts'),
+]);
 
 /**
  * Everything that decides what is compiled, one line per file with its size and time of change: when two
@@ -26,12 +31,20 @@ export function sourceListing() {
  * @returns {string[]}
  */
 function filesBelow(folder) {
-  if (foldersApart.has(folder)) return [];
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = join(folder, entry.name);
+    if (pathsApart.has(path)) return [];
     if (entry.isDirectory()) return filesBelow(path);
-    return compiled.test(path) && !apart.test(path) ? [path] : [];
+    return isPart(path) && !apart.test(path) ? [path] : [];
   });
+}
+
+/**
+ * Styles, pictures and the page itself are as much part of the web app as its code.
+ * @param {string} path
+ */
+function isPart(path) {
+  return compiled.test(path) || path.startsWith(`${web}${sep}`);
 }
 
 /** @param {string} path */
