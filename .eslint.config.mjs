@@ -1,3 +1,4 @@
+import reactHooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 
 const pureLibraries = ['units', 'chemistry', 'clocks', 'planner', 'hours', 'runs', 'contract', 'shelf'];
@@ -30,6 +31,7 @@ export default tseslint.config(
           'libs/tsconfig.pure.json',
           'libs/tsconfig.node.json',
           'apps/tsconfig.json',
+          'apps/web/tsconfig.json',
           'tests/tsconfig.json',
         ],
         tsconfigRootDir: import.meta.dirname,
@@ -71,6 +73,20 @@ export default tseslint.config(
       '@typescript-eslint/no-unsafe-argument': 'off',
       '@typescript-eslint/no-unsafe-call': 'off',
       '@typescript-eslint/no-unsafe-return': 'off',
+    },
+  },
+  {
+    // A text says by itself what it is, and the other languages are held to its type.
+    files: ['apps/web/words/en/*.ts'],
+    rules: { '@typescript-eslint/explicit-module-boundary-types': 'off' },
+  },
+  {
+    files: ['apps/web/**/*.tsx'],
+    plugins: { 'react-hooks': reactHooks },
+    rules: {
+      ...reactHooks.configs.recommended.rules,
+      // Handlers may be async; what fails in them is theirs to show.
+      '@typescript-eslint/no-misused-promises': ['error', { checksVoidReturn: { attributes: false } }],
     },
   },
   {

@@ -18,6 +18,10 @@ import { topLevel } from './top-level.mjs';
 const lanes = [
   [
     { name: 'types', run: () => runCommand('typescript/lib/tsc.js', ['-b', 'tsconfig.json']) },
+    {
+      name: 'types of the web app',
+      run: () => runCommand('typescript/lib/tsc.js', ['-p', 'apps/web']),
+    },
     { name: 'types of tests and launchers', run: () => runCommand('typescript/lib/tsc.js', ['-p', 'tests']) },
     {
       name: 'lint',

@@ -1,8 +1,7 @@
 import { createContext, use } from 'react';
-import { en } from './en/index.js';
+import { en, type Words } from './en/index.js';
 
-/** All texts of one language; where something has to be filled in, a function. */
-export type Words = typeof en;
+export type { Words };
 
 export const languages = { en: 'English', de: 'Deutsch' } as const;
 export type Language = keyof typeof languages;

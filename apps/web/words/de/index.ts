@@ -1,4 +1,4 @@
-import type { Words } from '../words.js';
+import type { Words } from '../en/index.js';
 import { session } from './session.js';
 import { shell } from './shell.js';
 
