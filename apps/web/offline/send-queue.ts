@@ -1,0 +1,53 @@
+import { api, ApiError, type Schemas } from '../api/client.js';
+import { queueChanged, tellSent } from './queue-news.js';
+import { nextToSend, verdict, type QueuedEntry, type Refusal } from './queue-order.js';
+import { drop, kept, replace } from './queue-store.js';
+
+/** An answer that takes longer counts as none; the key makes sure that nothing is written twice. */
+const PATIENCE_MS = 20_000;
+
+type Sent =
+  | { readonly verdict: 'sent'; readonly answer: Schemas['LogAnswer'] }
+  | { readonly verdict: 'refused'; readonly refusal: Refusal }
+  | { readonly verdict: 'later' };
+
+/** Sends one entry. Never throws for want of a connection. */
+export async function post({ id, runId, entry }: Omit<QueuedEntry, 'place'>): Promise<Sent> {
+  try {
+    const { data, error, response } = await api.POST('/api/runs/{id}/log', {
+      params: { path: { id: runId }, header: { 'Idempotency-Key': id } },
+      body: entry,
+      signal: AbortSignal.timeout(PATIENCE_MS),
+    });
+    const meaning = verdict(response.status);
+    if (meaning === 'sent' && data !== undefined) return { verdict: 'sent', answer: data };
+    if (meaning !== 'refused') return { verdict: 'later' };
+    const { message, problem } = new ApiError(response.status, error as Schemas['Problem'] | undefined);
+    const issues = (problem?.issues ?? []).map((issue) => issue.message);
+    return { verdict: 'refused', refusal: { status: response.status, text: message, issues } };
+  } catch {
+    return { verdict: 'later' };
+  }
+}
+
+/**
+ * Sends what waits, in order, until nothing is left or the API is out of reach. One tab at a time may do this.
+ * @returns the answers to what was sent, by idempotency key
+ */
+export async function sendAll(): Promise<ReadonlyMap<string, Schemas['LogAnswer']>> {
+  const answers = new Map<string, Schemas['LogAnswer']>();
+  for (let next = nextToSend(await kept()); next !== undefined; next = nextToSend(await kept())) {
+    const sent = await post(next);
+    if (sent.verdict === 'later') break;
+    if (sent.verdict === 'refused') await replace({ ...next, refusal: sent.refusal });
+    else {
+      const { id, runId, entry } = next;
+      answers.set(id, sent.answer);
+      // Told first, so that what it did is on the screen before it leaves the list of what waits.
+      tellSent({ id, runId, entry, answer: sent.answer });
+      await drop(next);
+    }
+    await queueChanged();
+  }
+  return answers;
+}
