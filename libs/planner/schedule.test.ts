@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkProblem, schedule, sittings, type Problem, type Requirement } from '#planner';
+import { checkProblem, schedule, sittings, type Problem, type Requirement, type Stage } from '#planner';
 import { anySchedule } from '../../tests/support/brute-force.js';
 import { scheduleFaults } from '../../tests/support/check-schedule.js';
 import { randomProblem } from '../../tests/support/random-problem.js';
@@ -113,6 +113,40 @@ describe('schedule', () => {
     });
   });
 
+  /** Oracle: exhaustive search in tests/support/brute-force.ts. */
+  it('keeps stages in their places until no further one could stay', () => {
+    let moved = 0;
+    fc.assert(
+      fc.property(
+        randomProblem({ ...tiny, until: 12 }),
+        fc.array(fc.nat(12), { minLength: 4, maxLength: 4 }),
+        (random, before) => {
+          const stages = random.stages.map((stage, i) => ({ ...stage, previous: before[i]! }));
+          const p = { ...random, lags: random.lags.slice(0, 1), stages };
+          fc.pre(checkProblem(p).length === 0);
+          const outcome = schedule(p, { certainty: 0.5, seed: 1 });
+          if (outcome.status !== 'planned') return;
+          expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
+          const { starts } = outcome.schedule;
+          const open = stages.filter((stage) => stage.fixed === undefined);
+          const kept = open.filter((stage) => starts.get(stage.id) === stage.previous);
+          for (const stage of open) {
+            if (kept.includes(stage)) continue;
+            moved++;
+            const tied = [...kept, stage];
+            const rest = p.stages.map((each) =>
+              tied.some(({ id }) => id === each.id) ? tie(each, each.previous) : each,
+            );
+            const isPossible = rest.every(({ earliest = 0, latest = Infinity }) => earliest <= latest);
+            expect(isPossible && anySchedule({ ...p, stages: rest })).toBe(false);
+          }
+        },
+      ),
+      { numRuns: 600, seed: 25 },
+    );
+    expect(moved).toBeGreaterThan(50);
+  });
+
   it('joins two sittings into one where nothing is lost by it', () => {
     const p: Problem = {
       ...plain,
@@ -142,12 +176,35 @@ describe('schedule', () => {
     ]);
   });
 
+  it('leaves a hold empty where only that leaves room', () => {
+    const trays = [{ resource: 'trays', amount: 2 }];
+    const p: Problem = {
+      ...plain,
+      resources: [{ id: 'trays', capacity: 2, busy: [] }],
+      stages: [
+        { id: 'full', duration: 2, uses: trays, fixed: 30 },
+        { id: 'fill', duration: 1, uses: [] },
+        { id: 'empty', duration: 1, uses: [], fixed: 30 },
+      ],
+      holds: [{ id: 'tray', resource: 'trays', amount: 1, from: 'fill', to: 'empty' }],
+    };
+    const outcome = schedule(p, { certainty: 0.5, seed: 1 });
+    if (outcome.status !== 'planned') throw new Error(outcome.status);
+    expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
+    expect(outcome.schedule.starts.get('fill')).toBeGreaterThanOrEqual(31);
+  });
+
   it('says undecided when the limit runs out', () => {
     const stages = ['a', 'b', 'c'].map((id) => ({ id, duration: 10, uses: hands }));
     const outcome = schedule({ ...plain, ...oneHand, stages }, { certainty: 0.5, seed: 1, limit: 0 });
     expect(outcome).toEqual({ status: 'undecided', reason: 'limit' });
   });
 });
+
+function tie(stage: Stage, at: number): Stage {
+  const { earliest = at, latest = at } = stage;
+  return { ...stage, earliest: Math.max(earliest, at), latest: Math.min(latest, at) };
+}
 
 /** Every stage later by its delay and then by as much as the posted precedences ask; holds keep their length or grow. */
 function shift(

@@ -1,10 +1,10 @@
 import { chain } from '../chain.js';
 import { raise } from '../fixed-point.js';
-import type { ResourceLoads } from '../loads.js';
+import { firstOverload, type ResourceLoads } from '../loads.js';
 import { addEdge, dropEdges, type Network } from '../network.js';
 
 /**
- * The same order on every resource, each node as early as that lets it be.
+ * The same order on every resource, each node as early as that lets it be; the starts as they are where that breaks it.
  * @param starts a schedule
  * @param least what no start may fall below; within the domains
  */
@@ -22,5 +22,6 @@ export function shiftEarlier(
   const stuck = raise(net, x, null);
   dropEdges(net, size);
   if (stuck >= 0) throw new Error('the order of a schedule has no solution');
-  return x;
+  // A hold that took no time, because its end came first, may take some now: no order on a resource rules that out.
+  return firstOverload(all, x, net.duration) === undefined ? x : starts;
 }
