@@ -2,6 +2,7 @@ import type { Random } from '#units';
 import { LearningSearch } from '../learning/learning-search.js';
 import type { Propagator } from '../learning/propagator.js';
 import type { Trail } from '../learning/trail.js';
+import { alongLags, aroundMoment, neighboursOf } from './choose-freed.js';
 import type { Best } from './best.js';
 import { guideOf, type Model } from './model.js';
 import type { Project } from './project.js';
@@ -21,8 +22,15 @@ const LEAST_FREED = 8;
 /** How much more or less is freed after each. */
 const STEP = 1.03;
 
-/** By how much the edges of what is freed are blurred. */
-const BLUR = 3;
+/** How often what hangs together is freed, with maximum lags and without; else what stands around a moment. */
+const WALKING_TIED = 0.5;
+const WALKING_LOOSE = 0.2;
+
+/** A way to choose what is freed, and how many that are at present. */
+interface FreedKind {
+  size: number;
+  readonly choose: (starts: Int32Array, size: number) => Uint8Array;
+}
 
 /** What looking at a neighbourhood costs besides its conflicts, in conflicts. */
 const SETUP = 50;
@@ -32,7 +40,9 @@ const SETUP = 50;
  * others, and lets a search that learns look for something shorter. How many are freed follows from how hard that is.
  */
 export class Neighbourhoods {
-  private freed = FREED;
+  private readonly moments: FreedKind;
+  private readonly walks: FreedKind;
+  private readonly walking: number;
   /** As long as the best. */
   private current: Int32Array | null = null;
 
@@ -40,7 +50,13 @@ export class Neighbourhoods {
     private readonly project: Project,
     private readonly model: Model,
     private readonly random: Random,
-  ) {}
+  ) {
+    const { dur } = project;
+    const near = neighboursOf(project);
+    this.walking = project.lags.some(([, , w]) => w < 0) ? WALKING_TIED : WALKING_LOOSE;
+    this.moments = { size: FREED, choose: (starts, size) => aroundMoment(starts, size, dur, random) };
+    this.walks = { size: FREED, choose: (starts, size) => alongLags(starts, size, dur, near, random) };
+  }
 
   /** Looks for shorter schedules. @param budget about how many conflicts it may take @returns how many it took */
   improve(best: Best, budget: number, stop: () => boolean): number {
@@ -56,7 +72,9 @@ export class Neighbourhoods {
     const { project, model, random } = this;
     const sink = 2 * model.starts - 1;
     if (this.current === null || this.current.at(-1)! > best.makespan) this.current = best.starts!;
-    const small = relaxed(project, model, this.current, this.choose(this.current), random);
+    const kind = random.next() < this.walking ? this.walks : this.moments;
+    const isFree = kind.choose(this.current, kind.size);
+    const small = relaxed(project, model, this.current, isFree, random);
     const watch = (trail: Trail): Propagator[] => [new TimeTable(trail, project, best.makespan)];
     const search = new LearningSearch({ ...small, watch }, random);
     search.require(sink, -best.makespan);
@@ -71,20 +89,8 @@ export class Neighbourhoods {
       search.require(sink, 1 - best.makespan);
       outcome = search.run(CONFLICTS - search.conflicts, stop);
     } while (outcome === 'solution');
-    if (outcome === 'exhausted') this.freed = Math.min(this.freed * STEP, model.starts);
-    else this.freed = Math.max(this.freed / STEP, LEAST_FREED);
+    if (outcome === 'exhausted') kind.size = Math.min(kind.size * STEP, model.starts);
+    else kind.size = Math.max(kind.size / STEP, LEAST_FREED);
     return search.conflicts;
-  }
-
-  /** Activities around a moment, give or take a little. */
-  private choose(starts: Int32Array): Uint8Array {
-    const { random, freed } = this;
-    const { dur } = this.project;
-    const isFree = new Uint8Array(starts.length);
-    const moment = random.next() * starts.at(-1)!;
-    const far = dur.map((d, i) => Math.abs(starts[i]! + d / 2 - moment) + random.next() * BLUR);
-    const near = [...dur.keys()].sort((i, j) => far[i]! - far[j]!);
-    for (const i of near.slice(0, freed)) isFree[i] = 1;
-    return isFree;
   }
 }

@@ -5,7 +5,8 @@ import type { Trail } from '../learning/trail.js';
 import { Best } from './best.js';
 import { breedLists } from './breed-lists.js';
 import { isPlain, ListSchedules } from './list-schedules.js';
-import type { Distances } from './longest-paths.js';
+import { energyBound } from './energy-bound.js';
+import { tighten, type Distances } from './longest-paths.js';
 import { distancesOf, guideOf, modelOf, type Model } from './model.js';
 import { Neighbourhoods } from './neighbourhoods.js';
 import type { Project, ProjectOptions, ProjectResult } from './project.js';
@@ -25,8 +26,11 @@ const MOST_SHARE = 4;
 /** Start times that keep all lags and resources and end as early as the limit lets them, with what is proved of it. */
 export function solveProject(project: Project, options: ProjectOptions): ProjectResult {
   const { seed, limit, stop = () => false, onImproved = () => {} } = options;
-  const distances = distancesOf(project);
-  if (distances === null || !fitsAlone(project)) return { status: 'infeasible', lowerBound: 0 };
+  const distances = fitsAlone(project) ? distancesOf(project) : null;
+  if (distances === null) return { status: 'infeasible', lowerBound: 0 };
+  const earliest = energyBound(project, distances);
+  if (!tighten(distances, 0, project.dur.length - 1, earliest))
+    return { status: 'infeasible', lowerBound: earliest };
   const horizon = horizonOf(project);
   const model = modelOf(project, distances, horizon);
   if (model === null) return { status: 'infeasible', lowerBound: horizon };
@@ -77,7 +81,7 @@ function search(task: Task, limit: ProjectOptions['limit']): boolean {
     if (stretch === STRETCH) breed(task);
     const before = best.makespan;
     if (best.starts !== null) left -= neighbourhoods.improve(best, Math.min(share * stretch, left), stop);
-    share = best.makespan < before ? Math.min(2 * share, MOST_SHARE) : Math.max(share / 2, LEAST_SHARE);
+    share = best.makespan < before ? Math.min(2 * share, MOST_SHARE) : Math.max(0.7 * share, LEAST_SHARE);
     if (best.makespan === lowerBound) return true;
   }
 }

@@ -21,6 +21,8 @@ export class TimeTable implements Propagator {
   private readonly need: Int32Array;
   private readonly cap: Int32Array;
   private readonly users: Int32Array[];
+  /** The resources of each activity. */
+  private readonly uses: Int32Array[];
   private readonly changed: number[] = [];
   private readonly isChanged: Uint8Array;
   /** For each resource, the moments since the last propagation at which use grew. */
@@ -43,6 +45,7 @@ export class TimeTable implements Propagator {
     this.cap = Int32Array.from(cap);
     this.isChanged = new Uint8Array(this.count);
     this.users = cap.map((_, r) => Int32Array.from(dur.keys()).filter((i) => dur[i]! > 0 && req[i]![r]! > 0));
+    this.uses = dur.map((d, i) => Int32Array.from(cap.keys()).filter((r) => d > 0 && req[i]![r]! > 0));
     this.grownFrom = new Int32Array(this.resources).fill(horizon);
     this.grownTo = new Int32Array(this.resources);
     for (let i = 0; i < this.count; i++) this.touch(2 * i);
@@ -75,20 +78,37 @@ export class TimeTable implements Propagator {
     for (let r = 0; r < this.resources; r++) {
       if (this.grownFrom[r]! < this.grownTo[r]! && !this.checkOverload(r)) return false;
     }
+    let from = this.horizon;
+    let to = 0;
     for (let r = 0; r < this.resources; r++) {
-      const users = this.users[r]!;
+      from = Math.min(from, this.grownFrom[r]!);
+      to = Math.max(to, this.grownTo[r]!);
+    }
+    const { bound } = this.trail;
+    for (let i = 0; i < this.count; i++) {
+      const low = bound[2 * i]!;
+      const high = -bound[2 * i + 1]!;
+      if (low === high) continue;
+      if (this.isChanged[i] === 0 && (low >= to || high + this.dur[i]! <= from)) continue;
+      if (!this.push(i)) return false;
+    }
+    return true;
+  }
+
+  /** Away from where resources that it uses are taken. */
+  private push(i: number): boolean {
+    const { bound } = this.trail;
+    const duration = this.dur[i]!;
+    const changed = this.isChanged[i] === 1;
+    const uses = this.uses[i]!;
+    for (let k = 0; k < uses.length; k++) {
+      const r = uses[k]!;
       const from = this.grownFrom[r]!;
       const to = this.grownTo[r]!;
-      for (let k = 0; k < users.length; k++) {
-        const i = users[k]!;
-        const low = this.trail.bound[2 * i]!;
-        const high = -this.trail.bound[2 * i + 1]!;
-        if (low === high) continue;
-        const duration = this.dur[i]!;
-        const changed = this.isChanged[i] === 1;
-        if ((changed || (low < to && low + duration > from)) && !this.pushLater(r, i)) return false;
-        if ((changed || (high < to && high + duration > from)) && !this.pushEarlier(r, i)) return false;
-      }
+      const low = bound[2 * i]!;
+      const high = -bound[2 * i + 1]!;
+      if ((changed || (low < to && low + duration > from)) && !this.pushLater(r, i)) return false;
+      if ((changed || (high < to && high + duration > from)) && !this.pushEarlier(r, i)) return false;
     }
     return true;
   }
