@@ -9,6 +9,7 @@ import { lots, type Lots } from './repositories/lots.js';
 import { nudges, type Nudges } from './repositories/nudges.js';
 import { plans, type Plans } from './repositories/plans.js';
 import { runs, type Runs } from './repositories/runs.js';
+import { signInCodes, type SignInCodes } from './repositories/sign-in-codes.js';
 import { workshops, type Workshops } from './repositories/workshops.js';
 import type { Session } from './session.js';
 import { LOCK_TIMEOUT_MS, lockWorkshop, TRANSACTION } from './workshop-lock.js';
@@ -17,6 +18,7 @@ import { LOCK_TIMEOUT_MS, lockWorkshop, TRANSACTION } from './workshop-lock.js';
 export interface Repositories {
   readonly workshops: Workshops;
   readonly keys: Keys;
+  readonly signInCodes: SignInCodes;
   readonly library: Library;
   readonly runs: Runs;
   readonly plans: Plans;
@@ -110,6 +112,7 @@ function repositories(session: Session): Repositories {
   return {
     workshops: workshops(session),
     keys: keys(session),
+    signInCodes: signInCodes(session),
     library: library(session),
     runs: runs(session),
     plans: plans(session),

@@ -20,4 +20,5 @@ export type { PlanRevision, PlanRevisionHead, Plans, SavedPlan } from './reposit
 export type { DesiredNudge, ReconciledNudges } from './repositories/reconcile-nudges.js';
 export type { RunChange, Runs, RunSnapshot, RunState, StoredRun } from './repositories/runs.js';
 export type { PlanToSave } from './repositories/save-plan.js';
+export type { SignInCode, SignInCodes } from './repositories/sign-in-codes.js';
 export type { StoredWorkshop, Workshops } from './repositories/workshops.js';

@@ -1,4 +1,5 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { randomBytes } from 'node:crypto';
+import { hashOf } from '../secret-hash.js';
 import { newId, type Session } from '../session.js';
 
 export interface AccessKey {
@@ -14,6 +15,8 @@ export interface Keys {
   create(workshopId: string, label: string): Promise<AccessKey & { readonly raw: string }>;
   /** @returns whom a raw key belongs to; null when it is unknown or revoked */
   verify(raw: string): Promise<{ workshopId: string; keyId: string } | null>;
+  get(workshopId: string, id: string): Promise<AccessKey | null>;
+  /** Those that were not revoked, oldest first. */
   list(workshopId: string): Promise<AccessKey[]>;
   /** @returns the revoked key, also when it was revoked before; null when there is none */
   revoke(workshopId: string, id: string): Promise<AccessKey | null>;
@@ -23,30 +26,33 @@ const shown = { id: true, workshopId: true, label: true, createdAt: true, revoke
 
 export function keys(session: Session): Keys {
   const { db } = session;
+  const get = async (workshopId: string, id: string): Promise<AccessKey | null> =>
+    db.accessKey.findUnique({ where: { workshopId_id: { workshopId, id } }, select: shown });
   return {
+    get,
     async create(workshopId, label) {
       // 256 random bits cannot be guessed, so a plain fast hash protects them as well as a slow one.
       const raw = randomBytes(32).toString('base64url');
-      const data = { id: newId(session), workshopId, label, hash: hash(raw), createdAt: session.now() };
+      const data = { id: newId(session), workshopId, label, hash: hashOf(raw), createdAt: session.now() };
       return { ...(await db.accessKey.create({ data, select: shown })), raw };
     },
     async verify(raw) {
-      const row = await db.accessKey.findUnique({ where: { hash: hash(raw) }, select: shown });
+      const row = await db.accessKey.findUnique({ where: { hash: hashOf(raw) }, select: shown });
       return row === null || row.revokedAt !== null ? null : { workshopId: row.workshopId, keyId: row.id };
     },
     async list(workshopId) {
-      return db.accessKey.findMany({ where: { workshopId }, select: shown, orderBy: { id: 'asc' } });
+      return db.accessKey.findMany({
+        where: { workshopId, revokedAt: null },
+        select: shown,
+        orderBy: { id: 'asc' },
+      });
     },
     async revoke(workshopId, id) {
       await db.accessKey.updateMany({
         where: { workshopId, id, revokedAt: null },
         data: { revokedAt: session.now() },
       });
-      return db.accessKey.findUnique({ where: { workshopId_id: { workshopId, id } }, select: shown });
+      return get(workshopId, id);
     },
   };
-}
-
-function hash(raw: string): Uint8Array<ArrayBuffer> {
-  return Uint8Array.from(createHash('sha256').update(raw).digest());
 }
