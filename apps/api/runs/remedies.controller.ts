@@ -1,6 +1,14 @@
-import { Controller, Get, Inject, Param } from '@nestjs/common';
+import { Body, Controller, Get, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { remediesDocument, uuid, type RemediesDocument } from '#contract';
+import {
+  remediesDocument,
+  uuid,
+  whatIf,
+  whatIfAnswer,
+  type RemediesDocument,
+  type WhatIf,
+  type WhatIfAnswer,
+} from '#contract';
 import { suggestRemedies } from '#runs';
 import { minuteOf } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
@@ -8,6 +16,7 @@ import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { ApiProblem, valueOf } from '../problems/api-problem.js';
 import { runInput } from '../use-cases/run-input.js';
+import { tryOut } from '../use-cases/try-out.js';
 import { findPlan, findRun } from './find-run.js';
 
 /** What would help a run's plan, or make one possible. Nothing is changed and nothing kept. */
@@ -27,12 +36,31 @@ export class RemediesController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<RemediesDocument> {
+    const { input, previous, now } = await this.standing(workshopId, id);
+    return valueOf(suggestRemedies(input, { now, previous }));
+  }
+
+  @Post('runs/:id/what-if')
+  @Documents({
+    summary: 'The plan that a change or entries for the log would make, and what would move; nothing is kept',
+    answer: whatIfAnswer,
+    problems: [404, 409, 422],
+  })
+  async whatIf(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+    @Body({ schema: whatIf }) wish: WhatIf,
+  ): Promise<WhatIfAnswer> {
+    const { run, input, previous, now } = await this.standing(workshopId, id);
+    return tryOut(input, wish, { run: run.key, previous, now });
+  }
+
+  private async standing(workshopId: string, id: string) {
     const { storage, clock } = this.parts;
     const run = await findRun(storage, workshopId, id);
     if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
     const input = await runInput(storage, run);
     const { document: previous } = await findPlan(storage, workshopId, id);
-    const now = minuteOf(clock.now().getTime());
-    return valueOf(suggestRemedies(input, { now, previous }));
+    return { run, input, previous, now: minuteOf(clock.now().getTime()) };
   }
 }

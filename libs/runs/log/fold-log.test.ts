@@ -49,3 +49,40 @@ it('refuses a wait for a state that the part has no clock for', () => {
     { code: 'design.state-without-clock', path: ['designs', 0, 'waits', 2, 'opens'], value: 'glaze-set' },
   ]);
 });
+
+it('puts a stage off, of two wishes by the later one, and says so', () => {
+  const putOff = (until: string): LogEntry => ({
+    kind: 'put-off',
+    stage: 'pour-under',
+    until,
+    at: '2026-11-27T17:00:00Z',
+  });
+  const planned = (...entries: LogEntry[]) => {
+    const plan = planRuns(withLog(...entries), {
+      now: minuteOf(Date.parse('2026-11-27T17:00Z')),
+      scenarios: 100,
+    });
+    if (!plan.ok) throw new Error(JSON.stringify(plan.issues));
+    return plan.value.runs[0]?.stages.find(({ key }) => key === 'pour-under');
+  };
+  const free = planned();
+  const late = planned(putOff('2026-11-29T10:00:00Z'));
+  expect(Date.parse(late?.startAt ?? '')).toBeGreaterThanOrEqual(Date.parse('2026-11-29T10:00:00Z'));
+  expect(late?.why).toContain('ut off until Sun 29 Nov 10:00');
+  expect(planned(putOff('2026-11-29T10:00:00Z'), putOff('2026-11-27T18:00:00Z'))?.startAt).toBe(
+    free?.startAt,
+  );
+  const back: LogEntry = { kind: 'take-back', entry: '#1', at: '2026-11-27T17:00:00Z' };
+  expect(planned(putOff('2026-11-29T10:00:00Z'), back)).toEqual(free);
+});
+
+it('puts off only what is still open', () => {
+  const putOff: LogEntry = {
+    kind: 'put-off',
+    stage: 'pour-under',
+    until: '2026-11-29T10:00:00Z',
+    at: '2026-11-27T19:00:00Z',
+  };
+  expect(checkEntry(withLog(), 'cups', putOff)).toEqual([]);
+  expect(checkEntry(withLog(under), 'cups', putOff)).toMatchObject([{ code: 'log.already-done' }]);
+});
