@@ -47,7 +47,18 @@ export const storedRun = z
   .meta({ id: 'StoredRun' });
 
 export const planRequest = z
-  .strictObject({ seed: z.int().optional().meta({ description: 'Same seed, same plan; 1 if absent' }) })
+  .strictObject({
+    seed: z.int().optional().meta({ description: 'Same seed, same plan; 1 if absent' }),
+    pins: z
+      .array(z.strictObject({ stage: key, startAt: instant }))
+      .max(60)
+      .optional()
+      .meta({
+        description:
+          'Open stages that are to start just then; refused where there is no such plan. Later plans move them as ' +
+          'little as any other stage',
+      }),
+  })
   .meta({ id: 'PlanRequest' });
 
 /** One plan of a run; never changed once made. */

@@ -19,6 +19,7 @@ export { chooseOrder, type ChosenOrder, type OrderOptions } from './partial-orde
 export { orderNetwork } from './partial-order/order-network.js';
 export { partialOrder } from './partial-order/partial-order.js';
 export type { OrderLink, UncertainProject } from './partial-order/uncertain-project.js';
+export { pinned } from './pinned.js';
 export { plan } from './plan.js';
 export { schedule } from './schedule.js';
 export { sittings, type Sitting } from './sittings.js';

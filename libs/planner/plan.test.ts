@@ -32,4 +32,24 @@ describe('plan', () => {
     expect(outcome).toMatchObject({ status: 'conflict' });
     expect(outcome.status === 'conflict' && outcome.requirements).toContainEqual({ kind: 'horizon' });
   });
+
+  it('has pinned stages where they are pinned, with the odds of that schedule and no others', () => {
+    if (best.outcome.status !== 'planned') throw new Error(best.outcome.status);
+    const { starts } = best.outcome.schedule;
+    const [id, at] = [...starts].reduce((last, each) => (each[1] > last[1] ? each : last));
+    const moved = plan(p, { seed: 1, scenarios: 1000, pins: new Map([[id, at + 15]]) });
+    if (moved.outcome.status !== 'planned') throw new Error(moved.outcome.status);
+    expect(moved.outcome.schedule.starts.get(id)).toBe(at + 15);
+    expect(scheduleFaults(p, moved.outcome.schedule)).toEqual([]);
+    expect(moved.odds).toEqual(odds(p, moved.outcome.schedule, { seed: 1, scenarios: 1000 }));
+  });
+
+  it('says why a stage cannot be pinned there', () => {
+    const [first] = p.stages;
+    const { outcome } = plan(p, { seed: 1, scenarios: 100, pins: new Map([[first!.id, p.from - 60]]) });
+    expect(outcome.status === 'conflict' && outcome.requirements).toContainEqual({
+      kind: 'latest',
+      stage: first!.id,
+    });
+  });
 });

@@ -1,4 +1,4 @@
-import { paceOf, type Band, type StateId } from '#clocks';
+import { paceOf, type Band, type CureFit, type StateId } from '#clocks';
 import type { CureByWeight, Stage } from '#contract';
 import type { Truncation } from '#planner';
 import type { PartClocks } from './clocks/forecast-clocks.js';
@@ -18,6 +18,8 @@ export interface LotCure {
   readonly told: CureByWeight;
   /** When it is cured, minutes since 1970; absent while the weighings are too few or too close to say. */
   readonly ready?: Band;
+  /** Mass of one piece over the days from the start of its cure; absent while the weighings do not tell. */
+  readonly fit?: CureFit;
 }
 
 /** A run on its way into the network. */
@@ -41,6 +43,11 @@ export function stageId(run: string, stage: string, attempt: number): string {
 /** The planner's name for the cured lot of a run. */
 export function readyId(run: string): string {
   return `${run}/${READY}#1`;
+}
+
+/** Whether a name of the planner's stands for a cured lot. */
+export function isReadyId(id: string): boolean {
+  return id.endsWith(`/${READY}#1`);
 }
 
 /**

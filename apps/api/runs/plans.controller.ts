@@ -20,7 +20,7 @@ import {
 } from '#contract';
 import { planRuns, runFileInput } from '#runs';
 import type { SavedPlan } from '#storage';
-import { minuteOf } from '#units';
+import { minuteOf, minuteOfIso } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Documents } from '../docs/documented.js';
@@ -59,7 +59,12 @@ export class PlansController {
       if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
       const input = await runInput(tx, run);
       const now = this.parts.clock.now();
-      stored = await makePlan(tx, { run, input, cause: 'asked for', now, seed: body.seed });
+      const pins = body.pins?.map(({ stage, startAt }) => ({
+        run: run.key,
+        stage,
+        startAt: minuteOfIso(startAt),
+      }));
+      stored = await makePlan(tx, { run, input, cause: 'asked for', now, seed: body.seed, pins });
       return shownPlan(stored.revision);
     });
     await queueAfterCommit(this.parts, stored);

@@ -1,8 +1,8 @@
 import type { PlanDocument, PlanView } from '#contract';
-import { chooseNudges, comparePlans, keepOpenStages, planRuns, type RunsInput } from '#runs';
+import { chooseNudges, comparePlans, keepOpenStages, planRuns, type RunsInput, type StagePin } from '#runs';
 import type { PlanRevision, Repositories, SavedPlan, StoredRun } from '#storage';
 import { epochMs, minuteOf, type Result } from '#units';
-import { invalidInput } from '../problems/api-problem.js';
+import { invalidInput, type ApiProblem } from '../problems/api-problem.js';
 
 export interface PlanWish {
   readonly run: StoredRun;
@@ -10,6 +10,8 @@ export interface PlanWish {
   readonly cause: string;
   readonly now: Date;
   readonly seed?: number | undefined;
+  /** What she put where; without a plan that has it there, none is stored. */
+  readonly pins?: readonly StagePin[] | undefined;
   /** Something was logged and must not be lost: input that makes no sense any more is a conflict, not a refusal. */
   readonly mustKeep?: boolean;
 }
@@ -17,13 +19,16 @@ export interface PlanWish {
 /**
  * Plans a run anew and stores the plan as its next revision, with its nudges; brings the run's state and its lot up
  * to date. Must run inside the transaction that holds the workshop.
- * @throws ApiProblem when what the run is made from makes no sense
+ * @throws ApiProblem when what the run is made from makes no sense, or stages cannot be where they are pinned
  */
 export async function makePlan(tx: Repositories, wish: PlanWish): Promise<SavedPlan> {
   const { run, input, now } = wish;
   const before = await tx.plans.latest(run.workshopId, run.id);
   const minute = minuteOf(now.getTime());
-  const planned = planRuns(input, { now: minute, seed: wish.seed, previous: before?.document });
+  const { seed, pins = [] } = wish;
+  const planned = planRuns(input, { now: minute, seed, previous: before?.document, pins });
+  if (pins.length > 0 && planned.ok && planned.value.status !== 'planned')
+    throw noSuchPlan(planned.value, pins);
   const document = documentFrom(planned, before?.document, wish);
   const saved = await tx.plans.save(run.workshopId, {
     runId: run.id,
@@ -42,6 +47,20 @@ export async function makePlan(tx: Repositories, wish: PlanWish): Promise<SavedP
   if (saved === null) throw new Error(`run ${run.id} is gone`);
   await follow(tx, run, document);
   return saved;
+}
+
+function noSuchPlan({ conflict }: PlanDocument, pins: readonly StagePin[]): ApiProblem {
+  const reasons =
+    conflict.length > 0 ? conflict : [{ code: 'plan.undecided', text: 'No such plan was found.' }];
+  return invalidInput(
+    reasons.map(({ code, text }) => ({
+      code,
+      path: ['pins'],
+      message: text,
+      value: pins.map(({ stage }) => stage).join(', '),
+      accepted: 'starts that a plan can have',
+    })),
+  );
 }
 
 function documentFrom(

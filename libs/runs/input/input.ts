@@ -40,6 +40,13 @@ export interface RunsInput {
   readonly past?: readonly PastRun[];
 }
 
+/** An open stage that is tried at a start of its own. */
+export interface StagePin {
+  readonly run: string;
+  readonly stage: string;
+  readonly startAt: Minute;
+}
+
 export interface PlanOptions {
   /** The present: nothing that is not done starts before it. */
   readonly now: Minute;
@@ -49,4 +56,9 @@ export interface PlanOptions {
   readonly scenarios?: number;
   /** The plan to disturb as little as possible. */
   readonly previous?: PlanDocument | undefined;
+  /**
+   * Stages that the plan must have at just these starts, or be a conflict that says why not. Only the plan is bound:
+   * the odds count what is done later because the soap was not ready. A stage that is done stays where it was.
+   */
+  readonly pins?: readonly StagePin[] | undefined;
 }

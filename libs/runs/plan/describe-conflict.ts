@@ -5,7 +5,7 @@ import { localText } from '#hours';
 import { minute } from '#units';
 import { afterText, bandText, durationText } from '../clocks/duration-text.js';
 import { bandNow } from '../clocks/observe-draws.js';
-import { READY, type RunInHand } from '../run-in-hand.js';
+import { isReadyId, READY, type RunInHand } from '../run-in-hand.js';
 
 /** Says requirements that cannot all be met in the maker's words, one sentence each. */
 export function describeConflict(
@@ -63,7 +63,9 @@ function stageText(
     case 'earliest':
       return `“${title}” may not start before ${at(stage?.earliest)}.`;
     case 'latest':
-      return `“${title}” must be by ${at(stage?.latest)}.`;
+      return isReadyId(id)
+        ? `“${title}” must be by ${at(stage?.latest)}.`
+        : `“${title}” is to start ${at(stage?.latest)}.`;
     case 'fixed':
       return `“${title}” was done ${at(stage?.fixed)}.`;
   }

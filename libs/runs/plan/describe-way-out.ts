@@ -4,7 +4,7 @@ import { instantOf, localDateOf, localText } from '#hours';
 import type { Clash, Problem, WayOut } from '#planner';
 import { minute } from '#units';
 import { afterText, durationText } from '../clocks/duration-text.js';
-import { READY, type RunInHand } from '../run-in-hand.js';
+import { isReadyId, READY, type RunInHand } from '../run-in-hand.js';
 import { partTitle, splitId, titleOfId } from './describe-conflict.js';
 import { rangeText } from './range-text.js';
 
@@ -54,7 +54,11 @@ function stageText(
   const title = `“${titleOfId(id, hands)}”`;
   const at = (value: number): string => localText(minute(value), zone);
   const start = starts.get(id) ?? 0;
-  if (kind === 'latest') return `${title} may be as late as ${dayText(enough ?? start, zone)}`;
+  if (kind === 'latest') {
+    return isReadyId(id)
+      ? `${title} may be as late as ${dayText(enough ?? start, zone)}`
+      : `${title} may start as late as ${at(enough ?? start)}`;
+  }
   if (kind === 'earliest') return `${title} may start as early as ${at(enough ?? start)}`;
   const takes = durationText(problem.stages.find((stage) => stage.id === id)?.duration ?? 0);
   const window =

@@ -13,6 +13,7 @@ import {
   type Result,
 } from '#units';
 import { checkHours } from '../input/check-input.js';
+import { unknownName } from '../input/name-issues.js';
 import { describeClash } from './describe-clash.js';
 import { describe, describeConflict, splitId } from './describe-conflict.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
@@ -49,7 +50,11 @@ export interface FullPlan {
 /** `planRuns`, together with what the document was written from. */
 export function planInFull(input: RunsInput, options: PlanOptions): Result<FullPlan> {
   const taken = takeInHand(input);
-  const late = [...under(['workshop'], checkHours(input.workshop)), ...farStarts(input, options.now)];
+  const late = [
+    ...under(['workshop'], checkHours(input.workshop)),
+    ...farStarts(input, options.now),
+    ...unknownPins(input, options),
+  ];
   if (!taken.ok) return { ok: false, issues: [...taken.issues, ...late] };
   if (isNonEmpty(late)) return failed(...late);
   const hands = taken.value.map(({ hand }) => hand);
@@ -67,6 +72,16 @@ function farStarts({ runs, workshop }: RunsInput, now: Minute): Issue[] {
     const message = `${run.startAfter} is too far ahead to plan for; accepted: ${accepted}.`;
     const path = ['runs', i, 'startAfter'];
     return [{ code: 'run.start-too-far', path, message, value: run.startAfter, accepted }];
+  });
+}
+
+function unknownPins({ runs, designs }: RunsInput, { pins = [] }: PlanOptions): Issue[] {
+  return pins.flatMap((pin, i) => {
+    const order = runs.find(({ key }) => key === pin.run);
+    if (order === undefined) return [unknownName(['pins', i, 'run'], 'run', pin.run, runs)];
+    const stages = designs.find(({ key }) => key === order.design)?.stages ?? [];
+    const isKnown = stages.some(({ key }) => key === pin.stage);
+    return isKnown ? [] : [unknownName(['pins', i, 'stage'], 'stage', pin.stage, stages)];
   });
 }
 

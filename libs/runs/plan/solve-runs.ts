@@ -1,8 +1,8 @@
 import type { ConflictReason } from '#contract';
 import type { OpenInterval } from '#hours';
-import { plan, type Odds, type Problem, type ScheduleOutcome } from '#planner';
+import { pinned, plan, type Odds, type Problem, type ScheduleOutcome } from '#planner';
 import type { PlanOptions, RunsInput } from '../input/input.js';
-import type { RunInHand } from '../run-in-hand.js';
+import { isReadyId, liveAttempts, stageId, type RunInHand } from '../run-in-hand.js';
 import { buildNetwork } from './build-network.js';
 import { tooFew } from './too-few.js';
 
@@ -10,7 +10,7 @@ const DEFAULT_SCENARIOS = 2000;
 
 /** What the planner makes of runs in hand, before any of it is told. */
 export interface SolvedRuns {
-  /** The question that was answered. */
+  /** The question that was answered; pins are part of it only where there is no plan, which they may be why. */
   readonly problem: Problem;
   /** What there is too little of, whatever the plan; then nothing was planned. */
   readonly scarce: readonly ConflictReason[];
@@ -34,7 +34,22 @@ export function solveRuns(
   const scarce = tooFew(problem, hands);
   if (scarce.length > 0) return { problem, scarce, outcome: undefined, odds: null, missed: false };
   const { seed = 1, scenarios = DEFAULT_SCENARIOS } = options;
-  return { ...planOrMiss(problem, hands, { seed, scenarios }), scarce };
+  const pins = pinsById(hands, options);
+  const solved = planOrMiss(problem, hands, { seed, scenarios, pins });
+  if (solved.outcome.status === 'planned') return { ...solved, scarce };
+  return { ...solved, problem: pinned(solved.problem, pins), scarce };
+}
+
+function pinsById(hands: readonly RunInHand[], { pins = [] }: PlanOptions): Map<string, number> {
+  return new Map(
+    hands.flatMap((hand) =>
+      liveAttempts(hand).flatMap(({ stage, attempt, status }) => {
+        const key = hand.run.order.key;
+        const at = pins.find((pin) => pin.run === key && pin.stage === stage.key)?.startAt;
+        return at === undefined || status !== 'open' ? [] : [[stageId(key, stage.key, attempt), at] as const];
+      }),
+    ),
+  );
 }
 
 /**
@@ -44,11 +59,13 @@ export function solveRuns(
 function planOrMiss(
   problem: Problem,
   hands: readonly RunInHand[],
-  options: { readonly seed: number; readonly scenarios: number },
+  options: { readonly seed: number; readonly scenarios: number; readonly pins: ReadonlyMap<string, number> },
 ): ReturnType<typeof plan> & { readonly problem: Problem; readonly missed: boolean } {
   const first = plan(problem, options);
   const { outcome } = first;
-  const late = outcome.status === 'conflict' && outcome.requirements.some(({ kind }) => kind === 'latest');
+  const late =
+    outcome.status === 'conflict' &&
+    outcome.requirements.some((each) => each.kind === 'latest' && isReadyId(each.stage));
   const begun = hands.some(({ progress }) => progress.attempts.some((a) => a.status !== 'open'));
   if (!late || !begun) return { ...first, problem, missed: false };
   const stages = problem.stages.map(({ latest: _day, ...stage }) => stage);
