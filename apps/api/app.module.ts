@@ -5,6 +5,7 @@ import { HealthController } from './health/health.controller.js';
 import { InboxController } from './inbox/inbox.controller.js';
 import { DesignsController, FatsController, MouldsController, RecipesController } from './library/shelves.js';
 import { ShippedFatsController } from './library/shipped-fats.controller.js';
+import { CureController } from './lots/cure.controller.js';
 import { LotsController } from './lots/lots.controller.js';
 import { PARTS, type Parts } from './parts.js';
 import { ContractPipe } from './problems/contract.pipe.js';
@@ -41,6 +42,7 @@ export class AppModule {
         LogController,
         InboxController,
         LotsController,
+        CureController,
       ],
       providers: [
         { provide: PARTS, useValue: parts },

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { risk } from './amounts.js';
-import { band, key } from './common.js';
+import { band, instant, key } from './common.js';
 import { soapStates } from './soap-states.js';
 
 const text = z.string();
@@ -70,6 +70,7 @@ export const lesson = z
     recipe: key.nullable().meta({ description: 'null: for recipes that were never logged' }),
     title: text,
     factor: band.meta({ description: 'What forecasts are multiplied by' }),
+    before: band.meta({ description: 'The same for a workshop that has logged nothing' }),
     widthShare: z.number().meta({
       description: 'Width of the band of a usual batch, in logarithms, as a share of that without lessons',
     }),
@@ -103,6 +104,31 @@ export const cureByWeight = z
     note: text.optional().meta({ description: 'Why there is no forecast from the weighings yet' }),
   })
   .meta({ id: 'CureByWeight' });
+
+/** The weighings of a lot one by one, and the mass of a piece that they lead to expect. */
+export const cureCurve = z
+  .strictObject({
+    startedAt: instant
+      .nullable()
+      .meta({ description: 'When the last of its parts began to cure; null while one has not' }),
+    cure: cureByWeight,
+    byWeight: z.boolean().meta({ description: 'Whether the weighings say when it is ready; else its clock' }),
+    readings: z.array(
+      z.strictObject({
+        entry: text.meta({ description: 'Of the log' }),
+        at: instant,
+        days: z.number().meta({ description: 'From the start of the cure' }),
+        pieces: z.int(),
+        massG: z.number().meta({ description: 'All of them together' }),
+        pieceG: z.number(),
+        counts: z.boolean().meta({ description: 'false: something was put on the pieces after it' }),
+      }),
+    ),
+    curve: z
+      .array(z.strictObject({ days: z.number(), pieceG: band }))
+      .meta({ description: 'Mass of one piece by day, past and to come; empty while there is no fit' }),
+  })
+  .meta({ id: 'CureCurve' });
 
 /** Every clock of one or several runs, with reasons, whether the pieces can be filled in time, and what moves them. */
 export const clocksDocument = z
@@ -167,5 +193,6 @@ export type ClockMove = z.infer<typeof clockMove>;
 export type Lesson = z.infer<typeof lesson>;
 export type LessonsDocument = z.infer<typeof lessonsDocument>;
 export type CureByWeight = z.infer<typeof cureByWeight>;
+export type CureCurve = z.infer<typeof cureCurve>;
 export type ClocksDocument = z.infer<typeof clocksDocument>;
 export type ClockRules = z.infer<typeof clockRules>;

@@ -4,6 +4,7 @@ export { runFileInput } from './input/run-file-input.js';
 export { listClockRules } from './clocks/list-clock-rules.js';
 export { writeClocks } from './clocks/write-clocks.js';
 export { cureCurve } from './clocks/cure-curve.js';
+export { cureCurve } from './clocks/cure-curve.js';
 export { workshopLessons } from './clocks/workshop-lessons.js';
 export { gatherForRuns, writeBatchSheet } from './amounts/write-batch-sheet.js';
 export { checkInput, checkWorkshop } from './input/check-input.js';

@@ -94,6 +94,12 @@ describe('clocks over HTTP', () => {
     const entryId = (seen.body as LogAnswer).entry.id;
     const set = lessons.lessons.find(({ pace, recipe }) => pace === 'set' && recipe === 'tile-base');
     expect(set?.observations[0]?.entries).toEqual([`harbour-market/${entryId}`]);
+    // Untaught, workshop and recipe vary by hypot(0.35, 0.15) = 0.3808 in logarithms; the 90th percentile of the
+    // standard normal is 1.2816 (from memory of its table), and exp(0.3808 · 1.2816) = 1.629.
+    expect(set?.before).toMatchObject({ likely: 1 });
+    expect(set?.before.high).toBeCloseTo(1.629, 3);
+    expect((set?.before.low ?? 0) * (set?.before.high ?? 0)).toBeCloseTo(1, 9);
+    expect((set?.factor.high ?? 9) / (set?.factor.low ?? 1)).toBeLessThan(1.629 ** 2);
 
     const forget = await log({ kind: 'forget', entry: entryId, at: '2026-11-30T09:00:00Z' });
     expect(forget.status, JSON.stringify(forget.body)).toBe(201);

@@ -1,10 +1,7 @@
-import { batchForFats } from '#chemistry';
-import { fitCure, hasSettled, readyDay, type Band, type CureRule, type StateId, type WeighIn } from '#clocks';
+import { fitCure, hasSettled, readyDay, type Band, type CureRule, type StateId } from '#clocks';
 import type { CureByWeight } from '#contract';
-import { expectedUse } from '../amounts/expected-use.js';
-import { useSurroundings } from '../input/piece-surroundings.js';
-import type { RunWorkings } from '../input/workings.js';
 import { cureStarts, type LotCure, type RunInHand } from '../run-in-hand.js';
+import { cureStart, lotWeighings, waterShare } from './lot-weighings.js';
 import { bandNow } from './observe-draws.js';
 
 const MINUTES_PER_DAY = 1440;
@@ -29,13 +26,7 @@ type Unscaled = Omit<RunInHand, 'scales'>;
  */
 export function cureByWeight(hand: Unscaled, rule: CureRule): LotCure {
   const start = cureStart(hand);
-  const finished = lastTouched(hand);
-  const weighIns = hand.progress.weighIns
-    .filter(({ at }) => start !== undefined && at >= finished)
-    .map(({ at, massG, pieces }): WeighIn => ({
-      days: (at - (start ?? at)) / MINUTES_PER_DAY,
-      massG: massG / pieces,
-    }));
+  const weighIns = lotWeighings(hand).filter(({ counts }) => counts);
   const told: CureByWeight = {
     weighings: hand.progress.weighIns.length,
     settled: false,
@@ -65,9 +56,13 @@ export function cureByWeight(hand: Unscaled, rule: CureRule): LotCure {
   };
   if (last < TELLING_DAYS || (!settled && last - first < TELLING_DAYS)) {
     const note = `Weighings over ${String(TELLING_DAYS)} days or more will say when it is ready; until then its clock does.`;
-    return { told: { ...said, note } };
+    return { told: { ...said, note }, fit: fit.value };
   }
-  return { told: said, ready: mapBand(bounded, (day) => start + day * MINUTES_PER_DAY) };
+  return {
+    told: said,
+    ready: mapBand(bounded, (day) => start + day * MINUTES_PER_DAY),
+    fit: fit.value,
+  };
 }
 
 type Side = keyof Band;
@@ -82,37 +77,4 @@ function latest(hand: Unscaled, state: StateId): Band {
   return mapBand({ low: 0, likely: 0, high: 0 }, (_, side) =>
     Math.max(0, ...bands.map((band) => band[side])),
   );
-}
-
-/** When the last part of the lot began to cure; undefined while one has not. */
-function cureStart(hand: Unscaled): number | undefined {
-  const starts = cureStarts(hand).map(({ attempt }) => attempt.endedAt);
-  if (starts.length === 0 || starts.includes(undefined)) return undefined;
-  return Math.max(...starts.map(Number));
-}
-
-/** When the last stage so far that was done to the pieces ended. */
-function lastTouched({ progress }: Unscaled): number {
-  return Math.max(
-    0,
-    ...progress.attempts.flatMap(({ status, endedAt }) => (status === 'done' ? (endedAt ?? []) : [])),
-  );
-}
-
-/** Water of the whole piece as it was made, by mass: no more can be lost. */
-function waterShare(run: RunWorkings): number {
-  let water = 0;
-  let mass = 0;
-  for (const part of run.design.parts) {
-    if (part.kind !== 'batch') continue;
-    const recipe = run.recipes.get(part.recipe);
-    const sample = recipe && batchForFats({ ...recipe, colourants: part.colourants }, run.fats, 1000);
-    if (sample?.ok !== true) continue;
-    const around = useSurroundings(part, run);
-    const grams = expectedUse(part, around).meanMl * around.densityGPerMl;
-    const { water: views, fatsG, batchG } = sample.value;
-    mass += grams;
-    water += (grams * views.allWaterPercentOfFats * fatsG) / 100 / batchG;
-  }
-  return water / mass;
 }

@@ -41,7 +41,6 @@ export function showLessons(book: LessonBook, run?: RunWorkings): Lesson[] {
 }
 
 function shown(pace: Pace, recipe: string | null, title: string, offset: Offset, lessons: Lessons): Lesson {
-  const at = (p: number): number => Math.exp(offset.mean + offset.sd * normalQuantile(p));
   const counted = lessons.observations.filter((each) => recipe === null || each.recipe === recipe);
   const unlearned = Math.hypot(offsetPrior.workshopSigma, offsetPrior.recipeSigma);
   const sd = recipe === null ? Math.hypot(offset.sd, offsetPrior.recipeSigma) : offset.sd;
@@ -50,7 +49,8 @@ function shown(pace: Pace, recipe: string | null, title: string, offset: Offset,
     pace,
     recipe,
     title: `${paceTitle[pace]}, ${title}`,
-    factor: { low: at(0.1), likely: at(0.5), high: at(0.9) },
+    factor: factorOf(offset.mean, offset.sd),
+    before: factorOf(0, unlearned),
     widthShare: Math.hypot(batch, sd) / Math.hypot(batch, unlearned),
     observations: counted.map(({ recipe: of, entries, exact, above, below }) => ({
       recipe: of,
@@ -60,6 +60,12 @@ function shown(pace: Pace, recipe: string | null, title: string, offset: Offset,
       ...(below === undefined ? {} : { below: Math.exp(below) }),
     })),
   };
+}
+
+/** 10th, 50th and 90th percentile of a factor whose logarithm is normal. */
+function factorOf(mean: number, sd: number): Lesson['factor'] {
+  const at = (p: number): number => Math.exp(mean + sd * normalQuantile(p));
+  return { low: at(0.1), likely: at(0.5), high: at(0.9) };
 }
 
 /** What a usual batch varies by: that of the pace's first state at the reference point. */

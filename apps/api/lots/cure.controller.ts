@@ -1,0 +1,32 @@
+import { Controller, Get, Inject, Param } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { cureCurve as cureCurveSchema, uuid, type CureCurve } from '#contract';
+import { cureCurve } from '#runs';
+import { Caller, type CallerFacts } from '../access/caller.js';
+import { Documents } from '../docs/documented.js';
+import { PARTS, type Parts } from '../parts.js';
+import { valueOf } from '../problems/api-problem.js';
+import { findRun } from '../runs/find-run.js';
+import { readBook, sheetInput } from '../use-cases/run-input.js';
+
+/** How a lot loses weight on its way to be ready. Weighings are entries of its run's bench log. */
+@ApiTags('lots')
+@Controller('runs/:id/cure')
+export class CureController {
+  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+
+  @Get()
+  @Documents({
+    summary: 'The weighings of a lot while it cures, and the mass that they lead to expect',
+    answer: cureCurveSchema,
+    problems: [404, 422],
+  })
+  async ofRun(
+    @Caller() { workshopId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+  ): Promise<CureCurve> {
+    const { storage } = this.parts;
+    const run = await findRun(storage, workshopId, id);
+    return valueOf(cureCurve(sheetInput(await readBook(storage, workshopId), run)));
+  }
+}

@@ -1,0 +1,64 @@
+import { batchForFats } from '#chemistry';
+import type { WeighIn } from '#clocks';
+import { expectedUse } from '../amounts/expected-use.js';
+import { useSurroundings } from '../input/piece-surroundings.js';
+import type { RunWorkings } from '../input/workings.js';
+import type { CureWeighing } from '../log/run-progress.js';
+import { cureStarts, type RunInHand } from '../run-in-hand.js';
+
+const MINUTES_PER_DAY = 1440;
+
+type Unscaled = Omit<RunInHand, 'scales'>;
+
+/** A weighing of a lot, per piece, from the start of its cure. */
+export interface LotWeighing extends WeighIn {
+  readonly from: CureWeighing;
+  /** Something was put on the pieces after it, so it says nothing of what they lose. */
+  readonly counts: boolean;
+}
+
+/** The weighings of a lot, in the log's order; none while a part of it does not cure yet. */
+export function lotWeighings(hand: Unscaled): LotWeighing[] {
+  const start = cureStart(hand);
+  const finished = lastTouched(hand);
+  if (start === undefined) return [];
+  return hand.progress.weighIns.map((from) => ({
+    days: (from.at - start) / MINUTES_PER_DAY,
+    massG: from.massG / from.pieces,
+    from,
+    counts: from.at >= finished,
+  }));
+}
+
+/** When the last part of the lot began to cure; undefined while one has not. */
+export function cureStart(hand: Unscaled): number | undefined {
+  const starts = cureStarts(hand).map(({ attempt }) => attempt.endedAt);
+  if (starts.length === 0 || starts.includes(undefined)) return undefined;
+  return Math.max(...starts.map(Number));
+}
+
+/** When the last stage so far that was done to the pieces ended. */
+function lastTouched({ progress }: Unscaled): number {
+  return Math.max(
+    0,
+    ...progress.attempts.flatMap(({ status, endedAt }) => (status === 'done' ? (endedAt ?? []) : [])),
+  );
+}
+
+/** Water of the whole piece as it was made, by mass: no more can be lost. */
+export function waterShare(run: RunWorkings): number {
+  let water = 0;
+  let mass = 0;
+  for (const part of run.design.parts) {
+    if (part.kind !== 'batch') continue;
+    const recipe = run.recipes.get(part.recipe);
+    const sample = recipe && batchForFats({ ...recipe, colourants: part.colourants }, run.fats, 1000);
+    if (sample?.ok !== true) continue;
+    const around = useSurroundings(part, run);
+    const grams = expectedUse(part, around).meanMl * around.densityGPerMl;
+    const { water: views, fatsG, batchG } = sample.value;
+    mass += grams;
+    water += (grams * views.allWaterPercentOfFats * fatsG) / 100 / batchG;
+  }
+  return water / mass;
+}
