@@ -43,15 +43,6 @@ export const logEntry = z
       ...seen,
     }),
     z.strictObject({
-      kind: z.literal('put-off'),
-      stage: key.meta({ description: 'A stage that is still open' }),
-      until: instant.meta({
-        description: 'It is not to start before; of two entries for a stage the later counts',
-      }),
-      at: instant.meta({ description: 'When it was decided' }),
-      ...seen,
-    }),
-    z.strictObject({
       kind: z.literal('mishap'),
       part: key,
       mishap: z.enum(mishapKinds),

@@ -1,18 +1,21 @@
 import { z } from 'zod';
 import { planChange, planDocument } from './plan-document.js';
+import { planRequest } from './api.js';
 import { remedyChange } from './remedy.js';
 import { logEntry } from './run.js';
 
-/** Something that has not happened: a change such as a remedy's, or entries that the log might get. */
+/** Something that has not happened: a remedy's change, entries that the log might get, or stages put elsewhere. */
 export const whatIf = z
   .strictObject({
     change: remedyChange.optional(),
     entries: z.array(logEntry).max(20).default([]),
+    pins: planRequest.shape.pins,
   })
-  .refine(({ change, entries }) => (change === undefined) !== (entries.length === 0), {
-    message: 'one change, or entries for the log, and not both',
-    path: ['change'],
-  })
+  .refine(
+    ({ change, entries, pins = [] }) =>
+      [change !== undefined, entries.length > 0, pins.length > 0].filter(Boolean).length === 1,
+    { message: 'one of: a change, entries for the log, pins for stages', path: ['change'] },
+  )
   .meta({ id: 'WhatIf' });
 
 /** The plan that there would be, and how it differs from the one there is. */

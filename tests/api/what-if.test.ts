@@ -35,21 +35,38 @@ describe('what if, over HTTP', () => {
     expect(await bench.count('plan_revision')).toBe(plans);
   });
 
-  it('shows where a stage goes that is put off, and the same once it is logged', async () => {
-    const entry = {
-      kind: 'put-off' as const,
-      stage: 'unmould',
-      until: '2026-11-29T16:00:00.000Z',
-      at: '2026-11-27T17:00:00.000Z',
-    };
-    const { plan, changes } = await tried({ entries: [entry] });
-    expect(startOf(plan, 'unmould') >= entry.until).toBe(true);
+  it('shows the plan with a stage put elsewhere, and the same once that is asked for', async () => {
+    const pins = [{ stage: 'unmould', startAt: '2026-11-29T16:00:00.000Z' }];
+    const { plan, changes } = await tried({ pins });
+    expect(startOf(plan, 'unmould')).toBe('2026-11-29T16:00:00.000Z');
     expect(changes).toContainEqual(expect.objectContaining({ stage: 'unmould', change: 'later' }));
-    expect((await bench.call('POST', `/api/runs/${run.run.id}/log`, entry)).status).toBe(201);
+    expect((await bench.call('POST', `/api/runs/${run.run.id}/plan`, { pins })).status).toBe(201);
     const latest = (await bench.call('GET', `/api/runs/${run.run.id}/plan`)).body as PlanView;
-    expect(latest.cause).toBe('log: unmould put off');
     expect(latest.document.runs).toEqual(plan.runs);
     expect(latest.document.odds).toEqual(plan.odds);
+  });
+
+  it('says why a stage cannot be there, with the stages where they were', async () => {
+    const pins = [{ stage: 'unmould', startAt: '2026-11-30T03:00:00.000Z' }];
+    const { plan, changes } = await tried({ pins });
+    expect(plan.status).toBe('conflict');
+    expect(plan.conflict.map(({ text }) => text).join(' ')).toContain('Unmould');
+    expect(changes).toEqual([]);
+  });
+
+  it('shows what making a batch again would do, before it is logged', async () => {
+    const at = '2026-11-27T17:00:00.000Z';
+    const entry = (response: 'remake' | 'drop-part') =>
+      ({ kind: 'mishap', part: 'foam', mishap: 'seized', response, at }) as const;
+    const [again, without] = [
+      await tried({ entries: [entry('remake')] }),
+      await tried({ entries: [entry('drop-part')] }),
+    ];
+    expect(again.plan.runs[0]?.stages.find(({ key }) => key === 'pipe-foam')).toBeDefined();
+    expect(without.plan.runs[0]?.stages.find(({ key }) => key === 'pipe-foam')).toBeUndefined();
+    expect(without.changes).toContainEqual(
+      expect.objectContaining({ stage: 'pipe-foam', change: 'removed' }),
+    );
   });
 
   it.each([

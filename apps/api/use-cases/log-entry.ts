@@ -88,8 +88,6 @@ function causeOf(entry: LogEntry): string {
       return `log: ${entry.stage} done`;
     case 'not-yet':
       return `log: not ready for ${entry.stage} yet`;
-    case 'put-off':
-      return `log: ${entry.stage} put off`;
     case 'mishap':
       return `log: ${entry.part} ${entry.mishap}`;
     case 'seen':

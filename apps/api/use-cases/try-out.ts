@@ -1,26 +1,26 @@
 import type { PlanDocument, WhatIf, WhatIfAnswer } from '#contract';
 import { checkEntry, comparePlans, keepOpenStages, planRuns, withChange, type RunsInput } from '#runs';
-import { under, type Minute } from '#units';
+import { minuteOfIso, under, type Minute } from '#units';
 import { invalidInput, valueOf } from '../problems/api-problem.js';
 
 /**
- * The plan that a run would have. With a change it is made afresh, as a remedy is; with entries it moves as little as
- * it can, as after logging them.
- * @param run key of the run
- * @param previous its latest plan
+ * The plan that a run would have. With a change it is made afresh, as a remedy is; with entries or pins it moves as
+ * little as it can, as after logging or asking for them.
+ * @param standing key of the run, its latest plan and the present
  * @throws ApiProblem where an entry cannot be true, or the change makes no sense
  */
 export function tryOut(
   input: RunsInput,
-  { change, entries }: WhatIf,
+  { change, entries, pins = [] }: WhatIf,
   { run, previous, now }: { readonly run: string; readonly previous: PlanDocument; readonly now: Minute },
 ): WhatIfAnswer {
-  const plan =
+  const put = pins.map(({ stage, startAt }) => ({ run, stage, startAt: minuteOfIso(startAt) }));
+  const planned =
     change === undefined
-      ? valueOf(planRuns(withEntries(input, run, entries), { now, previous }))
-      : valueOf(planRuns(withChange(input, change), { now }));
-  const kept = keepOpenStages(plan, previous);
-  return { plan: kept, changes: comparePlans(previous, kept) };
+      ? planRuns(withEntries(input, run, entries), { now, previous, pins: put })
+      : planRuns(withChange(input, change), { now });
+  const plan = keepOpenStages(valueOf(planned), previous);
+  return { plan, changes: comparePlans(previous, plan) };
 }
 
 function withEntries(input: RunsInput, run: string, entries: WhatIf['entries']): RunsInput {

@@ -66,13 +66,6 @@ function applyEntry(standing: RunStanding, entry: LogEntry, where: LogPlace): Is
       attempt.notBefore = at;
       return [];
     }
-    case 'put-off': {
-      const attempt = latestAttempt(progress, entry.stage);
-      if (attempt === undefined) return [unknownStage(progress, entry.stage)];
-      if (attempt.status === 'done') return [alreadyDone(attempt)];
-      attempt.putOff = minuteOfIso(entry.until);
-      return [];
-    }
     case 'seen':
       return applySeen(standing, entry, where);
     case 'weigh-in':

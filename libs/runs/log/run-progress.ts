@@ -12,8 +12,6 @@ export interface StageAttempt {
   endedAt?: Minute;
   /** Not to be started before, for a reason in the log. */
   notBefore?: Minute;
-  /** The maker's own wish not to start before. */
-  putOff?: Minute;
   /** The entry that says it is done, and its place in the log. */
   entry?: string;
   place?: number;

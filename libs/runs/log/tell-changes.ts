@@ -43,8 +43,6 @@ function whatHappened(entry: LogEntry, titles: ReadonlyMap<string, string>): str
       return `“${title(entry.stage)}” is done.`;
     case 'not-yet':
       return `Not ready for “${title(entry.stage)}” yet, so it takes longer than most.`;
-    case 'put-off':
-      return `“${title(entry.stage)}” is put off.`;
     case 'seen':
       return `${title(entry.part)} looked at: ${sawWords[entry.saw]} “${entry.state}”.`;
     case 'weigh-in':

@@ -80,7 +80,7 @@ function stagesOf(
         })),
       ],
       calendar: BENCH,
-      earliest: Math.max(begin, attempt.notBefore ?? begin, attempt.putOff ?? begin),
+      earliest: Math.max(begin, attempt.notBefore ?? begin),
       ...(before === undefined ? {} : { previous: before }),
     };
   });

@@ -31,7 +31,6 @@ export function explainStage(
     if (link.atLeastMin > 0) sentences.push(`at least ${durationText(link.atLeastMin)} after “${from}”`);
     if (link.atMostMin !== undefined) sentences.push(`within ${durationText(link.atMostMin)} of “${from}”`);
   }
-  if (attempt.putOff !== undefined) sentences.push(`put off until ${localText(attempt.putOff, zone)}`);
   const hours = hoursSentence(window.likely.earliestBy, window, zone);
   if (hours !== undefined) sentences.push(hours);
   if (sentences.length === 0) sentences.push(orderSentence(hand, attempt));
