@@ -14,9 +14,12 @@ import { AmountsController } from './runs/amounts.controller.js';
 import { ClocksController } from './runs/clocks.controller.js';
 import { LatestStartController } from './runs/latest-start.controller.js';
 import { LogController } from './runs/log.controller.js';
+import { PlanInputController } from './runs/plan-input.controller.js';
 import { PlansController } from './runs/plans.controller.js';
 import { RemediesController } from './runs/remedies.controller.js';
 import { RunsController } from './runs/runs.controller.js';
+import { KeysController } from './session/keys.controller.js';
+import { SessionController } from './session/session.controller.js';
 import { WorkshopController } from './workshop/workshop.controller.js';
 
 /** All routes over parts that were made before. */
@@ -27,6 +30,8 @@ export class AppModule {
       module: AppModule,
       controllers: [
         HealthController,
+        SessionController,
+        KeysController,
         WorkshopController,
         MouldsController,
         FatsController,
@@ -35,6 +40,7 @@ export class AppModule {
         DesignsController,
         RunsController,
         PlansController,
+        PlanInputController,
         LatestStartController,
         RemediesController,
         AmountsController,

@@ -14,6 +14,7 @@ export * from './run-file.js';
 export * from './amounts.js';
 export * from './clocks.js';
 export * from './plan-document.js';
+export * from './plan-input.js';
 export * from './remedy.js';
 export * from './latest-start.js';
 export * from './what-if.js';

@@ -18,6 +18,26 @@ export const runOrder = z
   })
   .meta({ id: 'RunOrder' });
 
+/** An order with what this run alone does differently from the library. */
+export const newRun = runOrder
+  .extend({
+    recipes: z
+      .array(
+        z.strictObject({
+          recipe: key,
+          lyeConcentrationPercent: percent(1, 100).optional(),
+          sodiumLactatePercent: percent(0, 5).optional(),
+        }),
+      )
+      .max(20)
+      .optional()
+      .meta({
+        description:
+          'Water, told as a lye, and hardener in the run’s own copy of a recipe; the library stays as it is',
+      }),
+  })
+  .meta({ id: 'NewRun' });
+
 export const mishapKinds = ['seized', 'riced', 'separated', 'cracked', 'holes', 'ran-short'] as const;
 /** What to do about a mishap. Absent in an entry: the first that applies to its kind. */
 export const mishapResponses = ['remake', 'carry-on', 'drop-part'] as const;
@@ -104,6 +124,7 @@ export const logEntry = z
   .meta({ id: 'LogEntry' });
 
 export type RunOrder = z.infer<typeof runOrder>;
+export type NewRun = z.infer<typeof newRun>;
 export type LogEntry = z.infer<typeof logEntry>;
 export type MishapKind = (typeof mishapKinds)[number];
 export type MishapResponse = (typeof mishapResponses)[number];

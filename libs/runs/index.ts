@@ -1,9 +1,10 @@
 /** One run from recipe to tide table: what the API, the worker, the command line and the web app all call. */
 export { planRuns } from './plan/plan-run.js';
 export { runFileInput } from './input/run-file-input.js';
+export { readPlanInput, writePlanInput } from './input/plan-input.js';
+export { matterOf, type DesignMatter } from './input/matter-of.js';
 export { listClockRules } from './clocks/list-clock-rules.js';
 export { writeClocks } from './clocks/write-clocks.js';
-export { cureCurve } from './clocks/cure-curve.js';
 export { cureCurve } from './clocks/cure-curve.js';
 export { workshopLessons } from './clocks/workshop-lessons.js';
 export { gatherForRuns, writeBatchSheet } from './amounts/write-batch-sheet.js';
@@ -13,12 +14,13 @@ export { checkDesign, type DesignSurroundings } from './input/check-design.js';
 export { findLatestStart, type LatestStartWish } from './plan/latest-start.js';
 export { comparePlans } from './plan/compare-plans.js';
 export { suggestRemedies } from './remedies/suggest-remedies.js';
-export { withChange } from './remedies/with-change.js';
+export { withChange, withRecipes, type RecipeChange } from './remedies/with-change.js';
 export { chooseNudges, type ChosenNudge } from './plan/choose-nudges.js';
 export { busyOf } from './plan/busy-of.js';
 export { unknownName } from './input/name-issues.js';
 export { tellChanges } from './log/tell-changes.js';
 export { checkEntry } from './log/check-entry.js';
+export { usualResponse } from './log/respond-to-mishap.js';
 export { keepOpenStages } from './plan/keep-open-stages.js';
 export { bandText, durationText } from './clocks/duration-text.js';
 export type { Busy, PastRun, PlanOptions, RunsInput, StagePin } from './input/input.js';

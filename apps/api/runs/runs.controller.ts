@@ -1,14 +1,6 @@
 import { Body, Controller, Delete, Get, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import {
-  createdRun,
-  runOrder,
-  storedRun,
-  uuid,
-  type CreatedRun,
-  type RunOrder,
-  type RunView,
-} from '#contract';
+import { createdRun, newRun, storedRun, uuid, type CreatedRun, type NewRun, type RunView } from '#contract';
 import type { SavedPlan } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
@@ -43,7 +35,7 @@ export class RunsController {
   async create(
     @Caller() { workshopId }: CallerFacts,
     @IdempotencyKey() key: string | undefined,
-    @Body({ schema: runOrder }) order: RunOrder,
+    @Body({ schema: newRun }) order: NewRun,
   ): Promise<CreatedRun> {
     let stored: SavedPlan | undefined;
     const request = { workshopId, key, call: 'POST runs', body: order };

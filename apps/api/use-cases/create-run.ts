@@ -1,6 +1,6 @@
-import type { RunOrder } from '#contract';
+import type { NewRun, RunOrder } from '#contract';
 import type { Repositories, RunSnapshot, SavedPlan, StoredRun } from '#storage';
-import { unknownName } from '#runs';
+import { matterOf, unknownName, withRecipes } from '#runs';
 import { invalidInput, keyTaken } from '../problems/api-problem.js';
 import { makePlan } from './make-plan.js';
 import { runInput } from './run-input.js';
@@ -12,10 +12,15 @@ import { runInput } from './run-input.js';
 export async function createRun(
   tx: Repositories,
   workshopId: string,
-  order: RunOrder,
+  { recipes: changes = [], ...order }: NewRun,
   now: Date,
 ): Promise<{ run: StoredRun; saved: SavedPlan }> {
-  const snapshot = await takeSnapshot(tx, workshopId, order);
+  const library = await takeSnapshot(tx, workshopId, order);
+  changes.forEach(({ recipe }, i) => {
+    if (library.recipes.some(({ key }) => key === recipe)) return;
+    throw invalidInput([unknownName(['recipes', i, 'recipe'], 'recipe', recipe, library.recipes)]);
+  });
+  const snapshot = { ...library, recipes: withRecipes(library.recipes, changes) };
   const created = await tx.runs.create(workshopId, { order, snapshot });
   if (!created.ok) throw keyTaken('run', order.key);
   const run = created.value;
@@ -41,15 +46,14 @@ export async function takeSnapshot(
   const fats = await library.fats.list(workshopId);
   const workshop = await workshops.get(workshopId);
   const moulds = await library.moulds.list(workshopId);
-  const parts = design.content.parts.flatMap((part) => (part.kind === 'batch' ? [part] : []));
-  const usedRecipes = contents(recipes).filter(({ key }) => parts.some((part) => part.recipe === key));
-  const usedFats = new Set(usedRecipes.flatMap((recipe) => recipe.fats.map((share) => share.fat)));
   return {
     design: design.content,
-    recipes: usedRecipes,
-    fats: contents(fats).filter(({ key }) => usedFats.has(key)),
+    ...matterOf(design.content, {
+      recipes: contents(recipes),
+      fats: contents(fats),
+      moulds: contents(moulds),
+    }),
     ...(workshop !== null && { room: workshop.facts.room }),
-    moulds: contents(moulds).filter(({ key }) => parts.some((part) => part.mould === key)),
   };
 }
 

@@ -48,6 +48,26 @@ export async function orderInput(
   return { ...inputOf(book, order, snapshot, []), past: pastOf(book), busy };
 }
 
+/** What the plan of any order can be made from: the whole library, and what all runs take and teach. */
+export async function libraryInput(tx: Repositories, workshopId: string): Promise<RunsInput> {
+  const book = await readBook(tx, workshopId);
+  const [fats, recipes, designs] = await Promise.all([
+    tx.library.fats.list(workshopId),
+    tx.library.recipes.list(workshopId),
+    tx.library.designs.list(workshopId),
+  ]);
+  return {
+    workshop: book.facts,
+    moulds: book.moulds,
+    fats: fats.map(({ content }) => content),
+    recipes: recipes.map(({ content }) => content),
+    designs: designs.map(({ content }) => content),
+    ...{ runs: [], log: [] },
+    past: pastOf(book),
+    busy: await busyElsewhere(tx, book, { workshopId }),
+  };
+}
+
 /**
  * What amounts and clocks of a run are made from: its own copy of design, recipes and moulds, the workshop as it is now,
  * its log and those of the other runs.

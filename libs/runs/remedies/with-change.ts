@@ -1,4 +1,4 @@
-import type { Recipe, RemedyChange, RunOrder } from '#contract';
+import type { NewRun, Recipe, RemedyChange, RunOrder } from '#contract';
 import type { RunsInput } from '../input/input.js';
 
 /**
@@ -8,10 +8,7 @@ import type { RunsInput } from '../input/input.js';
 export function withChange(input: RunsInput, change: RemedyChange): RunsInput {
   switch (change.kind) {
     case 'recipe':
-      return {
-        ...input,
-        recipes: input.recipes.map((each) => (each.key === change.recipe ? changed(each, change) : each)),
-      };
+      return { ...input, recipes: withRecipes(input.recipes, [change]) };
     case 'start':
       return withOrder(input, change.run, (order) => [{ ...order, startAfter: change.startAfter }]);
     case 'count':
@@ -37,8 +34,18 @@ export function withChange(input: RunsInput, change: RemedyChange): RunsInput {
   }
 }
 
+/** Water, told as a lye, and hardener of a recipe; what is absent stays. */
+export type RecipeChange = NonNullable<NewRun['recipes']>[number];
+
+/** Recipes with other shares. What no change names stays the same object. */
+export function withRecipes(recipes: readonly Recipe[], changes: readonly RecipeChange[]): Recipe[] {
+  return recipes.map((recipe) =>
+    changes.filter((each) => each.recipe === recipe.key).reduce(changed, recipe),
+  );
+}
+
 /** A recipe says its water in one way only, so a lye that is given takes the place of the others. */
-function changed(recipe: Recipe, change: Extract<RemedyChange, { kind: 'recipe' }>): Recipe {
+function changed(recipe: Recipe, change: RecipeChange): Recipe {
   const { lyeConcentrationPercent, sodiumLactatePercent = recipe.sodiumLactatePercent } = change;
   if (lyeConcentrationPercent === undefined) return { ...recipe, sodiumLactatePercent };
   const { waterPerLye: _ratio, waterPercentOfFats: _share, ...rest } = recipe;
