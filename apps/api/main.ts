@@ -14,9 +14,15 @@ try {
   const program = await startProgram({ config, clock: systemClock, log, progress: say });
   say('');
   say(`Benchtide is running at ${program.address}`);
+  say('');
+  say(`Sign in by this link: ${program.signIn.link}`);
+  say(
+    `or with the code ${program.signIn.code} from any browser. Both let one browser in, within 15 minutes.`,
+  );
+  say(`Later, or from a program, use the key ${program.accessKey.key}`);
+  say(`which is kept in ${program.accessKey.path}; programs send it as “Authorization: Bearer KEY”.`);
   say(`API: ${program.address}/api, described at ${program.address}/api/docs`);
-  say(`Sign in with the key ${program.accessKey.key}`);
-  say(`It is kept in ${program.accessKey.path}; send it as “Authorization: Bearer KEY”.`);
+  say('');
   say('Stop with Ctrl-C.');
   endInOrder(program, log);
 } catch (error) {

@@ -4,6 +4,7 @@ import type { Request } from 'express';
 /** Whose key came with the request. */
 export interface CallerFacts {
   readonly workshopId: string;
+  readonly keyId: string;
 }
 
 /** A request that passed the key guard. */

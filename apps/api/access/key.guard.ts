@@ -3,8 +3,13 @@ import { Reflector } from '@nestjs/core';
 import { PARTS, type Parts } from '../parts.js';
 import { ApiProblem } from '../problems/api-problem.js';
 import { OPEN_TO_ALL, type KnownRequest } from './caller.js';
+import { keyInCookie } from './key-cookie.js';
+import { refuseOtherSites } from './other-sites.js';
 
-/** Lets in who brings a key that is known and not revoked, in `Authorization: Bearer …`. */
+/**
+ * Lets in who brings a key that is known and not revoked: in `Authorization: Bearer …`, which no browser adds by
+ * itself, or in the cookie, which every browser does, so then the change must come from our own pages.
+ */
 @Injectable()
 export class KeyGuard implements CanActivate {
   constructor(
@@ -13,23 +18,27 @@ export class KeyGuard implements CanActivate {
   ) {}
 
   async canActivate(context: ExecutionContext): Promise<boolean> {
+    const request = context.switchToHttp().getRequest<KnownRequest>();
+    const { authorization } = request.headers;
+    if (authorization === undefined) refuseOtherSites(request);
     const open = this.reflector.getAllAndOverride<boolean | undefined>(OPEN_TO_ALL, [
       context.getHandler(),
       context.getClass(),
     ]);
     if (open === true) return true;
-    const request = context.switchToHttp().getRequest<KnownRequest>();
-    const key = /^Bearer ([\w-]{20,200})$/i.exec(request.headers.authorization ?? '')?.[1];
-    const owner = key === undefined ? null : await this.parts.storage.keys.verify(key);
+    const key =
+      authorization === undefined ? keyInCookie(request) : /^Bearer (\S+)$/i.exec(authorization)?.[1];
+    const owner =
+      key === undefined || !/^[\w-]{20,200}$/.test(key) ? null : await this.parts.storage.keys.verify(key);
     if (owner === null) {
       throw new ApiProblem(
         401,
         'key-needed',
         'A key is needed',
-        'Send the access key as “Authorization: Bearer KEY”; it is printed at the start and kept in the data folder.',
+        'Sign in, or send the access key as “Authorization: Bearer KEY”; it is printed at the start and kept in the data folder.',
       );
     }
-    request.caller = { workshopId: owner.workshopId };
+    request.caller = owner;
     return true;
   }
 }

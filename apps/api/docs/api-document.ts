@@ -1,6 +1,7 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { problem } from '#contract';
+import { KEY_COOKIE } from '../access/key-cookie.js';
 import { convertSchema } from './schema-converter.js';
 
 type SchemaTable = NonNullable<NonNullable<OpenAPIObject['components']>['schemas']>;
@@ -16,6 +17,12 @@ export function apiDocument(app: INestApplication, version: string): OpenAPIObje
       type: 'http',
       scheme: 'bearer',
       description: 'The access key printed at the start',
+    })
+    .addSecurity('cookie', {
+      type: 'apiKey',
+      in: 'cookie',
+      name: KEY_COOKIE,
+      description: 'A browser that signed in; changes asked for by pages of other sites are refused with 403',
     })
     .build();
   const document = SwaggerModule.createDocument(app, config, { standardSchemaConverter: convertSchema });

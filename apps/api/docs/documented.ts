@@ -19,9 +19,11 @@ export interface Documented {
 
 const titles: Readonly<Record<number, string>> = {
   401: 'No key, or one that is not known',
+  403: 'A page of another site asked for it',
   404: 'Nothing of that kind',
   409: 'The key is taken, or the version is not the latest',
   422: 'What was sent cannot be used; `issues` says why, field by field',
+  429: 'Too many wrong tries; Retry-After says how long to wait',
   500: 'Something went wrong here',
   503: 'Not ready, or the workshop is being worked on',
 };
@@ -54,6 +56,6 @@ export function Documents(facts: Documented): MethodDecorator & ClassDecorator {
           }),
         ]
       : []),
-    ...(facts.open === true ? [] : [ApiSecurity('key')]),
+    ...(facts.open === true ? [] : [ApiSecurity('key'), ApiSecurity('cookie')]),
   );
 }

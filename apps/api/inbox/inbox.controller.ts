@@ -52,7 +52,7 @@ export class InboxController implements OnModuleDestroy {
   @ApiProduces('text/event-stream')
   @Documents({ summary: 'The inbox as server-sent events; Last-Event-ID picks up where a stream ended' })
   stream(
-    @Caller() { workshopId }: CallerFacts,
+    @Caller() caller: CallerFacts,
     @Headers('last-event-id') last: string | undefined,
     @Req() request: Request,
     @Res() response: Response,
@@ -61,16 +61,24 @@ export class InboxController implements OnModuleDestroy {
     response.write('retry: 2000\n\n');
     this.open.add(response);
     const after = /^\d{1,15}$/.test(last ?? '') ? Number(last) : 0;
-    const end = this.parts.inbox.follow(workshopId, after, (nudge) => {
+    const end = this.parts.inbox.follow(caller.workshopId, after, (nudge) => {
       const data = JSON.stringify(shownEntry(nudge));
       response.write(`id: ${String(nudge.sequence)}\nevent: nudge\ndata: ${data}\n\n`);
     });
-    const heartbeat = setInterval(() => response.write(': still here\n\n'), HEARTBEAT_MS);
+    const heartbeat = setInterval(() => void this.goOnOrEnd(caller, response), HEARTBEAT_MS);
     request.on('close', () => {
       clearInterval(heartbeat);
       end();
       this.open.delete(response);
     });
+  }
+
+  /** A stream was let in long ago; it ends soon after its key is revoked. The browser then asks anew, and is refused. */
+  private async goOnOrEnd({ workshopId, keyId }: CallerFacts, response: Response): Promise<void> {
+    const key = await this.parts.storage.keys.get(workshopId, keyId).catch(() => undefined);
+    const revoked = key === null || (key !== undefined && key.revokedAt !== null);
+    if (revoked) response.end();
+    else response.write(': still here\n\n');
   }
 
   /** Streams never end by themselves, and a server waits for what is open. */

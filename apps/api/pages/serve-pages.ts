@@ -67,7 +67,7 @@ function filesOf(folder: string, encoding?: string, ending = ''): Handler {
       response.setHeader('Vary', 'Accept-Encoding');
       if (encoding === undefined) return;
       response.setHeader('Content-Encoding', encoding);
-      (response).type(path.slice(path.lastIndexOf('.')));
+      response.type(path.slice(path.lastIndexOf('.')));
     },
   });
 }

@@ -10,6 +10,8 @@ export class ApiProblem extends Error {
     readonly title: string,
     readonly detail?: string,
     readonly extra: Readonly<Record<string, unknown>> = {},
+    /** When it is worth trying again. */
+    readonly retryAfterS?: number,
   ) {
     super(detail ?? title);
     this.name = 'ApiProblem';

@@ -20,7 +20,8 @@ export class ProblemFilter implements ExceptionFilter {
       return;
     }
     if (problem.status === 401) response.setHeader('WWW-Authenticate', 'Bearer');
-    if (problem.status === 503) response.setHeader('Retry-After', '2');
+    const retryAfterS = problem.retryAfterS ?? (problem.status === 503 ? 2 : undefined);
+    if (retryAfterS !== undefined) response.setHeader('Retry-After', String(retryAfterS));
     response
       .status(problem.status)
       .type('application/problem+json')

@@ -6,6 +6,7 @@ import type { Config } from '../config.js';
 import { createApp } from '../create-app.js';
 import { openInboxHub } from '../inbox/inbox-hub.js';
 import { programVersion, projectFolder } from '../program/project-folder.js';
+import { signInPath } from '../session/sign-in-path.js';
 import { ensureAccessKey, type AccessKeyFile } from './access-key.js';
 import { loadDemoWorkshop } from './demo-workshop.js';
 import { portError, requireFreePort } from './require-free-port.js';
@@ -17,6 +18,8 @@ const CONCURRENCY = 5;
 export interface Program {
   readonly address: string;
   readonly accessKey: AccessKeyFile;
+  /** Lets one browser in, for a quarter of an hour. */
+  readonly signIn: { readonly code: string; readonly link: string };
   /** Lets what runs end, in order; the database last. */
   stop(): Promise<void>;
 }
@@ -56,7 +59,8 @@ export async function startProgram(options: StartOptions): Promise<Program> {
     const nudges = config.worker ? await deliver(storage, databaseUrl, options) : undefined;
     if (nudges !== undefined) stops.push(() => nudges.stop());
     const address = await serve(storage, nudges, databaseUrl, options, stops);
-    return { address, accessKey, stop };
+    const { code } = await storage.signInCodes.create(workshopId);
+    return { address, accessKey, signIn: { code, link: `${address}${signInPath(code)}` }, stop };
   } catch (error) {
     await stop();
     throw error;
@@ -120,7 +124,12 @@ async function serve(
   await app.listen(config.port, config.bind).catch((error: NodeJS.ErrnoException) => {
     throw portError(error, config.port, config.bind);
   });
-  const { address, family, port } = app.getHttpServer().address() as AddressInfo;
-  const host = family === 'IPv6' ? `[${address}]` : address;
-  return `http://${host}:${String(port)}`;
+  return addressFromHere(app.getHttpServer().address() as AddressInfo);
+}
+
+/** Listening on all addresses is told as the one that works on this machine. */
+function addressFromHere({ address, family, port }: AddressInfo): string {
+  const own: Record<string, string> = { '0.0.0.0': '127.0.0.1', '::': '::1' };
+  const reached = own[address] ?? address;
+  return `http://${family === 'IPv6' ? `[${reached}]` : reached}:${String(port)}`;
 }

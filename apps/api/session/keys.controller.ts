@@ -1,0 +1,42 @@
+import { Controller, Delete, Get, Inject, Param } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { accessKey, uuid, type AccessKeyView } from '#contract';
+import { Caller, type CallerFacts } from '../access/caller.js';
+import { Documents } from '../docs/documented.js';
+import { PARTS, type Parts } from '../parts.js';
+import { ApiProblem, notFound } from '../problems/api-problem.js';
+
+/** The devices that are signed in, and the programs that hold a key. */
+@ApiTags('session')
+@Controller('keys')
+export class KeysController {
+  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+
+  @Get()
+  @Documents({ summary: 'Keys that let in, oldest first', answer: accessKey, list: true })
+  async list(@Caller() { workshopId, keyId }: CallerFacts): Promise<AccessKeyView[]> {
+    const keys = await this.parts.storage.keys.list(workshopId);
+    return keys.map(({ id, label, createdAt }) => ({
+      ...{ id, label, createdAt: createdAt.toISOString() },
+      current: id === keyId,
+    }));
+  }
+
+  /** Never one's own, so that someone always stays in who can undo a slip; one's own ends by signing out. */
+  @Delete(':id')
+  @Documents({
+    summary: 'Revokes a key; whoever holds it is out at once. Not one’s own: sign out instead',
+    status: 204,
+    problems: [403, 404, 409, 422],
+  })
+  async revoke(
+    @Caller() { workshopId, keyId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+  ): Promise<void> {
+    if (id === keyId) {
+      const detail = 'Sign out to end it, or revoke it from another device.';
+      throw new ApiProblem(409, 'own-key', 'This is the key you are using', detail);
+    }
+    if ((await this.parts.storage.keys.revoke(workshopId, id)) === null) throw notFound('key');
+  }
+}

@@ -1,0 +1,117 @@
+import { Body, Controller, Delete, Get, Inject, Post, Req, Res } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import type { Request, Response } from 'express';
+import { session, signIn, signInCode, type SessionView, type SignIn, type SignInCodeView } from '#contract';
+import type { AccessKey, Repositories } from '#storage';
+import { Caller, OpenToAll, type CallerFacts } from '../access/caller.js';
+import { clearKeyCookie, keyInCookie, setKeyCookie } from '../access/key-cookie.js';
+import { TryLimit } from '../access/try-limit.js';
+import { Documents } from '../docs/documented.js';
+import { PARTS, type Parts } from '../parts.js';
+import { ApiProblem, notFound } from '../problems/api-problem.js';
+import { signInPath } from './sign-in-path.js';
+
+const WRONG_TRIES = 10;
+const WITHIN_MS = 60_000;
+
+/** Signing in and out of a browser. */
+@ApiTags('session')
+@Controller('session')
+export class SessionController {
+  private readonly limit: TryLimit;
+
+  constructor(@Inject(PARTS) private readonly parts: Parts) {
+    this.limit = new TryLimit(() => parts.clock.now(), WRONG_TRIES, WITHIN_MS);
+  }
+
+  @Post()
+  @OpenToAll()
+  @Documents({
+    summary: 'Signs this browser in with a code or a key, and gives it a key of its own in a cookie',
+    answer: session,
+    status: 201,
+    open: true,
+    problems: [401, 403, 422, 429],
+  })
+  async signIn(
+    @Body({ schema: signIn }) { code, key, device }: SignIn,
+    @Req() request: Request,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<SessionView> {
+    const right = this.limit.take();
+    if (typeof right === 'number') throw tooManyTries(right);
+    const { storage } = this.parts;
+    const made = await storage.transaction(async (tx) => {
+      const owner = code === undefined ? await tx.keys.verify(key ?? '') : await tx.signInCodes.redeem(code);
+      if (owner === null) throw refused(code === undefined);
+      await revokeKeyBefore(tx, request);
+      return tx.keys.create(owner.workshopId, device);
+    });
+    right();
+    setKeyCookie(request, response, made.raw);
+    return shown(storage, made);
+  }
+
+  @Get()
+  @Documents({ summary: 'Who one is', answer: session })
+  async get(@Caller() { workshopId, keyId }: CallerFacts): Promise<SessionView> {
+    const key = await this.parts.storage.keys.get(workshopId, keyId);
+    if (key === null) throw notFound('key');
+    return shown(this.parts.storage, key);
+  }
+
+  @Delete()
+  @Documents({ summary: 'Signs out: the key that came with this is revoked', status: 204, problems: [403] })
+  async signOut(
+    @Caller() { workshopId, keyId }: CallerFacts,
+    @Req() request: Request,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<void> {
+    await this.parts.storage.keys.revoke(workshopId, keyId);
+    clearKeyCookie(request, response);
+  }
+
+  @Post('codes')
+  @Documents({
+    summary: 'A code that lets one other device in, within 15 minutes',
+    answer: signInCode,
+    status: 201,
+    problems: [403],
+  })
+  async makeCode(@Caller() { workshopId }: CallerFacts): Promise<SignInCodeView> {
+    const { code, expiresAt } = await this.parts.storage.signInCodes.create(workshopId);
+    return { code, path: signInPath(code), expiresAt: expiresAt.toISOString() };
+  }
+}
+
+/** A browser that signs in anew gives its former key back, so that it stands in the list of devices once. */
+async function revokeKeyBefore(tx: Repositories, request: Request): Promise<void> {
+  const before = await tx.keys.verify(keyInCookie(request) ?? '');
+  if (before !== null) await tx.keys.revoke(before.workshopId, before.keyId);
+}
+
+async function shown({ workshops }: Repositories, key: AccessKey): Promise<SessionView> {
+  const workshop = await workshops.get(key.workshopId);
+  if (workshop === null) throw new Error(`workshop ${key.workshopId} is gone`);
+  const { id, facts } = workshop;
+  return {
+    workshop: { id, title: facts.title, timeZone: facts.timeZone },
+    key: { id: key.id, label: key.label, createdAt: key.createdAt.toISOString() },
+  };
+}
+
+function refused(withKey: boolean): ApiProblem {
+  return withKey
+    ? new ApiProblem(401, 'wrong-key', 'This key is not known here', 'It may be mistyped or revoked.')
+    : new ApiProblem(
+        401,
+        'wrong-code',
+        'This code does not let anyone in',
+        'It may be mistyped, used already, or older than 15 minutes. A device that is signed in can make another; so does each start of the program.',
+      );
+}
+
+function tooManyTries(seconds: number): ApiProblem {
+  const wait = `Try again in ${String(seconds)} s.`;
+  return new ApiProblem(429, 'too-many-tries', 'Too many wrong tries', wait, {}, seconds);
+}

@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { instant, title, uuid } from './common.js';
+
+/** What a browser signs in with: a code that was shown elsewhere, or the access key itself. */
+export const signIn = z
+  .strictObject({
+    code: z
+      .string()
+      .min(1)
+      .max(40)
+      .optional()
+      .meta({ description: 'Good once, for 15 minutes; case, hyphens and spaces do not matter' }),
+    key: z.string().min(1).max(200).optional().meta({ description: 'An access key' }),
+    device: title
+      .max(60)
+      .default('browser')
+      .meta({ description: 'What the list of devices calls this browser' }),
+  })
+  .refine(({ code, key }) => (code === undefined) !== (key === undefined), {
+    path: ['code'],
+    message: 'accepted: either a code or a key',
+  })
+  .meta({ id: 'SignIn' });
+
+/** Who one is. */
+export const session = z
+  .strictObject({
+    workshop: z.strictObject({ id: uuid, title: z.string(), timeZone: z.string() }),
+    key: z.strictObject({ id: uuid, label: z.string(), createdAt: instant }),
+  })
+  .meta({ id: 'Session' });
+
+/** A code for another device. */
+export const signInCode = z
+  .strictObject({
+    code: z.string().meta({ examples: ['7K2M-XQ4D'] }),
+    path: z.string().meta({ description: 'The link, from the address of this program on' }),
+    expiresAt: instant,
+  })
+  .meta({ id: 'SignInCode' });
+
+/** A device that is signed in, or a program that holds a key. */
+export const accessKey = z
+  .strictObject({
+    id: uuid,
+    label: z.string(),
+    createdAt: instant,
+    current: z.boolean().meta({ description: 'Whether this very request came with it' }),
+  })
+  .meta({ id: 'AccessKey' });
+
+export type SignIn = z.output<typeof signIn>;
+export type SessionView = z.infer<typeof session>;
+export type SignInCodeView = z.infer<typeof signInCode>;
+export type AccessKeyView = z.infer<typeof accessKey>;
