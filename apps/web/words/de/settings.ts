@@ -1,0 +1,57 @@
+import type { Words } from '../words.js';
+
+export const settings: Words['settings'] = {
+  title: 'Einstellungen',
+  onThisDevice: 'Diese gelten nur auf diesem Gerät.',
+  language: 'Sprache',
+  units: 'Einheiten',
+  metric: 'Gramm, Milliliter, Grad Celsius',
+  us: 'Unzen, Flüssigunzen, Grad Fahrenheit',
+  unitsExample: (mass, volume, temperature) => `Also: ${mass}, ${volume}, ${temperature}`,
+  timeZone: 'Zeitzone',
+  ofWorkshop: (zone) => `Die der Werkstatt (${zone})`,
+  another: 'Eine andere',
+  zone: 'Name der Zeitzone',
+  zoneHint: 'Tippen Sie einen Teil davon, etwa eine Stadt.',
+  zoneWrong: 'Eine solche Zeitzone ist hier nicht bekannt. Wählen Sie eine aus der Liste.',
+  zoneNow: (time) => `Dort ist es jetzt ${time}.`,
+  zonePlans: 'Pläne halten sich an die Zeiten der Werkstatt; es ändert sich nur, was Sie hier sehen.',
+  told: 'Wie Sie benachrichtigt werden',
+  inbox:
+    'Hinweise kommen in Benchtide an, auf jedem Gerät, auf dem es offen ist: jeder einmal, und keiner in Ihren Ruhezeiten.',
+  nextNudge: (when, text) => `Der nächste: ${when}: ${text}`,
+  noNudge: 'Zurzeit wartet keiner.',
+  toHours: 'Ruhezeiten stehen unter „Zeiten“',
+  lastCall: 'Letzte Gelegenheit',
+  sound: 'Ton und Vibration bei der letzten Gelegenheit, solange Benchtide offen ist',
+  try: 'Ausprobieren',
+  tried:
+    'Das war es. Kein Ton? Stellen Sie das Gerät lauter, und sehen Sie nach, ob es stumm geschaltet ist.',
+  noVibration: 'Dieses Gerät vibriert nicht für Webseiten; es gibt nur den Ton.',
+  devices: 'Geräte',
+  devicesHow:
+    'Wer einen dieser Schlüssel hat, kann alles sehen und ändern. Beenden Sie die, die Sie nicht kennen.',
+  thisDevice: 'dieses Gerät',
+  since: (date) => `seit ${date}`,
+  end: 'Beenden',
+  endThis: (label) => `Den Schlüssel von ${label} beenden`,
+  endAsk: (label) =>
+    `„${label}“ ist sofort abgemeldet und braucht einen neuen Code, um wiederzukommen. Den Schlüssel beenden?`,
+  endYes: 'Ja, beenden',
+  keep: 'Behalten',
+  ended: (label) => `Der Schlüssel von „${label}“ ist beendet.`,
+  add: 'Ein Gerät hinzufügen',
+  addHow: 'Macht einen Code, der ein anderes Gerät hereinlässt.',
+  code: 'Code',
+  codeHow: (until) =>
+    `Öffnen Sie Benchtide auf dem anderen Gerät, und tippen Sie diesen Code vor ${until} ein. Er gilt einmal.`,
+  link: 'Oder öffnen Sie dort diesen Link',
+  copy: 'Link kopieren',
+  copied: 'Kopiert',
+  signOut: 'Abmelden',
+  signOutHow:
+    'Beendet den Schlüssel dieses Geräts. Um wiederzukommen, brauchen Sie einen Code oder den Zugangsschlüssel.',
+  signOutAsk: 'Auf diesem Gerät abmelden?',
+  signOutYes: 'Ja, abmelden',
+  stay: 'Bleiben',
+};
