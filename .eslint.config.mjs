@@ -32,6 +32,7 @@ export default tseslint.config(
           'libs/tsconfig.node.json',
           'apps/tsconfig.json',
           'apps/web/tsconfig.json',
+          'apps/web/offline/tsconfig.json',
           'tests/tsconfig.json',
         ],
         tsconfigRootDir: import.meta.dirname,

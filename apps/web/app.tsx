@@ -16,11 +16,15 @@ const Shelf = lazy(() => import('./shelf/shelf-page.js'));
 const Hours = lazy(() => import('./hours/hours-page.js'));
 const Lessons = lazy(() => import('./lessons/lessons-page.js'));
 const Settings = lazy(() => import('./settings/settings-page.js'));
+const Background = lazy(() => import('./offline/background.js'));
 
 /** A refusal will not change by asking again; a failure to reach the API may. */
 const queries = new QueryClient({
   defaultOptions: {
+    // Whether there is a connection is told by asking: the service worker answers without one too.
+    mutations: { networkMode: 'always' },
     queries: {
+      networkMode: 'always',
       staleTime: 30_000,
       retry: (failures, error) => !(error instanceof ApiError) && failures < 2,
     },
@@ -49,6 +53,9 @@ export function App(): ReactNode {
                 </Routes>
               </Suspense>
             </Frame>
+            <Suspense>
+              <Background />
+            </Suspense>
           </Session>
         </BrowserRouter>
       </WordsProvider>

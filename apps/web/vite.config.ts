@@ -1,12 +1,13 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { buildServiceWorker } from './offline/build-service-worker.js';
 
 /** Where the API of a program that was started beside this is; for `vite` while developing. */
 const API = 'http://127.0.0.1:4100';
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react()],
+  plugins: [react(), buildServiceWorker(['icon.svg', 'manifest.webmanifest'])],
   resolve: { conditions: ['source', 'module', 'browser', 'default'] },
   worker: { format: 'es' },
   build: {

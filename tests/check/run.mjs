@@ -22,6 +22,10 @@ const lanes = [
       name: 'types of the web app',
       run: () => runCommand('typescript/lib/tsc.js', ['-p', 'apps/web']),
     },
+    {
+      name: 'types of the service worker',
+      run: () => runCommand('typescript/lib/tsc.js', ['-p', 'apps/web/offline']),
+    },
     { name: 'types of tests and launchers', run: () => runCommand('typescript/lib/tsc.js', ['-p', 'tests']) },
     {
       name: 'lint',

@@ -1,4 +1,5 @@
 import createClient from 'openapi-fetch';
+import { noteAnswer, noteSilence } from '../offline/connection.js';
 import { heardFrom } from './server-time.js';
 import type { components, paths } from './schema.js';
 
@@ -10,6 +11,11 @@ export const api = createClient<paths>({ baseUrl: location.origin });
 api.use({
   onResponse({ response }) {
     heardFrom(response);
+    noteAnswer(response);
+  },
+  onError({ error }) {
+    // A question that nobody waits for any more says nothing about the connection.
+    if (!(error instanceof DOMException && error.name === 'AbortError')) noteSilence();
   },
 });
 

@@ -22,7 +22,7 @@ export async function post({ id, runId, entry }: Omit<QueuedEntry, 'place'>): Pr
     const meaning = verdict(response.status);
     if (meaning === 'sent' && data !== undefined) return { verdict: 'sent', answer: data };
     if (meaning !== 'refused') return { verdict: 'later' };
-    const { message, problem } = new ApiError(response.status, error as Schemas['Problem'] | undefined);
+    const { message, problem } = new ApiError(response.status, error);
     const issues = (problem?.issues ?? []).map((issue) => issue.message);
     return { verdict: 'refused', refusal: { status: response.status, text: message, issues } };
   } catch {

@@ -1,0 +1,70 @@
+import type { PieceDesign, PlannedStage } from '#contract';
+
+/** Whether a stage of that key is done, or logged as done. */
+type IsLogged = (key: string) => boolean;
+
+/**
+ * Whether it makes sense to say that the soap is not firm enough for a stage: it waits for a state of a part, and
+ * that part has been made.
+ */
+export function waitsForSoap(
+  design: PieceDesign | undefined,
+  stages: readonly PlannedStage[],
+  key: string,
+  isLogged: IsLogged,
+): boolean {
+  // Without its design only the plan tells: a window that is surely open later than likely waits for something.
+  if (design === undefined) {
+    const stage = stages.find((each) => each.key === key && each.status === 'planned');
+    return stage !== undefined && stage.surelyOpenAt !== stage.opensAt;
+  }
+  return design.waits.some(
+    (wait) => wait.stage === key && wait.opens !== undefined && isMade(design, stages, wait.part, isLogged),
+  );
+}
+
+/** Titles of the stages that come before another, by link or because they make its part, and are not done. */
+export function openBefore(
+  design: PieceDesign | undefined,
+  stages: readonly PlannedStage[],
+  key: string,
+  isLogged: IsLogged,
+): string[] {
+  if (design === undefined) return [];
+  const parts = [
+    ...design.waits.filter((wait) => wait.stage === key).map((wait) => wait.part),
+    ...design.stages.filter((stage) => stage.key === key).map((stage) => stage.part),
+  ];
+  const makers = parts.flatMap((part) => makingStage(design, part) ?? []).filter((maker) => maker !== key);
+  const before = [...design.links.filter((link) => link.to === key).map((link) => link.from), ...makers];
+  return [...new Set(before)].flatMap((from) => {
+    const stage = latest(stages, from);
+    return stage?.status === 'planned' && !isLogged(from) ? [stage.title] : [];
+  });
+}
+
+/** Kinds that turn something into their part; its clocks start at their end. */
+const makes = new Set<string>(['press-decor', 'pour', 'layer', 'dip', 'pipe', 'glaze']);
+
+function makingStage(design: PieceDesign, part: string): string | undefined {
+  return design.stages.find((stage) => stage.part === part && makes.has(stage.kind))?.key;
+}
+
+function isMade(
+  design: PieceDesign,
+  stages: readonly PlannedStage[],
+  part: string,
+  isLogged: IsLogged,
+): boolean {
+  const key = makingStage(design, part);
+  return key !== undefined && (latest(stages, key)?.status === 'done' || isLogged(key));
+}
+
+function latest(stages: readonly PlannedStage[], key: string): PlannedStage | undefined {
+  return stages
+    .filter((stage) => stage.key === key)
+    .reduce<PlannedStage | undefined>(
+      (last, stage) => (last === undefined || stage.attempt > last.attempt ? stage : last),
+      undefined,
+    );
+}
