@@ -3,14 +3,13 @@ import { compressBelow } from './compress.mjs';
 import { inProject } from './paths.mjs';
 import { runStep } from './run-step.mjs';
 
-const viteConfig = inProject('apps', 'web', 'vite.config.ts');
 const page = inProject('dist', 'web', 'index.html');
 const description = inProject('dist', 'openapi.json');
 const types = inProject('apps', 'web', 'api', 'schema.d.ts');
 
 /** Whether the files of the web build are there; from which sources is told by the list of all sources. */
 export function isWebBuilt() {
-  return !existsSync(viteConfig) || (existsSync(page) && existsSync(types));
+  return existsSync(page) && existsSync(types);
 }
 
 /**
@@ -19,10 +18,6 @@ export function isWebBuilt() {
  * @param {(line: string) => void} log
  */
 export async function buildWeb(log) {
-  if (!existsSync(viteConfig)) {
-    log('There is no web app here (apps/web/vite.config.ts is missing), so none is built.');
-    return;
-  }
   await runStep(log, {
     title: 'Describing the API …',
     still: 'still describing',
@@ -48,7 +43,7 @@ export async function buildWeb(log) {
     command: process.execPath,
     args: [
       inProject('node_modules', 'vite', 'bin', 'vite.js'),
-      ...['build', '--config', viteConfig, '--logLevel', 'warn'],
+      ...['build', '--config', inProject('apps', 'web', 'vite.config.ts'), '--logLevel', 'warn'],
     ],
     failure: 'The web app could not be bundled; the reason is above.',
   });

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { rm, utimes } from 'node:fs/promises';
+import { readFile, rm, utimes } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { smallProject, type SmallProject } from '../../tests/support/small-project.js';
@@ -36,6 +36,18 @@ describe.sequential('getting ready', () => {
     const { stdout, stderr } = await project.launch('cli').ended;
     expect(stdout).toBe('spring tide\n');
     expect(stderr).not.toContain('Installing');
+  });
+
+  it('bundles the web app with what the API says of itself, and again when only a style has changed', async () => {
+    const page = (): Promise<string> => readFile(join(project.folder, 'dist/web/index.html'), 'utf8');
+    expect(await page()).toBe(`export type Title = "spring tide"; body { color: teal }`);
+    await project.write('apps/web/look.css', 'body { color: navy }');
+    expect((await project.launch('cli').ended).stderr).toContain('Bundling the web app');
+    expect(await page()).toContain('navy');
+    await rm(join(project.folder, 'dist/web'), { recursive: true });
+    await project.launch('cli').ended;
+    expect(await page()).toContain('navy');
+    expect((await project.launch('cli').ended).stderr).toBe('');
   });
 
   it('removes the output of a source that was removed', async () => {

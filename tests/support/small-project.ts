@@ -27,7 +27,7 @@ export interface SmallProject {
 const compiler = `
 import { spawnSync } from 'node:child_process';
 import { copyFileSync, mkdirSync, readdirSync } from 'node:fs';
-for (const folder of ['libs', 'apps/cli']) {
+for (const folder of ['libs', 'apps/cli', 'apps/api/docs']) {
   mkdirSync('dist/' + folder, { recursive: true });
   for (const name of readdirSync(folder).filter((each) => each.endsWith('.ts'))) {
     const output = 'dist/' + folder + '/' + name.replace(/ts$/, 'js');
@@ -39,9 +39,31 @@ for (const folder of ['libs', 'apps/cli']) {
 }
 `;
 
+/** Stands in for what makes types from a description: a line that names where it came from. */
+const typeMaker = `
+import { readFileSync, writeFileSync } from 'node:fs';
+const [description, , output] = process.argv.slice(2);
+writeFileSync(output, 'export type Title = ' + JSON.stringify(JSON.parse(readFileSync(description, 'utf8')).title) + ';');
+`;
+
+/** Stands in for the bundler: the page is the types of the API and the one style, together. */
+const bundler = `
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+mkdirSync('dist/web', { recursive: true });
+const parts = ['apps/web/api/schema.d.ts', 'apps/web/look.css'].map((path) => readFileSync(path, 'utf8'));
+writeFileSync('dist/web/index.html', parts.join(' '));
+`;
+
+/** The packages of the small project: where each lies, the script it brings, and what that does. */
+const packages = [
+  { name: 'typescript', script: 'lib/tsc.js', text: compiler },
+  { name: 'openapi-typescript', script: 'bin/cli.js', text: typeMaker },
+  { name: 'vite', script: 'bin/vite.js', text: bundler },
+];
+
 /**
- * A folder with the real launchers around a program of two lines. Its only package lies beside it, so that npm
- * installs it without a network.
+ * A folder with the real launchers around a program of two lines and a page of two. Its packages lie beside it, so
+ * that npm installs them without a network.
  */
 export async function smallProject(): Promise<SmallProject> {
   const folder = await mkdtemp(join(tmpdir(), 'benchtide-launch-'));
@@ -50,14 +72,14 @@ export async function smallProject(): Promise<SmallProject> {
     await writeFile(join(folder, path), text);
   };
   await cp(join(projectFolder, 'apps/launch'), join(folder, 'apps/launch'), { recursive: true });
-  const about = { name: 'small', version: '1.0.0', devDependencies: { typescript: 'file:compiler' } };
+  const devDependencies = Object.fromEntries(packages.map(({ name }) => [name, `file:tools/${name}`]));
+  const about = { name: 'small', version: '1.0.0', devDependencies };
   await write('package.json', JSON.stringify({ ...about, type: 'module', private: true }));
   await write('package-lock.json', JSON.stringify(lockOf(about)));
-  await write(
-    'compiler/package.json',
-    JSON.stringify({ name: 'typescript', version: '1.0.0', type: 'module' }),
-  );
-  await write('compiler/lib/tsc.js', compiler);
+  for (const { name, script, text } of packages) {
+    await write(`tools/${name}/package.json`, JSON.stringify({ name, version: '1.0.0', type: 'module' }));
+    await write(`tools/${name}/${script}`, text);
+  }
   await write('tsconfig.json', '{}');
   await write(
     'prisma/generate.cjs',
@@ -69,6 +91,14 @@ export async function smallProject(): Promise<SmallProject> {
     `import { greeting } from '../../libs/greeting.js';
      console.log([greeting, ...process.argv.slice(2)].join(' '));`,
   );
+  await write(
+    'apps/api/docs/write-document.ts',
+    `import { writeFileSync } from 'node:fs';
+     import { greeting } from '../../../libs/greeting.js';
+     writeFileSync('dist/openapi.json', JSON.stringify({ title: greeting }));`,
+  );
+  await write('apps/web/api/note.txt', 'Types of the API are written beside this.');
+  await write('apps/web/look.css', 'body { color: teal }');
   return {
     folder,
     write,
@@ -82,8 +112,12 @@ function lockOf(about: { readonly name: string; readonly version: string }): unk
     ...{ name: about.name, version: about.version, lockfileVersion: 3, requires: true },
     packages: {
       '': about,
-      compiler: { name: 'typescript', version: '1.0.0', dev: true },
-      'node_modules/typescript': { resolved: 'compiler', link: true },
+      ...Object.fromEntries(
+        packages.flatMap(({ name }) => [
+          [`tools/${name}`, { name, version: '1.0.0', dev: true }],
+          [`node_modules/${name}`, { resolved: `tools/${name}`, link: true }],
+        ]),
+      ),
     },
   };
 }
