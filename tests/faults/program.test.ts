@@ -3,6 +3,7 @@ import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import { openBrowser } from '../support/browser.js';
 import { freePort } from '../support/free-port.js';
 import {
   accessKey,
@@ -84,6 +85,14 @@ describe('the program', () => {
     const program = await start(await freePort());
     expect(program.printed()).toContain(`running at ${program.url}`);
     expect(program.printed()).toContain(accessKey(home));
+    const [, link = '', code] = /link: (\S+)\n.*code (\S+)/.exec(program.printed()) ?? [];
+    expect(link).toBe(`${program.url}/#sign-in=${code ?? ''}`);
+    const browser = openBrowser(program.url);
+    expect((await browser.call('POST', '/api/session', { code })).status).toBe(201);
+    expect((await browser.call('GET', '/api/session')).body.workshop.timeZone).toMatch(/\//);
+    // The page itself: what the link opens.
+    const page = await fetch(new URL(link), { headers: { accept: 'text/html' } });
+    expect([page.status, page.headers.get('content-type')]).toEqual([200, 'text/html; charset=utf-8']);
     expect(statSync(join(home, 'access-key')).mode & 0o777).toBe(0o600);
     const runs = (await (await call(program, 'GET', '/api/runs')).json()) as { key: string }[];
     expect(runs.map((run) => run.key)).toContain('harbour-market');
