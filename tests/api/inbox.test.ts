@@ -16,9 +16,11 @@ async function readEvents(
   bench: Bench,
   enough: number,
   lastId?: string,
+  after?: number,
 ): Promise<{ id: string; data: InboxEntry }[]> {
   const leave = new AbortController();
-  const response = await fetch(`${bench.url}/api/inbox/stream`, {
+  const query = after === undefined ? '' : `?after=${String(after)}`;
+  const response = await fetch(`${bench.url}/api/inbox/stream${query}`, {
     headers: {
       authorization: `Bearer ${bench.key}`,
       ...(lastId === undefined ? {} : { 'last-event-id': lastId }),
@@ -94,5 +96,16 @@ describe('three days of a run, with the clock going back in the second night', (
     expect((await bench.call('GET', `/api/inbox?after=${String(seen?.sequence)}`)).body).toEqual(
       inbox.slice(2),
     );
+  });
+
+  it('begins at a place that is asked for, unless the reader comes back', async () => {
+    const inbox: InboxEntry[] = (await bench.call('GET', '/api/inbox')).body;
+    const [first, , third] = inbox.map((n) => n.sequence);
+    const begun = await readEvents(bench, inbox.length - 1, undefined, first);
+    expect(begun.map((e) => e.data.id)).toEqual(inbox.slice(1).map((n) => n.id));
+    const back = await readEvents(bench, inbox.length - 3, String(third), first);
+    expect(back.map((e) => e.data.id)).toEqual(inbox.slice(3).map((n) => n.id));
+    const refused = await bench.call('GET', '/api/inbox/stream?after=yesterday');
+    expect(refused).toMatchObject({ status: 422 });
   });
 });

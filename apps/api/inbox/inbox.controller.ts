@@ -50,17 +50,22 @@ export class InboxController implements OnModuleDestroy {
 
   @Get('inbox/stream')
   @ApiProduces('text/event-stream')
-  @Documents({ summary: 'The inbox as server-sent events; Last-Event-ID picks up where a stream ended' })
+  @Documents({
+    summary: 'The inbox as server-sent events, after a place; Last-Event-ID picks up where a stream ended',
+    problems: [422],
+  })
   stream(
     @Caller() caller: CallerFacts,
     @Headers('last-event-id') last: string | undefined,
+    @Query({ schema: place }) { after: wanted }: z.output<typeof place>,
     @Req() request: Request,
     @Res() response: Response,
   ): void {
     response.writeHead(200, { 'Content-Type': 'text/event-stream', 'X-Accel-Buffering': 'no' });
     response.write('retry: 2000\n\n');
     this.open.add(response);
-    const after = /^\d{1,15}$/.test(last ?? '') ? Number(last) : 0;
+    // A browser cannot send the header with its first request, only when it comes back by itself.
+    const after = /^\d{1,15}$/.test(last ?? '') ? Number(last) : wanted;
     const end = this.parts.inbox.follow(caller.workshopId, after, (nudge) => {
       const data = JSON.stringify(shownEntry(nudge));
       response.write(`id: ${String(nudge.sequence)}\nevent: nudge\ndata: ${data}\n\n`);
