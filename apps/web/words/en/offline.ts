@@ -1,0 +1,25 @@
+export const offline = {
+  refused: (count: number) =>
+    count === 1 ? '1 entry was not taken' : `${String(count)} entries were not taken`,
+  show: 'Look at them',
+  close: 'Close',
+  title: 'Entries on this device',
+  intro: 'They are sent in this order as soon as Benchtide answers. Closing the page does not lose them.',
+  empty: 'Nothing waits. All entries are in the log.',
+  sendNow: 'Send now',
+  waits: 'waits to be sent',
+  held: 'waits for the entry above',
+  notTaken: 'not taken',
+  tryAgain: 'Send it again',
+  correct: 'Correct the time',
+  discard: 'Discard',
+  reallyDiscard: 'Discard it for good',
+  about: (run: string, time: string) => `${run}, ${time}`,
+  entry: {
+    done: (stage: string) => `“${stage}” done`,
+    notYet: (stage: string) => `“${stage}”: not firm yet`,
+    mishap: (part: string) => `Mishap with ${part}`,
+    takeBack: 'An entry taken back',
+    other: 'Entry in the bench log',
+  },
+};
