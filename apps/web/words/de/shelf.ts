@@ -59,6 +59,10 @@ export const shelf: Words['shelf'] = {
   },
   takeBack: 'Zurücknehmen',
   takeBackThis: (when) => `Die Wiegung von ${when} zurücknehmen`,
+  takeBackAsk: (when) =>
+    `Sie gilt dann als nie geschrieben, und das lässt sich nicht rückgängig machen. Die Wiegung von ${when} zurücknehmen?`,
+  takeBackYes: 'Ja, zurücknehmen',
+  keep: 'Behalten',
   takenBack: 'Zurückgenommen: Sie gilt als nie geschrieben.',
   weighNow: 'Jetzt wiegen',
   howMany: 'Stücke auf der Waage',

@@ -12,7 +12,7 @@ export const shelf = {
   pieces: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
   made: (date: string) => `made ${date}`,
   toRun: (title: string) => `To the run ${title}`,
-  inDays: (days: number) => (days === 1 ? 'day to go' : 'days to go'),
+  inDays: (days: number): string => (days === 1 ? 'day to go' : 'days to go'),
   today: 'today',
   todayUnder: 'likely ready',
   sinceDays: (days: number) =>
@@ -58,6 +58,10 @@ export const shelf = {
   },
   takeBack: 'Take back',
   takeBackThis: (when: string) => `Take back the weigh-in of ${when}`,
+  takeBackAsk: (when: string) =>
+    `It will count as never written, and that cannot be undone. Take back the weigh-in of ${when}?`,
+  takeBackYes: 'Yes, take it back',
+  keep: 'Keep it',
   takenBack: 'Taken back: it counts as never written.',
   weighNow: 'Weigh in now',
   howMany: 'Pieces on the scales',

@@ -1,0 +1,70 @@
+import { useState, type ReactNode } from 'react';
+import { Link } from 'react-router';
+import type { Schemas } from '../api/client.js';
+import { useTimes } from '../look/times.js';
+import { useWords } from '../words/words.js';
+import type { LotStanding } from './lot-standing.js';
+import { ReadyStrip, type Span } from './ready-strip.js';
+import { WeighIns } from './weigh-ins.js';
+
+/** One lot: how long to go, how sure that is, and its weigh-ins when they are asked for. */
+export function LotCard({
+  lot,
+  standing,
+  now,
+  span,
+}: {
+  readonly lot: Schemas['Lot'];
+  readonly standing: LotStanding;
+  readonly now: number;
+  /** The time that the pictures of all lots share; absent: no picture. */
+  readonly span?: Span;
+}): ReactNode {
+  const { shelf } = useWords();
+  const times = useTimes();
+  const [isOpen, setOpen] = useState(false);
+  const { low, likely, high } = lot.ready;
+  return (
+    <article className="card stack lot" aria-labelledby={`lot-${lot.id}`}>
+      <header className="row apart">
+        <div>
+          <h3 id={`lot-${lot.id}`}>
+            <Link to={`/runs/${lot.runId}`}>{lot.title}</Link>
+          </h3>
+          <p className="soft small">
+            {shelf.pieces(lot.count)} · {shelf.made(times.date(lot.madeAt))}
+          </p>
+        </div>
+        {standing.stage !== 'ready' && <Countdown days={standing.days} />}
+      </header>
+      {standing.stage === 'ready' ? (
+        <p>{shelf.readySince(times.date(high))}</p>
+      ) : (
+        <>
+          {span !== undefined && <ReadyStrip lot={lot} now={now} span={span} />}
+          <p>
+            <strong>{shelf.likely(times.day(likely))}</strong>
+            {'. '}
+            {shelf.between(times.day(low), times.day(high))}
+          </p>
+          {standing.stage !== 'curing' && <p className="note">{shelf.perhaps}</p>}
+        </>
+      )}
+      <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+        <summary>{shelf.weighIns}</summary>
+        {isOpen && <WeighIns lot={lot} isCuring={standing.stage !== 'ready'} />}
+      </details>
+    </article>
+  );
+}
+
+function Countdown({ days }: { readonly days: number }): ReactNode {
+  const { shelf } = useWords();
+  if (days < 0) return <p className="countdown soft small">{shelf.sinceDays(-days)}</p>;
+  return (
+    <p className="countdown">
+      <span className="big numbers">{days === 0 ? shelf.today : days}</span>{' '}
+      <span className="soft small">{days === 0 ? shelf.todayUnder : shelf.inDays(days)}</span>
+    </p>
+  );
+}
