@@ -34,8 +34,8 @@ export function useSession(): SessionFacts {
 /** The time zone in which this device shows times. */
 export function useTimeZone(): string {
   const [chosen] = usePreference('timeZone');
-  const { timeZone } = useSession();
-  return chosen === 'workshop' ? timeZone : chosen;
+  const { workshop } = useSession();
+  return chosen === 'workshop' ? workshop.timeZone : chosen;
 }
 
 async function whoAmI(): Promise<SessionFacts> {
