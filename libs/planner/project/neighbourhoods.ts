@@ -10,10 +10,10 @@ import { relaxed } from './relax.js';
 import { TimeTable } from './time-table.js';
 
 /** Conflicts for one neighbourhood. */
-const CONFLICTS = 300;
+const CONFLICTS = 100;
 
 /** How many of them for a schedule as long. */
-const MOVE_CONFLICTS = 50;
+const MOVE_CONFLICTS = 30;
 
 /** Activities freed at first, and at least. */
 const FREED = 20;

@@ -2,6 +2,9 @@ import type { Propagator } from '../learning/propagator.js';
 import { Kind, type Trail } from '../learning/trail.js';
 import type { Project } from './project.js';
 
+const LOWER = 1;
+const UPPER = 2;
+
 /**
  * Time-table propagation of all resources: what activities surely use, at each moment, leaves no room for others.
  * Explained at one moment each (Schutt, Feydy, Stuckey and Wallace, "Explaining the cumulative propagator",
@@ -24,6 +27,7 @@ export class TimeTable implements Propagator {
   /** The resources of each activity. */
   private readonly uses: Int32Array[];
   private readonly changed: number[] = [];
+  /** Which bounds of each activity moved. */
   private readonly isChanged: Uint8Array;
   /** For each resource, the moments since the last propagation at which use grew. */
   private readonly grownFrom: Int32Array;
@@ -48,15 +52,15 @@ export class TimeTable implements Propagator {
     this.uses = dur.map((d, i) => Int32Array.from(cap.keys()).filter((r) => d > 0 && req[i]![r]! > 0));
     this.grownFrom = new Int32Array(this.resources).fill(horizon);
     this.grownTo = new Int32Array(this.resources);
-    for (let i = 0; i < this.count; i++) this.touch(2 * i);
+    for (let side = 0; side < 2 * this.count; side++) this.touch(side);
   }
 
   /** To be told of every side that rises or falls. */
   touch(side: number): void {
     const i = side >> 1;
-    if (i >= this.count || this.isChanged[i] === 1) return;
-    this.isChanged[i] = 1;
-    this.changed.push(i);
+    if (i >= this.count) return;
+    if (this.isChanged[i] === 0) this.changed.push(i);
+    this.isChanged[i]! |= side & 1 ? UPPER : LOWER;
   }
 
   /** @returns false, with the conflict set, when a resource is overloaded or two bounds cross */
@@ -99,7 +103,8 @@ export class TimeTable implements Propagator {
   private push(i: number): boolean {
     const { bound } = this.trail;
     const duration = this.dur[i]!;
-    const changed = this.isChanged[i] === 1;
+    const isLower = (this.isChanged[i]! & LOWER) !== 0;
+    const isUpper = (this.isChanged[i]! & UPPER) !== 0;
     const uses = this.uses[i]!;
     for (let k = 0; k < uses.length; k++) {
       const r = uses[k]!;
@@ -107,8 +112,8 @@ export class TimeTable implements Propagator {
       const to = this.grownTo[r]!;
       const low = bound[2 * i]!;
       const high = -bound[2 * i + 1]!;
-      if ((changed || (low < to && low + duration > from)) && !this.pushLater(r, i)) return false;
-      if ((changed || (high < to && high + duration > from)) && !this.pushEarlier(r, i)) return false;
+      if ((isLower || (low < to && low + duration > from)) && !this.pushLater(r, i)) return false;
+      if ((isUpper || (high < to && high + duration > from)) && !this.pushEarlier(r, i)) return false;
     }
     return true;
   }
