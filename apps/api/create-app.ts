@@ -31,6 +31,7 @@ export async function createRoutes(parts: Parts): Promise<NestExpressApplication
 export async function createApp(parts: Parts, { bind, pages }: AppOptions): Promise<NestExpressApplication> {
   const app = await createRoutes(parts);
   app.disable('x-powered-by');
+  app.use(tellTime(parts.clock));
   app.use(guardedHeaders);
   app.use(knownHosts(bind));
   if (pages !== undefined) app.use(servePages(pages));
@@ -40,4 +41,12 @@ export async function createApp(parts: Parts, { bind, pages }: AppOptions): Prom
   app.use('/api/docs', (_request: unknown, response: Response) => response.json(document));
   await app.init();
   return app;
+}
+
+/** Pages count down by this very clock, so that is the one told, not the machine's. */
+function tellTime(clock: Parts['clock']) {
+  return (_request: unknown, response: Response, next: () => void): void => {
+    response.setHeader('Date', clock.now().toUTCString());
+    next();
+  };
 }
