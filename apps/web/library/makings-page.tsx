@@ -1,7 +1,25 @@
-import type { ReactNode } from 'react';
-import { useWords } from '../words/words.js';
+import { lazy, type ReactNode } from 'react';
+import { Route, Routes } from 'react-router';
+import { NothingHere } from '../shell/states.js';
+import Overview from './overview.js';
 
-export default function Page(): ReactNode {
-  const { shell } = useWords();
-  return <h1>{shell.makings}</h1>;
+const RecipePage = lazy(() => import('./recipe/recipe-page.js'));
+const MouldPage = lazy(() => import('./mould/mould-page.js'));
+const FatPage = lazy(() => import('./fat/fat-page.js'));
+const ShippedFatPage = lazy(() => import('./fat/shipped-fat-page.js'));
+const DesignPage = lazy(() => import('./design/design-page.js'));
+
+/** What pieces are made of: designs, recipes, moulds, fats. */
+export default function MakingsPage(): ReactNode {
+  return (
+    <Routes>
+      <Route index element={<Overview />} />
+      <Route path="designs/:id" element={<DesignPage />} />
+      <Route path="recipes/:id" element={<RecipePage />} />
+      <Route path="moulds/:id" element={<MouldPage />} />
+      <Route path="fats/shipped/:key" element={<ShippedFatPage />} />
+      <Route path="fats/:id" element={<FatPage />} />
+      <Route path="*" element={<NothingHere />} />
+    </Routes>
+  );
 }

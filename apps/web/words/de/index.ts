@@ -1,10 +1,12 @@
 import type { Words } from '../en/index.js';
+import { form } from './form.js';
 import { lessons } from './lessons.js';
 import { now } from './now.js';
 import { offline } from './offline.js';
+import { library } from './library.js';
 import { session } from './session.js';
 import { settings } from './settings.js';
 import { shelf } from './shelf.js';
 import { shell } from './shell.js';
 
-export const de: Words = { shell, session, now, offline, shelf, lessons, settings };
+export const de: Words = { shell, session, form, library, now, offline, shelf, lessons, settings };

@@ -1,0 +1,61 @@
+import { useEffect, useRef, type ReactNode } from 'react';
+import { pathText, type Issue } from '#units';
+import { useWords } from '../words/words.js';
+import { fieldId, issueText } from './form-context.js';
+
+/** Everything that is wrong in one place, each with the way to its field. Takes the focus when `since` changes. */
+export function WrongList({
+  issues,
+  since,
+}: {
+  readonly issues: readonly Issue[];
+  readonly since: number;
+}): ReactNode {
+  const { form } = useWords();
+  const ref = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (since > 0) ref.current?.focus();
+  }, [since]);
+  if (issues.length === 0) return null;
+  return (
+    <div
+      ref={ref}
+      tabIndex={-1}
+      className="note coral stack tight"
+      role="group"
+      aria-label={form.wrongTitle(issues.length)}
+    >
+      <p>
+        <strong>{form.wrongTitle(issues.length)}</strong>
+      </p>
+      <ul>
+        {issues.map((issue) => (
+          <li key={`${issue.code} ${pathText(issue.path)}`}>
+            <a
+              href={`#${fieldId(issue.path)}`}
+              onClick={(event) => {
+                event.preventDefault();
+                const field = nearest(issue);
+                field?.closest('details')?.setAttribute('open', '');
+                field?.scrollIntoView({ block: 'center' });
+                field?.focus();
+              }}
+            >
+              {nearest(issue) === null && pathText(issue.path) !== '' && `${pathText(issue.path)}: `}
+              {issueText(issue, form)}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** The field itself, or the one nearest around it: an issue of a list has no field of its own. */
+function nearest({ path }: Issue): HTMLElement | null {
+  for (let length = path.length; length > 0; length -= 1) {
+    const found = document.getElementById(fieldId(path.slice(0, length)));
+    if (found !== null) return found;
+  }
+  return null;
+}

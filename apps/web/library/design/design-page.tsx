@@ -1,0 +1,3 @@
+export default function DesignPage(): null {
+  return null;
+}

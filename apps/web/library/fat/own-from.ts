@@ -1,0 +1,44 @@
+import type { Schemas } from '../../api/client.js';
+import type { Value } from '../../form/values.js';
+
+/** Names of the contract; a test holds them to it. */
+export const fatKinds = ['triglyceride', 'wax', 'fatty-acid'] as const;
+
+/**
+ * What an own fat begins with when it is one of those that are there already: all of its figures but the
+ * saponification value, which the certificate of the lot gives, and a source of its own.
+ */
+export function ownFrom(shipped: Schemas['ShippedFat'], title: string): Value {
+  const { inci, kind, iodine, unsaponifiablePercent, fattyAcidsPercent, densityGPerMl } = shipped;
+  return {
+    title,
+    kind,
+    ...(inci === undefined ? {} : { inci }),
+    ...(iodine === undefined ? {} : { iodine: { ...iodine } }),
+    ...(unsaponifiablePercent === undefined ? {} : { unsaponifiablePercent: { ...unsaponifiablePercent } }),
+    fattyAcidsPercent: { ...fattyAcidsPercent },
+    densityGPerMl,
+    expansionGPerMlPerC: shipped.expansionGPerMlPerC,
+    behaviour: shipped.behaviour,
+  };
+}
+
+/** Fatty acids as sheets list them, by carbons and double bonds. */
+export const fattyAcids = [
+  'C8:0',
+  'C10:0',
+  'C12:0',
+  'C14:0',
+  'C16:0',
+  'C16:1',
+  'C18:0',
+  'C18:1',
+  'C18:2',
+  'C18:3',
+  'C20:0',
+  'C20:1',
+  'C22:0',
+  'C22:1',
+  'ricinoleic',
+] as const;
+export type FattyAcid = (typeof fattyAcids)[number];

@@ -1,0 +1,79 @@
+import type { ReactNode } from 'react';
+import { Link, useParams } from 'react-router';
+import type { Schemas } from '../../api/client.js';
+import { useAmounts } from '../../look/amounts.js';
+import { Failed, Loading, NothingHere } from '../../shell/states.js';
+import { useWords } from '../../words/words.js';
+import { useShippedFats } from '../shelf-calls.js';
+import type { FattyAcid } from './own-from.js';
+import '../library.css';
+
+/** A fat that ships with the program: every figure with where it comes from. */
+export default function ShippedFatPage(): ReactNode {
+  const { library } = useWords();
+  const { key } = useParams();
+  const { data, error, refetch } = useShippedFats();
+  if (data === undefined) {
+    return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
+  }
+  const fat = data.find((each) => each.key === key);
+  if (fat === undefined) return <NothingHere />;
+  return (
+    <div className="stack">
+      <header className="stack tight">
+        <p>
+          <Link to="/makings">{library.back}</Link>
+        </p>
+        <h1>{fat.title}</h1>
+        <p className="soft">{fat.behaviour}</p>
+      </header>
+      <Figures fat={fat} />
+      <div className="note stack tight">
+        <p>{library.ownWhy}</p>
+        <p>
+          <Link className="button" to={`/makings/fats/new?as=${fat.key}`}>
+            {library.ownHow}
+          </Link>
+        </p>
+      </div>
+    </div>
+  );
+}
+
+function Figures({ fat }: { readonly fat: Schemas['ShippedFat'] }): ReactNode {
+  const { library } = useWords();
+  const { number } = useAmounts();
+  const { saponificationMgKohPerG: sap, iodine, unsaponifiablePercent, evidence } = fat;
+  const range = (each: { readonly low: number; readonly high: number }): string =>
+    each.low === each.high ? number(each.low) : library.fromTo(number(each.low), number(each.high));
+  const acids = Object.entries(fat.fattyAcidsPercent)
+    .map(([acid, share]) => `${library.acidsByName[acid as FattyAcid] ?? acid} ${number(share)}`)
+    .join(' · ');
+  const rows: readonly (readonly [string, string | undefined, string | undefined])[] = [
+    [library.saponification, `${number(sap.used)} mg/g (${range(sap)})`, evidence.saponification],
+    [library.profile, acids === '' ? undefined : acids, evidence.fattyAcids],
+    [library.iodine, iodine && `${range(iodine)} g/100 g`, evidence.iodine],
+    [
+      library.unsaponifiable,
+      unsaponifiablePercent && `${range(unsaponifiablePercent)} %`,
+      evidence.unsaponifiable,
+    ],
+    [library.density, `${number(fat.densityGPerMl, 3)} g/mL`, evidence.density],
+    [library.expansion, `${number(fat.expansionGPerMlPerC, 5)} g/mL/°C`, evidence.expansion],
+    [library.inci, fat.inci, evidence.inci],
+    [library.fatBehaviour, fat.behaviour, evidence.behaviour],
+  ];
+  return (
+    <dl className="card figures">
+      {rows
+        .filter(([, value]) => value !== undefined)
+        .map(([name, value, source]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd className="numbers">{value}</dd>
+            <dd className="soft small">{source}</dd>
+          </div>
+        ))}
+    </dl>
+  );
+}

@@ -1,0 +1,142 @@
+import type { ReactNode } from 'react';
+import { SelectField, TextField } from '../../form/fields.js';
+import { useForm } from '../../form/form-context.js';
+import { MeasureField, NumberField } from '../../form/number-field.js';
+import { valueAt, withValue, type Value } from '../../form/values.js';
+import { useAmounts } from '../../look/amounts.js';
+import { useWords } from '../../words/words.js';
+import { ThingEditor } from '../thing-editor.js';
+import { useCapacity } from '../thing-line.js';
+import { ThingPage } from '../thing-page.js';
+import { forms, measuresOf, mouldKinds, mouldWay, mouldWays, type MouldWay } from './mould-ways.js';
+import { ShapePicture } from './shape-picture.js';
+
+const blank = { kind: 'silicone-cavity', waterC: 20, waterFillG: undefined };
+
+/** One mould: how many cavities of what size, told in one of three ways. */
+export default function MouldPage(): ReactNode {
+  const { library } = useWords();
+  return (
+    <ThingPage kind="moulds" blank={blank}>
+      {({ thing, ...opened }) => (
+        <ThingEditor key={thing?.id ?? 'new'} kind="moulds" thing={thing} {...opened}>
+          {() => (
+            <div className="beside">
+              <section className="card stack">
+                <TextField path={['title']} label={library.name} />
+                <div className="fields">
+                  <SelectField
+                    path={['kind']}
+                    label={library.mouldKind}
+                    choices={mouldKinds.map((value) => ({ value, text: library.mouldKinds[value] }))}
+                  />
+                  <NumberField path={['cavities']} label={library.cavitiesOwned} />
+                </div>
+                <CavityFields />
+              </section>
+              <Capacity />
+            </div>
+          )}
+        </ThingEditor>
+      )}
+    </ThingPage>
+  );
+}
+
+/** The cavity by volume, by the water that fills it, or by its inner measures. */
+function CavityFields(): ReactNode {
+  const { library } = useWords();
+  const { content, change } = useForm();
+  const way = mouldWay(content);
+  const form = valueAt(content, ['shape', 'form']);
+  const turn = (next: MouldWay): void => {
+    const bare = ['cavityMl', 'waterFillG', 'waterC', 'shape'].reduce<Value>(
+      (before, each) => withValue(before, [each], undefined),
+      content,
+    );
+    const start: Value = next === 'shape' ? { form: 'box' } : undefined;
+    change(
+      [],
+      next === 'waterFillG' ? withValue(bare, ['waterC'], 20) : withValue(bare, [next], start ?? null),
+    );
+  };
+  return (
+    <>
+      <fieldset>
+        <legend>{library.cavityBy}</legend>
+        <div className="ways">
+          {mouldWays.map((each) => (
+            <label key={each}>
+              <input type="radio" name="way" checked={each === way} onChange={() => turn(each)} />
+              {library.mouldWays[each]}
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      {way === 'cavityMl' && (
+        <div className="fields">
+          <MeasureField path={['cavityMl']} label={library.oneCavity} dimension="volume" />
+        </div>
+      )}
+      {way === 'waterFillG' && (
+        <>
+          <p className="soft small">{library.waterHow}</p>
+          <div className="fields">
+            <MeasureField path={['waterFillG']} label={library.waterFill} dimension="mass" />
+            <MeasureField
+              path={['waterC']}
+              label={library.waterTemperature}
+              dimension="temperature"
+              preset={20}
+            />
+          </div>
+        </>
+      )}
+      {way === 'shape' && (
+        <>
+          <div className="fields">
+            <SelectField
+              path={['shape', 'form']}
+              label={library.shape}
+              choices={forms.map((value) => ({ value, text: library.forms[value] }))}
+              onChosen={(next) => change(['shape'], { form: next ?? 'box' })}
+            />
+            {measuresOf(form).map((measure) => (
+              <MeasureField
+                key={measure}
+                path={['shape', measure]}
+                label={library.measures[measure]}
+                dimension="length"
+              />
+            ))}
+          </div>
+          <ShapePicture form={form} />
+        </>
+      )}
+    </>
+  );
+}
+
+/** What it holds, as far as it is described. */
+function Capacity(): ReactNode {
+  const { library } = useWords();
+  const { content } = useForm();
+  const { volume } = useAmounts();
+  const each = useCapacity(content as object);
+  const cavities = valueAt(content, ['cavities']);
+  return (
+    <section className="card stack tight" aria-live="polite">
+      <h2>{library.holds}</h2>
+      {each === undefined ? (
+        <p className="soft">{library.holdsNot}</p>
+      ) : (
+        <>
+          <p className="big-figure numbers">{volume(each)}</p>
+          {typeof cavities === 'number' && cavities > 1 && (
+            <p>{library.holdsAll(cavities, volume(each * cavities))}</p>
+          )}
+        </>
+      )}
+    </section>
+  );
+}

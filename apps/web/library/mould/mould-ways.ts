@@ -1,0 +1,31 @@
+import { valueAt, type Value } from '../../form/values.js';
+
+/** Names of the contract that the page of a mould offers; a test holds them to it. */
+export const mouldKinds = ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'] as const;
+export const mouldWays = ['waterFillG', 'cavityMl', 'shape'] as const;
+export type MouldWay = (typeof mouldWays)[number];
+
+const measures = {
+  box: ['lengthMm', 'widthMm', 'heightMm'],
+  cylinder: ['diameterMm', 'heightMm'],
+  'cone-frustum': ['bottomDiameterMm', 'topDiameterMm', 'heightMm'],
+  hemisphere: ['diameterMm'],
+  'spherical-cap': ['rimDiameterMm', 'depthMm'],
+  torus: ['outerDiameterMm', 'tubeDiameterMm'],
+  'half-torus': ['outerDiameterMm', 'tubeDiameterMm'],
+} as const;
+
+export type Form = keyof typeof measures;
+export type Measure = (typeof measures)[Form][number];
+export const forms = Object.keys(measures) as readonly Form[];
+
+/** Which measures a form has; none for what is no form. */
+export function measuresOf(form: Value): readonly Measure[] {
+  return typeof form === 'string' && form in measures ? measures[form as Form] : [];
+}
+
+/** In which way a mould tells its cavity; by the weight of water where it does not tell it yet. */
+export function mouldWay(content: Value): MouldWay {
+  if (valueAt(content, ['shape']) !== undefined) return 'shape';
+  return valueAt(content, ['cavityMl']) === undefined ? 'waterFillG' : 'cavityMl';
+}

@@ -1,0 +1,97 @@
+import { Plus } from 'lucide-react';
+import { useState, type ReactNode } from 'react';
+import { Link } from 'react-router';
+import { Failed, Loading } from '../shell/states.js';
+import { useWords } from '../words/words.js';
+import { ThingLine } from './thing-line.js';
+import { useShippedFats, useThings, type Kind } from './shelf-calls.js';
+import '../form/form.css';
+import './library.css';
+
+/** Everything the maker keeps, by kind, with a search over all of it. */
+export default function Overview(): ReactNode {
+  const { library } = useWords();
+  const [search, setSearch] = useState('');
+  const kinds: readonly Kind[] = ['designs', 'recipes', 'moulds', 'fats'];
+  return (
+    <div className="stack">
+      <header className="stack tight">
+        <h1>{library.title}</h1>
+        <p className="soft">{library.lead}</p>
+      </header>
+      <div className="field finder">
+        <label htmlFor="search">{library.search}</label>
+        <input
+          id="search"
+          type="search"
+          value={search}
+          autoComplete="off"
+          onChange={({ target }) => setSearch(target.value)}
+        />
+      </div>
+      <div className="kinds">
+        {kinds.map((kind) => (
+          <Shelf key={kind} kind={kind} search={search} />
+        ))}
+      </div>
+    </div>
+  );
+}
+
+function Shelf({ kind, search }: { readonly kind: Kind; readonly search: string }): ReactNode {
+  const { library } = useWords();
+  const { data, error, refetch } = useThings(kind);
+  const found = (data ?? [])
+    .filter(({ content }) => isFound(content.title, search))
+    .sort((a, b) => a.content.title.localeCompare(b.content.title));
+  return (
+    <section className="card stack tight" aria-labelledby={`kind-${kind}`}>
+      <div className="row apart">
+        <h2 id={`kind-${kind}`}>{library.kinds[kind]}</h2>
+        <Link className="button plain" to={`${kind}/new`}>
+          <Plus size={20} aria-hidden /> {library.newOf[kind]}
+        </Link>
+      </div>
+      {data === undefined &&
+        (error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />)}
+      {data?.length === 0 && <p className="soft">{library.emptyOf[kind]}</p>}
+      {data !== undefined && data.length > 0 && found.length === 0 && (
+        <p className="soft">{library.noneFound(search)}</p>
+      )}
+      <ul className="things">
+        {found.map((thing) => (
+          <li key={thing.id}>
+            <Link to={`${kind}/${thing.id}`}>{thing.content.title}</Link>
+            <ThingLine thing={thing} kind={kind} />
+          </li>
+        ))}
+      </ul>
+      {kind === 'fats' && <ShippedFats search={search} />}
+    </section>
+  );
+}
+
+function ShippedFats({ search }: { readonly search: string }): ReactNode {
+  const { library } = useWords();
+  const { data = [] } = useShippedFats();
+  const found = data.filter(({ title, inci = '' }) => isFound(`${title} ${inci}`, search));
+  if (found.length === 0) return null;
+  return (
+    <details className="more" open={search !== '' || undefined}>
+      <summary>
+        {library.shippedFats} ({found.length})
+      </summary>
+      <ul className="things close">
+        {found.map(({ key, title }) => (
+          <li key={key}>
+            <Link to={`fats/shipped/${key}`}>{title}</Link>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function isFound(text: string, search: string): boolean {
+  return text.toLocaleLowerCase().includes(search.trim().toLocaleLowerCase());
+}

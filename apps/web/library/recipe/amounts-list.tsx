@@ -1,0 +1,81 @@
+import type { ReactNode } from 'react';
+import type { Schemas } from '../../api/client.js';
+import { useAmounts } from '../../look/amounts.js';
+import { useWords } from '../../words/words.js';
+import { SuperfatPicture } from './superfat-picture.js';
+
+/** What to weigh: lye and water first and large, with the caution right there; then all the rest. */
+export function AmountsList({ amounts }: { readonly amounts: Schemas['PartAmounts'] }): ReactNode {
+  const { library } = useWords();
+  const { number, mass, share, volume, ...rest } = useAmounts();
+  const { batch, cover, cautions, lossG, lossFrom } = amounts;
+  if (batch === undefined) return null;
+  // Lye is weighed to a tenth of a gram whatever its amount.
+  const weighed = (grams: number): string => (rest.system === 'us' ? mass(grams) : `${number(grams, 1)} g`);
+  const lines: readonly (readonly [string, number])[] = [
+    ...batch.fats.map((each) => [each.title, each.massG] as const),
+    ...batch.acids.map((each) => [each.title, each.massG] as const),
+    [library.lactate, batch.sodiumLactateG],
+    [library.salt, batch.saltG],
+    [library.sugar, batch.sugarG],
+    [amounts.fragrance ?? library.fragrance, batch.fragranceG],
+    ...batch.additions.map((each) => [each.title, each.massG] as const),
+  ];
+  const { low, used, high } = batch.superfat;
+  return (
+    <>
+      <dl className="lye-figures">
+        {batch.naohG > 0 && <Figure name={library.naoh} text={weighed(batch.naohG)} />}
+        {batch.kohG > 0 && <Figure name={library.koh} text={weighed(batch.kohG)} />}
+        <Figure name={library.waterNow} text={weighed(batch.waterG)} />
+      </dl>
+      {cautions.map(({ code, text }) => (
+        <p key={code} className="note coral small">
+          {text}
+        </p>
+      ))}
+      <p className="soft small">
+        {library.views(
+          number(batch.water.lyeConcentrationPercent),
+          number(batch.water.waterPerLye, 2),
+          number(batch.water.waterPercentOfFats),
+        )}
+      </p>
+      <table className="weigh numbers">
+        <tbody>
+          {lines
+            .filter(([, grams]) => grams > 0)
+            .map(([title, grams]) => (
+              <tr key={title}>
+                <th scope="row">{title}</th>
+                <td>{weighed(grams)}</td>
+              </tr>
+            ))}
+          <tr className="total">
+            <th scope="row">{library.together}</th>
+            <td>
+              {weighed(batch.batchG)}
+              <br />
+              <span className="soft small">{library.asVolume(volume(batch.batchMl))}</span>
+            </td>
+          </tr>
+        </tbody>
+      </table>
+      <SuperfatPicture low={low} used={used} high={high} />
+      <p className="small">
+        {library.short(share(cover.shortageChance))}{' '}
+        {library.left(mass(cover.leftover.likely), mass(cover.leftover.low), mass(cover.leftover.high))}{' '}
+        {lossFrom === 'usual' && lossG !== undefined && library.lossUsual(mass(lossG))}
+      </p>
+    </>
+  );
+}
+
+function Figure({ name, text }: { readonly name: string; readonly text: string }): ReactNode {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd className="numbers">{text}</dd>
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+import type { Schemas } from '../../api/client.js';
+
+type Clock = Schemas['ClockForecast'];
+export type ClockGroup = 'batter' | 'set' | 'cure';
+
+const batter = new Set<string>(['emulsion', 'light-trace', 'medium-trace', 'thick-trace', 'stiff']);
+const cure = new Set<string>(['usable', 'cured', 'best']);
+
+/** Which clock tells a state: minutes from lye-in, hours from the pour, weeks from unmoulding. */
+export function groupOf(state: string): ClockGroup {
+  return batter.has(state) ? 'batter' : cure.has(state) ? 'cure' : 'set';
+}
+
+/** Forecasts by clock, in the order in which soap passes through them; a clock without any is left out. */
+export function groupClocks(
+  clocks: readonly Clock[],
+): { readonly group: ClockGroup; readonly clocks: readonly Clock[] }[] {
+  return (['batter', 'set', 'cure'] as const).flatMap((group) => {
+    const members = clocks
+      .filter(({ state }) => groupOf(state) === group)
+      .sort((a, b) => a.band.likely - b.band.likely);
+    return members.length === 0 ? [] : [{ group, clocks: members }];
+  });
+}
+
+/** Ends of a scale of logarithms that all bands fit on, with a little room. */
+export function logDomain(
+  bands: readonly { readonly low: number; readonly high: number }[],
+): [number, number] {
+  const low = Math.min(...bands.map((band) => band.low));
+  const high = Math.max(...bands.map((band) => band.high));
+  return [low / 1.1, high * 1.1];
+}

@@ -1,0 +1,35 @@
+/** A fat and its share, as it stands in a form: the share may still be a text, or missing. */
+export interface Share {
+  readonly fat?: unknown;
+  readonly percent?: unknown;
+}
+
+/** Shares are typed to a hundredth at most; sums of them must not show what binary fractions add. */
+const HUNDREDTHS = 100;
+const TENTHS_IN_ALL = 1000;
+
+/** The shares together, in per cent; what is no number counts as nothing. */
+export function sumOf(shares: readonly Share[]): number {
+  const sum = shares.reduce((total, { percent }) => total + numberOf(percent), 0);
+  return Math.round(sum * HUNDREDTHS) / HUNDREDTHS;
+}
+
+/**
+ * The shares stretched or shrunk alike until they make 100 %, to a tenth; what rounding leaves goes to those that
+ * lost most by it (the method of largest remainders), so that none overtakes another.
+ * @returns the same shares where there is nothing to stretch
+ */
+export function madeHundred<T extends Share>(shares: readonly T[]): T[] {
+  const sum = shares.reduce((total, { percent }) => total + numberOf(percent), 0);
+  if (sum <= 0) return [...shares];
+  const exact = shares.map(({ percent }) => (numberOf(percent) * TENTHS_IN_ALL) / sum);
+  const tenths = exact.map(Math.floor);
+  const left = TENTHS_IN_ALL - tenths.reduce((total, each) => total + each, 0);
+  const lost = (i: number): number => (exact[i] ?? 0) - (tenths[i] ?? 0);
+  const raised = new Set([...exact.keys()].sort((a, b) => lost(b) - lost(a)).slice(0, left));
+  return shares.map((share, i) => ({ ...share, percent: ((tenths[i] ?? 0) + (raised.has(i) ? 1 : 0)) / 10 }));
+}
+
+function numberOf(value: unknown): number {
+  return typeof value === 'number' && Number.isFinite(value) ? value : 0;
+}
