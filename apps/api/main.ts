@@ -16,9 +16,7 @@ try {
   say(`Benchtide is running at ${program.address}`);
   say('');
   say(`Sign in by this link: ${program.signIn.link}`);
-  say(
-    `or with the code ${program.signIn.code} from any browser. Both let one browser in, within 15 minutes.`,
-  );
+  say(`or with its code ${program.signIn.code} in any browser. It lets one in, once, within 15 minutes.`);
   say(`Later, or from a program, use the key ${program.accessKey.key}`);
   say(`which is kept in ${program.accessKey.path}; programs send it as “Authorization: Bearer KEY”.`);
   say(`API: ${program.address}/api, described at ${program.address}/api/docs`);
