@@ -1,7 +1,54 @@
-import type { ReactNode } from 'react';
+import { useQuery } from '@tanstack/react-query';
+import { useState, type ReactNode } from 'react';
+import { answered, api } from '../api/client.js';
+import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
+import { EmptyLessons } from './empty-lessons.js';
+import { ForgottenOnes } from './forgotten-ones.js';
+import { byPace, factorRange } from './lesson-facts.js';
+import { PaceCard } from './pace-card.js';
+import { UndoNote, type JustForgotten } from './undo-note.js';
+import './lessons.css';
 
-export default function Page(): ReactNode {
-  const { shell } = useWords();
-  return <h1>{shell.lessons}</h1>;
+/** What the bench log has taught the clocks about this workshop. */
+export default function LessonsPage(): ReactNode {
+  const { lessons } = useWords();
+  const [forgotten, setForgotten] = useState<JustForgotten | null>(null);
+  const { data, error, refetch } = useQuery({
+    queryKey: ['lessons'],
+    queryFn: () => answered(api.GET('/api/lessons')),
+  });
+  const groups = byPace(data?.lessons ?? []);
+  return (
+    <div className="lessons stack">
+      <h1>{lessons.title}</h1>
+      {forgotten !== null && <UndoNote key={forgotten.forgetId} forgotten={forgotten} />}
+      {data === undefined ? (
+        error === null ? (
+          <Loading />
+        ) : (
+          <Failed error={error} again={() => void refetch()} />
+        )
+      ) : (
+        <>
+          {groups.length === 0 ? (
+            <EmptyLessons />
+          ) : (
+            <>
+              <p className="soft">{lessons.intro}</p>
+              {groups.map((group) => (
+                <PaceCard
+                  key={group.pace}
+                  group={group}
+                  range={factorRange(data.lessons)}
+                  onForgotten={setForgotten}
+                />
+              ))}
+            </>
+          )}
+          <ForgottenOnes />
+        </>
+      )}
+    </div>
+  );
 }
