@@ -1,5 +1,6 @@
 import {
   CalendarClock,
+  Ellipsis,
   FlaskConical,
   GraduationCap,
   Hand,
@@ -9,25 +10,29 @@ import {
   Sunrise,
 } from 'lucide-react';
 import type { ReactNode } from 'react';
-import { NavLink } from 'react-router';
-import { useWords, type Words } from '../words/words.js';
+import { NavLink, useLocation } from 'react-router';
+import { useWords } from '../words/words.js';
 import { Failures } from './failures.js';
 
-const places: readonly {
+interface Place {
   readonly to: string;
   readonly icon: typeof Hand;
-  readonly name: keyof Words['shell'] & PlaceName;
-}[] = [
+  readonly name: 'now' | 'runs' | 'plan' | 'makings' | 'shelf' | 'hours' | 'lessons' | 'settings';
+}
+
+const places: readonly Place[] = [
   { to: '/', icon: Hand, name: 'now' },
   { to: '/runs', icon: Layers, name: 'runs' },
   { to: '/plan', icon: CalendarClock, name: 'plan' },
-  { to: '/makings', icon: FlaskConical, name: 'makings' },
   { to: '/shelf', icon: Library, name: 'shelf' },
+  { to: '/makings', icon: FlaskConical, name: 'makings' },
   { to: '/hours', icon: Sunrise, name: 'hours' },
   { to: '/lessons', icon: GraduationCap, name: 'lessons' },
   { to: '/settings', icon: Settings2, name: 'settings' },
 ];
-type PlaceName = 'now' | 'runs' | 'plan' | 'makings' | 'shelf' | 'hours' | 'lessons' | 'settings';
+
+/** So many fit beside each other on a phone; the rest opens from there. */
+const FIRST = 4;
 
 /** What is around every screen: the way to the others. */
 export function Frame({ children }: { readonly children: ReactNode }): ReactNode {
@@ -42,16 +47,47 @@ export function Frame({ children }: { readonly children: ReactNode }): ReactNode
       </main>
       <nav className="places" aria-label={shell.places}>
         <ul>
-          {places.map(({ to, icon: Icon, name }) => (
-            <li key={to}>
-              <NavLink to={to} end={to === '/'}>
-                <Icon size={22} aria-hidden />
-                <span>{shell[name]}</span>
-              </NavLink>
-            </li>
+          {places.map((place, i) => (
+            <PlaceItem key={place.to} {...place} className={i < FIRST ? 'first' : 'rest'} />
           ))}
+          <More />
         </ul>
       </nav>
     </div>
+  );
+}
+
+function PlaceItem({ to, icon: Icon, name, className }: Place & { readonly className?: string }): ReactNode {
+  const { shell } = useWords();
+  return (
+    <li className={className}>
+      <NavLink to={to} end={to === '/'}>
+        <Icon size={22} aria-hidden />
+        <span>{shell[name]}</span>
+      </NavLink>
+    </li>
+  );
+}
+
+/** On a phone, the places that have no room; it closes when one is chosen. */
+function More(): ReactNode {
+  const { shell } = useWords();
+  const { pathname } = useLocation();
+  const rest = places.slice(FIRST);
+  const isThere = rest.some(({ to }) => pathname.startsWith(to));
+  return (
+    <li className="more">
+      <details key={pathname}>
+        <summary data-there={isThere}>
+          <Ellipsis size={22} aria-hidden />
+          <span>{shell.more}</span>
+        </summary>
+        <ul>
+          {rest.map((place) => (
+            <PlaceItem key={place.to} {...place} />
+          ))}
+        </ul>
+      </details>
+    </li>
   );
 }

@@ -10,6 +10,7 @@ export const shell: Words['shell'] = {
   shelf: 'Regal',
   hours: 'Zeiten',
   lessons: 'Gelernt',
+  more: 'Mehr',
   settings: 'Einstellungen',
   loading: 'Wird geholt …',
   again: 'Noch einmal',

@@ -8,6 +8,7 @@ export const shell = {
   shelf: 'Shelf',
   hours: 'Hours',
   lessons: 'Lessons',
+  more: 'More',
   settings: 'Settings',
   loading: 'Fetching …',
   again: 'Try again',
