@@ -1,7 +1,76 @@
 import type { ReactNode } from 'react';
+import { Link } from 'react-router';
+import { useNow } from '../look/times.js';
+import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
+import { AnswerNote } from './answer-note.js';
+import { isGoingOn, sittingToShow } from './bench-view.js';
+import { Coming } from './coming.js';
+import './now.css';
+import { SittingView } from './sitting-view.js';
+import { Trouble } from './trouble.js';
+import { useBench, type Bench } from './use-bench.js';
+import { useLogging } from './use-logging.js';
+import { useWakeLock } from './use-wake-lock.js';
 
-export default function Page(): ReactNode {
+/** What do I do, and how long have I got. */
+export default function NowPage(): ReactNode {
   const { shell } = useWords();
-  return <h1>{shell.now}</h1>;
+  const { bench, error, again } = useBench();
+  return (
+    <div className="now stack">
+      <h1>{shell.now}</h1>
+      {bench !== undefined ? (
+        <BenchView bench={bench} />
+      ) : error !== null ? (
+        <Failed error={error} again={again} />
+      ) : (
+        <Loading />
+      )}
+    </div>
+  );
+}
+
+function BenchView({ bench: { runs, sittings, hasPast } }: { readonly bench: Bench }): ReactNode {
+  const logging = useLogging();
+  const sitting = sittingToShow(sittings);
+  const present = useNow(30_000);
+  useWakeLock(sitting !== undefined && isGoingOn(sitting, present));
+  const stuck = runs.filter(({ document }) => document.status !== 'planned');
+  return (
+    <>
+      <AnswerNote logging={logging} />
+      {stuck.map((bench) => (
+        <Trouble key={bench.run.id} bench={bench} />
+      ))}
+      {sitting !== undefined && (
+        <div className="columns">
+          <SittingView sitting={sitting} runs={runs} logging={logging} />
+          <Coming sittings={sittings} shown={sitting} />
+        </div>
+      )}
+      {sitting === undefined && stuck.length === 0 && <Nothing isAllDone={hasPast || runs.length > 0} />}
+    </>
+  );
+}
+
+function Nothing({ isAllDone }: { readonly isAllDone: boolean }): ReactNode {
+  const { now } = useWords();
+  const words = isAllDone ? now.allDone : now.empty;
+  return (
+    <section className="card stack nothing">
+      <h2>{words.title}</h2>
+      <p>{words.text}</p>
+      <p className="row">
+        {isAllDone && (
+          <Link className="button main" to="/shelf">
+            {now.allDone.shelf}
+          </Link>
+        )}
+        <Link className={isAllDone ? 'button' : 'button main'} to="/plan">
+          {words.plan}
+        </Link>
+      </p>
+    </section>
+  );
 }

@@ -46,6 +46,11 @@ export function openBefore(
 /** Kinds that turn something into their part; its clocks start at their end. */
 const makes = new Set<string>(['press-decor', 'pour', 'layer', 'dip', 'pipe', 'glaze']);
 
+/** Whether a stage of that kind makes its part. */
+export function makesPart(kind: PlannedStage['kind']): boolean {
+  return makes.has(kind);
+}
+
 function makingStage(design: PieceDesign, part: string): string | undefined {
   return design.stages.find((stage) => stage.part === part && makes.has(stage.kind))?.key;
 }

@@ -1,0 +1,109 @@
+import { Check, Hand, TriangleAlert } from 'lucide-react';
+import { useState, type ReactNode } from 'react';
+import type { RunPlan } from '#contract';
+import { useTimes } from '../look/times.js';
+import { useWords } from '../words/words.js';
+import type { BenchStage } from './bench-view.js';
+import { CountdownView } from './countdown-view.js';
+import { DoneDialog } from './done-dialog.js';
+import { MishapDialog } from './mishap-dialog.js';
+import { instantNow, type Logging } from './use-logging.js';
+
+/** A stage that can be begun, with all that can be said about it. */
+export function StageCard({
+  bench,
+  plan,
+  logging,
+  hasRunTitle,
+}: {
+  readonly bench: BenchStage;
+  /** Of the run it belongs to. */
+  readonly plan: RunPlan;
+  readonly logging: Logging;
+  /** Several runs are at hand. */
+  readonly hasRunTitle: boolean;
+}): ReactNode {
+  const { now } = useWords();
+  const times = useTimes();
+  const { stage } = bench;
+  return (
+    <li className="card stage stack" aria-label={stage.title}>
+      <div className="head">
+        <h3>{stage.title}</h3>
+        <p className="soft small numbers">
+          {hasRunTitle && <>{now.from(bench.runTitle)} · </>}
+          {now.bestAt(times.time(stage.startAt))}
+          {stage.lastCallAt !== null && <> · {now.lastCallAt(times.dayTime(stage.lastCallAt))}</>}
+        </p>
+      </div>
+      <CountdownView stage={stage} isLarge />
+      {stage.cautions.map(({ code, text }) => (
+        <p key={code} className="note amber small caution">
+          <TriangleAlert size={18} aria-hidden /> <strong>{now.mind}.</strong> {text}
+        </p>
+      ))}
+      {bench.isNoted && <p className="small soft">{now.isNoted}</p>}
+      <Actions bench={bench} plan={plan} logging={logging} />
+      <details>
+        <summary>{now.why}</summary>
+        <p className="small">{stage.why}</p>
+      </details>
+    </li>
+  );
+}
+
+function Actions({
+  bench: { runId, stage, canBeNotFirm },
+  plan,
+  logging,
+}: {
+  readonly bench: BenchStage;
+  readonly plan: RunPlan;
+  readonly logging: Logging;
+}): ReactNode {
+  const { now } = useWords();
+  const [asked, setAsked] = useState<'times' | 'mishap'>();
+  const close = (): void => setAsked(undefined);
+  const about = (action: string): string => now.about(action, stage.title);
+  const say = (kind: 'done' | 'not-yet') => () =>
+    logging.log(runId, { kind, stage: stage.key, at: instantNow() });
+  return (
+    <div className="actions">
+      <button type="button" className="button main wide" aria-label={about(now.done)} onClick={say('done')}>
+        <Check size={24} aria-hidden /> {now.done}
+      </button>
+      {canBeNotFirm && (
+        <button type="button" className="button" aria-label={about(now.notFirm)} onClick={say('not-yet')}>
+          <Hand size={20} aria-hidden /> {now.notFirm}
+        </button>
+      )}
+      <button
+        type="button"
+        className="button warn"
+        aria-label={about(now.wentWrong)}
+        onClick={() => setAsked('mishap')}
+      >
+        <TriangleAlert size={20} aria-hidden /> {now.wentWrong}
+      </button>
+      <button
+        type="button"
+        className="button plain"
+        aria-label={about(now.otherTimes)}
+        onClick={() => setAsked('times')}
+      >
+        {now.otherTimes}
+      </button>
+      {asked === 'times' && (
+        <DoneDialog stage={stage} onClose={close} onDone={(entry) => logging.log(runId, entry)} />
+      )}
+      {asked === 'mishap' && (
+        <MishapDialog
+          plan={plan}
+          part={stage.part}
+          onClose={close}
+          onMishap={(entry) => logging.log(runId, entry)}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,70 @@
+import { useEffect, useState } from 'react';
+import type { LogEntry } from '#contract';
+import type { Schemas } from '../api/client.js';
+import { discardEntry, logEntry, type LogOutcome } from '../offline/log-queue.js';
+import { whenSent } from '../offline/queue-news.js';
+import { serverNow } from '../api/server-time.js';
+
+/** What she logged last and what became of it. */
+export interface Logged {
+  readonly runId: string;
+  readonly entry: LogEntry;
+  /** Absent while it is on its way. */
+  readonly outcome?: LogOutcome | { readonly status: 'taken-back' } | { readonly status: 'lost' };
+}
+
+/** Logging from the bench, with the last answer and a way back. */
+export interface Logging {
+  readonly last: Logged | undefined;
+  /** @param entry its `at` is when she tapped */
+  readonly log: (runId: string, entry: LogEntry) => void;
+  readonly undo: () => void;
+  readonly dismiss: () => void;
+}
+
+export function useLogging(): Logging {
+  const [last, setLast] = useState<Logged>();
+  useEffect(
+    () =>
+      whenSent(({ id, answer }) =>
+        // What waited has been sent meanwhile.
+        setLast((shown) =>
+          shown?.outcome?.status === 'waiting' && shown.outcome.id === id
+            ? { ...shown, outcome: { status: 'sent', id, answer } }
+            : shown,
+        ),
+      ),
+    [],
+  );
+  const log = (runId: string, entry: LogEntry): void => {
+    const logged = { runId, entry };
+    const become = (outcome: NonNullable<Logged['outcome']>): void =>
+      // Something else may have been logged in the meantime.
+      setLast((shown) => (shown === logged ? { ...logged, outcome } : shown));
+    setLast(logged);
+    logEntry(runId, entry).then(become, () => become({ status: 'lost' }));
+  };
+  const undo = (): void => {
+    const { runId, outcome } = last ?? {};
+    if (runId === undefined || outcome === undefined) return;
+    if (outcome.status === 'sent') log(runId, takeBack(outcome.answer.entry));
+    if (outcome.status === 'waiting') {
+      const logged = last;
+      void discardEntry(outcome.id).then((isGone) => {
+        if (isGone)
+          setLast((shown) => (shown === logged ? { ...shown!, outcome: { status: 'taken-back' } } : shown));
+      });
+    }
+  };
+  return { last, log, undo, dismiss: () => setLast(undefined) };
+}
+
+/** The entry that makes another count as never written. */
+export function takeBack(logged: Pick<Schemas['LoggedEntry'], 'id'>): LogEntry {
+  return { kind: 'take-back', entry: logged.id, at: instantNow() };
+}
+
+/** The present by the server's clock, as the log takes it. */
+export function instantNow(): string {
+  return new Date(serverNow()).toISOString();
+}
