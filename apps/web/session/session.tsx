@@ -44,6 +44,11 @@ async function whoAmI(): Promise<SessionFacts> {
   return facts;
 }
 
+/** Forgets whose bench this was: who signs out leaves nothing behind. */
+export function forgetSession(): void {
+  localStorage.removeItem(KEY);
+}
+
 function remembered(): SessionFacts | null {
   const text = localStorage.getItem(KEY);
   return text === null ? null : (JSON.parse(text) as SessionFacts);

@@ -1,7 +1,44 @@
 import type { ReactNode } from 'react';
 import { useWords } from '../words/words.js';
+import { Devices } from './devices.js';
+import { LanguageChoice } from './language-choice.js';
+import { LastCall } from './last-call.js';
+import { Nudges } from './nudges.js';
+import { SignOut } from './sign-out.js';
+import { TimeZoneChoice } from './time-zone-choice.js';
+import { UnitsChoice } from './units-choice.js';
+import './settings.css';
 
-export default function Page(): ReactNode {
-  const { shell } = useWords();
-  return <h1>{shell.settings}</h1>;
+/** How things are shown on this device, how she is told, and who may come in. */
+export default function SettingsPage(): ReactNode {
+  const { settings } = useWords();
+  return (
+    <div className="settings stack">
+      <h1>{settings.title}</h1>
+      <div className="columns">
+        <section className="card stack" aria-labelledby="shown">
+          <h2 id="shown">{settings.shown}</h2>
+          <p className="soft small">{settings.onThisDevice}</p>
+          <LanguageChoice />
+          <UnitsChoice />
+          <TimeZoneChoice />
+        </section>
+        <div className="stack">
+          <section className="card stack" aria-labelledby="told">
+            <h2 id="told">{settings.told}</h2>
+            <Nudges />
+            <LastCall />
+          </section>
+          <section className="card stack" aria-labelledby="devices">
+            <h2 id="devices">{settings.devices}</h2>
+            <Devices />
+          </section>
+          <section className="card stack" aria-labelledby="sign-out">
+            <h2 id="sign-out">{settings.signOut}</h2>
+            <SignOut />
+          </section>
+        </div>
+      </div>
+    </div>
+  );
 }

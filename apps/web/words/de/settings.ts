@@ -2,6 +2,7 @@ import type { Words } from '../words.js';
 
 export const settings: Words['settings'] = {
   title: 'Einstellungen',
+  shown: 'Was Sie sehen',
   onThisDevice: 'Diese gelten nur auf diesem Gerät.',
   language: 'Sprache',
   units: 'Einheiten',

@@ -1,6 +1,7 @@
 /** Texts of the settings: how things are shown on this device, how she is told, who may come in. */
 export const settings = {
   title: 'Settings',
+  shown: 'What you see',
   onThisDevice: 'These hold for this device only.',
   language: 'Language',
   units: 'Units',

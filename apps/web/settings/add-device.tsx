@@ -1,0 +1,50 @@
+import { useMutation } from '@tanstack/react-query';
+import { useState, type ReactNode } from 'react';
+import { answered, api, type Schemas } from '../api/client.js';
+import { useTimes } from '../look/times.js';
+import { Failed } from '../shell/states.js';
+import { useWords } from '../words/words.js';
+
+/** Makes a code that lets one other device in, and shows it until the page is left. */
+export function AddDevice(): ReactNode {
+  const { settings } = useWords();
+  const make = useMutation({ mutationFn: () => answered(api.POST('/api/session/codes')) });
+  return (
+    <div className="stack tight">
+      <h3>{settings.add}</h3>
+      <p className="soft small">{settings.addHow}</p>
+      <p>
+        <button type="button" className="button" disabled={make.isPending} onClick={() => make.mutate()}>
+          {settings.add}
+        </button>
+      </p>
+      <div role="status">{make.data !== undefined && <Made code={make.data} />}</div>
+      {make.error !== null && <Failed error={make.error} again={() => make.mutate()} />}
+    </div>
+  );
+}
+
+function Made({ code: { code, path, expiresAt } }: { readonly code: Schemas['SignInCode'] }): ReactNode {
+  const { settings } = useWords();
+  const times = useTimes();
+  const [isCopied, setCopied] = useState(false);
+  const link = `${location.origin}${path}`;
+  return (
+    <div className="note stack tight">
+      <p>{settings.codeHow(times.time(expiresAt))}</p>
+      <p className="code numbers">{code}</p>
+      <p className="small">
+        {settings.link}: <span className="link-text">{link}</span>
+      </p>
+      <p>
+        <button
+          type="button"
+          className="button"
+          onClick={() => void navigator.clipboard.writeText(link).then(() => setCopied(true))}
+        >
+          {isCopied ? settings.copied : settings.copy}
+        </button>
+      </p>
+    </div>
+  );
+}

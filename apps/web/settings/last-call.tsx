@@ -1,0 +1,36 @@
+import { useState, type ReactNode } from 'react';
+import { useWords } from '../words/words.js';
+import { canVibrate, signalLastCall } from './last-call-signal.js';
+import { usePreference } from './preferences.js';
+
+/** Whether last call may be heard and felt, with a way to try it beforehand. */
+export function LastCall(): ReactNode {
+  const { settings } = useWords();
+  const [isOn, turn] = usePreference('sound');
+  const [isTried, setTried] = useState(false);
+  return (
+    <fieldset className="choice">
+      <legend>{settings.lastCall}</legend>
+      <label>
+        <input type="checkbox" checked={isOn} onChange={({ target }) => turn(target.checked)} />
+        <span>{settings.sound}</span>
+      </label>
+      {!canVibrate() && <p className="soft small">{settings.noVibration}</p>}
+      <p>
+        <button
+          type="button"
+          className="button"
+          onClick={() => {
+            signalLastCall();
+            setTried(true);
+          }}
+        >
+          {settings.try}
+        </button>
+      </p>
+      <p role="status" className="soft small">
+        {isTried && settings.tried}
+      </p>
+    </fieldset>
+  );
+}

@@ -1,0 +1,32 @@
+import { useQuery } from '@tanstack/react-query';
+import type { ReactNode } from 'react';
+import { Link } from 'react-router';
+import { answered, api } from '../api/client.js';
+import { useTimes } from '../look/times.js';
+import { useWords } from '../words/words.js';
+
+/** Where nudges arrive, and which comes next, so that she sees that she will be told. */
+export function Nudges(): ReactNode {
+  const { settings } = useWords();
+  const times = useTimes();
+  const { data } = useQuery({
+    queryKey: ['nudges', 'waiting'],
+    queryFn: () => answered(api.GET('/api/nudges', { params: { query: { status: 'waiting' } } })),
+  });
+  const next = data?.[0];
+  return (
+    <div className="stack tight">
+      <p>{settings.inbox}</p>
+      {data !== undefined && (
+        <p className="soft">
+          {next === undefined ? settings.noNudge : settings.nextNudge(times.dayTime(next.dueAt), next.text)}
+        </p>
+      )}
+      <p>
+        <Link className="link" to="/hours">
+          {settings.toHours}
+        </Link>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,27 @@
+import type { ReactNode } from 'react';
+import { useAmounts } from '../look/amounts.js';
+import { useWords } from '../words/words.js';
+import { Choice } from './choice.js';
+import { usePreference } from './preferences.js';
+
+/** The units in which amounts are shown and typed. */
+export function UnitsChoice(): ReactNode {
+  const { settings } = useWords();
+  const [units, setUnits] = usePreference('units');
+  const { mass, volume, temperature } = useAmounts();
+  return (
+    <div className="stack tight">
+      <Choice
+        legend={settings.units}
+        name="units"
+        value={units}
+        options={[
+          { value: 'metric', text: settings.metric },
+          { value: 'us', text: settings.us },
+        ]}
+        onChoose={setUnits}
+      />
+      <p className="soft small numbers">{settings.unitsExample(mass(1250), volume(84), temperature(29))}</p>
+    </div>
+  );
+}
