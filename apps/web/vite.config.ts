@@ -3,7 +3,7 @@ import { defineConfig } from 'vite';
 import { buildServiceWorker } from './offline/build-service-worker.js';
 
 /** Where the API of a program that was started beside this is; for `vite` while developing. */
-const API = 'http://127.0.0.1:4100';
+const API = 'http://127.0.0.1:4780';
 
 export default defineConfig({
   root: import.meta.dirname,
