@@ -32,6 +32,8 @@ export class WhatIfBench {
   private rest: ReturnType<typeof setTimeout> | undefined;
   private asked = 0;
   private told = 0;
+  /** What was last counted back to; the quick answers begin there. */
+  private begin: number | undefined;
 
   constructor(
     private readonly tell: (what: Told) => void,
@@ -51,7 +53,7 @@ export class WhatIfBench {
     const number = ++this.asked;
     clearTimeout(this.rest);
     this.thorough.drop();
-    this.quick.ask({ ...original, ...withoutSearch(original), original, number, scenarios: this.scenarios });
+    this.quick.ask({ ...this.withoutSearch(original), original, number, scenarios: this.scenarios });
     this.rest = setTimeout(() => {
       this.thorough.ask({ ...original, original, number, scenarios: THOROUGH });
     }, REST_MS);
@@ -68,11 +70,16 @@ export class WhatIfBench {
     // While it slides, a thorough answer to what it was before would be a step back; so would a quick one after it.
     if (isThorough ? number < this.asked : number <= this.told) return;
     this.told = number;
+    const { latest } = answer.outcome.ok ? answer.outcome : {};
+    if (latest !== undefined) this.begin = Math.floor(Date.parse(latest.beginAt ?? '') / 60_000) || undefined;
     this.tell({ ask: original, outcome: answer.outcome, isThorough });
   }
-}
 
-/** Counting back takes seconds, so the quick answer leaves it out. */
-function withoutSearch({ wish }: Ask): Pick<Ask, 'wish'> {
-  return { wish: wish.kind === 'order' ? { ...wish, latestWithOdds: undefined } : wish };
+  /** Counting back takes seconds, so the quick answer begins where it came out last. */
+  private withoutSearch(ask: Ask): Ask {
+    const { wish } = ask;
+    if (wish.kind === 'run' || wish.latestWithOdds === undefined) return ask;
+    const nowMin = Math.max(ask.nowMin, this.begin ?? 0);
+    return { ...ask, nowMin, wish: { ...wish, latestWithOdds: undefined } };
+  }
 }

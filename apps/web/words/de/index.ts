@@ -4,9 +4,10 @@ import { lessons } from './lessons.js';
 import { now } from './now.js';
 import { offline } from './offline.js';
 import { library } from './library.js';
+import { plan } from './plan.js';
 import { session } from './session.js';
 import { settings } from './settings.js';
 import { shelf } from './shelf.js';
 import { shell } from './shell.js';
 
-export const de: Words = { shell, session, form, library, now, offline, shelf, lessons, settings };
+export const de: Words = { shell, session, form, library, now, offline, plan, shelf, lessons, settings };

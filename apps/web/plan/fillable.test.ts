@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { planRuns } from '#runs';
+import { minuteOfIso } from '#units';
+import { loadRunFile } from '../../../tests/support/run-files.js';
+import { fillingsOf, mostPieces } from './fillable.js';
+
+describe('whether the moulds can be filled', () => {
+  it('counts a cavity that several layers share once', () => {
+    const { designs, moulds } = loadRunFile('demo', 'orchard-loaves');
+    const [design] = designs;
+    expect(fillingsOf(design!, moulds, 11)).toEqual([
+      { mould: 'loaf', title: moulds[0]?.title, owned: 2, needed: 2, mostPieces: 20 },
+    ]);
+    expect(mostPieces(design!, moulds)).toBe(20);
+    expect(mostPieces(design!, [])).toBe(0);
+  });
+
+  it.each(['orchard-loaves', 'rockpool-tiles', 'honeycomb-tartlets'])(
+    'is as the planner sees it: %s',
+    (name) => {
+      const file = loadRunFile('demo', name);
+      const most = mostPieces(file.designs[0]!, file.moulds);
+      const reasons = (count: number) => {
+        const runs = [{ ...file.runs[0]!, count }];
+        const plan = planRuns(
+          { ...file, runs, past: [] },
+          { now: minuteOfIso('2026-11-27T12:00:00Z'), scenarios: 1 },
+        );
+        return plan.ok ? plan.value.conflict.map(({ code }) => code) : ['issues'];
+      };
+      expect(reasons(most)).not.toContain('plan.too-few');
+      expect(reasons(most + 1)).toContain('plan.too-few');
+    },
+  );
+});

@@ -1,0 +1,42 @@
+import type { Mould, PieceDesign } from '#contract';
+
+/** What a design needs of one kind of mould. */
+export interface Filling {
+  readonly mould: string;
+  readonly title: string;
+  readonly owned: number;
+  readonly needed: number;
+  /** Pieces that all cavities owned are enough for at once. */
+  readonly mostPieces: number;
+}
+
+/** Cavities that so many pieces of a design take, by kind of mould. One that is not known has none. */
+export function fillingsOf(design: PieceDesign, moulds: readonly Mould[], count: number): Filling[] {
+  const perCavity = new Map<string, number>();
+  for (const part of design.parts) {
+    // Parts with the same mould share its cavities, so they are counted once.
+    if (part.kind === 'batch' && part.mould !== undefined && !perCavity.has(part.mould)) {
+      perCavity.set(part.mould, part.piecesPerCavity);
+    }
+  }
+  return [...perCavity].map(([key, pieces]) => {
+    const mould = moulds.find((each) => each.key === key);
+    const owned = mould?.cavities ?? 0;
+    return {
+      ...{ mould: key, title: mould?.title ?? key, owned },
+      needed: Math.ceil(count / pieces),
+      mostPieces: owned * pieces,
+    };
+  });
+}
+
+/** More than so many are offered only where moulds ask for it. */
+const MOST_WITHOUT_MOULD = 100;
+const MOST = 5000;
+
+/** Pieces that can be made at once; where no mould is needed, as many as anybody makes by hand. */
+export function mostPieces(design: PieceDesign, moulds: readonly Mould[]): number {
+  const fillings = fillingsOf(design, moulds, 1);
+  if (fillings.length === 0) return MOST_WITHOUT_MOULD;
+  return Math.min(MOST, ...fillings.map((each) => each.mostPieces));
+}

@@ -1,0 +1,133 @@
+import type { ReactNode } from 'react';
+import type { PlanDocument } from '#contract';
+import type { Issue } from '#units';
+import { useAmounts } from '../look/amounts.js';
+import { useTimes } from '../look/times.js';
+import { useWords } from '../words/words.js';
+import type { WhatIfState } from '../whatif/use-what-if.js';
+import { Amounts } from './amounts.js';
+import { cautionsOf, minutesIn, weakest } from './plan-facts.js';
+import { Sittings } from './sittings.js';
+
+/** What a plan comes to, as it is tried: odds, dates, sittings, amounts; or why there is none. */
+export function Outcome({ state }: { readonly state: WhatIfState }): ReactNode {
+  const { plan: words } = useWords();
+  const { told, broken } = state;
+  if (broken !== null) return <p className="note coral">{words.broken(broken)}</p>;
+  if (told === null) return <p className="soft">{words.reckoning}</p>;
+  if (!told.outcome.ok) return <Wrong issues={told.outcome.issues} />;
+  const { plan, latest } = told.outcome;
+  return (
+    <div className="stack">
+      {latest !== undefined && (
+        <p className={latest.status === 'found' ? 'note' : 'note amber'}>{latest.why}</p>
+      )}
+      {plan.status === 'planned' && <Headline plan={plan} isRough={!state.isSettled} />}
+      {plan.status === 'conflict' && <Conflict plan={plan} />}
+      {plan.status === 'undecided' && <p className="note amber">{words.undecided}</p>}
+      {plan.status === 'planned' && <Sittings plan={plan} />}
+      <Amounts plan={plan} />
+      <Cautions plan={plan} />
+    </div>
+  );
+}
+
+function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isRough: boolean }): ReactNode {
+  const { plan: words } = useWords();
+  const amounts = useAmounts();
+  const times = useTimes();
+  const ready = plan.runs[0]?.ready;
+  const weak = weakest(plan);
+  return (
+    <dl className="headline">
+      <div>
+        <dt>{words.odds}</dt>
+        <dd className="numbers">
+          <strong className="figure">{shownOdds(plan, amounts.share)}</strong>
+          <span className="soft small">
+            {words.oddsMeaning},{' '}
+            {isRough ? words.oddsRough : words.oddsFull(amounts.number(plan.odds?.scenarios ?? 0))}
+          </span>
+        </dd>
+      </div>
+      <div>
+        <dt>{words.cured}</dt>
+        <dd className="numbers">
+          <strong className="figure">{ready ? times.day(ready.likely) : words.never}</strong>
+          {ready && (
+            <span className="soft small">{words.curedBand(times.day(ready.low), times.day(ready.high))}</span>
+          )}
+        </dd>
+      </div>
+      <div>
+        <dt>{words.sittings(plan.sittings.length)}</dt>
+        <dd className="numbers soft small">{words.atBench(times.length(minutesIn(plan)))}</dd>
+      </div>
+      <div className="wide">
+        <dt>{words.weakLink}</dt>
+        <dd className="small">
+          {weak === undefined ? (
+            words.noWeakLink
+          ) : (
+            <>
+              {words.weakLinkLoses(weak.title ?? words.curedInTime, amounts.share(weak.share))}. {weak.why}
+            </>
+          )}
+        </dd>
+      </div>
+    </dl>
+  );
+}
+
+function shownOdds({ odds }: PlanDocument, share: (value: number) => string): string {
+  return odds === null ? '–' : share(Math.round(odds.probability * 100) / 100);
+}
+
+function Conflict({ plan }: { readonly plan: PlanDocument }): ReactNode {
+  const { plan: words } = useWords();
+  const { clash, conflict } = plan;
+  return (
+    <div className="note amber stack tight" role="status">
+      <h3>{words.conflictTitle}</h3>
+      {typeof clash?.text === 'string' && <p>{clash.text}</p>}
+      <ul>
+        {conflict.map(({ code, text }) => (
+          <li key={`${code} ${text}`}>{text}</li>
+        ))}
+      </ul>
+      {clash !== undefined && clash.ways.length > 0 && <h3>{words.waysTitle}</h3>}
+      {clash !== undefined && <p>{clash.either}</p>}
+    </div>
+  );
+}
+
+function Wrong({ issues }: { readonly issues: readonly Issue[] }): ReactNode {
+  const { plan: words } = useWords();
+  return (
+    <div className="note amber stack tight" role="status">
+      <h3>{words.wrongTitle}</h3>
+      <ul>
+        {issues.map(({ code, message }) => (
+          <li key={`${code} ${message}`}>{message}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function Cautions({ plan }: { readonly plan: PlanDocument }): ReactNode {
+  const { plan: words } = useWords();
+  const cautions = cautionsOf(plan);
+  return (
+    cautions.length > 0 && (
+      <section className="note coral stack tight">
+        <h3>{words.cautions}</h3>
+        <ul className="small">
+          {cautions.map(({ code, text }) => (
+            <li key={code}>{text}</li>
+          ))}
+        </ul>
+      </section>
+    )
+  );
+}

@@ -1,0 +1,70 @@
+import type { Caution, PlanDocument, PlannedStage, Risk } from '#contract';
+
+/** Minutes of all sittings together. */
+export function minutesIn({ sittings }: PlanDocument): number {
+  return sittings.reduce(
+    (sum, each) => sum + (Date.parse(each.endAt) - Date.parse(each.startAt)) / 60_000,
+    0,
+  );
+}
+
+/** What costs the most odds. `title`: of the stage; null where it is the cure that may not be done by its day. */
+export function weakest(
+  plan: PlanDocument,
+): { readonly title: string | null; readonly share: number; readonly why: string } | undefined {
+  const [first] = plan.weakLinks;
+  if (first === undefined) return undefined;
+  const run = plan.runs.find((each) => each.run === first.run);
+  const stage = run?.stages.find((each) => each.key === first.stage);
+  return { title: stage?.title ?? null, share: first.share, why: first.why };
+}
+
+/** All cautions of a plan, each once, those of the soap before those of single stages. */
+export function cautionsOf({ runs }: PlanDocument): Caution[] {
+  const all = runs.flatMap((run) => [
+    ...run.cautions,
+    ...run.amounts.flatMap(({ cautions }) => cautions),
+    ...run.stages.flatMap(({ cautions }) => cautions),
+  ]);
+  return all.filter(({ code }, i) => all.findIndex((other) => other.code === code) === i);
+}
+
+/** What may go wrong with what was written down, each said once, the gravest first. */
+export function risksOf({ runs }: PlanDocument): Risk[] {
+  const order = { high: 0, medium: 1, low: 2 };
+  const all = runs.flatMap(({ amounts }) => amounts.flatMap(({ risks }) => risks));
+  return all
+    .filter(({ text }, i) => all.findIndex((other) => other.text === text) === i)
+    .sort((a, b) => order[a.level] - order[b.level]);
+}
+
+export interface ShownSitting {
+  readonly startAt: string;
+  readonly endAt: string;
+  readonly stages: readonly PlannedStage[];
+}
+
+/** Sittings with their stages looked up. */
+export function sittingsOf({ runs, sittings }: PlanDocument): ShownSitting[] {
+  return sittings.map(({ startAt, endAt, stages }) => ({
+    startAt,
+    endAt,
+    stages: stages.flatMap(({ run, stage, attempt }) => {
+      const found = runs
+        .find((each) => each.run === run)
+        ?.stages.find((each) => each.key === stage && each.attempt === attempt);
+      return found === undefined ? [] : [found];
+    }),
+  }));
+}
+
+/** From the first opening to the last call or end that there is, milliseconds since 1970. */
+export function stretchOf(stages: readonly PlannedStage[]): readonly [from: number, to: number] {
+  const from = Math.min(...stages.map(({ opensAt }) => Date.parse(opensAt)));
+  const ends = stages.map(({ startAt }) => Date.parse(startAt));
+  const last = Math.max(...ends);
+  // Windows that stay open for weeks would leave no room for the days at the bench.
+  const reach = last + (last - from) * 0.35 + 6 * 3_600_000;
+  const calls = stages.flatMap(({ lastCallAt }) => (lastCallAt === null ? [] : [Date.parse(lastCallAt)]));
+  return [from, Math.min(reach, Math.max(last, ...calls))];
+}
