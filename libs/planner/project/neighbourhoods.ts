@@ -13,7 +13,7 @@ import { TimeTable } from './time-table.js';
 const CONFLICTS = 100;
 
 /** How many of them for a schedule as long. */
-const MOVE_CONFLICTS = 30;
+const MOVE_CONFLICTS = 50;
 
 /** Activities freed at first, and at least. */
 const FREED = 20;
