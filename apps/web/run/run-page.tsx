@@ -1,7 +1,80 @@
-import type { ReactNode } from 'react';
+import { lazy, Suspense, type ReactNode } from 'react';
+import { NavLink, Route, Routes, useParams } from 'react-router';
+import { Failed, Loading, NothingHere } from '../shell/states.js';
 import { useWords } from '../words/words.js';
+import { GiveUp } from './give-up.js';
+import './run.css';
+import { usePlan, useRun, type Plan } from './use-run.js';
+import type { Schemas } from '../api/client.js';
 
-export default function Page(): ReactNode {
-  const { shell } = useWords();
-  return <h1>{shell.runs}</h1>;
+const PlanView = lazy(() => import('./plan-view.js'));
+const AmountsView = lazy(() => import('./amounts-view.js'));
+const BenchSheet = lazy(() => import('./bench-sheet.js'));
+const LogView = lazy(() => import('./log-view.js'));
+const PlansView = lazy(() => import('./plans-view.js'));
+
+/** What all views of a run are about. */
+export interface RunProps {
+  readonly run: Schemas['StoredRun'];
+  readonly plan: Plan;
+}
+
+const tabs = ['plan', 'amounts', 'sheet', 'log', 'plans'] as const;
+
+/** One run: does its plan hold, what it takes, what was done, what went wrong. */
+export default function RunPage(): ReactNode {
+  const { id = '' } = useParams();
+  const run = useRun(id);
+  const plan = usePlan(id);
+  const error = run.error ?? plan.error;
+  if (run.data !== undefined && plan.data !== undefined) return <Views run={run.data} plan={plan.data} />;
+  if (error === null) return <Loading />;
+  return (
+    <Failed
+      error={error}
+      again={() => {
+        void run.refetch();
+        void plan.refetch();
+      }}
+    />
+  );
+}
+
+function Views(props: RunProps): ReactNode {
+  const { run } = props;
+  const { run: words } = useWords();
+  const at = (tab: (typeof tabs)[number]): string => `/runs/${run.id}${tab === 'plan' ? '' : `/${tab}`}`;
+  return (
+    <div className="stack run-page">
+      <header className="stack tight">
+        <h1>{run.order.title}</h1>
+        <p className="soft">
+          {words.states[run.state]} · {words.pieces(run.order.count)}
+        </p>
+        {run.state === 'abandoned' && <p className="note amber">{words.giveUp.done}</p>}
+      </header>
+      <nav className="run-tabs" aria-label={words.tabs.label}>
+        {tabs.map((tab) => (
+          <NavLink key={tab} to={at(tab)} end>
+            {words.tabs[tab]}
+          </NavLink>
+        ))}
+      </nav>
+      <Suspense fallback={<Loading />}>
+        <Routes>
+          <Route index element={<PlanView {...props} />} />
+          <Route path="amounts" element={<AmountsView {...props} />} />
+          <Route path="sheet" element={<BenchSheet {...props} />} />
+          <Route path="log" element={<LogView {...props} />} />
+          <Route path="plans" element={<PlansView {...props} />} />
+          <Route path="*" element={<NothingHere />} />
+        </Routes>
+      </Suspense>
+      {(run.state === 'planned' || run.state === 'making') && (
+        <footer className="run-end">
+          <GiveUp run={run} />
+        </footer>
+      )}
+    </div>
+  );
 }

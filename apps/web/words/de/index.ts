@@ -1,13 +1,28 @@
 import type { Words } from '../en/index.js';
 import { form } from './form.js';
 import { lessons } from './lessons.js';
+import { library } from './library.js';
 import { now } from './now.js';
 import { offline } from './offline.js';
-import { library } from './library.js';
 import { plan } from './plan.js';
+import { run } from './run.js';
 import { session } from './session.js';
 import { settings } from './settings.js';
 import { shelf } from './shelf.js';
 import { shell } from './shell.js';
+import { tide } from './tide.js';
 
-export const de: Words = { shell, session, form, library, now, offline, plan, shelf, lessons, settings };
+export const de: Words = {
+  shell,
+  session,
+  form,
+  library,
+  now,
+  offline,
+  plan,
+  shelf,
+  lessons,
+  settings,
+  run,
+  tide,
+};

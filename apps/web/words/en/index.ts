@@ -1,16 +1,18 @@
 import { form } from './form.js';
 import { lessons } from './lessons.js';
+import { library } from './library.js';
 import { now } from './now.js';
 import { offline } from './offline.js';
-import { library } from './library.js';
 import { plan } from './plan.js';
+import { run } from './run.js';
 import { session } from './session.js';
 import { settings } from './settings.js';
 import { shelf } from './shelf.js';
 import { shell } from './shell.js';
+import { tide } from './tide.js';
 
 /** English, the language that all others follow. One file for each room. */
-export const en = { shell, session, form, library, now, offline, plan, shelf, lessons, settings };
+export const en = { shell, session, form, library, now, offline, plan, shelf, lessons, settings, run, tide };
 
 /** All texts of one language; where something has to be filled in, a function. */
 export type Words = typeof en;

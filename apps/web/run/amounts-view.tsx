@@ -1,0 +1,83 @@
+import type { ReactNode } from 'react';
+import { useAmounts } from '../look/amounts.js';
+import { Failed, Loading } from '../shell/states.js';
+import { useWords } from '../words/words.js';
+import { Gather } from './gather.js';
+import { PartWeights } from './part-weights.js';
+import type { RunProps } from './run-page.js';
+import { useSheet, type PartAmounts } from './use-sheet.js';
+
+/** What to weigh, how surely it reaches, what to buy, what a piece costs. */
+export default function AmountsView({ run }: RunProps): ReactNode {
+  const { amounts: words } = useWords().run;
+  const { data, error, refetch } = useSheet(run.id);
+  if (data === undefined) {
+    return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
+  }
+  const [own] = data.runs;
+  return (
+    <div className="stack">
+      <h2>{words.made}</h2>
+      <div className="run-parts">
+        {own?.amounts.map((part) => (
+          <article key={part.part} className="card stack tight">
+            <h3>{part.title}</h3>
+            <PartWeights part={part} />
+            <Reach part={part} />
+          </article>
+        ))}
+      </div>
+      <Gather sheet={data} />
+      {own !== undefined && <Cost cost={own.cost} />}
+    </div>
+  );
+}
+
+/** How surely it reaches, what is left over, and what may go wrong. */
+function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
+  const { amounts: words } = useWords().run;
+  const { mass, volume, share, percent } = useAmounts();
+  const { cover, perPiece, risks } = part;
+  const amount = (value: number): string =>
+    cover.unit === 'g' ? mass(value) : words.each(Math.round(value));
+  return (
+    <>
+      {perPiece !== undefined && (
+        <p className="small">
+          {words.perPiece(volume(perPiece.meanMl), percent(Math.round(perPiece.spreadPercent)))}
+        </p>
+      )}
+      <p className="small">
+        {words.short(share(Math.round(cover.shortageChance * 1000) / 1000))};{' '}
+        {words.left(amount(cover.leftover.low), amount(cover.leftover.high))}.
+      </p>
+      {cover.leftoverUses.length > 0 && (
+        <details className="small">
+          <summary>{words.uses}</summary>
+          <ul>
+            {cover.leftoverUses.map((use) => (
+              <li key={use}>{use}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {risks.map(({ code, level, text, remedy }) => (
+        <p key={code} className={`note small ${level === 'high' ? 'coral' : 'amber'}`}>
+          <strong>{words.level[level]}:</strong> {text} {remedy}
+        </p>
+      ))}
+    </>
+  );
+}
+
+function Cost({
+  cost,
+}: {
+  readonly cost: NonNullable<ReturnType<typeof useSheet>['data']>['runs'][number]['cost'];
+}): ReactNode {
+  const { amounts: words } = useWords().run;
+  const { number } = useAmounts();
+  if (cost.perPiece === 0) return null;
+  const money = `${number(cost.perPiece, 2)} ${cost.currency ?? ''}`.trim();
+  return <p>{cost.complete ? words.cost(money) : words.atLeast(money)}.</p>;
+}

@@ -1,0 +1,144 @@
+import { Printer } from 'lucide-react';
+import { useState, type ReactNode } from 'react';
+import { useTimes } from '../look/times.js';
+import { Failed, Loading } from '../shell/states.js';
+import { useWords } from '../words/words.js';
+import { PartWeights } from './part-weights.js';
+import type { RunProps } from './run-page.js';
+import './sheet.css';
+import { useSheet, type PartAmounts } from './use-sheet.js';
+import type { RunPlan } from './use-run.js';
+
+/** What lies beside the bowl: each batch with what to weigh, its stages with their windows, and room to write. */
+export default function BenchSheet({ run, plan }: RunProps): ReactNode {
+  const { sheet: words } = useWords().run;
+  const { dayTime } = useTimes();
+  const [layout, setLayout] = useState<'onePage' | 'compact'>('onePage');
+  const { data, error, refetch } = useSheet(run.id);
+  if (data === undefined) {
+    return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
+  }
+  const stages = plan.document.runs.find((each) => each.run === run.key)?.stages ?? [];
+  const parts = inOrder(data.runs[0]?.amounts ?? [], stages);
+  return (
+    <div className={`stack sheet ${layout}`}>
+      <div className="row sheet-tools">
+        <fieldset className="row">
+          <legend className="visually-hidden">{words.layout}</legend>
+          {(['onePage', 'compact'] as const).map((each) => (
+            <label key={each} className="row">
+              <input type="radio" name="layout" checked={layout === each} onChange={() => setLayout(each)} />
+              {words[each]}
+            </label>
+          ))}
+        </fieldset>
+        <button type="button" className="button main" onClick={() => print()}>
+          <Printer size={20} aria-hidden />
+          {words.print}
+        </button>
+      </div>
+      <p className="small soft">{words.made(dayTime(plan.madeAt))}</p>
+      {plan.document.runs
+        .find((each) => each.run === run.key)
+        ?.cautions.map(({ code, text }) => (
+          <p key={code} className="note coral">
+            {text}
+          </p>
+        ))}
+      {parts.map((part) => (
+        <PartSheet
+          key={part.part}
+          part={part}
+          run={run.order.title}
+          stages={stages.filter((stage) => stage.part === part.part)}
+        />
+      ))}
+    </div>
+  );
+}
+
+/** Parts in the order in which their first stage comes. */
+function inOrder(parts: readonly PartAmounts[], stages: RunPlan['stages']): PartAmounts[] {
+  const place = (part: PartAmounts): number => {
+    const found = stages.findIndex((stage) => stage.part === part.part);
+    return found < 0 ? stages.length : found;
+  };
+  return [...parts].sort((a, b) => place(a) - place(b));
+}
+
+function PartSheet({
+  part,
+  run,
+  stages,
+}: {
+  readonly part: PartAmounts;
+  readonly run: string;
+  readonly stages: RunPlan['stages'];
+}): ReactNode {
+  const { sheet: words } = useWords().run;
+  const { dayTime } = useTimes();
+  const [first] = stages;
+  return (
+    <article className="card stack tight sheet-part">
+      <header>
+        <p className="small soft">{run}</p>
+        <h2>{part.title}</h2>
+        <p>
+          {words.pieces(part.count)} ·{' '}
+          {first === undefined ? words.unplanned : words.start(dayTime(first.startAt))}
+        </p>
+      </header>
+      <h3>{words.weigh}</h3>
+      <div className="sheet-weigh stack tight">
+        <PartWeights part={part} boxes />
+      </div>
+      {stages.length > 0 && <Steps stages={stages} shown={new Set(part.cautions.map(({ code }) => code))} />}
+      <h3>{words.notes}</h3>
+      <div className="sheet-lines" aria-hidden />
+    </article>
+  );
+}
+
+function Steps({
+  stages,
+  shown,
+}: {
+  readonly stages: RunPlan['stages'];
+  readonly shown: ReadonlySet<string>;
+}): ReactNode {
+  const { sheet: words } = useWords().run;
+  const { tide } = useWords();
+  const { dayTime } = useTimes();
+  return (
+    <>
+      <h3>{words.steps}</h3>
+      <ol className="sheet-steps">
+        {stages.map((stage) => (
+          <li key={`${stage.key} ${String(stage.attempt)}`}>
+            <span className="run-box" aria-hidden />
+            <div>
+              <strong>{stage.title}</strong>, {dayTime(stage.startAt)}
+              {stage.status === 'planned' ? (
+                <span className="soft">
+                  {' '}
+                  ({words.opens} {dayTime(stage.opensAt)}
+                  {stage.lastCallAt !== null && `, ${words.lastCall} ${dayTime(stage.lastCallAt)}`})
+                </span>
+              ) : (
+                <span className="soft"> · {tide.status[stage.status]}</span>
+              )}
+              {stage.cautions
+                .filter(({ code }) => !shown.has(code))
+                .map(({ code, text }) => (
+                  <p key={code} className="note amber small">
+                    {text}
+                  </p>
+                ))}
+            </div>
+            <span className="sheet-done soft small">{words.doneAt}</span>
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}

@@ -1,0 +1,36 @@
+import type { Schemas } from '../api/client.js';
+import { useAmounts } from '../look/amounts.js';
+import { useWords } from '../words/words.js';
+import type { Document } from './use-run.js';
+
+/** What an entry of the log says, with the titles of the run's parts and stages. */
+export function useEntryText(document: Document, run: string): (entry: Schemas['LogEntry']) => string {
+  const { log, mishap } = useWords().run;
+  const { mass } = useAmounts();
+  const own = document.runs.find((each) => each.run === run);
+  const stage = (key: string): string => own?.stages.find((each) => each.key === key)?.title ?? key;
+  const part = (key: string): string => own?.amounts.find((each) => each.part === key)?.title ?? key;
+  const state = (key: string, of: string): string =>
+    own?.clocks.find((clock) => clock.state === of && clock.part === key)?.title ?? of;
+  return (entry) => {
+    const { entries } = log;
+    switch (entry.kind) {
+      case 'done':
+        return entries.done(stage(entry.stage));
+      case 'not-yet':
+        return entries['not-yet'](stage(entry.stage));
+      case 'mishap':
+        return entries.mishap(part(entry.part), mishap.kinds[entry.mishap]);
+      case 'seen':
+        return entries.seen(part(entry.part), state(entry.part, entry.state), log.saw[entry.saw]);
+      case 'weighed':
+        return entries.weighed(part(entry.part), entry.pieces, mass(entry.usedG));
+      case 'weigh-in':
+        return entries['weigh-in'](entry.pieces, mass(entry.massG));
+      case 'forget':
+        return entries.forget;
+      case 'take-back':
+        return entries['take-back'];
+    }
+  };
+}

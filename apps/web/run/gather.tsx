@@ -1,0 +1,65 @@
+import type { ReactNode } from 'react';
+import { useAmounts } from '../look/amounts.js';
+import { useWords } from '../words/words.js';
+import type { BatchSheet } from './use-sheet.js';
+
+/** Everything to have before the run begins, and what of it is missing. */
+export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): ReactNode {
+  const { amounts: words } = useWords().run;
+  const { mass, number } = useAmounts();
+  const amount = (unit: 'g' | 'piece', value: number): string =>
+    unit === 'g' ? mass(value) : words.each(Math.round(value));
+  return (
+    <section className="stack tight">
+      <h2 id="gather">{words.gather}</h2>
+      <div className="scroll-x" tabIndex={0} role="group" aria-labelledby="gather">
+        <table className="numbers">
+          <thead>
+            <tr>
+              <th scope="col">{words.thing}</th>
+              <th scope="col">{words.needed}</th>
+              <th scope="col">{words.onHand}</th>
+              <th scope="col">{words.buy}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {gather.lines.map((line) => (
+              <tr key={`${line.kind} ${line.key}`}>
+                <th scope="row">
+                  {line.title}
+                  {line.toBuy > 0 &&
+                    line.cautions.map(({ code, text }) => (
+                      <span key={code} className="note amber small run-line-caution">
+                        {text}
+                      </span>
+                    ))}
+                </th>
+                <td>{amount(line.unit, line.needed)}</td>
+                <td>{amount(line.unit, line.onHand)}</td>
+                <td>
+                  {line.toBuy === 0 ? (
+                    <span className="soft">{words.enough}</span>
+                  ) : (
+                    <>
+                      <strong>{amount(line.unit, line.toBuy)}</strong>
+                      {line.packs.map((pack) => (
+                        <span key={pack.size} className="soft small run-pack">
+                          {words.pack(pack.count, amount(line.unit, pack.size))}
+                        </span>
+                      ))}
+                      {line.price !== undefined && (
+                        <span className="soft small run-pack">
+                          {number(line.price, 2)} {gather.currency}
+                        </span>
+                      )}
+                    </>
+                  )}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,108 @@
+import { useMutation } from '@tanstack/react-query';
+import { useState, type FormEvent, type ReactNode } from 'react';
+import type { Schemas } from '../api/client.js';
+import { serverNow } from '../api/server-time.js';
+import { useWords } from '../words/words.js';
+import { MishapAnswers, type MishapAnswer } from './mishap-answers.js';
+import type { RunProps } from './run-page.js';
+import { whatIf } from './use-run.js';
+
+export type Mishap = Extract<Schemas['LogEntry'], { kind: 'mishap' }>;
+
+const kinds = ['seized', 'riced', 'separated', 'cracked', 'holes', 'ran-short'] as const;
+const responses = ['remake', 'carry-on', 'drop-part'] as const;
+
+/** Something went wrong: what each answer to it would do, before one is logged. */
+export function MishapForm({ run, plan }: RunProps): ReactNode {
+  const { mishap: words } = useWords().run;
+  const own = plan.document.runs.find((each) => each.run === run.key);
+  const parts = own?.amounts ?? [];
+  const [part, setPart] = useState(parts[0]?.part ?? '');
+  const [mishap, setMishap] = useState<Mishap['mishap']>('seized');
+  const [pieces, setPieces] = useState('');
+  const { mutate, data, isPending, reset } = useMutation({
+    mutationFn: async (): Promise<MishapAnswer[]> => {
+      const base: Mishap = {
+        kind: 'mishap',
+        part,
+        mishap,
+        at: new Date(serverNow()).toISOString(),
+        ...(pieces !== '' && { pieces: Number(pieces) }),
+      };
+      // One after the other, as the API works them out one after the other anyway.
+      const answers: MishapAnswer[] = [];
+      for (const response of responses) {
+        const entry = { ...base, response };
+        const tried = await whatIf(run.id, { entries: [entry] }).then(
+          (answer) => ({ answer }),
+          (error: unknown) => ({ error: error instanceof Error ? error.message : String(error) }),
+        );
+        answers.push({ entry, response, ...tried });
+      }
+      return answers;
+    },
+  });
+  if (parts.length === 0) return null;
+  const change = (act: () => void) => () => {
+    act();
+    reset();
+  };
+  const sent = (event: FormEvent): void => {
+    event.preventDefault();
+    mutate();
+  };
+  return (
+    <details className="card" open={data !== undefined ? true : undefined}>
+      <summary>
+        <h2>{words.title}</h2>
+      </summary>
+      <form className="stack tight" onSubmit={sent}>
+        <p className="soft">{words.intro}</p>
+        <div className="run-mishap">
+          <label className="field">
+            <span className="label">{words.part}</span>
+            <select value={part} onChange={(event) => change(() => setPart(event.target.value))()}>
+              {parts.map((each) => (
+                <option key={each.part} value={each.part}>
+                  {each.title}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label className="field">
+            <span className="label">{words.what}</span>
+            <select
+              value={mishap}
+              onChange={(event) => change(() => setMishap(event.target.value as Mishap['mishap']))()}
+            >
+              {kinds.map((kind) => (
+                <option key={kind} value={kind}>
+                  {words.kinds[kind]}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label className="field">
+            <span className="label">{words.pieces}</span>
+            <input
+              type="number"
+              inputMode="numeric"
+              min={1}
+              max={run.order.count}
+              value={pieces}
+              onChange={(event) => change(() => setPieces(event.target.value))()}
+            />
+            <span className="small soft">{words.allPieces}</span>
+          </label>
+        </div>
+        {(mishap === 'seized' || mishap === 'separated') && <p className="note coral small">{words.mind}</p>}
+        <p>
+          <button type="submit" className="button main" disabled={isPending}>
+            {isPending ? words.seeing : words.see}
+          </button>
+        </p>
+      </form>
+      {data !== undefined && <MishapAnswers run={run} plan={plan} answers={data} onLogged={reset} />}
+    </details>
+  );
+}

@@ -1,0 +1,117 @@
+import { useEffect, useRef, type KeyboardEvent, type ReactNode } from 'react';
+import { useTimes } from '../look/times.js';
+import type { Stretch } from '../tide/local-days.js';
+import { useWords } from '../words/words.js';
+import type { Moving } from './use-moving.js';
+import { useOdds } from './use-odds.js';
+import type { Document } from './use-run.js';
+
+const STEP = 15 * 60_000;
+
+/** Where a stage is held and what that does, with the ways to move it, keep it there or leave it. */
+export function MovingPanel({
+  moving,
+  odds,
+  hours,
+}: {
+  readonly moving: Moving;
+  readonly odds: Document['odds'];
+  readonly hours: readonly Stretch[];
+}): ReactNode {
+  const { moving: words } = useWords().tide;
+  const { dayTime } = useTimes();
+  const panel = useRef<HTMLDivElement>(null);
+  const { held, mark, answer, isTrying, error } = moving;
+  useEffect(() => {
+    // Lifted by key or button: the arrow keys belong to it now. A finger that drags keeps what it has.
+    if (document.activeElement?.closest('[data-mark]') === null) panel.current?.focus();
+  }, []);
+  if (held === undefined || mark === undefined) return null;
+  const to = (at: number): void => moving.drag(held.id, at);
+  const opening = (by: 1 | -1): void => {
+    const others =
+      by === 1
+        ? hours.filter(({ from }) => from > held.at)
+        : hours.filter(({ from }) => from < held.at - STEP);
+    const next = by === 1 ? others[0] : others.at(-1);
+    if (next !== undefined) to(next.from);
+  };
+  const keyed = (event: KeyboardEvent): void => {
+    const act = {
+      ArrowLeft: () => to(held.at - STEP),
+      ArrowRight: () => to(held.at + STEP),
+      PageUp: () => opening(-1),
+      PageDown: () => opening(1),
+      Escape: moving.leave,
+    }[event.key];
+    if (act === undefined) return;
+    event.preventDefault();
+    act();
+  };
+  return (
+    <div
+      ref={panel}
+      className="note stack tight"
+      role="group"
+      tabIndex={-1}
+      aria-label={words.title(mark.stage.title)}
+      onKeyDown={keyed}
+    >
+      <h3>{words.title(mark.stage.title)}</h3>
+      <p className="small soft">{words.how}</p>
+      <div aria-live="polite" className="run-moving">
+        <p>
+          <strong className="numbers">{dayTime(held.at)}</strong> <Told moving={moving} odds={odds} />
+        </p>
+        {error !== undefined && !isTrying && (
+          <p className="note coral">
+            <strong>{words.cannot}</strong> {error.message}
+          </p>
+        )}
+      </div>
+      <div className="row">
+        <button type="button" className="button" onClick={() => to(held.at - STEP)}>
+          {words.back}
+        </button>
+        <button type="button" className="button" onClick={() => to(held.at + STEP)}>
+          {words.on}
+        </button>
+        <button type="button" className="button" onClick={() => opening(-1)}>
+          {words.lastSitting}
+        </button>
+        <button type="button" className="button" onClick={() => opening(1)}>
+          {words.nextSitting}
+        </button>
+      </div>
+      <div className="row">
+        <button
+          type="button"
+          className="button main"
+          disabled={
+            isTrying || moving.isKeeping || error !== undefined || answer === undefined || held.at === mark.at
+          }
+          onClick={moving.keep}
+        >
+          {words.keep}
+        </button>
+        <button type="button" className="button" onClick={moving.leave}>
+          {words.leave}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function Told({ moving, odds }: { readonly moving: Moving; readonly odds: Document['odds'] }): ReactNode {
+  const { moving: words } = useWords().tide;
+  const text = useOdds();
+  const { answer, isTrying, error, mark } = moving;
+  if (isTrying) return <span className="soft">{words.trying}</span>;
+  if (answer === undefined || error !== undefined) return null;
+  const others = answer.changes.filter(({ stage }) => stage !== mark?.stage.key).length;
+  return (
+    <>
+      {words.odds(text.percent(answer.plan.odds), text.percent(odds))} {words.moves(others)}
+    </>
+  );
+}

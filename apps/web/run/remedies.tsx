@@ -1,0 +1,134 @@
+import { useMutation, useQuery } from '@tanstack/react-query';
+import { useState, type ReactNode } from 'react';
+import { answered, api, type Schemas } from '../api/client.js';
+import { Failed } from '../shell/states.js';
+import { useWords } from '../words/words.js';
+import type { Tried } from './tried.js';
+import { whatIf, type Document } from './use-run.js';
+
+type Remedy = Schemas['Remedy'];
+
+/** What would help, when asked for; at once where there is no plan. */
+export function Remedies({
+  run,
+  document,
+  tried,
+  onTry,
+  title,
+}: {
+  readonly run: Schemas['StoredRun'];
+  readonly document: Document;
+  readonly tried: Tried | undefined;
+  readonly onTry: (tried: Tried) => void;
+  readonly title: string;
+}): ReactNode {
+  const { remedies: words } = useWords().run;
+  const [asked, setAsked] = useState(document.status !== 'planned');
+  const { data, error, isFetching, refetch } = useQuery({
+    queryKey: ['remedies', run.id, document.madeAt],
+    queryFn: () => answered(api.GET('/api/runs/{id}/remedies', { params: { path: { id: run.id } } })),
+    enabled: asked,
+    staleTime: Infinity,
+  });
+  return (
+    <section className="stack tight" aria-busy={isFetching}>
+      <h2>{document.status === 'planned' ? title : words.nearest}</h2>
+      {!asked && (
+        <p>
+          <button type="button" className="button" onClick={() => setAsked(true)}>
+            {words.ask}
+          </button>
+        </p>
+      )}
+      {isFetching && <p role="status">{words.asking}</p>}
+      {error !== null && <Failed error={error} again={() => void refetch()} />}
+      {data !== undefined && !isFetching && (
+        <>
+          <p className="small soft">{data.note}</p>
+          <ol className="run-remedies">
+            {data.remedies.map((remedy) => (
+              <li key={remedy.title} className="card">
+                <OneRemedy
+                  run={run.id}
+                  remedy={remedy}
+                  isTried={tried?.title === remedy.title}
+                  onTry={onTry}
+                />
+              </li>
+            ))}
+          </ol>
+          <p>
+            <button type="button" className="button plain" onClick={() => void refetch()}>
+              {words.again}
+            </button>
+          </p>
+        </>
+      )}
+    </section>
+  );
+}
+
+function OneRemedy({
+  run,
+  remedy,
+  isTried,
+  onTry,
+}: {
+  readonly run: string;
+  readonly remedy: Remedy;
+  readonly isTried: boolean;
+  readonly onTry: (tried: Tried) => void;
+}): ReactNode {
+  const { remedies: words } = useWords().run;
+  const { mutate, isPending, error } = useMutation({
+    mutationFn: () => whatIf(run, { change: remedy.change }),
+    onSuccess: (answer) => {
+      onTry({ title: remedy.title, answer });
+      scrollTo({ top: 0 });
+    },
+  });
+  return (
+    <article className="stack tight">
+      <h3>{remedy.title}</h3>
+      <p>{remedy.does}</p>
+      <div>
+        <h4>{words.worse}</h4>
+        {remedy.worse.length === 0 ? <p>{words.nothingWorse}</p> : <Sentences of={remedy.worse} />}
+      </div>
+      {remedy.also.length > 0 && (
+        <details>
+          <summary>{words.also}</summary>
+          <Sentences of={remedy.also} />
+          <p className="small soft">{words.points(remedy.disturbance.points.toFixed(1))}</p>
+        </details>
+      )}
+      {remedy.cautions.map(({ code, text }) => (
+        <p key={code} className="note amber small">
+          {text}
+        </p>
+      ))}
+      <div className="row">
+        <button
+          type="button"
+          className="button main"
+          disabled={isPending || isTried}
+          onClick={() => mutate()}
+        >
+          {isTried ? words.tried : words.try}
+          <span className="visually-hidden">: {remedy.title}</span>
+        </button>
+      </div>
+      {error !== null && <Failed error={error} again={() => mutate()} />}
+    </article>
+  );
+}
+
+function Sentences({ of }: { readonly of: readonly string[] }): ReactNode {
+  return (
+    <ul>
+      {of.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
+  );
+}

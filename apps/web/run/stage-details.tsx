@@ -1,0 +1,69 @@
+import type { ReactNode } from 'react';
+import { useTimes } from '../look/times.js';
+import { useStageWords } from '../tide/stage-words.js';
+import type { TideMark } from '../tide/tide-run.js';
+import { rowId } from '../tide/tide-table.js';
+import { useWords } from '../words/words.js';
+
+/** All that is told of one stage. */
+export function StageDetails({
+  mark,
+  onMove,
+  onClose,
+}: {
+  readonly mark: TideMark;
+  /** Absent: it cannot be moved. */
+  readonly onMove: (() => void) | undefined;
+  readonly onClose: () => void;
+}): ReactNode {
+  const { tide: words } = useWords();
+  const { dayTime } = useTimes();
+  const told = useStageWords();
+  const { stage, number, id } = mark;
+  const planned = stage.status === 'planned';
+  return (
+    <div className="card stack tight" role="group" aria-label={stage.title} aria-live="polite">
+      <h3>
+        {number}. {stage.title}
+      </h3>
+      {planned ? (
+        <dl className="run-facts">
+          <Fact name={words.opens} value={dayTime(stage.opensAt)} />
+          <Fact name={words.best} value={dayTime(stage.bestAt)} />
+          <Fact name={words.lastCall} value={told.lastCall(stage)} />
+          <Fact name={words.surely} value={told.surely(stage)} />
+        </dl>
+      ) : (
+        <p>{told.label(mark)}</p>
+      )}
+      <p>{stage.why}</p>
+      {stage.cautions.map(({ code, text }) => (
+        <p key={code} className="note amber small">
+          {text}
+        </p>
+      ))}
+      <div className="row">
+        {onMove !== undefined && (
+          <button type="button" className="button" onClick={onMove}>
+            {words.move}
+          </button>
+        )}
+        <a className="button plain" href={`#${rowId(id)}`}>
+          {words.inTable}
+        </a>
+        <button type="button" className="button plain" onClick={onClose}>
+          {words.close}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function Fact({ name, value }: { readonly name: string; readonly value: string }): ReactNode {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd className="numbers">{value}</dd>
+    </div>
+  );
+}

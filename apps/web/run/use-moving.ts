@@ -1,0 +1,118 @@
+import { useMutation } from '@tanstack/react-query';
+import { useRef, useState } from 'react';
+import { v4 as uuid } from 'uuid';
+import { answered, api, ApiError, type Schemas } from '../api/client.js';
+import { snapped } from '../tide/local-days.js';
+import type { TideMark, TideRun } from '../tide/tide-run.js';
+import { useReplanned, whatIf, type Document, type WhatIfAnswer } from './use-run.js';
+
+/** A stage in the hand: where it is held, and what the plan would be if it were let go there. */
+export interface Moving {
+  readonly held: { readonly id: string; readonly at: number } | undefined;
+  readonly mark: TideMark | undefined;
+  /** Of the place where it is held, or of the last one that could be worked out. */
+  readonly answer: WhatIfAnswer | undefined;
+  readonly isTrying: boolean;
+  readonly error: Error | undefined;
+  readonly isKept: boolean;
+  readonly lift: (id: string) => void;
+  readonly drag: (id: string, at: number) => void;
+  readonly leave: () => void;
+  readonly keep: () => void;
+  readonly isKeeping: boolean;
+}
+
+const STEP_MIN = 15;
+
+/** Tries a stage wherever it is held, one question at a time and always the latest; keeps it only when told to. */
+export function useMoving(run: Schemas['StoredRun'], document: Document, tide: TideRun | undefined): Moving {
+  const [held, setHeld] = useState<Moving['held']>();
+  const [found, setFound] = useState<{ readonly answer?: WhatIfAnswer; readonly error?: Error }>({});
+  const [isTrying, setTrying] = useState(false);
+  const [isKept, setKept] = useState(false);
+  const wanted = useRef<Moving['held']>(undefined);
+  const asking = useRef(false);
+  const replanned = useReplanned(run.id);
+  const keeping = useMutation({
+    mutationFn: (pins: Pins) =>
+      answered(
+        api.POST('/api/runs/{id}/plan', {
+          params: { path: { id: run.id }, header: { 'Idempotency-Key': uuid() } },
+          body: { pins },
+        }),
+      ),
+    onSuccess: async () => {
+      await replanned();
+      letGo();
+      setKept(true);
+    },
+  });
+  const ask = async (): Promise<void> => {
+    if (asking.current) return;
+    asking.current = true;
+    setTrying(true);
+    for (let tried: Moving['held']; wanted.current !== undefined && wanted.current !== tried;) {
+      tried = wanted.current;
+      const next = await whatIf(run.id, { pins: pinsOf(tried) }).then(
+        (answer) => ({ answer }),
+        (error: unknown) => ({ error: error instanceof Error ? error : new ApiError(0, undefined) }),
+      );
+      if (wanted.current !== undefined) setFound(next);
+    }
+    asking.current = false;
+    setTrying(false);
+  };
+  const hold = (id: string, at: number): void => {
+    const next = { id, at: snapped(at, STEP_MIN) };
+    if (wanted.current?.id === next.id && wanted.current.at === next.at) return;
+    wanted.current = next;
+    setHeld(next);
+    setKept(false);
+    void ask();
+  };
+  const letGo = (): void => {
+    wanted.current = undefined;
+    setHeld(undefined);
+    setFound({});
+    keeping.reset();
+  };
+  return {
+    held,
+    mark: tide?.marks.find(({ id }) => id === held?.id),
+    answer:
+      document.status === 'planned' && found.answer?.plan.status !== 'planned' ? undefined : found.answer,
+    isTrying,
+    error: keeping.error ?? refusal(found),
+    isKept,
+    lift: (id) => {
+      const mark = tide?.marks.find((each) => each.id === id);
+      if (mark !== undefined) hold(id, mark.at);
+    },
+    drag: hold,
+    leave: letGo,
+    keep: () => held !== undefined && keeping.mutate(pinsOf(held)),
+    isKeeping: keeping.isPending,
+  };
+}
+
+type Pins = { readonly stage: string; readonly startAt: string }[];
+
+function pinsOf({ id, at }: NonNullable<Moving['held']>): Pins {
+  return [{ stage: id.slice(0, id.lastIndexOf('#')), startAt: new Date(at).toISOString() }];
+}
+
+/** Why there is no plan with the stage there. */
+function refusal({
+  answer,
+  error,
+}: {
+  readonly answer?: WhatIfAnswer;
+  readonly error?: Error;
+}): Error | undefined {
+  if (error !== undefined) return error;
+  if (answer === undefined || answer.plan.status === 'planned') return undefined;
+  const { clash, conflict } = answer.plan;
+  return new Error(
+    [clash?.text ?? '', ...(clash?.text ? [] : conflict.map(({ text }) => text))].join(' ').trim(),
+  );
+}

@@ -1,0 +1,13 @@
+import { useQuery, type UseQueryResult } from '@tanstack/react-query';
+import { answered, api, type Schemas } from '../api/client.js';
+
+export type BatchSheet = Schemas['AmountsDocument'];
+export type PartAmounts = Schemas['PartAmounts'];
+
+/** The batch sheet of a run: what to weigh, gather and pay for. */
+export function useSheet(id: string): UseQueryResult<BatchSheet> {
+  return useQuery({
+    queryKey: ['amounts', id],
+    queryFn: () => answered(api.GET('/api/runs/{id}/amounts', { params: { path: { id } } })),
+  });
+}

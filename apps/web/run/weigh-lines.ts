@@ -1,0 +1,48 @@
+import type { Words } from '../words/words.js';
+import type { PartAmounts } from './use-sheet.js';
+
+/** One thing to weigh. */
+export interface WeighLine {
+  readonly title: string;
+  /** Grams. */
+  readonly massG: number;
+  /** What it is stirred into first. */
+  readonly carrier?: { readonly kind: 'fat' | 'water' | 'glycerol'; readonly massG: number } | undefined;
+}
+
+/** What is weighed together; lye apart, as that is where the caution stands. */
+export interface WeighGroup {
+  readonly kind: 'fats' | 'lye' | 'batter';
+  readonly lines: readonly WeighLine[];
+  readonly totalG?: number;
+}
+
+/** What a batch is weighed from, in the order of the work: fats, lye, and what goes into the batter. */
+export function weighGroups({ batch, fragrance }: PartAmounts, words: Words['run']['sheet']): WeighGroup[] {
+  if (batch === undefined) return [];
+  const some = (lines: readonly WeighLine[]): WeighLine[] => lines.filter(({ massG }) => massG > 0);
+  const groups: WeighGroup[] = [
+    { kind: 'fats', lines: some(batch.fats), totalG: batch.fatsG },
+    {
+      kind: 'lye',
+      lines: some([
+        { title: words.water, massG: batch.waterG },
+        { title: words.naoh, massG: batch.naohG },
+        { title: words.koh, massG: batch.kohG },
+        ...batch.acids,
+        { title: words.lactate, massG: batch.sodiumLactateG },
+        { title: words.salt, massG: batch.saltG },
+        { title: words.sugar, massG: batch.sugarG },
+      ]),
+    },
+    {
+      kind: 'batter',
+      lines: some([
+        { title: fragrance ?? words.fragrance, massG: batch.fragranceG },
+        ...batch.colourants,
+        ...batch.additions,
+      ]),
+    },
+  ];
+  return groups.filter(({ lines }) => lines.length > 0);
+}

@@ -1,0 +1,70 @@
+import type { Words } from '../en/index.js';
+
+export const tide: Words['tide'] = {
+  title: 'Gezeitenkarte',
+  table: 'Gezeitentafel',
+  summary: (stages, parts, from, to) =>
+    `${stages} Arbeitsschritte auf ${parts} Bändern, von ${from} bis ${to}. Ein Band wächst, während seine Seife fest wird; sein Rand verschwimmt so weit, wie das unsicher ist. Eine Linse ist die Zeit, in der ein Schritt beginnen kann, am vollsten, wo es am besten ist.`,
+  toTable: 'Alles als Text: die Gezeitentafel',
+  box: 'Gezeitenkarte. Pfeiltasten bewegen in der Zeit, Plus und Minus gehen näher heran und weiter weg. Tab führt zu den Schritten.',
+  stages:
+    'Arbeitsschritte, der Reihe nach. Pfeiltasten gehen von einem zum nächsten, Eingabe zeigt einen, M verschiebt ihn.',
+  closer: 'Näher',
+  farther: 'Weiter weg',
+  earlier: 'Früher',
+  later: 'Später',
+  making: 'Die Herstellung',
+  whole: 'Mit der Reife',
+  now: 'Jetzt',
+  cured: (when) => `wohl gereift ${when}`,
+  markLabel: (m) =>
+    `${m.number}. ${m.title}, ${m.state}. Öffnet ${m.opens}, am besten ${m.best}, letzte Gelegenheit ${m.lastCall}. ${m.why}`,
+  doneLabel: (m) => `${m.number}. ${m.title}, ${m.state} ${m.at}.`,
+  status: { planned: 'geplant', done: 'fertig', spoilt: 'misslungen' },
+  none: 'nichts schließt ihn',
+  number: 'Nr.',
+  stage: 'Schritt',
+  opens: 'Öffnet',
+  best: 'Am besten',
+  lastCall: 'Letzte Gelegenheit',
+  surely: 'Mit 90 % Sicherheit offen',
+  surelySpan: (from, to) => `${from} bis ${to}`,
+  surelyFrom: (from) => `ab ${from}`,
+  surelyNever: 'zu keiner Zeit',
+  why: 'Warum',
+  was: (when) => `war ${when}`,
+  added: 'neu',
+  gone: 'Entfällt mit dieser Änderung',
+  close: 'Schließen',
+  inTable: 'In der Gezeitentafel',
+  move: 'Verschieben',
+  moving: {
+    title: (stage) => `Wohin soll „${stage}“?`,
+    how: 'Ziehen Sie den Schritt, oder nehmen Sie Knöpfe oder Pfeiltasten. Nichts wird behalten, bevor Sie es sagen.',
+    back: '15 min früher',
+    on: '15 min später',
+    lastSitting: 'Sitzung davor',
+    nextSitting: 'Sitzung danach',
+    trying: 'Wird berechnet …',
+    odds: (now, before) => `Aussicht ${now}, jetzt ${before}.`,
+    moves: (count) =>
+      count === 0
+        ? 'Kein anderer Schritt rückt.'
+        : count === 1
+          ? 'Ein anderer Schritt rückt.'
+          : `${count} andere Schritte rücken.`,
+    cannot: 'Dort kann er nicht sein:',
+    keep: 'Dort lassen',
+    leave: 'Zurück an seinen Ort',
+    kept: 'Behalten. Spätere Pläne verschieben ihn so wenig wie jeden anderen Schritt.',
+  },
+  legend: {
+    hours: 'Ihre Zeiten',
+    night: 'Nacht',
+    sitting: 'Sitzung',
+    done: 'fertig',
+    forecast: 'Vorhersage',
+    window: 'wann ein Schritt beginnen kann',
+    before: 'wo er war',
+  },
+};

@@ -1,0 +1,76 @@
+export const tide = {
+  title: 'Tide chart',
+  table: 'Tide table',
+  summary: (stages: number, parts: number, from: string, to: string) =>
+    `${stages} stages on ${parts} ribbons, from ${from} to ${to}. A ribbon grows as its soap firms; its edge blurs as far as that is uncertain. A lens is the time in which a stage may start, fullest where it is best.`,
+  toTable: 'All of it as text: the tide table',
+  box: 'Tide chart. Arrow keys move in time, plus and minus come closer and go farther. Tab goes to the stages.',
+  stages: 'Stages, in order. Arrow keys go from one to the next, Enter shows one, M moves it.',
+  closer: 'Closer',
+  farther: 'Farther',
+  earlier: 'Earlier',
+  later: 'Later',
+  making: 'The making',
+  whole: 'With the cure',
+  now: 'Now',
+  cured: (when: string) => `likely cured ${when}`,
+  markLabel: (m: {
+    number: number;
+    title: string;
+    state: string;
+    opens: string;
+    best: string;
+    lastCall: string;
+    why: string;
+  }) =>
+    `${m.number}. ${m.title}, ${m.state}. Opens ${m.opens}, best ${m.best}, last call ${m.lastCall}. ${m.why}`,
+  doneLabel: (m: { number: number; title: string; state: string; at: string }) =>
+    `${m.number}. ${m.title}, ${m.state} ${m.at}.`,
+  status: { planned: 'planned', done: 'done', spoilt: 'spoilt' },
+  none: 'nothing closes it',
+  number: 'No.',
+  stage: 'Stage',
+  opens: 'Opens',
+  best: 'Best',
+  lastCall: 'Last call',
+  surely: 'Open with 90 % certainty',
+  surelySpan: (from: string, to: string) => `${from} to ${to}`,
+  surelyFrom: (from: string) => `from ${from}`,
+  surelyNever: 'at no moment',
+  why: 'Why',
+  was: (when: string) => `was ${when}`,
+  added: 'new',
+  gone: 'Left out with this change',
+  close: 'Close',
+  inTable: 'In the tide table',
+  move: 'Move it',
+  moving: {
+    title: (stage: string) => `Where should “${stage}” go?`,
+    how: 'Drag it, or use the buttons or arrow keys. Nothing is kept until you say so.',
+    back: '15 min earlier',
+    on: '15 min later',
+    lastSitting: 'Sitting before',
+    nextSitting: 'Sitting after',
+    trying: 'Working it out …',
+    odds: (now: string, before: string) => `Odds ${now}, now ${before}.`,
+    moves: (count: number) =>
+      count === 0
+        ? 'No other stage moves.'
+        : count === 1
+          ? 'One other stage moves.'
+          : `${count} other stages move.`,
+    cannot: 'It cannot be there:',
+    keep: 'Keep it there',
+    leave: 'Leave it where it was',
+    kept: 'Kept. Later plans move it as little as any other stage.',
+  },
+  legend: {
+    hours: 'your hours',
+    night: 'night',
+    sitting: 'sitting',
+    done: 'done',
+    forecast: 'forecast',
+    window: 'when a stage may start',
+    before: 'where it was',
+  },
+};
