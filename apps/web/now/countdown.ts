@@ -1,7 +1,7 @@
 import type { PlannedStage } from '#contract';
 
 /** Minutes before its last call from which a stage is called urgent; nudges are given as much notice. */
-const NOTICE_MS = 30 * 60_000;
+export const NOTICE_MS = 30 * 60_000;
 
 /** How a stage stands against the clock. Times in milliseconds since 1970, lengths in milliseconds. */
 export type Standing =

@@ -10,6 +10,7 @@ import './now.css';
 import { SittingView } from './sitting-view.js';
 import { Trouble } from './trouble.js';
 import { useBench, type Bench } from './use-bench.js';
+import { useLastCalls } from './use-last-calls.js';
 import { useLogging } from './use-logging.js';
 import { useWakeLock } from './use-wake-lock.js';
 
@@ -36,6 +37,7 @@ function BenchView({ bench: { runs, sittings, hasPast } }: { readonly bench: Ben
   const sitting = sittingToShow(sittings);
   const present = useNow(30_000);
   useWakeLock(sitting !== undefined && isGoingOn(sitting, present));
+  useLastCalls(sitting);
   const stuck = runs.filter(({ document }) => document.status !== 'planned');
   return (
     <>

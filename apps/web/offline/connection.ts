@@ -19,6 +19,11 @@ export function noteAnswer(response: Response): void {
   else become({ isLost: true, oldestCopy: Math.min(made, current.oldestCopy ?? made) });
 }
 
+/** Takes note that the API can be reached. */
+export function noteReached(): void {
+  become({ isLost: false });
+}
+
 /** Takes note that there was neither answer nor copy. */
 export function noteSilence(): void {
   become({ ...current, isLost: true });
