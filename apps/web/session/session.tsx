@@ -14,8 +14,11 @@ const KEY = 'benchtide.session';
 /** Lets in who is signed in; asks all others for their code. */
 export function Session({ children }: { readonly children: ReactNode }): ReactNode {
   const queries = useQueryClient();
-  const { data, error, refetch } = useQuery({ queryKey: ['session'], queryFn: whoAmI, staleTime: Infinity });
-  const known = data ?? (error !== null && !(error instanceof ApiError) ? remembered() : null);
+  const asked = useQuery({ queryKey: ['session'], queryFn: whoAmI, staleTime: Infinity });
+  const { data, error, failureReason, refetch } = asked;
+  // The first failure is enough to go on with what was known; the next tries need not be waited for.
+  const known =
+    data ?? (failureReason !== null && !(failureReason instanceof ApiError) ? remembered() : null);
   if (known !== null) return <SessionContext value={known}>{children}</SessionContext>;
   if (error === null) return <Loading />;
   if (error instanceof ApiError && error.status === 401) {
