@@ -25,7 +25,7 @@ export function Amounts({ plan }: { readonly plan: PlanDocument }): ReactNode {
                   : amounts.mass(part.massG)
                 : words.batch(
                     amounts.mass(part.batch.fatsG),
-                    amounts.mass(part.batch.lyeG),
+                    amounts.mass(part.batch.naohG + part.batch.kohG),
                     amounts.mass(part.batch.waterG),
                   )}
             </span>

@@ -6,7 +6,7 @@ import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import type { WhatIfState } from '../whatif/use-what-if.js';
 import { Amounts } from './amounts.js';
-import { cautionsOf, minutesIn, weakest } from './plan-facts.js';
+import { cautionsOf, minutesIn, shownOdds, weakest } from './plan-facts.js';
 import { Sittings } from './sittings.js';
 
 /** What a plan comes to, as it is tried: odds, dates, sittings, amounts; or why there is none. */
@@ -77,10 +77,6 @@ function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isR
       </div>
     </dl>
   );
-}
-
-function shownOdds({ odds }: PlanDocument, share: (value: number) => string): string {
-  return odds === null ? '–' : share(Math.round(odds.probability * 100) / 100);
 }
 
 function Conflict({ plan }: { readonly plan: PlanDocument }): ReactNode {

@@ -58,13 +58,18 @@ export function sittingsOf({ runs, sittings }: PlanDocument): ShownSitting[] {
   }));
 }
 
-/** From the first opening to the last call or end that there is, milliseconds since 1970. */
+/** From the first opening to the last call, but not far beyond the starts; milliseconds since 1970. */
 export function stretchOf(stages: readonly PlannedStage[]): readonly [from: number, to: number] {
-  const from = Math.min(...stages.map(({ opensAt }) => Date.parse(opensAt)));
-  const ends = stages.map(({ startAt }) => Date.parse(startAt));
-  const last = Math.max(...ends);
-  // Windows that stay open for weeks would leave no room for the days at the bench.
-  const reach = last + (last - from) * 0.35 + 6 * 3_600_000;
+  const starts = stages.map(({ startAt }) => Date.parse(startAt));
+  const [first, last] = [Math.min(...starts), Math.max(...starts)];
+  // Windows that are open for weeks would leave no room for the days at the bench.
+  const around = (last - first) * 0.2 + 6 * 3_600_000;
+  const from = Math.max(first - around, Math.min(...stages.map(({ opensAt }) => Date.parse(opensAt))));
   const calls = stages.flatMap(({ lastCallAt }) => (lastCallAt === null ? [] : [Date.parse(lastCallAt)]));
-  return [from, Math.min(reach, Math.max(last, ...calls))];
+  return [from, Math.min(last + around, Math.max(last, ...calls))];
+}
+
+/** Odds to the per cent: more would be noise. @param share writes a share as per cent */
+export function shownOdds({ odds }: PlanDocument, share: (value: number) => string): string {
+  return odds === null ? '–' : share(Math.round(odds.probability * 100) / 100);
 }

@@ -9,6 +9,7 @@ import { ChooseDesign } from './choose-design.js';
 import { mostPieces } from './fillable.js';
 import { localAt, nextHour } from './local-times.js';
 import { MouldsCheck } from './moulds-check.js';
+import { Gist } from './gist.js';
 import { Outcome } from './outcome.js';
 import { recipesOf, revivedDraft, wishOf, type PlanDraft } from './plan-draft.js';
 import { RecipeSliders } from './recipe-sliders.js';
@@ -56,6 +57,7 @@ export function PlanForm({ input }: { readonly input: PlanInput }): ReactNode {
         <p className="note">{plan.choose}</p>
       ) : (
         <div className="sides">
+          <Gist state={state} />
           <form
             className="stack"
             onSubmit={(event) => {

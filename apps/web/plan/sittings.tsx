@@ -57,7 +57,8 @@ function WindowPicture({
   readonly width: number;
 }): ReactNode {
   const inner = Math.max(0, width - 16);
-  const x = (at: string): number => 8 + inner * Math.min(1, (Date.parse(at) - from) / Math.max(1, to - from));
+  const x = (at: string): number =>
+    8 + inner * Math.min(1, Math.max(0, (Date.parse(at) - from) / Math.max(1, to - from)));
   const [opens, best] = [x(stage.opensAt), x(stage.bestAt)];
   const last = stage.lastCallAt === null ? width - 8 : x(stage.lastCallAt);
   return (

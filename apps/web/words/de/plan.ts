@@ -67,6 +67,8 @@ export const plan: Words['plan'] = {
   cautions: 'Achtung',
   conflictTitle: 'Dieser Plan geht nicht, denn',
   waysTitle: 'Was genügen würde',
+  gist: (odds, cured) => `Chance ${odds}, gereift ${cured}.`,
+  gistConflict: 'So gibt es keinen Plan.',
   undecided:
     'Es fand sich kein Plan, und keiner ließ sich ausschließen. Ein anderer Beginn oder mehr Zeiten können helfen.',
   wrongTitle: 'Das lässt sich noch nicht planen',

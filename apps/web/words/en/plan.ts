@@ -68,6 +68,8 @@ export const plan = {
   cautions: 'Mind',
   conflictTitle: 'This plan cannot work, because',
   waysTitle: 'What would be enough',
+  gist: (odds: string, cured: string) => `Odds ${odds}, cured ${cured}.`,
+  gistConflict: 'There is no plan like this.',
   undecided: 'No plan was found, and none was ruled out. Another start or more hours may help.',
   wrongTitle: 'This cannot be planned yet',
   broken: (why: string) => `Trying things out does not work in this browser (${why}). Saving still does.`,
