@@ -18,7 +18,7 @@ export function readNumber(text: string, language: Language): number | undefined
   return Number(`${whole}.${rest}`);
 }
 
-/** As it stands in a field: no dividers of thousands, four decimals at most. */
+/** As it stands in a field: no dividers of thousands, six decimals at most. */
 export function writeNumber(value: number, language: Language): string {
-  return String(Number(value.toFixed(4))).replace('.', decimals[language]);
+  return String(Number(value.toFixed(6))).replace('.', decimals[language]);
 }

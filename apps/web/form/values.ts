@@ -16,6 +16,12 @@ export function valueAt(root: Value, path: Path): Value {
   );
 }
 
+/** The text at a path; empty where there is none. */
+export function textAt(root: Value, path: Path): string {
+  const found = valueAt(root, path);
+  return typeof found === 'string' ? found : '';
+}
+
 /** The list at a path; empty where there is none. */
 export function listAt(root: Value, path: Path): readonly Value[] {
   const found = valueAt(root, path);

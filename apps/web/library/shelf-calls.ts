@@ -18,14 +18,14 @@ export interface Thing<K extends Kind = Kind> {
 }
 
 // The four shelves answer alike, which the types of the description cannot say; that of recipes stands for all.
-const list = '/api/recipes';
-const item = '/api/recipes/{id}';
+type List = '/api/recipes';
+type Item = '/api/recipes/{id}';
 type Content = Schemas['RecipeInput'];
 
 export function useThings<K extends Kind>(kind: K): UseQueryResult<readonly Thing<K>[]> {
   return useQuery({
     queryKey: [kind],
-    queryFn: async () => (await answered(api.GET(`/api/${kind}` as typeof list))) as never,
+    queryFn: async () => (await answered(api.GET(`/api/${kind}` as List))) as never,
   });
 }
 
@@ -33,7 +33,7 @@ export function useThings<K extends Kind>(kind: K): UseQueryResult<readonly Thin
 export async function createThing(kind: Kind, content: unknown, once: string): Promise<Thing> {
   const body = content as Content;
   const params = { header: { 'Idempotency-Key': once } };
-  return (await answered(api.POST(`/api/${kind}` as typeof list, { body, params }))) as never;
+  return (await answered(api.POST(`/api/${kind}` as List, { body, params })));
 }
 
 export async function replaceThing(
@@ -44,13 +44,13 @@ export async function replaceThing(
 ): Promise<Thing> {
   const body = { version, content: content as Content };
   const params = { path: { id } };
-  return (await answered(api.PUT(`/api/${kind}/{id}` as typeof item, { body, params }))) as never;
+  return (await answered(api.PUT(`/api/${kind}/{id}` as Item, { body, params })));
 }
 
 /** Takes it out of use; runs keep their copy. */
 export async function archiveThing(kind: Kind, id: string, version: number): Promise<void> {
   const params = { path: { id }, query: { version } };
-  await answered(api.DELETE(`/api/${kind}/{id}` as typeof item, { params }));
+  await answered(api.DELETE(`/api/${kind}/{id}` as Item, { params }));
 }
 
 export function useShippedFats(): UseQueryResult<readonly Schemas['ShippedFat'][]> {
@@ -67,5 +67,5 @@ export function useWorkshop(): UseQueryResult<Schemas['StoredWorkshop']> {
 
 /** The facts as the contract has them. */
 export function factsOf(workshop: Schemas['StoredWorkshop']): WorkshopFacts {
-  return workshop.facts as WorkshopFacts;
+  return workshop.facts;
 }

@@ -54,9 +54,9 @@ export function ThingEditor({
     thing !== null
       ? content
       : withValue(content, ['key'], newKey(textOf(valueAt(content, ['title'])), taken));
-  const saving = useSaving(kind, thing?.id, draft, complete, check, (made) =>
-    navigate(`/makings/${kind}/${made.id}`, { replace: true }),
-  );
+  const saving = useSaving(kind, thing?.id, draft, complete, check, (made) => {
+    void navigate(`/makings/${kind}/${made.id}`, { replace: true });
+  });
   const live = useLiveIssues(complete(draft.content), check, saving.tries > 0);
   const refused = saving.tries > 0 && live.length === 0 ? saving.issues : [];
   const issues = distinct([...live, ...refused, ...seen]);
@@ -80,7 +80,7 @@ export function ThingEditor({
         {saving.stale !== null && (
           <Versions
             mine={draft.content}
-            theirs={saving.stale.content as unknown as Value}
+            theirs={saving.stale.content}
             onMine={() => void saving.resolve('mine')}
             onTheirs={() => void saving.resolve('theirs')}
           />
@@ -108,7 +108,7 @@ function SaveBar({
 }): ReactNode {
   const { form } = useWords();
   return (
-    <div className="save-bar row">
+    <div className={draft.isChanged ? 'save-bar stuck row' : 'save-bar row'}>
       <button type="submit" className="button main" disabled={isSaving || (!draft.isChanged && !isNew)}>
         {isSaving ? form.saving : form.save}
       </button>

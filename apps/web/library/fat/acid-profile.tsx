@@ -33,7 +33,12 @@ export function AcidProfile(): ReactNode {
       <div className="fields">
         {told.map((acid) => (
           <div key={acid} className="acid">
-            <NumberField path={[FIELD, acid]} label={`${nameOf(acid)} ${acid}`} unit="%" keep />
+            <NumberField
+              path={[FIELD, acid]}
+              label={nameOf(acid) === acid ? acid : `${nameOf(acid)} ${acid}`}
+              unit="%"
+              keep
+            />
             <button
               type="button"
               className="icon-button"

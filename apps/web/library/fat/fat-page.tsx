@@ -51,8 +51,8 @@ export default function FatPage(): ReactNode {
                     unit="g/mL/°C"
                     preset={0.00064}
                   />
-                  <RangeFields field="iodine" label={library.iodine} unit="g/100 g" />
-                  <RangeFields field="unsaponifiablePercent" label={library.unsaponifiable} unit="%" />
+                  <RangeFields field="iodine" label={`${library.iodine}, g/100 g`} />
+                  <RangeFields field="unsaponifiablePercent" label={`${library.unsaponifiable}, %`} />
                   <SelectField
                     path={['kind']}
                     label={library.fatKind}
@@ -125,22 +125,14 @@ function Saponification(): ReactNode {
   );
 }
 
-function RangeFields({
-  field,
-  label,
-  unit,
-}: {
-  readonly field: string;
-  readonly label: string;
-  readonly unit: string;
-}): ReactNode {
+function RangeFields({ field, label }: { readonly field: string; readonly label: string }): ReactNode {
   const { library } = useWords();
   return (
     <fieldset className="stack tight">
       <legend>{label}</legend>
       <div className="two">
-        <NumberField path={[field, 'low']} label={library.ends.low} unit={unit} />
-        <NumberField path={[field, 'high']} label={library.ends.high} unit={unit} />
+        <NumberField path={[field, 'low']} label={library.ends.low} />
+        <NumberField path={[field, 'high']} label={library.ends.high} />
       </div>
     </fieldset>
   );

@@ -16,11 +16,17 @@ export function ownFrom(shipped: Schemas['ShippedFat'], title: string): Value {
     ...(inci === undefined ? {} : { inci }),
     ...(iodine === undefined ? {} : { iodine: { ...iodine } }),
     ...(unsaponifiablePercent === undefined ? {} : { unsaponifiablePercent: { ...unsaponifiablePercent } }),
-    fattyAcidsPercent: { ...fattyAcidsPercent },
+    fattyAcidsPercent: rounded(fattyAcidsPercent),
     densityGPerMl,
     expansionGPerMlPerC: shipped.expansionGPerMlPerC,
     behaviour: shipped.behaviour,
   };
+}
+
+/** As a sheet would list them: to a tenth, and without traces. */
+function rounded(profile: Readonly<Record<string, number>>): Record<string, number> {
+  const tenths = Object.entries(profile).map(([acid, share]) => [acid, Math.round(share * 10) / 10] as const);
+  return Object.fromEntries(tenths.filter(([, share]) => share > 0));
 }
 
 /** Fatty acids as sheets list them, by carbons and double bonds. */

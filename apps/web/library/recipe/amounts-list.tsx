@@ -30,7 +30,7 @@ export function AmountsList({ amounts }: { readonly amounts: Schemas['PartAmount
         <Figure name={library.waterNow} text={weighed(batch.waterG)} />
       </dl>
       {cautions.map(({ code, text }) => (
-        <p key={code} className="note coral small">
+        <p key={code} className={code === 'lye' ? 'note coral small' : 'note small'}>
           {text}
         </p>
       ))}

@@ -25,7 +25,7 @@ export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode
     },
   ];
   const titleOf = (key: unknown): string =>
-    [...own, ...shipped].find((each) => each.key === key)?.title ?? String(key ?? '…');
+    [...own, ...shipped].find((each) => each.key === key)?.title ?? (typeof key === 'string' ? key : '…');
   return (
     <section className="card stack" aria-labelledby={fieldId(['fats'])}>
       <h2 id={fieldId(['fats'])} tabIndex={-1}>

@@ -48,14 +48,12 @@ function RecipeBody({ draft, around }: { readonly draft: Draft; readonly around:
   const preview = usePreview(draft.content, purpose, around);
   return (
     <>
-      <div className="beside">
-        <div className="stack">
-          <FatsEditor own={around.fats} />
-          <LyeFields views={preview.amounts?.batch?.water} />
-          <ExtrasFields />
-          <WorkFields />
-        </div>
+      <div className="beside long">
+        <FatsEditor own={around.fats} />
+        <LyeFields views={preview.amounts?.batch?.water} />
         <LiveSheet preview={preview} purpose={purpose} onPurpose={setPurpose} moulds={around.moulds} />
+        <ExtrasFields />
+        <WorkFields />
       </div>
       <ClockList clocks={preview.clocks} />
     </>

@@ -13,34 +13,46 @@ export interface Preview {
   readonly error: Error | null;
 }
 
+export function usePreview(recipe: Value, purpose: Purpose, around: Surroundings): Preview {
+  const { amounts, clocks, error } = usePreviewOf(previewFile(recipe, purpose, around));
+  return {
+    amounts: amounts?.runs[0]?.amounts[0],
+    clocks: clocks?.runs[0]?.parts[0],
+    isOld: error !== null,
+    error,
+  };
+}
+
 /** Long enough for a figure to be typed, short enough to be felt as at once. */
 const PAUSE_MS = 300;
 
-export function usePreview(recipe: Value, purpose: Purpose | null, around: Surroundings): Preview {
-  const file = useSettled(purpose === null ? null : JSON.stringify(previewFile(recipe, purpose, around)));
-  const body = JSON.parse(file ?? 'null') as Schemas['RunFileInput'];
+/** Both documents of a run file, a moment after it has changed; what was last worked out stays while it cannot be. */
+export function usePreviewOf(file: object | null): {
+  readonly amounts: Schemas['AmountsDocument'] | undefined;
+  readonly clocks: Schemas['ClocksDocument'] | undefined;
+  readonly error: Error | null;
+} {
+  const text = useSettled(file === null ? null : JSON.stringify(file));
+  const body = JSON.parse(text ?? 'null') as Schemas['RunFileInput'];
   const shared = {
-    enabled: file !== null,
+    enabled: text !== null,
     placeholderData: keepPreviousData,
     staleTime: Infinity,
     gcTime: 60_000,
   };
   const amounts = useQuery({
-    queryKey: ['amounts-preview', file],
+    queryKey: ['amounts-preview', text],
     queryFn: () => answered(api.POST('/api/amounts-preview', { body })),
     ...shared,
   });
   const clocks = useQuery({
-    queryKey: ['clocks-preview', file],
+    queryKey: ['clocks-preview', text],
     queryFn: () => answered(api.POST('/api/clocks-preview', { body })),
     ...shared,
   });
-  const last = useLast(amounts.data, amounts.error === null);
-  const lastClocks = useLast(clocks.data, clocks.error === null);
   return {
-    amounts: last?.runs[0]?.amounts[0],
-    clocks: lastClocks?.runs[0]?.parts[0],
-    isOld: amounts.error !== null,
+    amounts: useLast(amounts.data, amounts.error === null),
+    clocks: useLast(clocks.data, clocks.error === null),
     error: amounts.error,
   };
 }

@@ -21,6 +21,10 @@ export const form: Words['form'] = {
   keepMine: 'Meine behalten',
   takeTheirs: 'Die gespeicherte nehmen',
   nothing: 'nichts',
+  unit: 'Einheit',
+  lengthUnits: { min: 'min', h: 'Std.', d: 'Tage' },
+  up: (what) => `Nach oben: ${what}`,
+  down: (what) => `Nach unten: ${what}`,
   yes: 'ja',
   no: 'nein',
 };

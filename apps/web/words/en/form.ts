@@ -21,6 +21,10 @@ export const form = {
   keepMine: 'Keep mine',
   takeTheirs: 'Take what is stored',
   nothing: 'nothing',
+  unit: 'unit',
+  lengthUnits: { min: 'min', h: 'h', d: 'days' },
+  up: (what: string) => `Move up: ${what}`,
+  down: (what: string) => `Move down: ${what}`,
   yes: 'yes',
   no: 'no',
 };

@@ -1,0 +1,111 @@
+import type { ReactNode } from 'react';
+import { useForm } from '../../form/form-context.js';
+import { MeasureField, NumberField } from '../../form/number-field.js';
+import { valueAt, withValue, type Path, type Value } from '../../form/values.js';
+import { useWords } from '../../words/words.js';
+import { amountWays, type AmountWay } from './names.js';
+
+/** How much of a part one piece takes, in one of the ways to say so. */
+export function AmountFields({
+  path,
+  ways,
+}: {
+  readonly path: Path;
+  /** `open`: it is never cast, so no cavity can say it. */
+  readonly ways: 'all' | 'open';
+}): ReactNode {
+  const { library } = useWords();
+  const { content, change } = useForm();
+  const way = wayOf(valueAt(content, path));
+  const offered = amountWays.filter((each) => ways === 'all' || each !== 'cavity' || way === 'cavity');
+  const turn = (next: AmountWay): void => {
+    const bare = withValue(
+      withValue(content, [...path, 'amount'], undefined),
+      [...path, 'perPieceMl'],
+      undefined,
+    );
+    change([], next === 'ml' ? bare : withValue(bare, [...path, 'amount'], { by: next, ...begun[next] }));
+  };
+  return (
+    <fieldset className="stack tight">
+      <legend>{library.amountPerPiece}</legend>
+      <div className="field">
+        <label htmlFor={`way-${path.join('-')}`} className="visually-hidden">
+          {library.amountBy}
+        </label>
+        <select
+          id={`way-${path.join('-')}`}
+          value={way}
+          onChange={({ target }) => turn(target.value as AmountWay)}
+        >
+          {offered.map((each) => (
+            <option key={each} value={each}>
+              {library.amountWays[each]}
+            </option>
+          ))}
+        </select>
+      </div>
+      <div className="fields">
+        <WayFields way={way} path={path} />
+        <NumberField path={[...path, 'spreadPercent']} label={library.spread} unit="%" preset={4} />
+      </div>
+    </fieldset>
+  );
+}
+
+const begun: Partial<Readonly<Record<AmountWay, { readonly [field: string]: Value }>>> = {
+  cavity: { fillPercent: 100 },
+};
+
+function wayOf(part: Value): AmountWay {
+  const by = valueAt(part, ['amount', 'by']);
+  return typeof by === 'string' ? (by as AmountWay) : 'ml';
+}
+
+function WayFields({ way, path }: { readonly way: AmountWay; readonly path: Path }): ReactNode {
+  const { library } = useWords();
+  const amount = [...path, 'amount'];
+  switch (way) {
+    case 'ml':
+      return <MeasureField path={[...path, 'perPieceMl']} label={library.onePiece} dimension="volume" />;
+    case 'cavity':
+      return (
+        <NumberField path={[...amount, 'fillPercent']} label={library.fillShare} unit="%" preset={100} />
+      );
+    case 'finished':
+      return (
+        <>
+          <MeasureField path={[...amount, 'ml']} label={library.finishedVolume} dimension="volume" />
+          <NumberField path={[...amount, 'shrinkagePercent']} label={library.shrinkage} unit="%" />
+        </>
+      );
+    case 'coat':
+      return (
+        <>
+          <MeasureField path={[...amount, 'areaCm2']} label={library.coatArea} dimension="area" />
+          <MeasureField path={[...amount, 'thicknessMm']} label={library.coatThickness} dimension="length" />
+        </>
+      );
+    case 'bead':
+      return (
+        <>
+          <MeasureField path={[...amount, 'lengthMm']} label={library.beadLength} dimension="length" />
+          <MeasureField path={[...amount, 'widthMm']} label={library.beadWidth} dimension="length" />
+        </>
+      );
+    case 'bead-section':
+      return (
+        <>
+          <MeasureField path={[...amount, 'lengthMm']} label={library.beadLength} dimension="length" />
+          <NumberField path={[...amount, 'sectionMm2']} label={library.beadSection} unit="mm²" />
+        </>
+      );
+    case 'weighing':
+      return (
+        <>
+          <NumberField path={[...amount, 'pieces']} label={library.weighedPieces} />
+          <MeasureField path={[...amount, 'grams']} label={library.weighedGrams} dimension="mass" />
+        </>
+      );
+  }
+}
