@@ -105,7 +105,7 @@ export const now: Words['now'] = {
     none: 'Keine einzelne Änderung genügt.',
     unknown: 'Abhilfen stehen auf der Seite des Laufs.',
     toRun: 'Zum Lauf',
-    keeps: 'Bis es einen gibt, bleiben die Stufen unten, wo sie waren.',
+    keeps: 'Bis es einen gibt, bleiben die Schritte unten, wo sie waren.',
   },
   nudges: {
     region: 'Hinweise',

@@ -8,7 +8,7 @@ export const offline: Words['offline'] = {
   title: 'Einträge auf diesem Gerät',
   intro:
     'Sie werden in dieser Reihenfolge gesendet, sobald Benchtide antwortet. Sie dürfen die Seite schließen, ohne dass etwas verloren geht.',
-  empty: 'Nichts wartet. Alle Einträge stehen im Werkbuch.',
+  empty: 'Nichts wartet. Alle Einträge stehen im Protokoll.',
   sendNow: 'Jetzt senden',
   waits: 'wartet auf das Senden',
   held: 'wartet auf den Eintrag darüber',
@@ -26,6 +26,6 @@ export const offline: Words['offline'] = {
     notYet: (stage) => `„${stage}“: noch nicht fest`,
     mishap: (part) => `Missgeschick mit ${part}`,
     takeBack: 'Ein Eintrag zurückgenommen',
-    other: 'Eintrag im Werkbuch',
+    other: 'Eintrag im Protokoll',
   },
 };

@@ -2,7 +2,7 @@ import type { Words } from '../en/index.js';
 
 export const run: Words['run'] = {
   title: 'Läufe',
-  intro: 'Alles, was zusammen für einen Entwurf gemacht wird, bis der Posten im Regal liegt.',
+  intro: 'Alles, was zusammen für einen Entwurf gemacht wird, bis die Charge im Regal liegt.',
   live: 'An der Werkbank, oder bald',
   over: 'In der Reife oder aufgegeben',
   none: {
@@ -25,7 +25,7 @@ export const run: Words['run'] = {
   giveUp: {
     ask: 'Aufgeben',
     sure: (title) => `„${title}“ aufgeben?`,
-    means: 'Die Erinnerungen entfallen, die Formen werden frei. Das Protokoll bleibt.',
+    means: 'Die Hinweise entfallen, die Formen werden frei. Das Protokoll bleibt.',
     yes: 'Endgültig aufgeben',
     no: 'Behalten',
     done: 'Dieser Lauf wurde aufgegeben. Was eingetragen war, bleibt und lehrt die Uhren weiter.',
@@ -52,9 +52,9 @@ export const run: Words['run'] = {
     means: (scenarios) =>
       `Der Anteil von ${scenarios} Arten, wie sich die Seife verhalten könnte, in denen jedes Fenster eingehalten wird; ± ist ein Standardfehler.`,
     yes: (percent) =>
-      `Die Reihenfolge hält, was die Seife innerhalb ihrer Bänder von ${percent} auch tut; von Zeiten und Schüssel abgesehen.`,
+      `Die Reihenfolge hält, was die Seife innerhalb ihrer Spannen von ${percent} auch tut; von Zeiten und Schüssel abgesehen.`,
     no: (percent) =>
-      `Er ist nicht garantiert: innerhalb der Bänder von ${percent} lässt sich dies vielleicht nicht alles einhalten.`,
+      `Er ist nicht garantiert: innerhalb der Spannen von ${percent} lässt sich dies vielleicht nicht alles einhalten.`,
     whyNot: 'Warum nicht',
     nothingLeft: 'Alles ist fertig.',
   },
@@ -62,7 +62,7 @@ export const run: Words['run'] = {
     title: 'Schwache Stellen',
     lost: (percent) => `${percent} aller Arten scheitern hier`,
     none: 'An keinem Schritt geht etwas verloren.',
-    ready: 'Der Tag des gereiften Postens',
+    ready: 'Der Tag der gereiften Charge',
   },
   clash: {
     title: 'Dieser Plan kann nicht gehen, denn',
