@@ -52,17 +52,16 @@ function Learned({
   const { factor, before, widthShare } = lesson;
   const tempo = tempoOf(factor.likely);
   const whole = (value: number): string => share(Math.round(value * 100) / 100);
-  const told = (band: Lesson['factor']): string =>
-    lessons.factor(whole(band.likely), whole(band.low), whole(band.high));
+  const told = (band: Lesson['factor']): string => lessons.factor(whole(band.low), whole(band.high));
   return (
     <div className="learned stack tight">
       <h3>{title}</h3>
       <p className="tempo">{tempo.kind === 'same' ? lessons.same : lessons[tempo.kind](whole(tempo.by))}</p>
       <BandPicture before={before} now={factor} range={range} />
       <dl className="small soft numbers">
-        <dt>{lessons.before}</dt>
+        <dt className="sign-before">{lessons.before}</dt>
         <dd>{told(before)}</dd>
-        <dt>{lessons.after}</dt>
+        <dt className="sign-now">{lessons.after}</dt>
         <dd>{told(factor)}</dd>
       </dl>
       <p className="small soft">{widthShare < 0.995 ? lessons.width(whole(widthShare)) : lessons.wider}</p>

@@ -30,21 +30,26 @@ export function CurePicture({
 }): ReactNode {
   const { shelf } = useWords();
   const times = useTimes();
-  const { mass } = useAmounts();
+  const { field, number } = useAmounts();
   const now = useNow(60_000);
   const [ref, width] = useWidth();
   const start = Date.parse(startedAt);
   const today = Math.max(0, (now - start) / DAY_MS);
-  const span = cureSpan(cure, today);
+  const span = cureSpan(cure, today, (Date.parse(lot.ready.high) - start) / DAY_MS);
   const bottom = HEIGHT - BOTTOM;
   const x = scaleLinear()
     .domain(span.days)
     .range([LEFT, Math.max(LEFT + 1, width - RIGHT)]);
   const y = scaleLinear().domain(span.grams).range([bottom, TOP]);
+  // Ticks are round in the unit the person uses, whatever the curve is in.
+  const inUnit = scaleLinear().domain(span.grams.map(field.mass.shown)).range([bottom, TOP]);
+  const masses = inUnit.ticks(3);
   const [low, likely, high] = [lot.ready.low, lot.ready.likely, lot.ready.high].map((at) =>
     clamp((Date.parse(at) - start) / DAY_MS, span.days),
   ) as [number, number, number];
-  const dates = x.ticks(Math.max(2, Math.floor((width - LEFT) / DATE_WIDTH))).filter(Number.isInteger);
+  const dates = x
+    .ticks(Math.max(2, Math.floor((width - LEFT) / DATE_WIDTH)))
+    .filter((day) => Number.isInteger(day) && x(day) + DATE_WIDTH / 2 <= width);
   return (
     <figure className="cure-picture stack tight">
       <svg ref={ref} height={HEIGHT} role="img" aria-label={shelf.curveTitle(lot.title)}>
@@ -53,21 +58,20 @@ export function CurePicture({
             <clipPath id={`plot-${lot.id}`}>
               <rect x={LEFT} y={0} width={Math.max(0, width - LEFT - RIGHT)} height={bottom} />
             </clipPath>
-            {y.ticks(4).map((grams) => (
-              <g key={grams}>
-                <path className="grid" d={`M${String(LEFT)} ${String(y(grams))}H${String(width - RIGHT)}`} />
-                <text x={LEFT - 6} y={y(grams) + 4} textAnchor="end">
-                  {mass(grams)}
+            {masses.map((mass, i) => (
+              <g key={mass}>
+                <path
+                  className="grid"
+                  d={`M${String(LEFT)} ${String(inUnit(mass))}H${String(width - RIGHT)}`}
+                />
+                <text x={LEFT - 6} y={inUnit(mass) + 4} textAnchor="end">
+                  {number(mass, 2)}
+                  {i === masses.length - 1 && ` ${field.mass.sign}`}
                 </text>
               </g>
             ))}
             {dates.map((day) => (
-              <text
-                key={day}
-                x={Math.min(x(day), width - 36)}
-                y={HEIGHT - 6}
-                textAnchor={day === 0 ? 'start' : 'middle'}
-              >
+              <text key={day} x={x(day)} y={HEIGHT - 6} textAnchor="middle">
                 {times.day(start + day * DAY_MS)}
               </text>
             ))}

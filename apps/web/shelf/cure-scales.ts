@@ -17,10 +17,10 @@ const MARGIN = 0.08;
 /**
  * What the picture of a cure has to show: every weigh-in, the curve from the first weigh-in on, and the days on which it is
  * ready. Before the first weigh-in nothing was seen, and the curve there would squeeze the rest.
- * @param today days from the start of the cure
+ * @param others further days to be in sight, such as today and the last day of the ready band, from the start of the cure
  */
-export function cureSpan({ readings, curve, cure }: Cure, today: number): CureSpan {
-  const days = [today, ...readings.map((each) => each.days), ...curve.map((point) => point.days)];
+export function cureSpan({ readings, curve, cure }: Cure, ...others: readonly number[]): CureSpan {
+  const days = [...others, ...readings.map((each) => each.days), ...curve.map((point) => point.days)];
   const first = Math.min(...readings.map((each) => each.days));
   const drawn = curve.filter((point) => point.days >= first);
   const grams = [

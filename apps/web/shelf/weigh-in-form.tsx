@@ -45,7 +45,7 @@ export function WeighInForm({
       }}
     >
       <h4>{shelf.weighNow}</h4>
-      {isCuring && <p className="note amber small">{shelf.caution}</p>}
+      {isCuring && <p className="note amber small">{shelf.gloves}</p>}
       <div className="fields">
         <Field
           label={shelf.howMany}

@@ -3,14 +3,14 @@ import type { Words } from '../words.js';
 export const lessons: Words['lessons'] = {
   title: 'Gelernt',
   intro:
-    'Ihr Raum, Ihre Formen und Ihre Öle haben ein eigenes Tempo. Das hier hat Ihr Werkbuch den Uhren darüber beigebracht.',
+    'Ihr Raum, Ihre Formen und Ihre Öle haben ein eigenes Tempo. Das hier hat Ihr Protokoll den Uhren darüber beigebracht.',
   empty: 'Noch nichts gelernt',
   emptyHow:
     'Die Uhren beginnen mit dem, was anderswo üblich ist, darum sind ihre Spannen weit. Alles, was Sie eintragen, macht sie enger: ein Schritt, der getan ist, „noch nicht fest“, ein Zustand, nach dem Sie gesehen haben, jeweils mit der Uhrzeit.',
   emptyNext: 'Die ersten zwei oder drei Ansätze lehren am meisten.',
   emptyPicture:
-    'Eine Spanne, die ohne Werkbuch weit ist, nach einem Ansatz enger und nach vieren noch enger.',
-  emptySteps: ['ohne Werkbuch', 'nach einem Ansatz', 'nach einigen mehr'],
+    'Eine Spanne, die ohne Protokoll weit ist, nach einem Ansatz enger und nach vieren noch enger.',
+  emptySteps: ['ohne Protokoll', 'nach einem Ansatz', 'nach einigen mehr'],
   toNow: 'Zu „Jetzt“',
   paces: {
     batter: 'Wie der Seifenleim andickt',
@@ -25,8 +25,8 @@ export const lessons: Words['lessons'] = {
   same: 'So schnell wie üblich',
   before: 'Vorher',
   after: 'Jetzt',
-  factor: (likely, low, high) => `${likely} der üblichen Zeit, zwischen ${low} und ${high}`,
-  width: (share) => `Die Spanne eines üblichen Ansatzes ist ${share} so weit wie ohne Ihr Werkbuch.`,
+  factor: (low, high) => `${low} bis ${high} der üblichen Zeit`,
+  width: (share) => `Die Spanne eines üblichen Ansatzes ist ${share} so weit wie ohne Ihr Protokoll.`,
   wider: 'Ihre Ansätze sind recht verschieden, darum ist die Spanne nicht enger geworden.',
   axis: { quicker: 'schneller', usual: 'üblich', slower: 'langsamer' },
   pictureOf: (title) => `${title}: die Spanne vorher und jetzt`,
@@ -46,7 +46,7 @@ export const lessons: Words['lessons'] = {
   forget: 'Vergessen',
   forgetThis: (what) => `Vergessen: ${what}`,
   forgetAsk:
-    'Er bleibt im Werkbuch und zählt für seinen Lauf, lehrt die Uhren aber nichts mehr. Soll er vergessen werden?',
+    'Er bleibt im Protokoll und zählt für seinen Lauf, lehrt die Uhren aber nichts mehr. Soll er vergessen werden?',
   forgetYes: 'Ja, vergessen',
   keep: 'Behalten',
   forgotten: 'Vergessen. Vorhersagen ab jetzt lassen es weg.',

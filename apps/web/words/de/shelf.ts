@@ -10,6 +10,7 @@ export const shelf: Words['shelf'] = {
   toRuns: 'Zu den Läufen',
   caution:
     'Seife in der Reife ist noch ätzend. Tragen Sie Handschuhe, fassen Sie sich nicht an die Augen, und benutzen oder verschenken Sie sie nicht, bevor sie fertig ist.',
+  gloves: 'Mit Handschuhen: Sie ist noch ätzend.',
   pieces: (count) => (count === 1 ? '1 Stück' : `${count} Stück`),
   made: (date) => `gemacht ${date}`,
   toRun: (title) => `Zum Lauf ${title}`,

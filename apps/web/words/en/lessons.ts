@@ -23,8 +23,7 @@ export const lessons = {
   same: 'As quick as usual',
   before: 'Before',
   after: 'Now',
-  factor: (likely: string, low: string, high: string) =>
-    `${likely} of the usual time, between ${low} and ${high}`,
+  factor: (low: string, high: string) => `${low} to ${high} of the usual time`,
   width: (share: string) => `The band of a usual batch is ${share} as wide as without your log.`,
   wider: 'Your batches differ much, so the band has not become narrower.',
   axis: { quicker: 'quicker', usual: 'usual', slower: 'slower' },

@@ -9,6 +9,7 @@ export const shelf = {
   toRuns: 'To the runs',
   caution:
     'Uncured soap is still caustic. Wear gloves, keep hands away from your eyes, and neither use nor give it away before it is ready.',
+  gloves: 'With gloves: it is still caustic.',
   pieces: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
   made: (date: string) => `made ${date}`,
   toRun: (title: string) => `To the run ${title}`,
