@@ -78,7 +78,8 @@ function Moved({ plan }: { readonly plan: Schemas['PlanRevision'] }): ReactNode 
   const moved = plan.changes.flatMap((change) => {
     const text = changeText(change, now.answer, times);
     const run = plan.document.runs.find((each) => each.run === change.run);
-    const stage = run?.stages.find(({ key, attempt }) => key === change.stage && attempt === change.attempt);
+    // One that is left out is not in the plan; another attempt at it has the same title.
+    const stage = run?.stages.find(({ key }) => key === change.stage);
     const key = `${change.run} ${change.stage} ${String(change.attempt)}`;
     return text === undefined ? [] : [{ key, text: now.answer.change(text, stage?.title ?? change.stage) }];
   });

@@ -20,7 +20,7 @@ export function CountdownView({
     <div className="count" data-standing={kindOf(standing)} data-large={isLarge}>
       <Counted standing={standing} />
       <p className="sign">
-        <Icon size={isLarge ? 20 : 16} aria-hidden /> {words[sign]}
+        <Icon size={isLarge ? 20 : 16} aria-hidden /> {isEndless(standing) ? words.noEnd : words[sign]}
       </p>
       {standing.kind === 'ahead' && standing.lastCallIn !== null && (
         <p className="also numbers">
@@ -46,6 +46,10 @@ function Counted({ standing }: { readonly standing: Standing }): ReactNode {
       <span className="digits numbers">{countdownText(ms)}</span> <span className="unit">{label}</span>
     </p>
   );
+}
+
+function isEndless(standing: Standing): boolean {
+  return standing.kind === 'open' && standing.lastCallIn === null;
 }
 
 const signs = {

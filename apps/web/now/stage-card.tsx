@@ -1,9 +1,10 @@
 import { Check, Hand, TriangleAlert } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
 import type { RunPlan } from '#contract';
-import { useTimes } from '../look/times.js';
+import { useNow, useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import type { BenchStage } from './bench-view.js';
+import { standingOf } from './countdown.js';
 import { CountdownView } from './countdown-view.js';
 import { DoneDialog } from './done-dialog.js';
 import { MishapDialog } from './mishap-dialog.js';
@@ -62,6 +63,8 @@ function Actions({
   readonly logging: Logging;
 }): ReactNode {
   const { now } = useWords();
+  // What is not open yet may be logged, but does not ask to be.
+  const isAhead = standingOf(stage, useNow(10_000)).kind === 'ahead';
   const [asked, setAsked] = useState<'times' | 'mishap'>();
   const close = (): void => setAsked(undefined);
   const about = (action: string): string => now.about(action, stage.title);
@@ -69,7 +72,12 @@ function Actions({
     logging.log(runId, { kind, stage: stage.key, at: instantNow() });
   return (
     <div className="actions">
-      <button type="button" className="button main wide" aria-label={about(now.done)} onClick={say('done')}>
+      <button
+        type="button"
+        className={isAhead ? 'button wide' : 'button main wide'}
+        aria-label={about(now.done)}
+        onClick={say('done')}
+      >
         <Check size={24} aria-hidden /> {now.done}
       </button>
       {canBeNotFirm && (
