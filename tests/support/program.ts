@@ -1,11 +1,11 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { chmodSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { fileURLToPath } from 'node:url';
 
-const START = fileURLToPath(new URL('../../apps/launch/start.mjs', import.meta.url));
+// Tests and benches are run from the project folder; compiled benches do not lie where their sources do.
+const START = resolve('apps/launch/start.mjs');
 const LONGEST_START_MS = 60_000;
 
 /** The program as a newcomer starts it, in a process of its own. */
