@@ -145,6 +145,8 @@ export const plan: Words['plan'] = {
     stageCut: 'In Stücke schneiden',
     partTitle: 'Seife',
     designTitle: (soap) => soap,
+    firstNames: { mould: 'Meine Form', soap: 'Meine erste Seife' },
+    weighFirst: 'Wiegen Sie zuerst das Wasser.',
     checking: 'Wird geprüft …',
     stillWrong: 'In diesem Schritt fehlt noch etwas.',
   },

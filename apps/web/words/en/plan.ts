@@ -145,6 +145,8 @@ export const plan = {
     stageCut: 'Cut into pieces',
     partTitle: 'Soap',
     designTitle: (soap: string) => soap,
+    firstNames: { mould: 'My mould', soap: 'My first soap' },
+    weighFirst: 'Weigh the water first.',
     checking: 'Checking …',
     stillWrong: 'Something is still missing in this step.',
   },
