@@ -8,11 +8,13 @@ import { useShippedFats, useThings, type Kind } from './shelf-calls.js';
 import '../form/form.css';
 import './library.css';
 
+const kinds: readonly Kind[] = ['designs', 'recipes', 'moulds', 'fats'];
+
 /** Everything the maker keeps, by kind, with a search over all of it. */
 export default function Overview(): ReactNode {
   const { library } = useWords();
   const [search, setSearch] = useState('');
-  const kinds: readonly Kind[] = ['designs', 'recipes', 'moulds', 'fats'];
+  const isOnItsWay = useIsOnItsWay();
   return (
     <div className="stack">
       <header className="stack tight">
@@ -29,13 +31,29 @@ export default function Overview(): ReactNode {
           onChange={({ target }) => setSearch(target.value)}
         />
       </div>
-      <div className="kinds">
-        {kinds.map((kind) => (
-          <Shelf key={kind} kind={kind} search={search} />
-        ))}
-      </div>
+      {isOnItsWay ? (
+        <Loading />
+      ) : (
+        <div className="kinds">
+          {kinds.map((kind) => (
+            <Shelf key={kind} kind={kind} search={search} />
+          ))}
+        </div>
+      )}
     </div>
   );
+}
+
+/** All shelves come at once, or each would push the others about. */
+function useIsOnItsWay(): boolean {
+  const asked = [
+    useThings('designs'),
+    useThings('recipes'),
+    useThings('moulds'),
+    useThings('fats'),
+    useShippedFats(),
+  ];
+  return asked.some(({ isPending }) => isPending);
 }
 
 function Shelf({ kind, search }: { readonly kind: Kind; readonly search: string }): ReactNode {

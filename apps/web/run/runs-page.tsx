@@ -22,8 +22,16 @@ export default function RunsPage(): ReactNode {
   if (data === undefined) {
     return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
   }
+  return <Runs data={data} />;
+}
+
+function Runs({ data }: { readonly data: readonly Run[] }): ReactNode {
+  const { run: words } = useWords();
   const live = data.filter(({ state }) => state === 'planned' || state === 'making');
   const over = data.filter((run) => !live.includes(run)).reverse();
+  const plans = useQueries({ queries: live.map(({ id }) => planQuery(id)) });
+  // All at once, or the page would grow under her finger.
+  if (plans.some(({ isPending }) => isPending)) return <Loading />;
   return (
     <div className="stack">
       <div className="row apart">
@@ -33,7 +41,7 @@ export default function RunsPage(): ReactNode {
         </Link>
       </div>
       <p className="soft">{words.intro}</p>
-      {live.length === 0 ? <NoRuns /> : <LiveRuns runs={live} />}
+      {live.length === 0 ? <NoRuns /> : <LiveRuns runs={live} plans={plans} />}
       {over.length > 0 && (
         <section className="stack tight">
           <h2>{words.over}</h2>
@@ -63,9 +71,14 @@ function NoRuns(): ReactNode {
   );
 }
 
-function LiveRuns({ runs }: { readonly runs: readonly Run[] }): ReactNode {
+function LiveRuns({
+  runs,
+  plans,
+}: {
+  readonly runs: readonly Run[];
+  readonly plans: readonly { readonly data: Plan | undefined; readonly error: Error | null }[];
+}): ReactNode {
   const { run: words } = useWords();
-  const plans = useQueries({ queries: runs.map(({ id }) => planQuery(id)) });
   return (
     <section className="stack tight">
       <h2>{words.live}</h2>
@@ -98,15 +111,8 @@ function RunCard({
       <p className="soft small">
         {words.states[run.state]} · {words.pieces(run.order.count)}
       </p>
-      {plan === undefined ? (
-        error === null ? (
-          <Loading />
-        ) : (
-          <Failed error={error} />
-        )
-      ) : (
-        <Standing run={run} plan={plan} />
-      )}
+      {plan !== undefined && <Standing run={run} plan={plan} />}
+      {plan === undefined && error !== null && <Failed error={error} />}
       <GiveUp run={run} />
     </article>
   );
