@@ -14,7 +14,6 @@ type Run = Schemas['StoredRun'];
 
 /** All runs: those that still need hands with their plan, the others by name. */
 export default function RunsPage(): ReactNode {
-  const { run: words } = useWords();
   const { data, error, refetch } = useQuery({
     queryKey: ['runs'],
     queryFn: () => answered(api.GET('/api/runs')),
