@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState, type ReactNode } from 'react';
-import { useNavigate, useSearchParams } from 'react-router';
+import { Link, useNavigate, useSearchParams } from 'react-router';
 import type { PlanInput } from '#contract';
 import '../../form/form.css';
 import '../../library/library.css';
@@ -74,6 +74,11 @@ export default function Guide({ input }: { readonly input: PlanInput }): ReactNo
       <header className="stack tight">
         <h1>{guide.title}</h1>
         <p className="soft">{guide.intro}</p>
+        {input.designs.length > 0 && (
+          <p>
+            <Link to="/plan">{guide.orDemo}</Link>
+          </p>
+        )}
         <StepsBar step={step} issues={checked.issues} />
       </header>
       <h2>{guide.steps[step]}</h2>

@@ -19,8 +19,7 @@ export function StepsBar({
         {steps.map((each, i) => (
           <li key={each}>
             <Link to={`?step=${each}`} aria-current={each === step ? 'step' : undefined}>
-              {issues[each].length === 0 && i < steps.indexOf(step) ? '✓' : i + 1}
-              {'. '}
+              {issues[each].length === 0 && i < steps.indexOf(step) ? '✓ ' : `${String(i + 1)}. `}
               {guide.steps[each]}
             </Link>
           </li>
