@@ -9,7 +9,10 @@ export type WhatIf = Schemas['WhatIfInput'];
 export type WhatIfAnswer = Schemas['WhatIfAnswer'];
 
 /** The latest plan of a run. */
-export function planQuery(id: string) {
+export function planQuery(id: string): {
+  readonly queryKey: readonly string[];
+  readonly queryFn: () => Promise<Plan>;
+} {
   return {
     queryKey: ['plan', id],
     queryFn: () => answered(api.GET('/api/runs/{id}/plan', { params: { path: { id } } })),
