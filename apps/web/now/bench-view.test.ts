@@ -4,7 +4,7 @@ import { checkEntry, planRuns, usualResponse as planners, type RunsInput } from 
 import { minuteOf } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 import type { QueuedEntry } from '../offline/queue-order.js';
-import { isGoingOn, sittingsOf, sittingToShow, type BenchRun } from './bench-view.js';
+import { doneLately, isGoingOn, sittingsOf, sittingToShow, type BenchRun } from './bench-view.js';
 import { usualResponse } from './usual-response.js';
 
 const RUN = '0197a0e0-0000-7000-8000-000000000001';
@@ -88,6 +88,17 @@ describe('what is logged and not sent', () => {
     expect(first!.stages.some(({ after }) => after.length > 0)).toBe(true);
     const opened = sitting!.stages.filter((each, i) => each.after.length < first!.stages[i]!.after.length);
     expect(opened.length).toBeGreaterThan(0);
+  });
+
+  it('is among what was done lately; what is open is not', () => {
+    const at = first!.startAt;
+    expect(doneLately(sittingsOf([run], []), at)).toEqual([]);
+    expect(doneLately(sittingsOf([run], [queued(done)]), at).map(({ stage }) => stage.key)).toEqual([key]);
+    const log = [{ run: file.runs[0]!.key, entry: done }];
+    const after = sittingsOf([benchRun(file, planned({ ...file, log }, Date.parse(done.at), document))], []);
+    const ended = Date.parse(done.at);
+    expect(doneLately(after, ended).map(({ stage }) => stage.key)).toEqual([key]);
+    expect(doneLately(after, ended + 13 * 3_600_000)).toEqual([]);
   });
 
   it('is open again when the API has refused it', () => {

@@ -59,6 +59,19 @@ export function sittingToShow(sittings: readonly BenchSitting[]): BenchSitting |
   return sittings.find(({ stages }) => stages.some(({ state }) => state === 'open'));
 }
 
+/** What was done longer ago than this is found in the log of the run. */
+const LATELY_MS = 12 * 60 * 60_000;
+
+/**
+ * What was done in the last half day, in that order, and what is logged and not sent. A plan made after it need not
+ * count it to the sitting any more.
+ */
+export function doneLately(sittings: readonly BenchSitting[], now: number): BenchStage[] {
+  const isLate = ({ state, stage }: BenchStage): boolean =>
+    state === 'logged' || (state === 'done' && Date.parse(stage.endAt) >= now - LATELY_MS);
+  return sittings.flatMap(({ stages }) => stages.filter(isLate)).sort((a, b) => startOf(a) - startOf(b));
+}
+
 /** How long the screen is kept awake after a sitting should have ended. */
 const OVERRUN_MS = 60 * 60_000;
 

@@ -4,10 +4,10 @@ import { useNow } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { AnswerNote } from './answer-note.js';
-import { isGoingOn, sittingToShow } from './bench-view.js';
+import { doneLately, isGoingOn, sittingToShow } from './bench-view.js';
 import { Coming } from './coming.js';
 import './now.css';
-import { SittingView } from './sitting-view.js';
+import { DoneStages, SittingView } from './sitting-view.js';
 import { Trouble } from './trouble.js';
 import { useBench, type Bench } from './use-bench.js';
 import { useLastCalls } from './use-last-calls.js';
@@ -38,6 +38,7 @@ function BenchView({ bench: { runs, sittings, hasPast } }: { readonly bench: Ben
   const present = useNow(30_000);
   useWakeLock(sitting !== undefined && isGoingOn(sitting, present));
   useLastCalls(sitting);
+  const lately = doneLately(sittings, present);
   const stuck = runs.filter(({ document }) => document.status !== 'planned');
   return (
     <>
@@ -52,6 +53,7 @@ function BenchView({ bench: { runs, sittings, hasPast } }: { readonly bench: Ben
         </div>
       )}
       {sitting === undefined && stuck.length === 0 && <Nothing isAllDone={hasPast || runs.length > 0} />}
+      {lately.length > 0 && <DoneStages stages={lately} logging={logging} />}
     </>
   );
 }

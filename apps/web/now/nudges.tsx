@@ -6,6 +6,7 @@ import type { Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-time.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
+import { whenSent } from '../offline/queue-news.js';
 import { callOnce } from './alarm.js';
 import { followInbox } from './inbox-stream.js';
 import { withNudge } from './nudge-news.js';
@@ -66,6 +67,15 @@ function useArrivals(): readonly [readonly Schemas['InboxEntry'][], (id: string)
         if (entry.kind === 'last-call' && isNew && maySound()) void callOnce(entry);
       }),
     [queries, maySound],
+  );
+  useEffect(
+    () =>
+      whenSent(({ runId, entry }) => {
+        if (entry.kind !== 'done') return;
+        // Whoever has done it need not be told to.
+        setShown((before) => before.filter((n) => n.runId !== runId || n.stage !== entry.stage));
+      }),
+    [],
   );
   const dismiss = (id: string): void => {
     setShown(without(id));

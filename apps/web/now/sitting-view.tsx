@@ -22,7 +22,6 @@ export function SittingView({
 }): ReactNode {
   const { stages } = sitting;
   const open = stages.filter(({ state }) => state === 'open');
-  const over = stages.filter(({ state }) => state !== 'open');
   const hasRunTitle = new Set(stages.map(({ runId }) => runId)).size > 1;
   return (
     <section className="stack" aria-labelledby="sitting">
@@ -36,7 +35,6 @@ export function SittingView({
           ),
         )}
       </ol>
-      {over.length > 0 && <DoneStages stages={over} logging={logging} />}
     </section>
   );
 }
@@ -79,7 +77,8 @@ function LaterStage({
   );
 }
 
-function DoneStages({
+/** What was done lately, each with a way back. */
+export function DoneStages({
   stages,
   logging,
 }: {

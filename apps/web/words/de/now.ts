@@ -29,7 +29,7 @@ export const now: Words['now'] = {
   isDone: 'Fertig',
   isLogged: 'Fertig, wartet auf das Senden',
   isNoted: 'Hierzu haben Sie etwas vermerkt; es wartet auf das Senden.',
-  earlier: 'In dieser Sitzung erledigt',
+  earlier: 'Zuletzt erledigt',
   times: {
     title: (stage) => `Wann wurde „${stage}“ gemacht?`,
     started: 'Begonnen um',

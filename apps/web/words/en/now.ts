@@ -27,7 +27,7 @@ export const now = {
   isDone: 'Done',
   isLogged: 'Done, waits to be sent',
   isNoted: 'You noted something here; it waits to be sent.',
-  earlier: 'Done in this sitting',
+  earlier: 'Done lately',
   times: {
     title: (stage: string) => `When was “${stage}” done?`,
     started: 'Started at',
