@@ -113,6 +113,24 @@ describe('schedule', () => {
     });
   });
 
+  it('answers with what it has when it is stopped while it asks which stages can stay', () => {
+    const p: Problem = {
+      ...plain,
+      ...oneHand,
+      stages: [
+        { id: 'a', duration: 10, uses: hands, fixed: 25 },
+        { id: 'b', duration: 10, uses: hands, previous: 30 },
+        { id: 'c', duration: 10, uses: hands, previous: 70 },
+      ],
+    };
+    // The first run finds that not all can stay, the second places them but for `b`.
+    let asked = 0;
+    const outcome = schedule(p, { certainty: 0.5, seed: 1, stop: () => ++asked > 2 });
+    if (outcome.status !== 'planned') throw new Error(outcome.status);
+    expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
+    expect(outcome.schedule.starts.get('c')).toBe(70);
+  });
+
   /** Oracle: exhaustive search in tests/support/brute-force.ts. */
   it('keeps stages in their places until no further one could stay', () => {
     let moved = 0;

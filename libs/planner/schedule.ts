@@ -49,16 +49,18 @@ export function place(p: Problem, options: ScheduleOptions): Schedule | 'infeasi
   const { certainty, seed, limit = DEFAULT_LIMIT, stop = () => false } = options;
   const net = compileProblem(p, certainty);
   const all = loadsOf(p);
-  const held = holdPrevious(p, net, all);
-  if (held !== null) return scheduleOf(p, net, all, held, certainty);
+  const unchanged = holdPrevious(p, net, all);
+  if (unchanged !== null) return scheduleOf(p, net, all, unchanged, certainty);
   const search = StageSearch.over(p, net, seededRandom(seed));
   if (search === null) return 'infeasible';
   const budget = { left: limit, stop };
-  const pinned = pinPrevious(p, search, budget) ?? [];
+  const held = pinPrevious(p, search, budget);
+  const pinned = held?.stages ?? [];
   const found = placeEarly(
     search,
     pinned.flatMap((i) => pin(p, search, i)),
     budget,
+    held?.placed,
   );
   if (found.status === 'limit') return 'limit';
   if (found.status === 'impossible') return 'infeasible';

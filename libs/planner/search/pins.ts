@@ -1,25 +1,33 @@
 import type { Problem } from '../problem.js';
 import type { Budget } from './budget.js';
-import type { Claim, StageSearch } from './stage-search.js';
+import type { Claim, Placed, StageSearch } from './stage-search.js';
 
 /** Conflicts to spend on the question whether one more stage can stay. */
 const PIN_LIMIT = 200;
 
+/** Stages that stay, by number, and starts under which they do. */
+export interface Pinned {
+  readonly stages: readonly number[];
+  readonly placed: Placed;
+}
+
 /**
  * As many stages of the previous plan as can stay where they were together: no further one could be added within the
  * limit. Of stages that stand in each other's way, the later ones give way.
- * @returns stage numbers; null when the budget ran out or nothing can be placed
+ * @returns null when the budget ran out before anything was placed, or nothing can be
  */
-export function pinPrevious(p: Problem, search: StageSearch, budget: Budget): number[] | null {
+export function pinPrevious(p: Problem, search: StageSearch, budget: Budget): Pinned | null {
   const movable = [...p.stages.keys()]
     .filter((i) => p.stages[i]!.fixed === undefined && p.stages[i]!.previous !== undefined)
     .sort((a, b) => p.stages[a]!.previous! - p.stages[b]!.previous!);
   let pinned = movable;
+  let placed: Placed;
   for (;;) {
     const tried = search.place(
       pinned.flatMap((i) => pin(p, search, i)),
       budget,
     );
+    placed = tried;
     if (tried.status === 'placed') break;
     const behind = new Set(tried.status === 'impossible' ? tried.core.map(([side]) => side >> 1) : []);
     const last = pinned.findLast((i) => behind.has(i));
@@ -34,9 +42,11 @@ export function pinPrevious(p: Problem, search: StageSearch, budget: Budget): nu
       budget,
       PIN_LIMIT,
     );
-    if (tried.status === 'placed') pinned = more;
+    if (tried.status !== 'placed') continue;
+    pinned = more;
+    placed = tried;
   }
-  return pinned;
+  return { stages: pinned, placed };
 }
 
 /** The claims by which a stage stays where it was. */

@@ -7,10 +7,15 @@ const STEP_LIMIT = 100;
 /**
  * Starts under which the claims hold, as early in total as the budget lets them. Steps towards the least conceivable
  * total are large at first; a step that fails for want of conflicts is halved, one that is impossible raises the least.
- * @param leastShift stop when no more than this many minutes could be gained; 1 proves the optimum
+ * @param first starts under which the claims hold, if there are some already
  */
-export function placeEarly(search: StageSearch, claims: readonly Claim[], budget: Budget): Placed {
-  let best = search.place(claims, budget);
+export function placeEarly(
+  search: StageSearch,
+  claims: readonly Claim[],
+  budget: Budget,
+  first?: Placed,
+): Placed {
+  let best = first ?? search.place(claims, budget);
   if (best.status !== 'placed') return best;
   let least = search.leastTotal;
   let share = 0.5;
