@@ -1,5 +1,6 @@
 import type { Random } from '#units';
 import { deliveriesOf, totalEnd } from '../deliveries.js';
+import { nextIn } from '../domains.js';
 import { LearningSearch } from '../learning/learning-search.js';
 import { loadsOf, type ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
@@ -96,7 +97,8 @@ export class StageSearch {
     const least = this.within.least.slice();
     for (const [side, value] of claims) {
       const i = side >> 1;
-      if (side % 2 === 0 && i < net.count) least[i] = Math.max(least[i]!, value + model.origin);
+      if (side % 2 === 0 && i < net.count)
+        least[i] = nextIn(net.domains[i]!, Math.max(least[i]!, value + model.origin));
     }
     return shiftEarlier(net, all, starts, least);
   }
