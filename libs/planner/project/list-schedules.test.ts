@@ -46,6 +46,22 @@ describe('ListSchedules', () => {
     expect(plain(first)).toBe(true);
     expect(plain({ ...first, lags: [...first.lags, [4, 1, -60]] })).toBe(false);
     expect(plain({ ...first, lags: [...first.lags, [4, 0, -60]] })).toBe(false);
+    const marks: Project = {
+      dur: [0, 0, 0, 1, 0],
+      cap: [1],
+      req: [[0], [0], [0], [1], [0]],
+      lags: [[1, 2, 0]],
+    };
+    expect(plain(marks)).toBe(true);
+    expect(
+      plain({
+        ...marks,
+        lags: [
+          [1, 2, 0],
+          [2, 1, 0],
+        ],
+      }),
+    ).toBe(false);
   });
 });
 

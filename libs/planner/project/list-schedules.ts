@@ -5,12 +5,17 @@ import type { Project } from './project.js';
 /** Share of the neighbours in a list that are swapped. */
 const SHAKEN = 0.05;
 
-/** Whether no activity need start before others have ended, or within some time of them: precedence, nothing else. */
+/**
+ * Whether no activity need start before others have ended, within some time of them or at the same moment: precedence,
+ * nothing else.
+ */
 export function isPlain({ dur }: Project, { count, at }: Distances): boolean {
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < count; j++) {
       const w = at[i * count + j]!;
-      if (i !== j && w !== NO_PATH && w < dur[i]!) return false;
+      if (i === j || w === NO_PATH) continue;
+      // Two that take no time may each have to come before the other: no list has them in order.
+      if (w < dur[i]! || at[j * count + i]! >= 0) return false;
     }
   }
   return true;
