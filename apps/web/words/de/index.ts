@@ -1,5 +1,6 @@
 import type { Words } from '../en/index.js';
 import { form } from './form.js';
+import { hours } from './hours.js';
 import { lessons } from './lessons.js';
 import { library } from './library.js';
 import { now } from './now.js';
@@ -17,6 +18,7 @@ export const de: Words = {
   session,
   form,
   library,
+  hours,
   now,
   offline,
   plan,

@@ -1,4 +1,5 @@
 import { form } from './form.js';
+import { hours } from './hours.js';
 import { lessons } from './lessons.js';
 import { library } from './library.js';
 import { now } from './now.js';
@@ -12,7 +13,21 @@ import { shell } from './shell.js';
 import { tide } from './tide.js';
 
 /** English, the language that all others follow. One file for each room. */
-export const en = { shell, session, form, library, now, offline, plan, shelf, lessons, settings, run, tide };
+export const en = {
+  shell,
+  session,
+  form,
+  library,
+  hours,
+  now,
+  offline,
+  plan,
+  shelf,
+  lessons,
+  settings,
+  run,
+  tide,
+};
 
 /** All texts of one language; where something has to be filled in, a function. */
 export type Words = typeof en;
