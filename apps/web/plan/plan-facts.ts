@@ -8,12 +8,15 @@ export function minutesIn({ sittings }: PlanDocument): number {
   );
 }
 
+/** Less than half a per cent would read as nothing. */
+const SHOWN_SHARE = 0.005;
+
 /** What costs the most odds. `title`: of the stage; null where it is the cure that may not be done by its day. */
 export function weakest(
   plan: PlanDocument,
 ): { readonly title: string | null; readonly share: number; readonly why: string } | undefined {
   const [first] = plan.weakLinks;
-  if (first === undefined) return undefined;
+  if (first === undefined || first.share < SHOWN_SHARE) return undefined;
   const run = plan.runs.find((each) => each.run === first.run);
   const stage = run?.stages.find((each) => each.key === first.stage);
   return { title: stage?.title ?? null, share: first.share, why: first.why };
@@ -71,5 +74,9 @@ export function stretchOf(stages: readonly PlannedStage[]): readonly [from: numb
 
 /** Odds to the per cent: more would be noise. @param share writes a share as per cent */
 export function shownOdds({ odds }: PlanDocument, share: (value: number) => string): string {
-  return odds === null ? '–' : share(Math.round(odds.probability * 100) / 100);
+  if (odds === null) return '–';
+  const { probability } = odds;
+  // “100 %” would promise what is not so.
+  if (probability < 1 && probability >= 0.995) return `> ${share(0.99)}`;
+  return share(Math.round(probability * 100) / 100);
 }
