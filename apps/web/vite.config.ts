@@ -18,5 +18,6 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
-  server: { proxy: { '/api': API } },
+  // Not the sources of our own in the folder `api`.
+  server: { proxy: { '^/api/(?!.*[.]ts)': API } },
 });

@@ -26,9 +26,14 @@ export function readyToSound(): () => void {
   };
 }
 
+/** Whether this device can be made to vibrate by a page at all. */
+export function canVibrate(): boolean {
+  return 'vibrate' in navigator;
+}
+
 /** Sounds and vibrates once. Silent where the browser does not let it. */
 export function soundLastCall(): void {
-  navigator.vibrate?.(VIBRATION);
+  if (canVibrate()) navigator.vibrate(VIBRATION);
   context ??= new AudioContext();
   void context.resume();
   for (const [frequency, after] of notes) playNote(context, frequency, context.currentTime + after);

@@ -38,7 +38,19 @@ export function useQueueSending(): void {
 }
 
 /** What an entry may change, besides the plan, which the answer brings. */
-const touched = ['runs', 'run', 'plans', 'tide', 'odds', 'clocks', 'log', 'lots', 'lessons', 'nudges'];
+const touched = [
+  'runs',
+  'run',
+  'plans',
+  'tide',
+  'odds',
+  'clocks',
+  'log',
+  'lots',
+  'cure',
+  'lessons',
+  'nudges',
+];
 
 async function renew(queries: QueryClient, { runId, answer }: SentEntry): Promise<void> {
   // A plan that is on its way was asked for before.

@@ -1,6 +1,6 @@
 import { useState, type ReactNode } from 'react';
 import { useWords } from '../words/words.js';
-import { canVibrate, signalLastCall } from './last-call-signal.js';
+import { canVibrate, soundLastCall } from '../now/alarm.js';
 import { usePreference } from './preferences.js';
 
 /** Whether last call may be heard and felt, with a way to try it beforehand. */
@@ -21,7 +21,7 @@ export function LastCall(): ReactNode {
           type="button"
           className="button"
           onClick={() => {
-            signalLastCall();
+            soundLastCall();
             setTried(true);
           }}
         >
