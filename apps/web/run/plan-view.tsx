@@ -15,6 +15,7 @@ import type { RunProps } from './run-page.js';
 import { StageDetails } from './stage-details.js';
 import { TriedNote, type Tried } from './tried.js';
 import { useMoving } from './use-moving.js';
+import { useOdds } from './use-odds.js';
 import { useClocks, useWorkshop, type Document } from './use-run.js';
 import { WeakLinks } from './weak-links.js';
 
@@ -40,6 +41,7 @@ export default function PlanView({ run, plan }: RunProps): ReactNode {
       {shown !== undefined && (
         <>
           <Chart
+            key={tried?.title ?? ''}
             tide={shown}
             before={shown === tide ? undefined : tide}
             moving={tried === undefined && isOpen ? moving : undefined}
@@ -101,7 +103,10 @@ function Chart({
     return openStretches(told, timeZone, { from, to });
   }, [workshop, from, to]);
   const mark = tide.marks.find(({ id }) => id === selected);
-  const held = moving?.held;
+  const text = useOdds();
+  const said =
+    moving?.error === undefined && moving?.answer !== undefined ? text.percent(moving.answer.plan.odds) : '';
+  const held = moving?.held && { ...moving.held, text: moving.isTrying ? '…' : said };
   return (
     <TideChart
       {...{ tide, before, hours, zone, now, selected, held }}

@@ -4,6 +4,7 @@ import { answered, api, type Schemas } from '../api/client.js';
 import { Failed } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import type { Tried } from './tried.js';
+import { useOdds } from './use-odds.js';
 import { whatIf, type Document } from './use-run.js';
 
 type Remedy = Schemas['Remedy'];
@@ -23,6 +24,7 @@ export function Remedies({
   readonly title: string;
 }): ReactNode {
   const { remedies: words } = useWords().run;
+  const odds = useOdds();
   const [asked, setAsked] = useState(document.status !== 'planned');
   const { data, error, isFetching, refetch } = useQuery({
     queryKey: ['remedies', run.id, document.madeAt],
@@ -45,6 +47,9 @@ export function Remedies({
       {data !== undefined && !isFetching && (
         <>
           <p className="small soft">{data.note}</p>
+          {hasAged(document.odds, data.odds) && (
+            <p className="note amber">{words.aged(odds.percent(data.odds), odds.percent(document.odds))}</p>
+          )}
           <ol className="run-remedies">
             {data.remedies.map((remedy) => (
               <li key={remedy.title} className="card">
@@ -68,6 +73,12 @@ export function Remedies({
   );
 }
 
+/** Other runs may have taken hours since the plan was made; remedies are measured against the plan as of now. */
+function hasAged(then: Document['odds'], now: Document['odds']): boolean {
+  if (then === null || now === null) return false;
+  return Math.abs(then.probability - now.probability) > 3 * (then.standardError + now.standardError);
+}
+
 function OneRemedy({
   run,
   remedy,
@@ -83,7 +94,7 @@ function OneRemedy({
   const { mutate, isPending, error } = useMutation({
     mutationFn: () => whatIf(run, { change: remedy.change }),
     onSuccess: (answer) => {
-      onTry({ title: remedy.title, answer });
+      onTry({ title: remedy.title, answer, effects: remedy.effects });
       scrollTo({ top: 0 });
     },
   });

@@ -1,14 +1,16 @@
 import type { ReactNode } from 'react';
 import type { Schemas } from '../api/client.js';
+import { useAmounts } from '../look/amounts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
-import { useOdds } from './use-odds.js';
 import type { Document, WhatIfAnswer } from './use-run.js';
 
 /** Something that is on the chart in place of the plan. */
 export interface Tried {
   readonly title: string;
   readonly answer: WhatIfAnswer;
+  /** What a remedy tells of the plan as of now; absent: the plan itself tells it. */
+  readonly effects?: Schemas['RemedyEffects'];
 }
 
 /** What is tried, in figures beside what there is. */
@@ -24,9 +26,11 @@ export function TriedNote({
   readonly onStop: () => void;
 }): ReactNode {
   const { remedies: words, clash } = useWords().run;
-  const figures = useFigures(run.key);
+  const text = useFigureText();
   const after = tried.answer.plan;
-  const [was, now] = [figures(before), figures(after)];
+  const figures =
+    tried.effects === undefined ? figuresOf(before, run.key) : figuresBefore(tried.effects, run.key);
+  const [was, now] = [text(figures), text(figuresOf(after, run.key))];
   return (
     <section className="note stack tight run-tried" aria-live="polite">
       <h2>{words.showing(tried.title)}</h2>
@@ -64,27 +68,54 @@ export function TriedNote({
   );
 }
 
-function useFigures(
-  run: string,
-): (document: Document) => { readonly name: string; readonly value: string }[] {
-  const { figures, none } = useWords().run.remedies;
-  const { day, length } = useTimes();
-  const odds = useOdds();
-  return (document) => {
-    const own = document.runs.find((each) => each.run === run);
-    const design = document.runs.filter((each) => each.design === own?.design);
-    const bench = document.sittings.reduce(
-      (sum, { startAt, endAt }) => sum + Date.parse(endAt) - Date.parse(startAt),
-      0,
-    );
-    const planned = document.status === 'planned';
-    return [
-      { name: figures.odds, value: document.odds === null ? none : odds.percent(document.odds) },
-      { name: figures.ready, value: own?.ready ? day(own.ready.likely) : none },
-      // A run that is split has its rest in a second one of the same design.
-      { name: figures.pieces, value: String(design.reduce((sum, { count }) => sum + count, 0)) },
-      { name: figures.sittings, value: planned ? String(document.sittings.length) : none },
-      { name: figures.bench, value: planned ? length(bench / 60_000) : none },
-    ];
+interface Figures {
+  readonly odds: number | null;
+  readonly ready: string | null;
+  readonly pieces: number;
+  readonly sittings: number | null;
+  readonly benchMin: number | null;
+}
+
+/** @param run key; a run that is split has its rest in a second one of the same design */
+function figuresOf({ runs, odds, sittings, status }: Document, run: string): Figures {
+  const own = runs.find((each) => each.run === run);
+  const pieces = runs
+    .filter(({ design }) => design === own?.design)
+    .reduce((sum, { count }) => sum + count, 0);
+  const bench = sittings.reduce(
+    (sum, { startAt, endAt }) => sum + Date.parse(endAt) - Date.parse(startAt),
+    0,
+  );
+  const isPlanned = status === 'planned';
+  return {
+    odds: odds?.probability ?? null,
+    ready: own?.ready?.likely ?? null,
+    pieces,
+    sittings: isPlanned ? sittings.length : null,
+    benchMin: isPlanned ? bench / 60_000 : null,
   };
+}
+
+/** A plan that was made when other runs took other hours is not what a remedy is measured against. */
+function figuresBefore(effects: Schemas['RemedyEffects'], run: string): Figures {
+  return {
+    odds: effects.odds.before,
+    ready: effects.runs.find((each) => each.run === run)?.readyAt.before ?? null,
+    pieces: effects.pieces.before,
+    sittings: effects.sittings.before,
+    benchMin: effects.benchMin.before,
+  };
+}
+
+function useFigureText(): (figures: Figures) => { readonly name: string; readonly value: string }[] {
+  const { figures: names, none } = useWords().run.remedies;
+  const { day, length } = useTimes();
+  const { number } = useAmounts();
+  return ({ odds, ready, pieces, sittings, benchMin }) => [
+    { name: names.odds, value: odds === null ? none : `${number(odds * 100, 0)} %` },
+    { name: names.ready, value: ready === null ? none : day(ready) },
+    { name: names.pieces, value: number(pieces, 0) },
+    { name: names.sittings, value: sittings === null ? none : number(sittings, 0) },
+    { name: names.bench, value: benchMin === null ? none : length(benchMin) },
+  ];
 }

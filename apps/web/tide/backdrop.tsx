@@ -4,6 +4,10 @@ import { localDays, nights, wallTimes, type Stretch } from './local-days.js';
 import { HEAD, type Frame } from './frame.js';
 import { timeStep } from './view.js';
 
+const DAY = 24 * 60 * 60_000;
+/** Pixels that a day takes at least, for its night and hours to be drawn. */
+const NEAREST = 30;
+
 /** What lies behind the ribbons: nights, her hours, the days and times that are written above. */
 export const Backdrop = memo(function Backdrop({
   frame,
@@ -19,10 +23,12 @@ export const Backdrop = memo(function Backdrop({
     x: x(from),
     width: Math.max(0, x(to) - x(from)),
   });
-  const shown = hours.filter(({ from, to }) => to > view.from && from < view.to);
+  // Of weeks, nights and hours would be a grating that says nothing.
+  const isNear = frame.width / ((view.to - view.from) / DAY) >= NEAREST;
+  const shown = isNear ? hours.filter(({ from, to }) => to > view.from && from < view.to) : [];
   return (
     <g aria-hidden>
-      {nights(view, zone).map((night) => (
+      {(isNear ? nights(view, zone) : []).map((night) => (
         <rect key={night.from} className="tide-night" y={HEAD} height={height - HEAD} {...span(night)} />
       ))}
       {shown.map((open) => (

@@ -18,8 +18,14 @@ it('leaves out certainty that cannot be had', () => {
   expect(never[0]!.fullness).toBe(1);
 });
 
-it('stays open where nothing closes it', () => {
-  const open = lensShape({ opens: 0, surelyOpen: 5, best: 20, surelyUntil: null, lastCall: null }, 100);
-  expect(open.at(-1)).toMatchObject({ at: 100 });
-  expect(open.at(-1)!.fullness).toBeGreaterThan(open[0]!.fullness);
+it('is a lens of a day and a thread where it stays open for long', () => {
+  const day = 24 * 3_600_000;
+  const open = { opens: 0, surelyOpen: null, best: day, surelyUntil: null };
+  for (const lastCall of [null, 9 * day]) {
+    const shape = lensShape({ ...open, lastCall }, 9 * day);
+    expect(shape.map(({ at }) => at / day)).toEqual([0, 1, 2, 9]);
+    expect(shape[2]!.fullness).toBe(shape[3]!.fullness);
+    expect(shape[3]!.fullness).toBeLessThan(shape[0]!.fullness);
+  }
+  expect(lensShape({ ...open, lastCall: 3 * day }, 9 * day).map(({ at }) => at / day)).toEqual([0, 1, 3]);
 });

@@ -83,8 +83,8 @@ function lens(shape: readonly LensPoint[], x: Frame['x'], middle: number): strin
   const stretch = Math.max(1, NARROWEST / Math.max(0.01, last - first));
   const draw = area<LensPoint>()
     .x((point) => first + (x(point.at) - first) * stretch)
-    .y0((point) => middle - (point.fullness * THICKEST) / 2.6)
-    .y1((point) => middle + (point.fullness * THICKEST) / 2.6)
+    .y0((point) => middle - (point.fullness * THICKEST) / 2.8)
+    .y1((point) => middle + (point.fullness * THICKEST) / 2.8)
     .curve(curveMonotoneX);
   return draw([...shape]) ?? '';
 }

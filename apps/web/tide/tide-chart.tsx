@@ -30,8 +30,8 @@ export interface TideChartProps {
   readonly onSelect: (id: string) => void;
   readonly onLift?: ((id: string) => void) | undefined;
   readonly onDrag?: ((id: string, at: number) => void) | undefined;
-  /** Where a stage is held. */
-  readonly held?: { readonly id: string; readonly at: number } | undefined;
+  /** Where a stage is held, and what is said of it there. */
+  readonly held?: { readonly id: string; readonly at: number; readonly text: string } | undefined;
   /** What is said below the chart, such as the details of a stage. */
   readonly children?: ReactNode;
 }
@@ -45,7 +45,10 @@ export default function TideChart(props: TideChartProps): ReactNode {
   const id = useId();
   const { tide: words } = useWords();
   const { dayTime } = useTimes();
-  const control = useView(tide.making, tide.whole);
+  const control = useView(
+    before === undefined ? tide.making : around(before.making, tide.making),
+    tide.whole,
+  );
   const { view, width, box, look } = control;
   const touch = useTouch(control, tide.whole);
   const [current, setCurrent] = useState(tide.marks.find(({ stage }) => stage.status === 'planned')?.id);
@@ -126,6 +129,10 @@ export default function TideChart(props: TideChartProps): ReactNode {
   );
 }
 
+function around(a: Stretch, b: Stretch): Stretch {
+  return { from: Math.min(a.from, b.from), to: Math.max(a.to, b.to) };
+}
+
 function Tool({
   name,
   icon: Icon,
@@ -151,7 +158,7 @@ function Names({ tide, frame }: { readonly tide: TideRun; readonly frame: Frame 
           key={key}
           className={`tide-name tide-colour-${String((row % COLOURS) + 1)}`}
           x={8}
-          y={frame.y(row) + 31}
+          y={frame.y(row) + 37}
         >
           {title}
         </text>
@@ -167,20 +174,20 @@ function Held({
   frame,
 }: {
   readonly tide: TideRun;
-  readonly held: { readonly id: string; readonly at: number };
+  readonly held: NonNullable<TideChartProps['held']>;
   readonly frame: Frame;
 }): ReactNode {
   const { dayTime } = useTimes();
   const mark = tide.marks.find(({ id }) => id === held.id);
   if (mark === undefined) return null;
   const x = frame.x(held.at);
-  const end = x > frame.width - 120;
+  const end = x > frame.width / 2;
   return (
     <g className="tide-held" aria-hidden>
       <line x1={x} x2={x} y1={HEAD} y2={frame.height} />
       <circle cx={x} cy={frame.y(mark.row)} r={9} />
       <text x={end ? x - 8 : x + 8} y={HEAD + 14} textAnchor={end ? 'end' : 'start'}>
-        {dayTime(held.at)}
+        {`${dayTime(held.at)} ${held.text}`}
       </text>
     </g>
   );

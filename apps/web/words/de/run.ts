@@ -92,6 +92,8 @@ export const run: Words['run'] = {
       sittings: 'Sitzungen',
       bench: 'An der Werkbank',
     },
+    aged: (now, then) =>
+      `Nach heutigem Stand geplant ist die Aussicht ${now}, nicht ${then}: seit der Plan gemacht wurde, ist Zeit vergangen oder andere Läufe haben Zeiten belegt. Abhilfen werden am heutigen Stand gemessen.`,
     none: '–',
     failed: 'Der Plan mit dieser Änderung ließ sich nicht machen.',
     carry: 'So machen',

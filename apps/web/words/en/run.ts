@@ -89,6 +89,8 @@ export const run = {
       sittings: 'Sittings',
       bench: 'At the bench',
     },
+    aged: (now: string, then: string) =>
+      `Planned as of now, the odds are ${now}, not ${then}: since the plan was made, time has passed or other runs have taken hours. Remedies are measured against now.`,
     none: '–',
     failed: 'The plan with this change could not be made.',
     carry: 'Do it',
