@@ -5,10 +5,10 @@ import { race, type Runner } from './race.js';
 import { place, schedule } from './schedule.js';
 
 /** From cautious to likely. The cautious plan is not always the best: it may open a window past its close. */
-const CERTAINTIES: readonly Certainty[] = [0.9, 0.85, 0.8, 0.7, 0.6, 0.5];
+export const CERTAINTIES: readonly Certainty[] = [0.9, 0.85, 0.8, 0.7, 0.6, 0.5];
 
 /**
- * The schedule with the best odds among those made at several certainties; equal odds go to the one that is ready
+ * The schedule with the best odds, as `race` finds it, among those made at several certainties; equal odds go to the one that is ready
  * first.
  * @param options.pins starts, by stage id, that the plan must have. They bind the plan only: the odds are those of
  *   coming to the bench then, and of waiting there or coming back where the soap is not ready

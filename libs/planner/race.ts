@@ -16,7 +16,8 @@ export interface Runner {
 /**
  * The schedule with the best odds. All live through the same scenarios, so what tells them apart are those that one
  * comes through and another does not (a paired comparison). After each heat those that trail too far are out; one that
- * fared the same in everything as the leader is out after the second.
+ * fared the same in everything as the leader is out after the second. So the winner may be worse than another by a little
+ * less than the standard error of its odds.
  * @param options.scenarios those of the winner, 1 or more
  */
 export function race(

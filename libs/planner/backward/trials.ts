@@ -1,12 +1,10 @@
 import type { Draws } from '../draws.js';
 import { RETEST_MIN } from '../tally.js';
-import type { Certainty, Problem, Schedule } from '../problem.js';
+import { CERTAINTIES } from '../plan.js';
+import type { Problem, Schedule } from '../problem.js';
 import { rehearse } from '../rehearsal.js';
 import { place } from '../schedule.js';
 import { simulator } from '../simulate.js';
-
-/** As `plan` tries them. */
-const CERTAINTIES: readonly Certainty[] = [0.9, 0.85, 0.8, 0.7, 0.6, 0.5];
 
 /** Scenarios after which the odds of what will not do are known well enough to compare. */
 const ROUGH = 250;

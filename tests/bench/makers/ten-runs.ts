@@ -43,6 +43,7 @@ function afterwards(p: Problem, before: Schedule, of: string): Figure[] {
   const told = Array.from({ length: ROUNDS }, () =>
     timed(() => windows(logged, CERTAINTY, before.precedences)),
   );
+  if (told.some(({ value }) => value.status !== 'windows')) throw new Error('the log leaves no windows');
   const kept = Array.from({ length: ROUNDS }, () => timed(() => planned(logged, {})));
   const batches = inOrder.filter(({ id }) => /[/](lye|dough|piping-batch)$/.test(id));
   const mishaps = batches.map((stage) => {
