@@ -3,6 +3,7 @@ import { useAmounts } from '../look/amounts.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { Gather } from './gather.js';
+import { useMoney } from './use-money.js';
 import { PartWeights } from './part-weights.js';
 import type { RunProps } from './run-page.js';
 import { useSheet, type PartAmounts } from './use-sheet.js';
@@ -76,8 +77,7 @@ function Cost({
   readonly cost: NonNullable<ReturnType<typeof useSheet>['data']>['runs'][number]['cost'];
 }): ReactNode {
   const { amounts: words } = useWords().run;
-  const { number } = useAmounts();
+  const money = useMoney()(cost.perPiece, cost.currency);
   if (cost.perPiece === 0) return null;
-  const money = `${number(cost.perPiece, 2)} ${cost.currency ?? ''}`.trim();
   return <p>{cost.complete ? words.cost(money) : words.atLeast(money)}.</p>;
 }

@@ -1,19 +1,21 @@
 import type { ReactNode } from 'react';
 import { useAmounts } from '../look/amounts.js';
 import { useWords } from '../words/words.js';
+import { useMoney } from './use-money.js';
 import type { BatchSheet } from './use-sheet.js';
 
 /** Everything to have before the run begins, and what of it is missing. */
 export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): ReactNode {
   const { amounts: words } = useWords().run;
-  const { mass, number } = useAmounts();
+  const { mass } = useAmounts();
+  const money = useMoney();
   const amount = (unit: 'g' | 'piece', value: number): string =>
     unit === 'g' ? mass(value) : words.each(Math.round(value));
   return (
     <section className="stack tight">
       <h2 id="gather">{words.gather}</h2>
       <div className="scroll-x" tabIndex={0} role="group" aria-labelledby="gather">
-        <table className="numbers">
+        <table className="numbers run-gather">
           <thead>
             <tr>
               <th scope="col">{words.thing}</th>
@@ -48,9 +50,7 @@ export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): R
                         </span>
                       ))}
                       {line.price !== undefined && (
-                        <span className="soft small run-pack">
-                          {number(line.price, 2)} {gather.currency}
-                        </span>
+                        <span className="soft small run-pack">{money(line.price, gather.currency)}</span>
                       )}
                     </>
                   )}

@@ -4,30 +4,32 @@ import type { Stretch } from '../tide/local-days.js';
 import { useWords } from '../words/words.js';
 import type { Moving } from './use-moving.js';
 import { useOdds } from './use-odds.js';
-import type { Document } from './use-run.js';
 
 const STEP = 15 * 60_000;
 
 /** Where a stage is held and what that does, with the ways to move it, keep it there or leave it. */
 export function MovingPanel({
   moving,
-  odds,
   hours,
 }: {
   readonly moving: Moving;
-  readonly odds: Document['odds'];
   readonly hours: readonly Stretch[];
 }): ReactNode {
   const { moving: words } = useWords().tide;
   const { dayTime } = useTimes();
   const panel = useRef<HTMLDivElement>(null);
   const { held, mark, answer, isTrying, error } = moving;
+  const { isLifted } = moving;
   useEffect(() => {
     // Lifted by key or button: the arrow keys belong to it now. A finger that drags keeps what it has.
-    if (document.activeElement?.closest('[data-mark]') === null) panel.current?.focus();
-  }, []);
+    if (isLifted) panel.current?.focus();
+  }, [isLifted]);
   if (held === undefined || mark === undefined) return null;
   const to = (at: number): void => moving.drag(held.id, at);
+  const leave = (): void => {
+    moving.leave();
+    document.querySelector<SVGGElement>(`[data-mark="${held.id}"]`)?.focus();
+  };
   const opening = (by: 1 | -1): void => {
     const others =
       by === 1
@@ -42,7 +44,7 @@ export function MovingPanel({
       ArrowRight: () => to(held.at + STEP),
       PageUp: () => opening(-1),
       PageDown: () => opening(1),
-      Escape: moving.leave,
+      Escape: leave,
     }[event.key];
     if (act === undefined) return;
     event.preventDefault();
@@ -61,7 +63,7 @@ export function MovingPanel({
       <p className="small soft">{words.how}</p>
       <div aria-live="polite" className="run-moving">
         <p>
-          <strong className="numbers">{dayTime(held.at)}</strong> <Told moving={moving} odds={odds} />
+          <strong className="numbers">{dayTime(held.at)}</strong> <Told moving={moving} />
         </p>
         {error !== undefined && !isTrying && (
           <p className="note coral">
@@ -94,7 +96,7 @@ export function MovingPanel({
         >
           {words.keep}
         </button>
-        <button type="button" className="button" onClick={moving.leave}>
+        <button type="button" className="button" onClick={leave}>
           {words.leave}
         </button>
       </div>
@@ -102,7 +104,7 @@ export function MovingPanel({
   );
 }
 
-function Told({ moving, odds }: { readonly moving: Moving; readonly odds: Document['odds'] }): ReactNode {
+function Told({ moving }: { readonly moving: Moving }): ReactNode {
   const { moving: words } = useWords().tide;
   const text = useOdds();
   const { answer, isTrying, error, mark } = moving;
@@ -111,7 +113,7 @@ function Told({ moving, odds }: { readonly moving: Moving; readonly odds: Docume
   const others = answer.changes.filter(({ stage }) => stage !== mark?.stage.key).length;
   return (
     <>
-      {words.odds(text.percent(answer.plan.odds), text.percent(odds))} {words.moves(others)}
+      {words.odds(text.percent(answer.plan.odds), text.percent(moving.before))} {words.moves(others)}
     </>
   );
 }

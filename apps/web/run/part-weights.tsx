@@ -17,13 +17,14 @@ export function PartWeights({
   const { batch, told, cautions } = part;
   const lye = cautions.filter(({ code }) => code === 'lye');
   const others = cautions.filter(({ code }) => code !== 'lye');
+  const mind = others.map(({ code, text }) => (
+    <p key={code} className="note amber small">
+      {text}
+    </p>
+  ));
   return (
     <>
-      {others.map(({ code, text }) => (
-        <p key={code} className="note amber small">
-          {text}
-        </p>
-      ))}
+      {batch === undefined && mind}
       {weighGroups(part, sheet).map((group) => (
         <Group key={group.kind} group={group} boxes={boxes} cautions={group.kind === 'lye' ? lye : []} />
       ))}
@@ -47,6 +48,7 @@ export function PartWeights({
           )}
         </p>
       )}
+      {batch !== undefined && mind}
     </>
   );
 }

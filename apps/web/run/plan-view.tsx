@@ -45,7 +45,6 @@ export default function PlanView({ run, plan }: RunProps): ReactNode {
             tide={shown}
             before={shown === tide ? undefined : tide}
             moving={tried === undefined && isOpen ? moving : undefined}
-            odds={plan.document.odds}
           />
           <TideTable tide={shown} before={shown === tide ? undefined : tide} />
         </>
@@ -85,12 +84,10 @@ function Chart({
   tide,
   before,
   moving,
-  odds,
 }: {
   readonly tide: TideRun;
   readonly before: TideRun | undefined;
   readonly moving: ReturnType<typeof useMoving> | undefined;
-  readonly odds: Document['odds'];
 }): ReactNode {
   const zone = useTimeZone();
   const now = useNow(60_000);
@@ -115,7 +112,7 @@ function Chart({
       onDrag={moving?.drag}
     >
       {moving !== undefined && held !== undefined ? (
-        <MovingPanel moving={moving} odds={odds} hours={hours} />
+        <MovingPanel moving={moving} hours={hours} />
       ) : (
         mark !== undefined && (
           <StageDetails

@@ -33,7 +33,7 @@ export function Remedies({
     staleTime: Infinity,
   });
   return (
-    <section className="stack tight" aria-busy={isFetching}>
+    <section className="stack tight run-help" aria-busy={isFetching}>
       <h2>{document.status === 'planned' ? title : words.nearest}</h2>
       {!asked && (
         <p>

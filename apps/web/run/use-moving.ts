@@ -15,6 +15,10 @@ export interface Moving {
   readonly isTrying: boolean;
   readonly error: Error | undefined;
   readonly isKept: boolean;
+  /** Taken up by key or button rather than dragged. */
+  readonly isLifted: boolean;
+  /** Odds of the plan with the stage where it is, as of now: others may have taken hours since it was made. */
+  readonly before: Document['odds'];
   readonly lift: (id: string) => void;
   readonly drag: (id: string, at: number) => void;
   readonly leave: () => void;
@@ -30,6 +34,8 @@ export function useMoving(run: Schemas['StoredRun'], document: Document, tide: T
   const [found, setFound] = useState<{ readonly answer?: WhatIfAnswer; readonly error?: Error }>({});
   const [isTrying, setTrying] = useState(false);
   const [isKept, setKept] = useState(false);
+  const [isLifted, setLifted] = useState(false);
+  const [before, setBefore] = useState<{ readonly id: string; readonly odds: Document['odds'] }>();
   const wanted = useRef<Moving['held']>(undefined);
   const asking = useRef(false);
   const replanned = useReplanned(run.id);
@@ -51,6 +57,11 @@ export function useMoving(run: Schemas['StoredRun'], document: Document, tide: T
     if (asking.current) return;
     asking.current = true;
     setTrying(true);
+    const mark = tide?.marks.find(({ id }) => id === wanted.current?.id);
+    if (mark !== undefined && before?.id !== mark.id) {
+      const now = await whatIf(run.id, { pins: pinsOf(mark) }).catch(() => undefined);
+      setBefore({ id: mark.id, odds: now?.plan.odds ?? document.odds });
+    }
     for (let tried: Moving['held']; wanted.current !== undefined && wanted.current !== tried;) {
       tried = wanted.current;
       const next = await whatIf(run.id, { pins: pinsOf(tried) }).then(
@@ -74,6 +85,8 @@ export function useMoving(run: Schemas['StoredRun'], document: Document, tide: T
     wanted.current = undefined;
     setHeld(undefined);
     setFound({});
+    setBefore(undefined);
+    setLifted(false);
     keeping.reset();
   };
   return {
@@ -84,9 +97,13 @@ export function useMoving(run: Schemas['StoredRun'], document: Document, tide: T
     isTrying,
     error: keeping.error ?? refusal(found),
     isKept,
+    isLifted,
+    before: before?.odds ?? document.odds,
     lift: (id) => {
       const mark = tide?.marks.find((each) => each.id === id);
-      if (mark !== undefined) hold(id, mark.at);
+      if (mark === undefined) return;
+      setLifted(true);
+      hold(id, mark.at);
     },
     drag: hold,
     leave: letGo,
@@ -97,7 +114,7 @@ export function useMoving(run: Schemas['StoredRun'], document: Document, tide: T
 
 type Pins = { readonly stage: string; readonly startAt: string }[];
 
-function pinsOf({ id, at }: NonNullable<Moving['held']>): Pins {
+function pinsOf({ id, at }: { readonly id: string; readonly at: number }): Pins {
   return [{ stage: id.slice(0, id.lastIndexOf('#')), startAt: new Date(at).toISOString() }];
 }
 

@@ -52,7 +52,7 @@ export const tide = {
     lastSitting: 'Sitting before',
     nextSitting: 'Sitting after',
     trying: 'Working it out …',
-    odds: (now: string, before: string) => `Odds ${now}, now ${before}.`,
+    odds: (there: string, here: string) => `Odds ${there}; where it was, ${here}.`,
     moves: (count: number) =>
       count === 0
         ? 'No other stage moves.'
