@@ -1,6 +1,6 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { useWords } from '../words/words.js';
-import { fieldId } from './form-context.js';
+import { nameOf } from './name-of.js';
 import { pathOf } from './path-of.js';
 import { differences, type Group, type Value } from './values.js';
 
@@ -47,7 +47,7 @@ export function Versions({
           <tbody>
             {differences(mine, theirs).map((each) => (
               <tr key={each.path}>
-                <th scope="row">{nameOf(each.path)}</th>
+                <th scope="row">{nameOf(pathOf(each.path)) ?? each.path}</th>
                 <td>{shown(each.mine)}</td>
                 <td>{shown(each.theirs)}</td>
               </tr>
@@ -65,10 +65,4 @@ export function Versions({
       </div>
     </section>
   );
-}
-
-/** A field is called what its label calls it; what has no field keeps its name in the contract. */
-function nameOf(path: string): string {
-  const label = document.querySelector(`label[for="${fieldId(pathOf(path))}"]`)?.textContent;
-  return label === undefined || label === null || label === '' ? path : label;
 }

@@ -2,6 +2,7 @@ import { useEffect, useRef, type ReactNode } from 'react';
 import { pathText, type Issue } from '#units';
 import { useWords } from '../words/words.js';
 import { fieldId, issueText } from './form-context.js';
+import { nameOf } from './name-of.js';
 
 /** Everything that is wrong in one place, each with the way to its field. Takes the focus when `since` changes. */
 export function WrongList({
@@ -41,7 +42,7 @@ export function WrongList({
                 field?.focus();
               }}
             >
-              {nearest(issue) === null && pathText(issue.path) !== '' && `${pathText(issue.path)}: `}
+              {placeOf(issue)}
               {issueText(issue, form)}
             </a>
           </li>
@@ -49,6 +50,13 @@ export function WrongList({
       </ul>
     </div>
   );
+}
+
+/** Which field an issue is about, in front of its sentence; one of the whole thing has no place. */
+function placeOf(issue: Issue): string {
+  if (issue.path.length === 0) return '';
+  const name = nameOf(issue.path) ?? (nearest(issue) === null ? pathText(issue.path) : undefined);
+  return name === undefined ? '' : `${name}: `;
 }
 
 /** The field itself, or the one nearest around it: an issue of a list has no field of its own. */

@@ -1,7 +1,7 @@
 import { useMemo, type ReactNode } from 'react';
 import { isTimeZone } from '#hours';
 import { FormContext } from '../form/form-context.js';
-import { textAt, valueAt, type Value } from '../form/values.js';
+import { textAt, valueAt } from '../form/values.js';
 import { Versions } from '../form/versions.js';
 import { WrongList } from '../form/wrong-list.js';
 import type { Schemas } from '../api/client.js';

@@ -4,8 +4,10 @@ import {
   freeSpan,
   joined,
   lengthOf,
+  MINUTES_OF_DAY,
   minutesOf,
   overMidnight,
+  readTime,
   timeOf,
   withEdge,
   type Span,
@@ -76,5 +78,35 @@ describe('spans of a day', () => {
       today: { from: '20:00', to: '24:00' },
       tomorrow: { from: '00:00', to: '02:00' },
     });
+  });
+});
+
+describe('a time as it is typed', () => {
+  it.each([
+    ['9', false, '09:00'],
+    ['930', false, '09:30'],
+    ['9:30', false, '09:30'],
+    ['9.30', false, '09:30'],
+    ['21h', false, '21:00'],
+    ['2130', true, '21:30'],
+    ['0', false, '00:00'],
+    ['0:00', true, '24:00'],
+    ['24', true, '24:00'],
+    ['24', false, undefined],
+    ['24:01', true, undefined],
+    ['9:60', false, undefined],
+    ['9:3', false, undefined],
+    ['', false, undefined],
+    ['evening', false, undefined],
+  ] as const)('%s (end: %s) is %s', (text, isEnd, time) => {
+    expect(readTime(text, isEnd)).toBe(time);
+  });
+
+  it('is read back as it was written', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: MINUTES_OF_DAY - 1 }), fc.boolean(), (minutes, isEnd) => {
+        expect(readTime(timeOf(minutes), isEnd)).toBe(timeOf(minutes));
+      }),
+    );
   });
 });

@@ -19,6 +19,20 @@ export function timeOf(minutes: number): string {
   return `${String(hour).padStart(2, '0')}:${String(minute).padStart(2, '0')}`;
 }
 
+/**
+ * A time of day as a person types it: `9`, `930`, `9:30`, `9.30`, `21h`.
+ * @param isEnd midnight is the end of the day, `24:00`
+ * @returns `HH:MM`; undefined when it is none, or may still become one
+ */
+export function readTime(text: string, isEnd: boolean): string | undefined {
+  const [, hour = '', minute = '00'] = /^\s*(\d{1,2})(?:[:.h]?(\d{2}))?\s*h?\s*$/.exec(text) ?? [];
+  if (hour === '') return undefined;
+  const minutes = 60 * Number(hour) + Number(minute);
+  if (Number(minute) > 59 || minutes > MINUTES_OF_DAY || (minutes === MINUTES_OF_DAY && !isEnd))
+    return undefined;
+  return timeOf(isEnd && minutes === 0 ? MINUTES_OF_DAY : minutes);
+}
+
 /** Sorted, and joined where they touch or overlap; those that end before they begin are left as they are. */
 export function joined(spans: readonly Span[]): Span[] {
   const result: Span[] = [];

@@ -1,11 +1,11 @@
 import { Plus, Trash2 } from 'lucide-react';
-import type { ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
 import { fieldId, issueText, useForm } from '../form/form-context.js';
 import { listAt, type Path } from '../form/values.js';
 import { useWords } from '../words/words.js';
 import { pathText } from '#units';
 import { DayBand } from './day-band.js';
-import { freeSpan, joined, overMidnight, type Span } from './span-edits.js';
+import { freeSpan, joined, overMidnight, readTime, type Span } from './span-edits.js';
 
 /** The hours of one day: a band to move, times to type, and one more. */
 export function SpansEditor({
@@ -97,7 +97,8 @@ function SpanFields({
         label={hours.ends(day)}
         value={span.to}
         onDone={onDone}
-        onValue={(to) => onSpan({ ...span, to: to === '00:00' ? '24:00' : to })}
+        isEnd
+        onValue={(to) => onSpan({ ...span, to })}
       />
       <button
         type="button"
@@ -124,29 +125,43 @@ function SpanFields({
   );
 }
 
-/** A time of day as the browser enters it; midnight at the end of a day is its 00:00. */
+/** A time of day as it is typed, of 24 hours: 9, 930, 9:30 and 24:00 are all read. */
 export function TimeInput({
   id,
   label,
   value,
+  isEnd = false,
   onValue,
   onDone,
 }: {
   readonly id: string;
   readonly label: string;
   readonly value: string;
+  /** An end may be 24:00, and midnight means just that. */
+  readonly isEnd?: boolean;
   readonly onValue: (value: string) => void;
   readonly onDone?: () => void;
 }): ReactNode {
+  const [typed, setTyped] = useState<string | null>(null);
   return (
     <input
-      type="time"
       id={id}
       aria-label={label}
-      className="numbers"
-      value={value === '24:00' ? '00:00' : value}
-      onChange={({ target }) => target.value !== '' && onValue(target.value)}
-      onBlur={onDone}
+      className="time numbers"
+      inputMode="numeric"
+      autoComplete="off"
+      value={typed ?? value}
+      onFocus={({ target }) => target.select()}
+      onChange={({ target }) => {
+        setTyped(target.value);
+        const read = readTime(target.value, isEnd);
+        if (read !== undefined) onValue(read);
+      }}
+      onBlur={() => {
+        // What was no time leaves the last one standing.
+        setTyped(null);
+        onDone?.();
+      }}
     />
   );
 }
