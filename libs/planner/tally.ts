@@ -37,7 +37,7 @@ export class Tally {
         continue;
       }
       let reasons = this.lost.get(loss.stage);
-      if (reasons === undefined) this.lost.set(loss.stage, (reasons = new Map()));
+      if (reasons === undefined) this.lost.set(loss.stage, (reasons = new Map<Requirement, number>()));
       reasons.set(loss.missed, (reasons.get(loss.missed) ?? 0) + 1);
     }
     return this;

@@ -2,15 +2,7 @@ import fc from 'fast-check';
 import { DirectedGraph } from 'graphology';
 import { dijkstra } from 'graphology-shortest-path';
 import { describe, expect, it } from 'vitest';
-import {
-  checkProblem,
-  schedule,
-  windows,
-  windowsAlong,
-  type Lag,
-  type Problem,
-  type Requirement,
-} from '#planner';
+import { checkProblem, windows, windowsAlong, type Lag, type Problem, type Requirement } from '#planner';
 import { anySchedule } from '../../tests/support/brute-force.js';
 import { randomProblem } from '../../tests/support/random-problem.js';
 

@@ -4,7 +4,7 @@ import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { PartWeights } from './part-weights.js';
-import type { RunProps } from './run-page.js';
+import type { RunProps } from './run-props.js';
 import './sheet.css';
 import { useSheet, type PartAmounts } from './use-sheet.js';
 import type { RunPlan } from './use-run.js';

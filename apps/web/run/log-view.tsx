@@ -8,7 +8,7 @@ import { serverNow } from '../api/server-time.js';
 import { useWords } from '../words/words.js';
 import { useEntryText } from './entry-text.js';
 import { MishapForm } from './mishap-form.js';
-import type { RunProps } from './run-page.js';
+import type { RunProps } from './run-props.js';
 import { useReplanned } from './use-run.js';
 
 type Logged = Schemas['LoggedEntry'];

@@ -5,8 +5,7 @@ import { useTimes } from '../look/times.js';
 import { logEntry } from '../offline/log-queue.js';
 import { Failed } from '../shell/states.js';
 import { useWords } from '../words/words.js';
-import type { Mishap } from './mishap-form.js';
-import type { RunProps } from './run-page.js';
+import type { Mishap, RunProps } from './run-props.js';
 import { useOdds } from './use-odds.js';
 import { useReplanned, type WhatIfAnswer } from './use-run.js';
 

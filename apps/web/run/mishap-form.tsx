@@ -1,13 +1,10 @@
 import { useMutation } from '@tanstack/react-query';
 import { useState, type FormEvent, type ReactNode } from 'react';
-import type { Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-time.js';
 import { useWords } from '../words/words.js';
 import { MishapAnswers, type MishapAnswer } from './mishap-answers.js';
-import type { RunProps } from './run-page.js';
+import type { Mishap, RunProps } from './run-props.js';
 import { whatIf } from './use-run.js';
-
-export type Mishap = Extract<Schemas['LogEntry'], { kind: 'mishap' }>;
 
 const kinds = ['seized', 'riced', 'separated', 'cracked', 'holes', 'ran-short'] as const;
 const responses = ['remake', 'carry-on', 'drop-part'] as const;

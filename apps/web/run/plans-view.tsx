@@ -5,7 +5,7 @@ import { answered, api, type Schemas } from '../api/client.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
-import type { RunProps } from './run-page.js';
+import type { RunProps } from './run-props.js';
 import { useOdds } from './use-odds.js';
 import { useReplanned, type Plan } from './use-run.js';
 

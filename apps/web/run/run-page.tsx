@@ -4,20 +4,14 @@ import { Failed, Loading, NothingHere } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { GiveUp } from './give-up.js';
 import './run.css';
-import { usePlan, useRun, type Plan } from './use-run.js';
-import type { Schemas } from '../api/client.js';
+import { usePlan, useRun } from './use-run.js';
+import type { RunProps } from './run-props.js';
 
 const PlanView = lazy(() => import('./plan-view.js'));
 const AmountsView = lazy(() => import('./amounts-view.js'));
 const BenchSheet = lazy(() => import('./bench-sheet.js'));
 const LogView = lazy(() => import('./log-view.js'));
 const PlansView = lazy(() => import('./plans-view.js'));
-
-/** What all views of a run are about. */
-export interface RunProps {
-  readonly run: Schemas['StoredRun'];
-  readonly plan: Plan;
-}
 
 const tabs = ['plan', 'amounts', 'sheet', 'log', 'plans'] as const;
 

@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
-import type { Mould, Recipe, WorkshopFacts } from '#contract';
 import { CheckField, TextField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { valueAt } from '../../form/values.js';
@@ -11,12 +10,6 @@ import { DesignSheet } from './design-sheet.js';
 import { PartsEditor } from './parts-editor.js';
 import { StagesEditor } from './stages-editor.js';
 import './design.css';
-
-export interface DesignAround {
-  readonly recipes: readonly Recipe[];
-  readonly moulds: readonly Mould[];
-  readonly workshop: WorkshopFacts;
-}
 
 const blank = { parts: [], stages: [], links: [], waits: [] };
 

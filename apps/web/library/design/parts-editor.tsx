@@ -8,7 +8,7 @@ import { useWords } from '../../words/words.js';
 import { AmountFields } from './amount-fields.js';
 import { ColourFields } from './colour-fields.js';
 import { withoutPart, withPart, withPartKind } from './design-edits.js';
-import type { DesignAround } from './design-page.js';
+import type { DesignAround } from './design-around.js';
 import { LossFields } from './loss-fields.js';
 import { partKinds, type PartKind } from './names.js';
 

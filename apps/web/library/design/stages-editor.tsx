@@ -9,7 +9,7 @@ import { useWords } from '../../words/words.js';
 import { ConditionFields } from './condition-fields.js';
 import { useConditionTexts } from './condition-texts.js';
 import { withoutStage, withStage } from './design-edits.js';
-import type { DesignAround } from './design-page.js';
+import type { DesignAround } from './design-around.js';
 import { stageKinds, type StageKind } from './names.js';
 
 /** The stages that build a piece, in order, each with what it waits for in plain words. */

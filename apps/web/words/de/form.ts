@@ -1,4 +1,4 @@
-import type { Words } from '../words.js';
+import type { Words } from '../en/index.js';
 
 export const form: Words['form'] = {
   missing: 'Fehlt noch.',

@@ -1,4 +1,4 @@
-import type { Words } from '../words.js';
+import type { Words } from '../en/index.js';
 
 export const settings: Words['settings'] = {
   title: 'Einstellungen',
