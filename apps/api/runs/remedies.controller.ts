@@ -1,25 +1,35 @@
 import { Body, Controller, Get, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import {
+  changeRequest,
+  planRevision,
   remediesDocument,
   uuid,
   whatIf,
   whatIfAnswer,
+  type ChangeRequest,
+  type PlanView,
   type RemediesDocument,
   type WhatIf,
   type WhatIfAnswer,
 } from '#contract';
 import { suggestRemedies } from '#runs';
+import type { SavedPlan } from '#storage';
 import { minuteOf } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
+import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { ApiProblem, valueOf } from '../problems/api-problem.js';
+import { carryOut } from '../use-cases/carry-out.js';
+import { createOnce } from '../use-cases/create-once.js';
+import { shownPlan } from '../use-cases/make-plan.js';
+import { queueAfterCommit } from '../use-cases/queue-after-commit.js';
 import { runInput } from '../use-cases/run-input.js';
 import { tryOut } from '../use-cases/try-out.js';
 import { findPlan, findRun } from './find-run.js';
 
-/** What would help a run's plan, or make one possible. Nothing is changed and nothing kept. */
+/** What would help a run's plan, or make one possible: told, tried without keeping anything, and carried out. */
 @ApiTags('plans')
 @Controller()
 export class RemediesController {
@@ -53,6 +63,34 @@ export class RemediesController {
   ): Promise<WhatIfAnswer> {
     const { run, input, previous, now } = await this.standing(workshopId, id);
     return tryOut(input, wish, { run: run.key, previous, now });
+  }
+
+  @Post('runs/:id/change')
+  @Documents({
+    summary: 'Carries a remedy’s change out, in run, hours, moulds or log, and plans the run afresh',
+    answer: planRevision,
+    status: 201,
+    problems: [404, 409, 422, 503],
+    once: true,
+  })
+  async change(
+    @Caller() { workshopId }: CallerFacts,
+    @IdempotencyKey() key: string | undefined,
+    @Param('id', { schema: uuid }) id: string,
+    @Body({ schema: changeRequest }) body: ChangeRequest,
+  ): Promise<PlanView> {
+    const { storage, clock } = this.parts;
+    let stored: readonly SavedPlan[] = [];
+    const request = { workshopId, key, call: `POST runs/${id}/change`, body };
+    const answer = await createOnce(storage, request, async (tx) => {
+      const run = await findRun(tx, workshopId, id);
+      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+      const saved = await carryOut(tx, run, body.change, clock.now());
+      stored = saved;
+      return shownPlan(saved[0].revision);
+    });
+    for (const each of stored) await queueAfterCommit(this.parts, each);
+    return answer;
   }
 
   private async standing(workshopId: string, id: string) {

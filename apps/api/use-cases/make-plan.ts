@@ -12,6 +12,8 @@ export interface PlanWish {
   readonly seed?: number | undefined;
   /** What she put where; without a plan that has it there, none is stored. */
   readonly pins?: readonly StagePin[] | undefined;
+  /** Not held to the plan before: a change that may move nothing gains nothing. */
+  readonly afresh?: boolean;
   /** Something was logged and must not be lost: input that makes no sense any more is a conflict, not a refusal. */
   readonly mustKeep?: boolean;
 }
@@ -26,7 +28,8 @@ export async function makePlan(tx: Repositories, wish: PlanWish): Promise<SavedP
   const before = await tx.plans.latest(run.workshopId, run.id);
   const minute = minuteOf(now.getTime());
   const { seed, pins = [] } = wish;
-  const planned = planRuns(input, { now: minute, seed, previous: before?.document, pins });
+  const previous = wish.afresh === true ? undefined : before?.document;
+  const planned = planRuns(input, { now: minute, seed, previous, pins });
   if (pins.length > 0 && planned.ok && planned.value.status !== 'planned')
     throw noSuchPlan(planned.value, pins);
   const document = documentFrom(planned, before?.document, wish);

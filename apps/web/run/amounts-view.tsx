@@ -5,7 +5,7 @@ import { useWords } from '../words/words.js';
 import { Gather } from './gather.js';
 import { useMoney } from './use-money.js';
 import { PartWeights } from './part-weights.js';
-import type { RunProps } from './run-page.js';
+import type { RunProps } from './run-props.js';
 import { useSheet, type PartAmounts } from './use-sheet.js';
 
 /** What to weigh, how surely it reaches, what to buy, what a piece costs. */

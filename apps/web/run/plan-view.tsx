@@ -11,7 +11,7 @@ import { Clash } from './clash.js';
 import { Holds } from './holds.js';
 import { MovingPanel } from './moving-panel.js';
 import { Remedies } from './remedies.js';
-import type { RunProps } from './run-page.js';
+import type { RunProps } from './run-props.js';
 import { StageDetails } from './stage-details.js';
 import { TriedNote, type Tried } from './tried.js';
 import { useMoving } from './use-moving.js';
@@ -21,9 +21,14 @@ import { WeakLinks } from './weak-links.js';
 
 /** Does this plan hold: chart and table, odds with weak links, and what would help. */
 export default function PlanView({ run, plan }: RunProps): ReactNode {
-  const { run: words } = useWords();
+  const { run: words, tide: tideWords } = useWords();
+  const [carried, setCarried] = useState(false);
   const state = useLocation().state as { readonly tried?: Tried } | null;
   const [tried, setTried] = useState<Tried | undefined>(state?.tried);
+  const show = (next: Tried | undefined): void => {
+    setTried(next);
+    if (next !== undefined) setCarried(false);
+  };
   const tide = useTide(plan.document, run.id, run.key);
   const other = useTide(tried?.answer.plan, run.id, run.key, true);
   const moving = useMoving(run, plan.document, tide);
@@ -35,8 +40,21 @@ export default function PlanView({ run, plan }: RunProps): ReactNode {
     <div className="stack">
       {plan.document.status !== 'planned' && <Clash document={plan.document} />}
       {tried !== undefined && (
-        <TriedNote tried={tried} before={plan.document} run={run} onStop={() => setTried(undefined)} />
+        <TriedNote
+          tried={tried}
+          before={plan.document}
+          run={run}
+          onStop={() => show(undefined)}
+          onDone={() => {
+            setCarried(true);
+            show(undefined);
+          }}
+        />
       )}
+      <p role="status" className={carried || moving.isKept ? 'note' : 'visually-hidden'}>
+        {carried && words.remedies.carried}
+        {moving.isKept && tideWords.moving.kept}
+      </p>
       <Holds document={document} run={run.key} />
       {shown !== undefined && (
         <>
@@ -55,7 +73,7 @@ export default function PlanView({ run, plan }: RunProps): ReactNode {
           run={run}
           document={plan.document}
           tried={tried}
-          onTry={setTried}
+          onTry={show}
           title={words.remedies.title}
         />
       )}

@@ -94,7 +94,7 @@ function OneRemedy({
   const { mutate, isPending, error } = useMutation({
     mutationFn: () => whatIf(run, { change: remedy.change }),
     onSuccess: (answer) => {
-      onTry({ title: remedy.title, answer, effects: remedy.effects });
+      onTry({ title: remedy.title, answer, effects: remedy.effects, change: remedy.change });
       scrollTo({ top: 0 });
     },
   });

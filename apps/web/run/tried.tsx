@@ -3,6 +3,7 @@ import type { Schemas } from '../api/client.js';
 import { useAmounts } from '../look/amounts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
+import { CarryOut } from './carry-out.js';
 import type { Document, WhatIfAnswer } from './use-run.js';
 
 /** Something that is on the chart in place of the plan. */
@@ -11,6 +12,8 @@ export interface Tried {
   readonly answer: WhatIfAnswer;
   /** What a remedy tells of the plan as of now; absent: the plan itself tells it. */
   readonly effects?: Schemas['RemedyEffects'];
+  /** Absent: it is logged, not changed. */
+  readonly change?: Schemas['RemedyChange'];
 }
 
 /** What is tried, in figures beside what there is. */
@@ -19,11 +22,13 @@ export function TriedNote({
   before,
   run,
   onStop,
+  onDone,
 }: {
   readonly tried: Tried;
   readonly before: Document;
   readonly run: Schemas['StoredRun'];
   readonly onStop: () => void;
+  readonly onDone: () => void;
 }): ReactNode {
   const { remedies: words, clash } = useWords().run;
   const text = useFigureText();
@@ -59,11 +64,14 @@ export function TriedNote({
           ))}
         </tbody>
       </table>
-      <p>
+      <div className="row">
+        {tried.change !== undefined && after.status === 'planned' && (
+          <CarryOut run={run.id} change={tried.change} title={tried.title} onDone={onDone} />
+        )}
         <button type="button" className="button" onClick={onStop}>
           {words.stop}
         </button>
-      </p>
+      </div>
     </section>
   );
 }

@@ -18,8 +18,8 @@ export const run: Words['run'] = {
   ready: 'Wohl gereift',
   readyBand: (low, high) => `mit 80 % Sicherheit zwischen ${low} und ${high}`,
   neverReady: 'braucht keine Reife',
-  odds: 'Aussicht',
-  noOdds: 'kein Plan, keine Aussicht',
+  odds: 'Chance',
+  noOdds: 'kein Plan, keine Chance',
   conflict: 'Dieser Plan kann nicht gehen',
   undecided: 'In den erlaubten Schritten fand sich kein Plan',
   giveUp: {
@@ -86,14 +86,14 @@ export const run: Words['run'] = {
     before: 'Jetzt',
     after: 'Damit',
     figures: {
-      odds: 'Aussicht',
+      odds: 'Chance',
       ready: 'Wohl gereift',
       pieces: 'Stück',
       sittings: 'Sitzungen',
       bench: 'An der Werkbank',
     },
     aged: (now, then) =>
-      `Nach heutigem Stand geplant ist die Aussicht ${now}, nicht ${then}: seit der Plan gemacht wurde, ist Zeit vergangen oder andere Läufe haben Zeiten belegt. Abhilfen werden am heutigen Stand gemessen.`,
+      `Nach heutigem Stand geplant ist die Chance ${now}, nicht ${then}: seit der Plan gemacht wurde, ist Zeit vergangen oder andere Läufe haben Zeiten belegt. Abhilfen werden am heutigen Stand gemessen.`,
     none: '–',
     failed: 'Der Plan mit dieser Änderung ließ sich nicht machen.',
     carry: 'So machen',
@@ -227,7 +227,7 @@ export const run: Words['run'] = {
     showing: 'Der Plan wird geholt …',
     show: 'Was gerückt ist',
     hide: 'Schließen',
-    oddsThen: (odds) => `Aussicht damals: ${odds}`,
+    oddsThen: (odds) => `Chance damals: ${odds}`,
     changes: {
       added: (to) => `kommt dazu, ${to}`,
       removed: () => 'fällt weg',

@@ -46,7 +46,7 @@ export const tide: Words['tide'] = {
     lastSitting: 'Sitzung davor',
     nextSitting: 'Sitzung danach',
     trying: 'Wird berechnet …',
-    odds: (there, here) => `Aussicht ${there}; wo er war, ${here}.`,
+    odds: (there, here) => `Chance ${there}; wo er war, ${here}.`,
     moves: (count) =>
       count === 0
         ? 'Kein anderer Schritt rückt.'
