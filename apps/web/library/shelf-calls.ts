@@ -33,7 +33,7 @@ export function useThings<K extends Kind>(kind: K): UseQueryResult<readonly Thin
 export async function createThing(kind: Kind, content: unknown, once: string): Promise<Thing> {
   const body = content as Content;
   const params = { header: { 'Idempotency-Key': once } };
-  return (await answered(api.POST(`/api/${kind}` as List, { body, params })));
+  return await answered(api.POST(`/api/${kind}` as List, { body, params }));
 }
 
 export async function replaceThing(
@@ -44,7 +44,7 @@ export async function replaceThing(
 ): Promise<Thing> {
   const body = { version, content: content as Content };
   const params = { path: { id } };
-  return (await answered(api.PUT(`/api/${kind}/{id}` as Item, { body, params })));
+  return await answered(api.PUT(`/api/${kind}/{id}` as Item, { body, params }));
 }
 
 /** Takes it out of use; runs keep their copy. */

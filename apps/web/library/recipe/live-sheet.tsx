@@ -27,7 +27,7 @@ export function LiveSheet({
   readonly moulds: readonly Mould[];
 }): ReactNode {
   const { library } = useWords();
-  const { amounts, clocks, isOld, error } = preview;
+  const { amounts, clocks, isBegun, isOld, error } = preview;
   return (
     <section className="card stack live" aria-labelledby="live">
       <h2 id="live">{library.amounts}</h2>
@@ -40,6 +40,7 @@ export function LiveSheet({
           {amounts === undefined ? library.waits : library.older}
         </p>
       )}
+      {!isBegun && <p className="soft">{library.waitsFats}</p>}
       {amounts !== undefined && (
         <div className={isOld ? 'stack old' : 'stack'}>
           <AmountsList amounts={amounts} />

@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { madeHundred, sumOf } from './shares.js';
+import { hasShares, madeHundred, sumOf } from './shares.js';
 
 describe('shares of fats', () => {
   it('add up without the dust of binary fractions, and without what is no number', () => {
     expect(sumOf([{ percent: 0.1 }, { percent: 0.2 }, { percent: 'x' }, {}])).toBe(0.3);
+  });
+
+  it('can be reckoned with once each is told', () => {
+    expect(hasShares([{ fat: 'olive', percent: 100 }])).toBe(true);
+    expect(
+      [[], [{}], [{ fat: 'olive' }], [{ percent: 3 }], [{ fat: 'olive', percent: 'x' }]].map(hasShares),
+    ).toEqual([false, false, false, false, false]);
   });
 
   it('are made 100 alike', () => {

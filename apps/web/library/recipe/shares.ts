@@ -14,6 +14,13 @@ export function sumOf(shares: readonly Share[]): number {
   return Math.round(sum * HUNDREDTHS) / HUNDREDTHS;
 }
 
+/** Whether each line names a fat and its share, so that something can be reckoned with them. */
+export function hasShares(shares: readonly Share[]): boolean {
+  return (
+    shares.length > 0 && shares.every(({ fat, percent }) => typeof fat === 'string' && numberOf(percent) > 0)
+  );
+}
+
 /**
  * The shares stretched or shrunk alike until they make 100 %, to a tenth; what rounding leaves goes to those that
  * lost most by it (the method of largest remainders), so that none overtakes another.

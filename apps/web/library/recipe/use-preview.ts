@@ -1,24 +1,29 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { answered, api, type Schemas } from '../../api/client.js';
-import type { Value } from '../../form/values.js';
+import { listAt, type Value } from '../../form/values.js';
+import { hasShares, type Share } from './shares.js';
 import { previewFile, type Purpose, type Surroundings } from './preview-file.js';
 
 /** Amounts and clocks of a recipe as it stands in the form. */
 export interface Preview {
   readonly amounts: Schemas['PartAmounts'] | undefined;
   readonly clocks: Schemas['ClocksDocument']['runs'][number]['parts'][number] | undefined;
+  /** false: fats or shares are still to be filled in, so that there is nothing to reckon with. */
+  readonly isBegun: boolean;
   /** What is shown is of an earlier state of the form: the present one cannot be reckoned with. */
   readonly isOld: boolean;
   readonly error: Error | null;
 }
 
 export function usePreview(recipe: Value, purpose: Purpose, around: Surroundings): Preview {
-  const { amounts, clocks, error } = usePreviewOf(previewFile(recipe, purpose, around));
+  const isBegun = hasShares(listAt(recipe, ['fats']) as unknown as readonly Share[]);
+  const { amounts, clocks, error } = usePreviewOf(isBegun ? previewFile(recipe, purpose, around) : null);
   return {
     amounts: amounts?.runs[0]?.amounts[0],
     clocks: clocks?.runs[0]?.parts[0],
-    isOld: error !== null,
+    isBegun,
+    isOld: error !== null || !isBegun,
     error,
   };
 }
