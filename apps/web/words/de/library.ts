@@ -154,7 +154,7 @@ export const library: Words['library'] = {
   lossUsual: (loss) => `Mit ${loss}, die in der Schüssel bleiben, wie üblich.`,
   fill: 'Kann ich alle füllen?',
   fillAnswer: (count, needed, stretch, chance) =>
-    `${count} Mulden brauchen ${needed}; der Leim lässt etwa ${stretch}. Alle rechtzeitig: ${chance}.`,
+    `${count} Mulden brauchen ${needed}; der Leim lässt etwa ${stretch} Zeit. Alle rechtzeitig: ${chance}.`,
   fillSplit: (batches) => `In ${batches} Ansätze geteilt wäre jeder sicher.`,
   levels: { low: 'Gut zu wissen', medium: 'Noch einmal hinsehen', high: 'Vorsicht' },
   clocks: 'Uhren',
