@@ -123,6 +123,7 @@ function Standing({ run, plan: { document } }: { readonly run: Run; readonly pla
   const odds = useOdds();
   const own = document.runs.find((each) => each.run === run.key);
   const next = own?.stages.find(({ status }) => status === 'planned');
+  const nothing = document.status === 'planned' ? words.nothingNext : words.remedies.none;
   return (
     <>
       {document.status !== 'planned' && (
@@ -134,7 +135,7 @@ function Standing({ run, plan: { document } }: { readonly run: Run; readonly pla
       <dl className="run-facts">
         <div>
           <dt>{words.next}</dt>
-          <dd>{next === undefined ? words.nothingNext : words.nextAt(next.title, dayTime(next.startAt))}</dd>
+          <dd>{next === undefined ? nothing : words.nextAt(next.title, dayTime(next.startAt))}</dd>
         </div>
         <div>
           <dt>{words.odds}</dt>
