@@ -32,7 +32,7 @@ async function readEvents(
   let text = '';
   const decoder = new TextDecoder();
   for await (const chunk of response.body ?? []) {
-    text += decoder.decode(chunk as Uint8Array, { stream: true });
+    text += decoder.decode(chunk, { stream: true });
     const blocks = text.split('\n\n');
     text = blocks.pop() ?? '';
     for (const block of blocks) {

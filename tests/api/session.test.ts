@@ -98,7 +98,7 @@ describe('a browser', () => {
       const chunks = response.body!.getReader();
       const read = async (): Promise<string> => {
         const { value, done } = await chunks.read();
-        return done ? 'end' : new TextDecoder().decode(value as Uint8Array);
+        return done ? 'end' : new TextDecoder().decode(value);
       };
       expect(await read()).toBe('retry: 2000\n\n');
       vi.advanceTimersByTime(25_000);
