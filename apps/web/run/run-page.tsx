@@ -7,7 +7,9 @@ import './run.css';
 import { usePlan, useRun } from './use-run.js';
 import type { RunProps } from './run-props.js';
 
-const PlanView = lazy(() => import('./plan-view.js'));
+// Most come for the plan: it is fetched while the API is asked.
+const planView = import('./plan-view.js');
+const PlanView = lazy(() => planView);
 const AmountsView = lazy(() => import('./amounts-view.js'));
 const BenchSheet = lazy(() => import('./bench-sheet.js'));
 const LogView = lazy(() => import('./log-view.js'));
@@ -63,12 +65,12 @@ function Views(props: RunProps): ReactNode {
           <Route path="plans" element={<PlansView {...props} />} />
           <Route path="*" element={<NothingHere />} />
         </Routes>
+        {(run.state === 'planned' || run.state === 'making') && (
+          <footer className="run-end">
+            <GiveUp run={run} />
+          </footer>
+        )}
       </Suspense>
-      {(run.state === 'planned' || run.state === 'making') && (
-        <footer className="run-end">
-          <GiveUp run={run} />
-        </footer>
-      )}
     </div>
   );
 }
