@@ -1,10 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { parse } from 'yaml';
-import { parseWith, runFile, type RunFile } from '#contract';
 import { instantOf } from '#hours';
 import { guarantee } from '#planner';
 import { planInFull } from '../../libs/runs/plan/plan-run.js';
 import { type Figure, median } from '../support/figure.js';
+import { loadRunFile } from '../support/run-files.js';
 
 const DEMOS = ['rockpool-tiles', 'orchard-loaves', 'honeycomb-tartlets'];
 const ROUNDS = 200;
@@ -14,7 +12,7 @@ export function figures(): Figure[] {
   return DEMOS.map((demo) => {
     const now = instantOf('2026-11-27T18:00', 'Europe/Dublin');
     if (now === undefined) throw new Error('no such time');
-    const full = planInFull(demoFile(demo), { now, scenarios: 100 });
+    const full = planInFull(loadRunFile('demo', demo), { now, scenarios: 100 });
     if (!full.ok) throw new Error(JSON.stringify(full.issues));
     const { problem, outcome } = full.value.solved;
     if (outcome?.status !== 'planned') throw new Error(`${demo}: ${outcome?.status ?? 'too few'}`);
@@ -25,11 +23,4 @@ export function figures(): Figure[] {
     });
     return { name: demo, value: median(times.slice(ROUNDS)), unit: 'ms', bar: 2, better: 'lower' };
   });
-}
-
-/** Read from where the project is, since a bench runs compiled and the demos are not. */
-function demoFile(name: string): RunFile {
-  const parsed = parseWith(runFile, parse(readFileSync(`apps/cli/examples/${name}.yaml`, 'utf8')));
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
-  return parsed.value;
 }

@@ -1,12 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { parse } from 'yaml';
-import { parseWith, runFile, type RunFile } from '#contract';
 import { instantOf } from '#hours';
 import { latestStart, type LatestStartOptions, type Problem } from '#planner';
 import { buildNetwork } from '../../libs/runs/plan/build-network.js';
 import { findLatestStart, runFileInput } from '#runs';
 import { takeInHand } from '../../libs/runs/take-in-hand.js';
 import { atMost, median, watched, type Figure } from '../support/figure.js';
+import { loadRunFile } from '../support/run-files.js';
 
 const CASES = [
   { demo: 'rockpool-tiles', readyBy: '2027-03-16', odds: 0.75 },
@@ -21,7 +19,7 @@ const ROUNDS = 5;
  */
 export function figures(args: readonly string[] = []): Figure[] {
   return CASES.flatMap(({ demo, readyBy, odds }) => {
-    const input = runFileInput(demoFile(demo));
+    const input = runFileInput(loadRunFile('demo', demo));
     const now = instantOf('2026-11-27T18:00', 'Europe/Dublin');
     if (!input.ok || now === undefined) throw new Error(demo);
     const times = Array.from({ length: ROUNDS }, () => {
@@ -51,11 +49,4 @@ function beginOf(problem: Problem, options: LatestStartOptions): number {
   const answer = latestStart(problem, options);
   if (answer.status !== 'found') throw new Error(answer.status);
   return answer.found.begin;
-}
-
-/** Read from where the project is, since a bench runs compiled and the demos are not. */
-function demoFile(name: string): RunFile {
-  const parsed = parseWith(runFile, parse(readFileSync(`apps/cli/examples/${name}.yaml`, 'utf8')));
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
-  return parsed.value;
 }

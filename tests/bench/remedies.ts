@@ -1,9 +1,7 @@
-import { parse } from 'yaml';
-import { readFileSync } from 'node:fs';
-import { parseWith, runFile } from '#contract';
 import { instantOf } from '#hours';
 import { runFileInput, suggestRemedies, type RunsInput } from '#runs';
 import { type Figure, median } from '../support/figure.js';
+import { loadRunFile } from '../support/run-files.js';
 
 const demos = ['rockpool-tiles', 'orchard-loaves', 'honeycomb-tartlets'];
 const ROUNDS = 7;
@@ -32,10 +30,7 @@ export async function figures(): Promise<Figure[]> {
 }
 
 function inputOf(demo: string): RunsInput {
-  // Compiled benches lie in dist; the demos stay beside their sources.
-  const file = new URL(`../../../apps/cli/examples/${demo}.yaml`, import.meta.url);
-  const parsed = parseWith(runFile, parse(readFileSync(file, 'utf8')));
-  const input = parsed.ok ? runFileInput(parsed.value) : parsed;
+  const input = runFileInput(loadRunFile('demo', demo));
   if (!input.ok) throw new Error(JSON.stringify(input.issues));
   return input.value;
 }

@@ -2,11 +2,12 @@ import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { parseWith, runFile, type RunFile } from '#contract';
 
-const folders = { demo: '../../apps/cli/examples/', ok: '../fixtures/ok/' };
+// From the project folder: compiled benches do not lie where their sources do.
+const folders = { demo: 'apps/cli/examples', ok: 'tests/fixtures/ok' };
 
 /** The text of a run file. @param name without ending */
 export function runFileText(kind: keyof typeof folders, name: string): string {
-  return readFileSync(new URL(`${folders[kind]}${name}.yaml`, import.meta.url), 'utf8');
+  return readFileSync(`${folders[kind]}/${name}.yaml`, 'utf8');
 }
 
 /** A run file that must be well-formed, fresh at each call so that a test may change it. */

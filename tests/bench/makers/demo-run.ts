@@ -1,21 +1,21 @@
-import { readFileSync } from 'node:fs';
-import { parse } from 'yaml';
-import { parseWith, runFile } from '#contract';
 import { instantOf } from '#hours';
 import { odds, plan, schedule, type Problem } from '#planner';
-import { runFileInput, type RunsInput } from '#runs';
+import { runFileInput } from '#runs';
 import { planInFull } from '../../../libs/runs/plan/plan-run.js';
 import { atMost, median, watched, type Figure } from '../../support/figure.js';
+import { loadRunFile } from '../../support/run-files.js';
 import { timed } from '../../support/timed.js';
 
-const FILE = 'apps/cli/examples/rockpool-tiles.yaml';
+const DEMO = 'rockpool-tiles';
 const SEED = 1;
 const SCENARIOS = 2000;
 const ROUNDS = 41;
 
 /** The demo run, warm and in this process: placed at each certainty, simulated, and the whole way from its file's content to the document. */
 export function demoRun(): Figure[] {
-  const input = demoInput();
+  const read = runFileInput(loadRunFile('demo', DEMO));
+  if (!read.ok) throw new Error(JSON.stringify(read.issues));
+  const input = read.value;
   const now = instantOf(input.runs[0]!.startAfter, input.workshop.timeZone);
   if (now === undefined) throw new Error('no such time');
   const document = (): Problem => {
@@ -60,13 +60,4 @@ export function demoRun(): Figure[] {
 function medianMs(call: () => unknown): number {
   for (let k = 0; k < ROUNDS; k++) call();
   return median(Array.from({ length: ROUNDS }, () => timed(call).ms));
-}
-
-/** Read from where the project is, since a bench runs compiled and the demos are not. */
-function demoInput(): RunsInput {
-  const parsed = parseWith(runFile, parse(readFileSync(FILE, 'utf8')));
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
-  const input = runFileInput(parsed.value);
-  if (!input.ok) throw new Error(JSON.stringify(input.issues));
-  return input.value;
 }
