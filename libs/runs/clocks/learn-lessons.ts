@@ -11,7 +11,7 @@ import {
 import type { PartClocks } from './forecast-clocks.js';
 import type { RunStanding } from '../run-in-hand.js';
 import { badBatch } from '../log/bad-batch.js';
-import { sightingsOf } from '../log/sightings.js';
+import { sightingsOf, type Sighting } from '../log/sightings.js';
 import type { RunWorkings } from '../input/workings.js';
 
 /** What the bench logs of a workshop teach, by the pace that they tell of. */
@@ -38,11 +38,8 @@ export function lessonsFrom(standings: readonly RunStanding[]): LessonBook {
  */
 function observationsOf(standing: RunStanding): Map<Pace, Observation[]> {
   const { progress, run, clocks } = standing;
-  const seen = new Map<
-    string,
-    { pace: Pace; recipe: string; sightings: Parameters<typeof oneOf>[1][number][] }
-  >();
-  for (const { part, state, saw, minutes, entry } of sightingsOf(standing)) {
+  const seen = new Map<string, { pace: Pace; recipe: string; sightings: SightingOfBatch[] }>();
+  for (const { part, state, saw, by, minutes, entry } of sightingsOf(standing)) {
     const forecast = clocks.get(part)?.get(state);
     if (forecast === undefined || badBatch(standing, part) || progress.forgotten.has(entry)) continue;
     const pace = paceOf[state];
@@ -52,6 +49,7 @@ function observationsOf(standing: RunStanding): Map<Pace, Observation[]> {
     seen.set(name, batch);
     batch.sightings.push({
       kind: saw === 'just-now' ? 'exact' : saw,
+      by,
       logRatio: Math.log(minutes / forecast.medianMin),
       sigma: forecast.batchSigma,
       entry: `${run.order.key}/${entry}`,
@@ -59,10 +57,23 @@ function observationsOf(standing: RunStanding): Map<Pace, Observation[]> {
   }
   const found = new Map<Pace, Observation[]>();
   for (const { pace, recipe, sightings } of seen.values()) {
-    const one = oneOf(recipe, sightings);
+    const one = oneOf(recipe, thoseThatTeach(sightings));
     if (one !== undefined) found.set(pace, [...(found.get(pace) ?? []), one]);
   }
   return found;
+}
+
+type SightingOfBatch = Parameters<typeof oneOf>[1][number] & Pick<Sighting, 'by'>;
+
+/**
+ * A stage is done when the maker gets to it, which is some time after the soap is ready, and a window that was missed is
+ * often logged as done too. By itself “done” therefore tells of the maker's hours, not of the soap: taken for “ready by
+ * then”, it would move every forecast one way with each run. It teaches where a look at the same batch says that the
+ * soap was not ready before; then it came between the two.
+ */
+function thoseThatTeach(sightings: readonly SightingOfBatch[]): readonly SightingOfBatch[] {
+  const looked = sightings.some(({ by, kind }) => by === 'look' && kind !== 'already');
+  return looked ? sightings : sightings.filter(({ by }) => by === 'look');
 }
 
 /** What a part is made of: batches of one recipe share a lesson. */

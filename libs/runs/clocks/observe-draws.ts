@@ -8,7 +8,8 @@ const JUST_NOW = 0.02;
 
 /**
  * What the bench log tells about the draws behind a run's clocks: “not yet at t” means the state comes after t,
- * “already at t” that it came before.
+ * “already at t” that it came before. A stage that was done counts as “already” here, though it does not teach the
+ * clocks of other runs (`learn-lessons.ts`): of this batch it is true, and it is said once, so nothing adds up.
  */
 export function observedDraws(standing: RunStanding): Record<string, Truncation> {
   const draws: Record<string, Truncation> = {};

@@ -8,6 +8,8 @@ export interface Sighting {
   readonly part: string;
   readonly state: StateId;
   readonly saw: 'not-yet' | 'already' | 'just-now';
+  /** Whether the maker looked for it, or it follows from a stage that was done. */
+  readonly by: 'look' | 'done';
   /** From the start of the state's clock. */
   readonly minutes: number;
   /** What the log calls the entry behind it, and where that stands. */
@@ -31,33 +33,34 @@ export function sightingsOf(standing: RunStanding): Sighting[] {
     state: StateId,
     at: number,
     saw: Sighting['saw'],
-    from: { readonly entry: string; readonly place: number },
+    from: Pick<Sighting, 'by' | 'entry' | 'place'>,
   ): void => {
     const since = clockStart(standing, part, state);
     if (since !== undefined && at > since) {
-      sightings.push({ part, state, saw, minutes: at - since, entry: from.entry, place: from.place });
+      sightings.push({ part, state, saw, minutes: at - since, ...from });
     }
   };
-  for (const { stage, attempt, at, ...from } of progress.notYet) {
+  for (const { stage, attempt, at, entry, place } of progress.notYet) {
     if (latestAttempt(progress, stage)?.attempt !== attempt) continue;
     const blamed = lastToOpen(standing, stage);
-    if (blamed !== undefined) note(blamed.part, blamed.state, at, 'not-yet', from);
+    if (blamed !== undefined) note(blamed.part, blamed.state, at, 'not-yet', { by: 'look', entry, place });
   }
   for (const { stage, status, startedAt, endedAt, entry, place = 0 } of progress.attempts) {
     if (status !== 'done' || startedAt === undefined || endedAt === undefined || entry === undefined)
       continue;
     // Mixing for a layer may begin before what it is poured on holds it.
     const handled = Math.min(startedAt + stage.setupMin, endedAt);
+    const from = { by: 'done', entry, place } as const;
     for (const wait of run.design.waits) {
       if (wait.stage !== stage.key) continue;
-      if (wait.opens !== undefined) note(wait.part, wait.opens, handled, 'already', { entry, place });
-      if (wait.closes !== undefined) note(wait.part, wait.closes, handled, 'not-yet', { entry, place });
+      if (wait.opens !== undefined) note(wait.part, wait.opens, handled, 'already', from);
+      if (wait.closes !== undefined) note(wait.part, wait.closes, handled, 'not-yet', from);
     }
   }
   for (const { part, attempt, state, saw, at, since, entry, place } of progress.seen) {
     if (makingAttempt(standing, part)?.attempt !== attempt) continue;
-    if (since === undefined) note(part, state, at, saw, { entry, place });
-    else sightings.push({ part, state, saw, minutes: at - since, entry, place });
+    if (since === undefined) note(part, state, at, saw, { by: 'look', entry, place });
+    else sightings.push({ part, state, saw, by: 'look', minutes: at - since, entry, place });
   }
   return sightings.sort((a, b) => a.place - b.place);
 }
