@@ -5,8 +5,8 @@ import type { InboxHub } from './inbox/inbox-hub.js';
 /** What the controllers work with, made at the start and handed in. */
 export interface Parts {
   readonly storage: Storage;
-  /** undefined where a separate worker delivers. */
-  readonly nudges: Pick<Nudges, 'queue' | 'health'> | undefined;
+  /** The queue; whether this process or a worker of its own delivers makes no difference here. */
+  readonly nudges: Pick<Nudges, 'queue' | 'health'>;
   readonly inbox: InboxHub;
   readonly clock: Clock;
   readonly log: Log;

@@ -154,7 +154,7 @@ export const health = z
   .strictObject({
     status: z.enum(['ok', 'degraded']),
     database: z.enum(['up', 'down']),
-    queue: z.strictObject({ state: z.enum(['up', 'down', 'elsewhere']), backend: z.string() }),
+    queue: z.strictObject({ state: z.enum(['up', 'down']), backend: z.enum(['postgres', 'redis']) }),
     version: z.string(),
   })
   .meta({ id: 'Health' });

@@ -25,13 +25,23 @@ export interface QueueParts {
   readonly horizonMs: number;
 }
 
+/** Whether the store of the queue answers, and which it is. */
+export interface QueueHealth {
+  readonly queue: 'up' | 'down';
+  readonly backend: Backend['name'];
+}
+
 export interface OpenQueue extends NudgeQueue {
   readonly producer: Producer;
+  health(): Promise<QueueHealth>;
   /** From here on nothing is queued any more; what comes is left to the next start's sweep. */
   stop(): Promise<void>;
 }
 
 const LONGEST_CALL_MS = 3_000;
+const HEALTH_MS = 1_000;
+/** Alarms are set this many sweeps ahead, so that a failed sweep costs nothing. */
+export const SWEEPS_AHEAD = 10;
 const BULK = 500;
 
 /** Opens the producing end. */
@@ -67,6 +77,7 @@ export function openQueue({ backend, clock, log, horizonMs }: QueueParts): OpenQ
         log.debug('Alarms were left in the queue and will find nothing to do', { reason: reasonOf(error) });
       }
     },
+    health: async () => ({ queue: await stateOf(producer), backend: backend.name }),
     stop() {
       stopping ??= closeProducer(producer, log);
       return stopping;
@@ -78,6 +89,15 @@ export function openQueue({ backend, clock, log, horizonMs }: QueueParts): OpenQ
 export async function addJobs(producer: Producer, jobs: readonly NewJob[]): Promise<void> {
   for (let from = 0; from < jobs.length; from += BULK) {
     await within(LONGEST_CALL_MS, 'add', producer.addBulk(jobs.slice(from, from + BULK)));
+  }
+}
+
+async function stateOf(producer: Producer): Promise<'up' | 'down'> {
+  try {
+    await within(HEALTH_MS, 'count', producer.getJobCounts('active'));
+    return 'up';
+  } catch {
+    return 'down';
   }
 }
 

@@ -1,13 +1,12 @@
-import { backendFor, type Backend, type Producer } from './backend.js';
+import { backendFor } from './backend.js';
 import type { Channel } from './channels/channel.js';
 import type { Clock } from './clock.js';
 import { untilIdle } from './idle.js';
 import { reasonOf, type Log } from './log.js';
 import type { NudgeStore } from './nudge-store.js';
 import { processorFor } from './process-job.js';
-import { addJobs, openQueue, type NudgeQueue } from './queue.js';
+import { addJobs, openQueue, SWEEPS_AHEAD, type NudgeQueue, type QueueHealth } from './queue.js';
 import { sweepOnce, type SweepCount } from './sweep.js';
-import { within } from './within.js';
 import { openWorker } from './worker.js';
 
 export interface NudgesOptions {
@@ -37,14 +36,6 @@ export interface Nudges {
   /** Lets running jobs end, then closes the queue. The store stays open; it belongs to the caller. */
   stop(): Promise<void>;
 }
-
-export interface QueueHealth {
-  readonly queue: 'up' | 'down';
-  readonly backend: Backend['name'];
-}
-
-const SWEEPS_AHEAD = 10;
-const HEALTH_MS = 1_000;
 
 /**
  * Starts delivering: a queue, a worker on it, and the sweep that keeps it in step with the store, at once and then
@@ -97,7 +88,7 @@ export async function startNudges(options: NudgesOptions): Promise<Nudges> {
     queue,
     sweep,
     idle: () => untilIdle(producer),
-    health: async () => ({ queue: await queueState(producer), backend: backend.name }),
+    health: () => queue.health(),
     stop: () => (stopping ??= stop()),
   };
 }
@@ -118,13 +109,4 @@ function repeat(pauseMs: number, work: () => Promise<void>): () => Promise<void>
     clearTimeout(timer);
     await running;
   };
-}
-
-async function queueState(producer: Producer): Promise<'up' | 'down'> {
-  try {
-    await within(HEALTH_MS, 'count', producer.getJobCounts('active'));
-    return 'up';
-  } catch {
-    return 'down';
-  }
 }

@@ -22,14 +22,14 @@ export class HealthController {
         () => 'up' as const,
         () => 'down' as const,
       ),
-      nudges?.health(),
+      nudges.health(),
     ]);
-    const well = database === 'up' && queue?.queue !== 'down';
+    const well = database === 'up' && queue.queue === 'up';
     response.status(well ? 200 : 503);
     return {
       status: well ? 'ok' : 'degraded',
       database,
-      queue: { state: queue?.queue ?? 'elsewhere', backend: queue?.backend ?? 'unknown' },
+      queue: { state: queue.queue, backend: queue.backend },
       version,
     };
   }

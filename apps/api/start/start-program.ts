@@ -1,6 +1,6 @@
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import { logChannel, startNudges, type Clock, type Log, type Nudges } from '#nudges';
+import { logChannel, openNudgeQueue, startNudges, type Clock, type Log, type QueueAlone } from '#nudges';
 import { listenInbox, migrate, openStorage, startEmbeddedPostgres, type Storage } from '#storage';
 import type { Config } from '../config.js';
 import { createApp } from '../create-app.js';
@@ -56,8 +56,8 @@ export async function startProgram(options: StartOptions): Promise<Program> {
     stops.push(() => storage.close());
     const workshopId = await ensureWorkshop(storage, options);
     const accessKey = await ensureAccessKey(storage, workshopId, config.home);
-    const nudges = config.worker ? await deliver(storage, databaseUrl, options) : undefined;
-    if (nudges !== undefined) stops.push(() => nudges.stop());
+    const nudges = await openNudges(storage, databaseUrl, options);
+    stops.push(() => nudges.stop());
     const address = await serve(storage, nudges, databaseUrl, options, stops);
     const { code } = await storage.signInCodes.create(workshopId);
     return { address, accessKey, signIn: { code, link: `${address}${signInPath(code)}` }, stop };
@@ -85,26 +85,25 @@ async function ensureWorkshop(storage: Storage, { clock, progress }: StartOption
   });
 }
 
-async function deliver(
+/** Delivers nudges here, or only tells the queue of them where a separate worker delivers. */
+async function openNudges(
   storage: Storage,
   databaseUrl: string,
   { config, clock, log }: StartOptions,
-): Promise<Nudges> {
+): Promise<QueueAlone> {
+  const queue = { databaseUrl, redisUrl: config.redisUrl, clock, log, sweepEveryMs: SWEEP_MS };
+  if (!config.worker) return openNudgeQueue(queue);
   return startNudges({
+    ...queue,
     store: storage.nudges,
-    databaseUrl,
-    redisUrl: config.redisUrl,
-    clock,
-    log,
     channels: [logChannel(log)],
     concurrency: CONCURRENCY,
-    sweepEveryMs: SWEEP_MS,
   });
 }
 
 async function serve(
   storage: Storage,
-  nudges: Nudges | undefined,
+  nudges: QueueAlone,
   databaseUrl: string,
   { config, clock, log }: StartOptions,
   stops: (() => Promise<void>)[],

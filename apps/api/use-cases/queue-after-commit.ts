@@ -9,6 +9,6 @@ export async function queueAfterCommit(
   { nudges }: Parts,
   change: Partial<ReconciledNudges> | undefined,
 ): Promise<void> {
-  await nudges?.queue.cancel(change?.cancelled ?? []);
-  await nudges?.queue.enqueue(change?.moved ?? []);
+  await nudges.queue.cancel(change?.cancelled ?? []);
+  await nudges.queue.enqueue(change?.moved ?? []);
 }
