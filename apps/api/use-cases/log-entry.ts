@@ -1,5 +1,5 @@
-import type { LogEntry } from '#contract';
-import { checkEntry, tellChanges } from '#runs';
+import type { LogEntry, PlanDocument } from '#contract';
+import { checkEntry, planWithoutMoves, tellChanges } from '#runs';
 import type { LoggedEntry, Repositories, SavedPlan, StoredRun } from '#storage';
 import { ApiProblem, invalidInput } from '../problems/api-problem.js';
 import { makePlan } from './make-plan.js';
@@ -34,11 +34,35 @@ export async function logEntry(
   const logged = await tx.log.append(run.workshopId, run.id, entry);
   if (run.state === 'abandoned') return correctedOnly(tx, run, logged);
   const input = { ...before, log: [...before.log, { run: run.key, entry }] };
-  const saved = await makePlan(tx, { run, input, cause: causeOf(entry), now, mustKeep: true });
+  const holdTo = (latest: PlanDocument): Promise<PlanDocument> => planToHold(tx, run, entry, latest);
+  const saved = await makePlan(tx, { run, input, cause: causeOf(entry), now, mustKeep: true, holdTo });
   const { document, changes } = saved.revision;
   const { parts, stages } = run.snapshot.design;
   const titles = new Map([...parts, ...stages].map((each) => [each.key, each.title]));
   return { logged, saved, why: tellChanges(entry, titles, changes, document) };
+}
+
+/**
+ * The plan that is to move as little as possible: the latest, without what an entry moved that is taken back now.
+ * The plan which that entry made is the last of its cause by the time it was written down.
+ */
+async function planToHold(
+  tx: Repositories,
+  { workshopId, id }: StoredRun,
+  entry: LogEntry,
+  latest: PlanDocument,
+): Promise<PlanDocument> {
+  if (entry.kind !== 'take-back') return latest;
+  const slip = (await tx.log.list(workshopId, { runId: id })).find((line) => line.id === entry.entry);
+  const made = (await tx.plans.list(workshopId, id)).find(
+    ({ cause, madeAt }) => slip !== undefined && cause === causeOf(slip.entry) && madeAt <= slip.loggedAt,
+  );
+  if (made === undefined) return latest;
+  const [before, after] = await Promise.all(
+    [made.number - 1, made.number].map((number) => tx.plans.byNumber(workshopId, id, number)),
+  );
+  if (!before || !after) return latest;
+  return planWithoutMoves({ before: before.document, after: after.document, latest });
 }
 
 /** A run that was given up is not planned again, but what it teaches can still be put right. */

@@ -16,6 +16,8 @@ export interface PlanWish {
   readonly afresh?: boolean;
   /** Something was logged and must not be lost: input that makes no sense any more is a conflict, not a refusal. */
   readonly mustKeep?: boolean;
+  /** The plan to move as little as possible, given the latest one; absent: that one. */
+  readonly holdTo?: (latest: PlanDocument) => Promise<PlanDocument>;
 }
 
 /**
@@ -28,7 +30,7 @@ export async function makePlan(tx: Repositories, wish: PlanWish): Promise<SavedP
   const before = await tx.plans.latest(run.workshopId, run.id);
   const minute = minuteOf(now.getTime());
   const { seed, pins = [] } = wish;
-  const previous = wish.afresh === true ? undefined : before?.document;
+  const previous = before === null ? undefined : await heldTo(before.document, wish);
   const planned = planRuns(input, { now: minute, seed, previous, pins });
   if (pins.length > 0 && planned.ok && planned.value.status !== 'planned')
     throw noSuchPlan(planned.value, pins);
@@ -50,6 +52,15 @@ export async function makePlan(tx: Repositories, wish: PlanWish): Promise<SavedP
   if (saved === null) throw new Error(`run ${run.id} is gone`);
   await follow(tx, run, document);
   return saved;
+}
+
+/** The plan that the new one is held to, if to any. */
+async function heldTo(
+  latest: PlanDocument,
+  { afresh = false, holdTo }: PlanWish,
+): Promise<PlanDocument | undefined> {
+  if (afresh) return undefined;
+  return holdTo === undefined ? latest : holdTo(latest);
 }
 
 function noSuchPlan({ conflict }: PlanDocument, pins: readonly StagePin[]): ApiProblem {

@@ -1,0 +1,57 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { CreatedRun, LogAnswer, LogEntry, PlanView } from '#contract';
+import { openBench, type Bench } from '../support/api-bench.js';
+import { loadRunFile } from '../support/run-files.js';
+
+const file = loadRunFile('demo', 'rockpool-tiles');
+let bench: Bench;
+let id: string;
+let before: Record<string, string>;
+
+/** The run with both layers poured: it is to be unmoulded on Sunday at 09:30. */
+beforeAll(async () => {
+  bench = await openBench('2026-11-27T17:00:00Z', file);
+  const [order] = await bench.stock(file);
+  const created = await bench.call('POST', '/api/runs', { ...order, readyBy: undefined });
+  id = (created.body as CreatedRun).run.id;
+  await log({ kind: 'done', stage: 'pour-deep', at: '2026-11-27T18:40:00Z' });
+  await log({ kind: 'done', stage: 'pour-sand', at: '2026-11-27T20:00:00Z' });
+  before = open((await log({ kind: 'done', stage: 'press-shells', at: '2026-11-27T20:40:00Z' })).plan);
+});
+afterAll(() => bench.close());
+
+/** Logs an entry at the instant at which it happened. */
+async function log(entry: LogEntry): Promise<LogAnswer> {
+  bench.clock.advance((Date.parse(entry.at) - bench.clock.now().getTime()) / 60_000);
+  const answer = await bench.call('POST', `/api/runs/${id}/log`, entry);
+  expect(answer.status, JSON.stringify(answer.body)).toBe(201);
+  return answer.body as LogAnswer;
+}
+
+const takeBack = ({ entry }: LogAnswer, at: string): Promise<LogAnswer> =>
+  log({ kind: 'take-back', entry: entry.id, at });
+
+const open = ({ document }: Pick<PlanView, 'document'>): Record<string, string> =>
+  Object.fromEntries(
+    (document.runs[0]?.stages ?? [])
+      .filter((stage) => stage.status === 'planned')
+      .map(({ key, startAt }) => [key, startAt]),
+  );
+
+describe('taking an entry back', () => {
+  it('brings the plan back that was before it', async () => {
+    const slip = await log({ kind: 'not-yet', stage: 'unmould', at: '2026-11-29T09:00:00Z' });
+    expect(open(slip.plan)).not.toEqual(before);
+    expect(open((await takeBack(slip, '2026-11-29T09:01:00Z')).plan)).toEqual(before);
+  });
+
+  it('a few minutes into a stage moves nothing by more than those minutes', async () => {
+    const slip = await log({ kind: 'not-yet', stage: 'unmould', at: '2026-11-29T09:36:00Z' });
+    const after = open((await takeBack(slip, '2026-11-29T09:38:00Z')).plan);
+    const moved = Object.entries(before).map(
+      ([stage, at]) => (Date.parse(after[stage] ?? '') - Date.parse(at)) / 60_000,
+    );
+    expect(Math.max(...moved)).toBe(8);
+    expect(Math.min(...moved)).toBeGreaterThanOrEqual(0);
+  });
+});
