@@ -1,6 +1,7 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import pg from 'pg';
 
@@ -20,6 +21,12 @@ const HISTORY = `
     applied_steps_count integer NOT NULL DEFAULT 0
   )`;
 
+const ASK_AGAIN_MS = 200;
+/** A wait this short is not worth a line. */
+const QUIET_WAIT_MS = 2_000;
+/** PostgreSQL, appendix A "Error Codes". */
+const LOCK_NOT_AVAILABLE = '55P03';
+
 interface Migration {
   readonly name: string;
   readonly sql: string;
@@ -34,28 +41,38 @@ export class MigrationError extends Error {
   }
 }
 
+export interface MigrateOptions {
+  /** Where the migrations are; the project's own if not given. */
+  readonly folder?: string;
+  /** How long to wait for another process that migrates, in milliseconds; two minutes if not given. */
+  readonly patienceMs?: number;
+  /** How long a migration waits for a table that is in use, in milliseconds; 15 s if not given. */
+  readonly tableTimeoutMs?: number;
+}
+
 /**
  * Brings the database up to date: each missing migration in a transaction of its own. Any number of processes may
  * call it at once; one works, the others wait.
- * @param folder where the migrations are; the project's own if not given
- * @throws MigrationError when an applied migration was edited since, or is unknown to this program
+ * @throws MigrationError when an applied migration was edited since, or is unknown to this program, or when others
+ *   hold what it needs for too long
  */
 export async function migrate(
   databaseUrl: string,
   log: (line: string) => void,
-  folder: string = ownFolder(),
+  options: MigrateOptions = {},
 ): Promise<void> {
+  const { folder = ownFolder(), patienceMs = 120_000, tableTimeoutMs = 15_000 } = options;
   const client = new pg.Client({ connectionString: databaseUrl });
   await client.connect();
   try {
-    await client.query('SELECT pg_advisory_lock($1)', [LOCK]);
+    await takeTurn(client, log, patienceMs);
     await client.query(HISTORY);
     const migrations = readMigrations(folder);
     const applied = await readApplied(client);
     checkHistory(migrations, applied);
     for (const migration of migrations) {
       if (applied.has(migration.name)) continue;
-      await apply(client, migration);
+      await apply(client, migration, tableTimeoutMs);
       log(`Database: applied ${migration.name}`);
     }
   } finally {
@@ -63,9 +80,48 @@ export async function migrate(
   }
 }
 
-async function apply(client: pg.Client, { name, sql, checksum }: Migration): Promise<void> {
+/** Waits for the lock by asking again, as only so the wait can end and tell what it is for. */
+async function takeTurn(client: pg.Client, log: (line: string) => void, patienceMs: number): Promise<void> {
+  const started = performance.now();
+  for (let said = false; ; await pause(ASK_AGAIN_MS)) {
+    const { rows } = await client.query<{ got: boolean }>('SELECT pg_try_advisory_lock($1) AS got', [LOCK]);
+    if (rows[0]?.got === true) return;
+    const waitedMs = performance.now() - started;
+    if (waitedMs > patienceMs) {
+      throw new MigrationError(
+        `The tables were not brought up to date: ${await holder(client)} has been at it for more than ` +
+          `${String(Math.round(patienceMs / 1000))} s. See whether it still works; end it if not, and start again.`,
+      );
+    }
+    if (!said && waitedMs > QUIET_WAIT_MS) {
+      log(`Database: waiting for ${await holder(client)}, which changes the tables`);
+      said = true;
+    }
+  }
+}
+
+/** Who holds the lock (PostgreSQL, "pg_locks": a bigint key lies in classid and objid, with objsubid 1). */
+async function holder(client: pg.Client): Promise<string> {
+  const { rows } = await client.query<{ pid: number; place: string | null }>(
+    `SELECT pid, host(client_addr) AS place FROM pg_locks JOIN pg_stat_activity USING (pid)
+     WHERE locktype = 'advisory' AND classid = 0 AND objid = $1 AND objsubid = 1 AND granted
+       AND pg_locks.database = (SELECT oid FROM pg_database WHERE datname = current_database())`,
+    [LOCK],
+  );
+  const [found] = rows;
+  if (found === undefined) return 'another program';
+  return `another program (database session ${String(found.pid)}${found.place === null ? '' : ` from ${found.place}`})`;
+}
+
+async function apply(
+  client: pg.Client,
+  { name, sql, checksum }: Migration,
+  tableTimeoutMs: number,
+): Promise<void> {
   await client.query('BEGIN');
   try {
+    // While a change of a table waits for its turn, whoever comes after it waits too, so it must not wait long.
+    await client.query("SELECT set_config('lock_timeout', $1, true)", [String(tableTimeoutMs)]);
     await client.query(sql);
     await client.query(
       `INSERT INTO _prisma_migrations (id, checksum, migration_name, finished_at, applied_steps_count)
@@ -75,6 +131,12 @@ async function apply(client: pg.Client, { name, sql, checksum }: Migration): Pro
     await client.query('COMMIT');
   } catch (error) {
     await client.query('ROLLBACK').catch(() => undefined);
+    if (error instanceof pg.DatabaseError && error.code === LOCK_NOT_AVAILABLE) {
+      throw new MigrationError(
+        `The change ${name} needs a table that another program has been using for more than ` +
+          `${String(tableTimeoutMs / 1000)} s. Stop the other copies of Benchtide on this database, and start again.`,
+      );
+    }
     throw error;
   }
 }

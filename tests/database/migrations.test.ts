@@ -1,6 +1,7 @@
 import { appendFileSync, cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import pg from 'pg';
 import { afterEach, beforeEach, describe, expect, it, onTestFinished } from 'vitest';
 import { migrate, MigrationError } from '#storage';
 import { testDatabase, type TestDatabase } from '../support/database.js';
@@ -39,15 +40,47 @@ describe('migrate', () => {
     expect(await database.sql('SELECT migration_name FROM _prisma_migrations')).toHaveLength(names.length);
   });
 
+  it('waits for another that works only so long, says for whom, and goes on once that one has ended', async () => {
+    const other = new pg.Client({ connectionString: database.url });
+    await other.connect();
+    const { rows } = await other.query<{ pid: number }>(
+      'SELECT pg_backend_pid() AS pid, pg_advisory_lock(72707369)',
+    );
+    const session = `database session ${String(rows[0]?.pid)}`;
+    await expect(migrate(database.url, quiet, { patienceMs: 300 })).rejects.toThrow(session);
+    const lines: string[] = [];
+    const waiting = migrate(database.url, (line) => lines.push(line));
+    await expect.poll(() => lines, { timeout: 10_000 }).toEqual([expect.stringContaining(session)]);
+    await other.end();
+    await waiting;
+    expect(lines).toHaveLength(1 + names.length);
+  });
+
+  it('does not wait for long for a table that others use, and can be repeated', async () => {
+    const folder = copyOfMigrations();
+    await migrate(database.url, quiet, { folder });
+    mkdirSync(join(folder, '29990101000000_column'));
+    writeFileSync(join(folder, '29990101000000_column', 'migration.sql'), 'ALTER TABLE run ADD note text;');
+    await database.sql('BEGIN');
+    await database.sql('SELECT count(*) FROM run');
+    const options = { folder, tableTimeoutMs: 200 };
+    await expect(migrate(database.url, quiet, options)).rejects.toThrow(
+      /29990101000000_column needs a table/,
+    );
+    await database.sql('COMMIT');
+    await migrate(database.url, quiet, options);
+    expect(await database.sql('SELECT note FROM run')).toEqual([]);
+  });
+
   it('leaves nothing of a migration that fails half-way, and can be repeated', async () => {
     const folder = copyOfMigrations();
     mkdirSync(join(folder, '29990101000000_broken'));
     const broken = join(folder, '29990101000000_broken', 'migration.sql');
     writeFileSync(broken, 'CREATE TABLE half_way (id int); SELECT 1 / 0;');
-    await expect(migrate(database.url, quiet, folder)).rejects.toThrow('division by zero');
+    await expect(migrate(database.url, quiet, { folder })).rejects.toThrow('division by zero');
     expect(await database.sql("SELECT to_regclass('half_way') AS found")).toEqual([{ found: null }]);
     writeFileSync(broken, 'CREATE TABLE half_way (id int);');
-    await migrate(database.url, quiet, folder);
+    await migrate(database.url, quiet, { folder });
     expect(await database.sql("SELECT to_regclass('half_way')::text AS found")).toEqual([
       { found: 'half_way' },
     ]);
@@ -57,15 +90,15 @@ describe('migrate', () => {
     await migrate(database.url, quiet);
     const folder = copyOfMigrations();
     appendFileSync(join(folder, names[0] ?? '', 'migration.sql'), '\n-- afterthought\n');
-    await expect(migrate(database.url, quiet, folder)).rejects.toThrow(MigrationError);
-    await expect(migrate(database.url, quiet, folder)).rejects.toThrow(`${names[0]} was edited`);
+    await expect(migrate(database.url, quiet, { folder })).rejects.toThrow(MigrationError);
+    await expect(migrate(database.url, quiet, { folder })).rejects.toThrow(`${names[0]} was edited`);
   });
 
   it('refuses a database that a newer version has migrated', async () => {
     const newer = copyOfMigrations();
     mkdirSync(join(newer, '29990101000000_from_the_future'));
     writeFileSync(join(newer, '29990101000000_from_the_future', 'migration.sql'), 'SELECT 1;');
-    await migrate(database.url, quiet, newer);
+    await migrate(database.url, quiet, { folder: newer });
     await expect(migrate(database.url, quiet)).rejects.toThrow('29990101000000_from_the_future');
   });
 });

@@ -100,7 +100,7 @@ beforeAll(async () => {
     .filter((name) => /^\d/.test(name))
     .sort();
   for (const name of later) rmSync(join(folder, name), { recursive: true });
-  await migrate(database.url, () => undefined, folder);
+  await migrate(database.url, () => undefined, { folder });
   rmSync(folder, { recursive: true });
 
   const { materials: _new, ...olderFacts } = facts;

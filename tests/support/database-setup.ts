@@ -3,6 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import type { TestProject } from 'vitest/node';
+// By path: a name such as #storage means the build here, not the sources, and a build may be older than they are. The
+// two need no generated database client, so runs without a database work before there is one.
+import { startEmbeddedPostgres } from '../../libs/storage/embedded/start-embedded-postgres.js';
+import { migrate } from '../../libs/storage/migrate.js';
 import { databaseNamed, requireTestName } from './database-name.js';
 
 declare module 'vitest' {
@@ -21,12 +25,10 @@ export default async function setup(project: TestProject): Promise<(() => Promis
     project.provide('templateDatabaseUrl', null);
     return undefined;
   }
-  // Not at the top: runs without a database must also work before the database client has been generated.
-  const storage = await import('#storage');
-  const server = await startServer(storage);
+  const server = await startServer();
   const template = databaseNamed(server.url, `benchtide_test_template_${process.pid}`);
   await onServer(server.url, `CREATE DATABASE ${requireTestName(template)}`);
-  await storage.migrate(template, () => undefined);
+  await migrate(template, () => undefined);
   project.provide('templateDatabaseUrl', template);
   return async () => {
     await onServer(server.url, `DROP DATABASE ${requireTestName(template)} WITH (FORCE)`);
@@ -50,9 +52,7 @@ function source(path: string): string {
   return readFileSync(path, 'utf8');
 }
 
-async function startServer(
-  storage: typeof import('#storage'),
-): Promise<{ url: string; stop(): Promise<void> }> {
+async function startServer(): Promise<{ url: string; stop(): Promise<void> }> {
   const given = process.env['TEST_DATABASE_URL'];
   if (given !== undefined) {
     requireTestName(given);
@@ -61,7 +61,7 @@ async function startServer(
   const home = mkdtempSync(join(tmpdir(), 'benchtide-test-'));
   // Started by root, the server runs as another user, who must be able to pass through.
   chmodSync(home, 0o711);
-  const postgres = await storage.startEmbeddedPostgres({
+  const postgres = await startEmbeddedPostgres({
     home,
     log: () => undefined,
     settings: { fsync: false },
