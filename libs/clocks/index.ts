@@ -20,6 +20,7 @@ export { ofTypicalWorkshop, withOffset, type ReasonedOffset } from './offset.js'
 export { paceOf, type Pace } from './paces.js';
 export { sensitivity, type Move, type StateMoves } from './sensitivity.js';
 export { usualSteps, type UsualStep } from './sensitivity-steps.js';
+export { rulesVersion } from './rules-version.js';
 export { ruleList, stateList, type RuleLine, type StateLine } from './rule-list.js';
 export { stretches, workingTime, type WayOfWorking, type WorkingTime } from './working-time.js';
 export type { LogNormal, Truncation } from './engine/log-normal.js';
@@ -33,5 +34,6 @@ export { fitCure, type CureFit } from './cure/fit-cure.js';
 export { readyDay } from './cure/ready-day.js';
 export { hasSettled } from './cure/has-settled.js';
 export { oneOf, type Observation, type Sighting } from './lessons/observation.js';
-export { learn, type Lessons } from './lessons/learn.js';
-export type { Offset, OffsetPrior } from './lessons/posterior.js';
+export { evidenceOf, type Censored, type Evidence, type RecipeEvidence } from './lessons/evidence.js';
+export { learn, learnFrom } from './lessons/learn.js';
+export type { Offset, OffsetPrior, Posterior } from './lessons/posterior.js';

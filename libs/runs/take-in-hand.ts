@@ -1,20 +1,21 @@
-import type { PartAmounts, Risk, WorkshopFacts } from '#contract';
+import type { Learned, PartAmounts, Risk, RunTeachings, WorkshopFacts } from '#contract';
 import { failed, isNonEmpty, ok, under, type Issue, type Result } from '#units';
 import { checkInput } from './input/check-input.js';
 import { fillingRisk, fillingTimes } from './clocks/filling-time.js';
 import { cureByWeight } from './clocks/cure-by-weight.js';
-import { foldLog } from './log/fold-log.js';
-import { checkClockInputs, clocksOf, type PartClocks } from './clocks/forecast-clocks.js';
-import type { PastRun, RunsInput } from './input/input.js';
-import { lessonsFrom, withLessons, type LessonBook } from './clocks/learn-lessons.js';
+import { foldLog, underEntries } from './log/fold-log.js';
+import { checkClockInputs, clocksOf } from './clocks/forecast-clocks.js';
+import type { RunsInput } from './input/input.js';
+import { learnedFrom, nothingLearned } from './learned/learned-from.js';
+import { runTeachings } from './learned/run-teachings.js';
+import { taughtClocks } from './clocks/taught-clocks.js';
 import { observedDraws } from './clocks/observe-draws.js';
 import { liveAttempts, makingAttempt, type RunInHand, type RunStanding } from './run-in-hand.js';
 import type { StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
-import { weighingsOf } from './amounts/weighings-of.js';
 import { stageKindFacts } from './input/stage-kinds.js';
-import { workingsOf, workingsOfPast, type RunWorkings } from './input/workings.js';
+import { workingsOf, type RunWorkings } from './input/workings.js';
 
 /** A run where it stands, with its batches sized. */
 export interface SizedRun {
@@ -23,7 +24,9 @@ export interface SizedRun {
   /** What went into batches that were made before and spoilt, or did not reach. */
   readonly spoilt: PartAmounts[];
   /** What the other runs have taught. */
-  readonly book: LessonBook;
+  readonly learned: Learned;
+  /** Those of them that are at hand. */
+  readonly teachings: readonly RunTeachings[];
 }
 
 /**
@@ -36,28 +39,23 @@ export function takeInHand(input: RunsInput, { taught = true } = {}): Result<Siz
   const checked = checkInput(input);
   if (isNonEmpty(checked)) return failed(...checked);
   const begun = workingsOf(input).map((run) => takeRun(run, input));
-  const before = (input.past ?? []).map((past) => takePast(past, input.workshop, taught));
-  const issues = [...begun, ...before].flatMap((run) => run.issues);
-  const past = before.map(({ standing }) => standing);
-  const all = [...past, ...begun.map(({ standing }) => standing)];
+  const issues = begun.flatMap((run) => run.issues);
+  const teachings = begun.map(({ standing }) => runTeachings(standing));
+  const weighings = learnedFrom(teachings, input.learned).uses;
   const runs: SizedRun[] = [];
   for (const [i, { standing: bare }] of begun.entries()) {
-    const others = all.filter((other) => other !== bare);
-    const book = lessonsFrom(taught ? others : []);
-    const weighings = weighingsOf(all, bare.run.design.key);
-    const hand = inHand({ ...bare, run: { ...bare.run, weighings } }, book, input.workshop);
+    const others = teachings.filter((_, other) => other !== i);
+    const learned = taught ? learnedFrom(others, input.learned) : nothingLearned;
+    const own = weighings.filter(({ design }) => design === bare.run.design.key);
+    const hand = inHand({ ...bare, run: { ...bare.run, weighings: own } }, learned, input.workshop);
     const sized = sizeBatches(withoutDropped(hand), makingsOf(liveAttempts(hand)));
     if (sized.ok) {
       const amounts = sized.value.map((part) => withRisks(part, hand, input.workshop));
-      runs.push({ hand, amounts, spoilt: spoiltBatches(hand), book });
+      const from = [...(input.teachings ?? []), ...others];
+      runs.push({ hand, amounts, spoilt: spoiltBatches(hand), learned, teachings: from });
     } else issues.push(...under(['runs', i], sized.issues));
   }
   return isNonEmpty(issues) ? failed(...issues) : ok(runs);
-}
-
-/** Where a run of the past stands, to learn from. */
-export function standingOfPast(past: PastRun, workshop: WorkshopFacts): RunStanding {
-  return takePast(past, workshop, true).standing;
 }
 
 interface TakenRun {
@@ -65,39 +63,17 @@ interface TakenRun {
   readonly issues: Issue[];
 }
 
-/** Forecast for the room of its time: what the room did is no pace of the workshop's. */
-function takePast(past: PastRun, now: WorkshopFacts, withClocks: boolean): TakenRun {
-  const workshop = past.room === undefined ? now : { ...now, room: past.room };
-  const run = workingsOfPast(past, workshop);
-  const clocks = withClocks ? clocksOf(run, workshop) : new Map<string, PartClocks>();
-  const { progress, issues } = foldLog(run, past.log, clocks);
-  const told = past.path === undefined ? [] : underLog(past.path, issues);
-  return { standing: { run, progress, clocks }, issues: told };
-}
-
 function takeRun(run: RunWorkings, input: RunsInput): TakenRun {
   const numbered = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
   const clocks = clocksOf(run, input.workshop);
   const folded = foldLog(run, numbered, clocks);
-  const logIssues = underLog(['log'], folded.issues, (place) => numbered[place]?.i ?? 0);
+  const logIssues = underEntries(['log'], folded.issues, (place) => numbered[place]?.i ?? 0);
   const standing = { run, progress: folded.progress, clocks };
   return { standing, issues: [...checkClockInputs(run, input), ...logIssues] };
 }
 
-/** Issues of a folded log seen from the root of the input, where each line holds its entry. */
-function underLog(
-  root: readonly (string | number)[],
-  issues: readonly Issue[],
-  lineAt = (place: number): number => place,
-): Issue[] {
-  return issues.map((issue) => {
-    const [place = 0, ...rest] = issue.path;
-    return { ...issue, path: [...root, lineAt(Number(place)), 'entry', ...rest] };
-  });
-}
-
-function inHand(standing: RunStanding, book: LessonBook, workshop: WorkshopFacts): RunInHand {
-  const taught = { ...standing, clocks: withLessons(standing.run, standing.clocks, book) };
+function inHand(standing: RunStanding, learned: Learned, workshop: WorkshopFacts): RunInHand {
+  const taught = { ...standing, clocks: taughtClocks(standing.run, standing.clocks, learned) };
   const hand = { ...taught, draws: observedDraws(taught) };
   return { ...hand, scales: cureByWeight(hand, workshop.cureRule) };
 }

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { workshopLessons, writeBatchSheet } from '#runs';
 import type { Storage } from '#storage';
 import { loadDemoWorkshop } from '../../apps/api/start/demo-workshop.js';
-import { pastOf, readBook, sheetInput } from '../../apps/api/use-cases/run-input.js';
+import { readBook, sheetInput, teachingsIn } from '../../apps/api/use-cases/run-input.js';
 import { testDatabase, type TestDatabase } from '../support/database.js';
 
 const now = new Date('2026-11-25T09:00:00Z');
@@ -26,7 +26,7 @@ describe('the demo workshop', () => {
     ]);
     expect(runs.filter(({ state }) => state === 'curing')).toHaveLength(3);
     const book = await readBook(storage, workshopId);
-    const { lessons } = workshopLessons(pastOf(book), book.facts);
+    const { lessons } = workshopLessons(teachingsIn(book));
     expect(new Set(lessons.map(({ pace }) => pace))).toEqual(new Set(['batter', 'early', 'set', 'cure']));
   });
 

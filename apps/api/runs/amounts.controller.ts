@@ -20,7 +20,7 @@ import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { notFound, valueOf } from '../problems/api-problem.js';
 import { takeSnapshot } from '../use-cases/create-run.js';
-import { inputOf, pastOf, readBook, sheetInput, type WorkshopBook } from '../use-cases/run-input.js';
+import { inputOf, learnedIn, readBook, sheetInput, type WorkshopBook } from '../use-cases/run-input.js';
 import { findRun } from './find-run.js';
 
 /** Batch sheets: what to weigh, how surely it reaches, what to gather and buy, what a piece costs. */
@@ -53,7 +53,7 @@ export class AmountsController {
     const { storage } = this.parts;
     const snapshot = await takeSnapshot(storage, workshopId, order);
     const book = await readBook(storage, workshopId);
-    return valueOf(writeBatchSheet({ ...inputOf(book, order, snapshot, []), past: pastOf(book) }));
+    return valueOf(writeBatchSheet({ ...inputOf(book, order, snapshot, []), ...learnedIn(book) }));
   }
 
   @Get('gather')

@@ -16,7 +16,7 @@ import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { valueOf } from '../problems/api-problem.js';
-import { pastOf, readBook, sheetInput } from '../use-cases/run-input.js';
+import { readBook, sheetInput, teachingsIn } from '../use-cases/run-input.js';
 import { findRun } from './find-run.js';
 
 /** Clocks with their reasons, the rules behind them, and what the bench logs have taught. */
@@ -63,6 +63,6 @@ export class ClocksController {
   })
   async lessons(@Caller() { workshopId }: CallerFacts): Promise<LessonsDocument> {
     const book = await readBook(this.parts.storage, workshopId);
-    return workshopLessons(pastOf(book), book.facts);
+    return workshopLessons(teachingsIn(book));
   }
 }

@@ -1,5 +1,5 @@
-import type { Mould, RunOrder, WorkshopFacts } from '#contract';
-import { busyOf, type LogLine, type PastRun, type RunsInput } from '#runs';
+import type { Mould, RunOrder, RunTeachings, WorkshopFacts } from '#contract';
+import { busyOf, learnedFrom, teachingsOf, type LogLine, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, RunState, StoredRun } from '#storage';
 
 /** Runs that still need hands and moulds. */
@@ -45,7 +45,7 @@ export async function orderInput(
 ): Promise<RunsInput> {
   const book = await readBook(tx, workshopId);
   const busy = await busyElsewhere(tx, book, { workshopId });
-  return { ...inputOf(book, order, snapshot, []), past: pastOf(book), busy };
+  return { ...inputOf(book, order, snapshot, []), ...learnedIn(book), busy };
 }
 
 /** What the plan of any order can be made from: the whole library, and what all runs take and teach. */
@@ -63,7 +63,7 @@ export async function libraryInput(tx: Repositories, workshopId: string): Promis
     recipes: recipes.map(({ content }) => content),
     designs: designs.map(({ content }) => content),
     ...{ runs: [], log: [] },
-    past: pastOf(book),
+    ...learnedIn(book),
     busy: await busyElsewhere(tx, book, { workshopId }),
   };
 }
@@ -73,7 +73,7 @@ export async function libraryInput(tx: Repositories, workshopId: string): Promis
  * its log and those of the other runs.
  */
 export function sheetInput(book: WorkshopBook, { id, order, snapshot }: StoredRun): RunsInput {
-  return { ...inputOf(book, order, snapshot, book.logs.get(id) ?? []), past: pastOf(book, id) };
+  return { ...inputOf(book, order, snapshot, book.logs.get(id) ?? []), ...learnedIn(book, id) };
 }
 
 /** Input for an order with its own copy of what it refers to, nothing around it but the workshop. */
@@ -96,12 +96,20 @@ export function inputOf(
   };
 }
 
-/** All runs but one with what they logged, also those that were given up: what they saw teaches all the same. */
-export function pastOf({ runs, logs }: WorkshopBook, butRun?: string): PastRun[] {
+/** What all runs but one have logged teaches, also those that were given up: what they saw teaches all the same. */
+export function teachingsIn({ runs, logs, facts }: WorkshopBook, butRun?: string): RunTeachings[] {
   return runs.flatMap(({ id, order, snapshot }) => {
     const log = logs.get(id);
-    return id === butRun || log === undefined ? [] : [{ order, ...snapshot, log }];
+    return id === butRun || log === undefined
+      ? []
+      : [teachingsOf({ order, ...snapshot, log }, facts).teachings];
   });
+}
+
+/** The same as input has it. */
+export function learnedIn(book: WorkshopBook, butRun?: string): Pick<RunsInput, 'learned' | 'teachings'> {
+  const teachings = teachingsIn(book, butRun);
+  return { learned: learnedFrom(teachings), teachings };
 }
 
 async function busyElsewhere(

@@ -22,10 +22,7 @@ describe('whether the moulds can be filled', () => {
       const most = mostPieces(file.designs[0]!, file.moulds);
       const reasons = (count: number) => {
         const runs = [{ ...file.runs[0]!, count }];
-        const plan = planRuns(
-          { ...file, runs, past: [] },
-          { now: minuteOfIso('2026-11-27T12:00:00Z'), scenarios: 1 },
-        );
+        const plan = planRuns({ ...file, runs }, { now: minuteOfIso('2026-11-27T12:00:00Z'), scenarios: 1 });
         return plan.ok ? plan.value.conflict.map(({ code }) => code) : ['issues'];
       };
       expect(reasons(most)).not.toContain('plan.too-few');

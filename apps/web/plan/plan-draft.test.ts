@@ -16,7 +16,7 @@ import {
 
 const NOW = '2026-11-27T12:00';
 const file = loadRunFile('demo', 'orchard-loaves');
-const input = writePlanInput({ ...file, runs: [], past: [] }, minuteOfIso('2026-11-27T12:00:00Z'));
+const input = writePlanInput({ ...file, runs: [] }, minuteOfIso('2026-11-27T12:00:00Z'));
 const recipe = file.recipes[0]!;
 const draft = { ...emptyDraft(NOW), design: 'orchard-bar', count: 20 };
 

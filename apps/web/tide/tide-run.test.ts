@@ -6,7 +6,7 @@ import { tideRun } from './tide-run.js';
 
 const now = Date.parse('2026-11-27T17:00Z');
 const file = loadRunFile('demo', 'rockpool-tiles');
-const planned = planRuns({ ...file, past: [] }, { now: minuteOf(now), scenarios: 100 });
+const planned = planRuns({ ...file }, { now: minuteOf(now), scenarios: 100 });
 if (!planned.ok) throw new Error(JSON.stringify(planned.issues));
 const [run] = planned.value.runs;
 const tide = tideRun(planned.value, 'harbour-market', run!.clocks, now)!;

@@ -8,7 +8,7 @@ import type { Base, Outcome, Wish } from './messages.js';
 const file = loadRunFile('demo', 'orchard-loaves');
 const order = file.runs[0]!;
 const now = minuteOfIso('2026-11-27T12:00:00Z');
-const library: RunsInput = { ...file, past: [], runs: [], log: [] };
+const library: RunsInput = { ...file, runs: [], log: [] };
 
 /** As it comes out of a worker: messages are copied, not shared. */
 function answered(input: RunsInput, wish: Wish, more: Partial<Base> = {}): Outcome {
@@ -56,7 +56,7 @@ describe('a wish about a run that there is not yet', () => {
 
 describe('a wish about a run that there is', () => {
   const previous = planOf(answered(library, { kind: 'order', order, recipes: [] }));
-  const input: RunsInput = { ...file, past: [] };
+  const input: RunsInput = { ...file };
   const startOf = (outcome: Outcome, stage: string): string | undefined =>
     planOf(outcome).runs[0]?.stages.find(({ key }) => key === stage)?.startAt;
 

@@ -60,6 +60,24 @@ describe('what a piece takes', () => {
     );
   });
 
+  it('is learnt alike from weighings of as many pieces one by one, and from their mean and squares', () => {
+    const grams = fc.array(fc.double({ min: 0.1, max: 9000, noNaN: true }), { minLength: 1, maxLength: 30 });
+    fc.assert(
+      fc.property(expected, fc.integer({ min: 1, max: 200 }), grams, (stated, pieces, used) => {
+        const prior = priorUse({ ...stated, dayPercent: 3 });
+        const usedMl = used.reduce((sum, each) => sum + each, 0) / used.length;
+        const squares = used.reduce((sum, each) => sum + (each - usedMl) ** 2, 0);
+        expectSame(
+          learnUse(prior, [{ pieces, usedMl, times: used.length, squares }]),
+          learnUse(
+            prior,
+            used.map((each) => ({ pieces, usedMl: each })),
+          ),
+        );
+      }),
+    );
+  });
+
   it('moves its mean alike for pieces weighed together or singly, but learns the spread from single ones', () => {
     fc.assert(
       fc.property(expected, weighing, (stated, { pieces, usedMl }) => {
@@ -127,6 +145,8 @@ describe('what a piece takes', () => {
     { pieces: 1.5, usedMl: 10 },
     { pieces: 2, usedMl: 0 },
     { pieces: 2, usedMl: NaN },
+    { pieces: 2, usedMl: 20, times: 0 },
+    { pieces: 2, usedMl: 20, times: 2, squares: -1 },
   ])('refuses to learn from %o', (wrong) => {
     const use = priorUse({ meanMl: 10, spreadPercent: 5, meanUncertaintyPercent: 5 });
     expect(() => learnUse(use, [wrong])).toThrow(RangeError);

@@ -1,4 +1,4 @@
-import { requireCount, requirePositive, requireThat } from './guards.js';
+import { requireCount, requireNotNegative, requirePositive, requireThat } from './guards.js';
 
 /**
  * What one piece takes, as a belief that weighings sharpen. Pieces vary about a mean with a variance σ², and both
@@ -34,12 +34,19 @@ export interface ExpectedUse {
   readonly dayPercent?: number;
 }
 
-/** Pieces weighed together. */
+/** Pieces weighed together, once or on several days. */
 export interface Weighing {
-  /** A whole number, 1 or more. */
+  /** A whole number, 1 or more; each time as many. */
   readonly pieces: number;
-  /** What ended up in all of them, without what stayed in bowl and bag and without trimmings; above 0, mL. */
+  /**
+   * What ended up in all of them, without what stayed in bowl and bag and without trimmings; above 0, mL. Of several times
+   * the mean.
+   */
   readonly usedMl: number;
+  /** On how many days that was done: a whole number; absent: 1. */
+  readonly times?: number;
+  /** Σ over these times of the squared distance of `usedMl` from that mean, mL²; absent: 0. */
+  readonly squares?: number;
 }
 
 /**
@@ -75,7 +82,11 @@ export function priorUse(expected: ExpectedUse): PieceUse {
  *     μ ← (κ μ + k m̄) / (κ + k)     β ← β + κ k (m̄ − μ)² / (2 (κ + k))     κ ← κ + k     α ← α + 1/2
  *
  * Pieces weighed together tell as much of the mean as pieces weighed singly, but less of the spread. The order
- * does not matter.
+ * does not matter, so c weighings of n pieces each are known by their mean m̄ and the sum S of the squared distances of
+ * each from it:
+ *
+ *     μ ← (κ μ + c k m̄) / (κ + c k)     β ← β + k S / 2 + κ c k (m̄ − μ)² / (2 (κ + c k))     κ ← κ + c k     α ← α + c/2
+ *
  * @throws RangeError for a weighing out of the ranges of `Weighing`
  * @see K. Murphy, Conjugate Bayesian Analysis of the Gaussian Distribution (2007), section 6
  */
@@ -100,16 +111,23 @@ const SPREAD_KNOWLEDGE = 10;
 
 function learnOne(use: PieceUse, weighing: Weighing): PieceUse {
   const { meanMl, pieces, shape, scale, dayRatio } = use;
+  const { times = 1, squares = 0 } = weighing;
   requireCount('pieces weighed', weighing.pieces, 1);
   requirePositive('usedMl', weighing.usedMl);
-  const weighed = 1 / (1 / weighing.pieces + dayRatio ** 2);
+  requireCount('times weighed', times, 1);
+  requireNotNegative('squares', squares);
+  const each = 1 / (1 / weighing.pieces + dayRatio ** 2);
+  const weighed = times * each;
   const surprise = weighing.usedMl / weighing.pieces - meanMl;
   const together = pieces + weighed;
   return {
     meanMl: meanMl + (surprise * weighed) / together,
     pieces: together,
-    shape: shape + 0.5,
-    scale: scale + (pieces * weighed * surprise ** 2) / (2 * together),
+    shape: shape + times / 2,
+    scale:
+      scale +
+      (each * squares) / (2 * weighing.pieces ** 2) +
+      (pieces * weighed * surprise ** 2) / (2 * together),
     dayRatio,
   };
 }

@@ -1,5 +1,5 @@
 import type { Offset, OffsetPrior, Posterior } from './posterior.js';
-import type { RecipeEvidence } from './recipe-evidence.js';
+import type { RecipeEvidence } from './evidence.js';
 
 /**
  * The posterior of a two-level normal model with known variances. With P = Σ 1/σ² and B = Σ y/σ² of a recipe,

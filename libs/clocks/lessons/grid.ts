@@ -1,5 +1,5 @@
 import type { OffsetPrior } from './posterior.js';
-import type { RecipeEvidence } from './recipe-evidence.js';
+import type { RecipeEvidence } from './evidence.js';
 
 /** Equally spaced log-offsets. */
 export interface Grid {
@@ -41,7 +41,7 @@ const LEAST_STEP = 0.0005;
 
 /** Where the observations draw the offset; a bound draws only if the forecast lies on its wrong side. */
 function pulls({ precision, pull, censored }: RecipeEvidence): number[] {
-  const bounds = censored.flatMap(({ above, below }) => [Math.max(above, 0), Math.min(below, 0)]);
+  const bounds = censored.flatMap(({ above, below }) => [Math.max(above ?? 0, 0), Math.min(below ?? 0, 0)]);
   return precision > 0 ? [pull / precision, ...bounds] : bounds;
 }
 

@@ -1,7 +1,7 @@
 import { gridFor, type Grid } from './grid.js';
 import type { Offset, OffsetPrior, Posterior } from './posterior.js';
 import { logProbabilityBetween } from './log-probability.js';
-import type { RecipeEvidence } from './recipe-evidence.js';
+import type { RecipeEvidence } from './evidence.js';
 import { withoutRecipe, type GivenWorkshop } from './without-recipe.js';
 
 /**
@@ -42,7 +42,8 @@ export function integrated(recipes: ReadonlyMap<string, RecipeEvidence>, prior: 
 function logLikelihood({ points }: Grid, { precision, pull, censored }: RecipeEvidence): Float64Array {
   return points.map((s) =>
     censored.reduce(
-      (sum, { above, below, sigma }) => sum + logProbabilityBetween((above - s) / sigma, (below - s) / sigma),
+      (sum, { above = -Infinity, below = Infinity, sigma }) =>
+        sum + logProbabilityBetween((above - s) / sigma, (below - s) / sigma),
       s * (pull - (precision * s) / 2),
     ),
   );

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { offsetPrior as prior } from '../offset-prior.js';
-import { learn } from './learn.js';
+import { evidenceOf, type RecipeEvidence } from './evidence.js';
+import { learn, learnFrom } from './learn.js';
 import type { Observation } from './observation.js';
 
 fc.configureGlobal({ seed: 1843 });
@@ -42,7 +43,6 @@ describe('without a log', () => {
     const lessons = learn([]);
     expect(lessons.workshop).toEqual({ mean: 0, sd: 0.35 });
     expect(lessons.recipe('tiles')).toEqual({ mean: 0, sd: Math.sqrt(0.35 * 0.35 + 0.15 * 0.15) });
-    expect(lessons.observations).toEqual([]);
   });
 
   it('any prior stays what it is', () => {
@@ -172,9 +172,21 @@ describe('any log', () => {
     );
   });
 
-  it('keeps what it rests on, for whoever wants to forget one', () => {
-    const log_ = [exact(0.3), between(0, 0.4, 'loaves')];
-    expect(learn(log_).observations).toBe(log_);
+  it('are learned alike at once and from evidence that was kept as text and added to', () => {
+    fc.assert(
+      fc.property(anyLog, anyLog, (first, second) => {
+        const kept = JSON.stringify([...evidenceOf(first)]);
+        const evidence = evidenceOf(second, new Map(JSON.parse(kept) as [string, RecipeEvidence][]));
+        const [apart, together] = [learnFrom(evidence), learn([...first, ...second])];
+        expect(apart.workshop).toEqual(together.workshop);
+        for (const key of ['tiles', 'loaves', 'never-made']) {
+          expect(apart.recipe(key)).toEqual(together.recipe(key));
+        }
+        const counted = [...evidence.values()].reduce((sum, { batches }) => sum + batches, 0);
+        expect(counted).toBe(first.length + second.length);
+      }),
+      { numRuns: 40 },
+    );
   });
 
   it('leaves less doubt of a recipe that was made than of one that never was', () => {

@@ -2,14 +2,8 @@ import { offsetPrior } from '../offset-prior.js';
 import { conjugate } from './conjugate.js';
 import { integrated } from './integrated.js';
 import type { Observation } from './observation.js';
+import { evidenceOf, type Evidence } from './evidence.js';
 import type { OffsetPrior, Posterior } from './posterior.js';
-import { byRecipe } from './recipe-evidence.js';
-
-/** What the log has taught about one pace. */
-export interface Lessons extends Posterior {
-  /** What it rests on. */
-  readonly observations: readonly Observation[];
-}
 
 /**
  * Learns the offsets of a workshop and of its recipes for one pace.
@@ -29,13 +23,17 @@ export interface Lessons extends Posterior {
  * @param prior workshopSigma above 0, recipeSigma 0 or more
  * @throws RangeError for a prior or an observation outside its range
  */
-export function learn(observations: readonly Observation[], prior: OffsetPrior = offsetPrior): Lessons {
+export function learn(observations: readonly Observation[], prior: OffsetPrior = offsetPrior): Posterior {
+  return learnFrom(evidenceOf(observations), prior);
+}
+
+/** `learn` from what the observations add up to. @throws RangeError for a prior outside its range */
+export function learnFrom(recipes: Evidence, prior: OffsetPrior = offsetPrior): Posterior {
   if (!(prior.workshopSigma > 0 && prior.recipeSigma >= 0)) {
     throw new RangeError(
       `priors ${String(prior.workshopSigma)} and ${String(prior.recipeSigma)}; accepted: above 0, and 0 or more`,
     );
   }
-  const recipes = byRecipe(observations);
   const isExact = [...recipes.values()].every(({ censored }) => censored.length === 0);
-  return { ...(isExact ? conjugate(recipes, prior) : integrated(recipes, prior)), observations };
+  return isExact ? conjugate(recipes, prior) : integrated(recipes, prior);
 }

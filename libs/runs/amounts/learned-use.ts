@@ -39,7 +39,12 @@ export function learnedUse(
       meanUncertaintyPercent: expected.averageErrorPercent,
       dayPercent: DAY_PERCENT,
     }),
-    own.map(({ pieces, usedG }) => ({ pieces, usedMl: weighedMl(usedG, around.densityGPerMl) })),
+    own.map(({ pieces, usedG, times, squares }) => ({
+      pieces,
+      times,
+      usedMl: weighedMl(usedG, around.densityGPerMl),
+      squares: squares / around.densityGPerMl ** 2,
+    })),
   );
   const { meanMl, spreadPercent, meanUncertaintyPercent } = describeUse(use);
   return {
@@ -55,7 +60,8 @@ export function learnedUse(
 
 function learnedText(weighings: readonly PartWeighing[]): string {
   if (weighings.length === 0) return '';
-  const pieces = weighings.reduce((sum, weighing) => sum + weighing.pieces, 0);
-  const times = weighings.length === 1 ? 'one weighing' : `${String(weighings.length)} weighings`;
+  const pieces = weighings.reduce((sum, weighing) => sum + weighing.pieces * weighing.times, 0);
+  const count = weighings.reduce((sum, { times }) => sum + times, 0);
+  const times = count === 1 ? 'one weighing' : `${String(count)} weighings`;
   return `, and ${times} of ${String(pieces)} pieces`;
 }

@@ -1,7 +1,7 @@
 import binomial from '@stdlib/stats-base-dists-binomial-cdf';
 import { describe, expect, it } from 'vitest';
 import type { PartAmounts, RunFile } from '#contract';
-import { planRuns, type PastRun } from '#runs';
+import { learnedFrom, planRuns, teachingsOf, type PastRun } from '#runs';
 import { minute, normalQuantile, seededRandom, type Random } from '#units';
 import { weighedTogether } from '../../../tests/support/any-recipe.js';
 import { loadRunFile } from '../../../tests/support/run-files.js';
@@ -11,8 +11,9 @@ import { sizeBatches } from './size-batches.js';
 
 const file = loadRunFile('demo', 'rockpool-tiles');
 
-function amountsOf(input: RunFile & { readonly past?: readonly PastRun[] }): Map<string, PartAmounts> {
-  const taken = takeInHand(input, { taught: false });
+function amountsOf(input: RunFile, past: readonly PastRun[] = []): Map<string, PartAmounts> {
+  const learned = learnedFrom(past.map((run) => teachingsOf(run, input.workshop).teachings));
+  const taken = takeInHand({ ...input, learned }, { taught: false });
   if (!taken.ok) throw new Error(JSON.stringify(taken.issues));
   return new Map(taken.value[0]?.amounts.map((part) => [part.part, part]));
 }
@@ -116,7 +117,7 @@ describe('batch sizes', () => {
   it('follow what was weighed: more than thought makes the next batch larger and surer', () => {
     const earlier = [1, 2].map((day) => pastRun(file, day, 24 * 12.5));
     const before = foamOf(amountsFor(24));
-    const after = foamOf(amountsOf({ ...file, past: earlier }));
+    const after = foamOf(amountsOf(file, earlier));
     expect(after.perPiece?.meanMl).toBeGreaterThan((before.perPiece?.meanMl ?? NaN) * 1.08);
     expect(after.perPiece?.averageErrorPercent).toBeLessThan(before.perPiece?.averageErrorPercent ?? NaN);
     expect(after.perPiece?.from).toContain('2 weighings of 48 pieces');
@@ -140,7 +141,7 @@ describe('batch sizes', () => {
         return used;
       };
       const earlier = [1, 2, 3].map((day) => pastRun(part, day, runOf()));
-      const foam = foamOf(amountsOf({ ...part, past: earlier }));
+      const foam = foamOf(amountsOf(part, earlier));
       if (runOf() > (foam.batch?.batchMl ?? NaN)) short += 1;
     }
     // 5 % with three standard errors of 200 trials.
@@ -150,7 +151,7 @@ describe('batch sizes', () => {
   it('start anew where the design has come to ask for another amount', () => {
     const now = withFoam({ perPieceMl: 22 });
     const before = [1, 2].map((day) => pastRun(withFoam({ perPieceMl: 11 }), day, 24 * 11));
-    expect(foamOf(amountsOf({ ...now, past: before })).perPiece).toMatchObject({ meanMl: 22 });
+    expect(foamOf(amountsOf(now, before)).perPiece).toMatchObject({ meanMl: 22 });
   });
 
   it('of what is made stay as they were, whatever is weighed later', () => {

@@ -117,7 +117,7 @@ function questionsOf({ fats }: Batter, run: RunWorkings): Risk[] {
 
 function sizeVolume(part: BatchPart | MeltPart, { madeAt, ...base }: Base, run: RunWorkings) {
   const around = useSurroundings(part, run);
-  const before = run.weighings.filter(({ at }) => madeAt === undefined || at < madeAt);
+  const before = run.weighings.filter(({ at, times }) => madeAt === undefined || at < madeAt || times > 1);
   const { use, told: perPiece } = learnedUse(part, around, before);
   const { densityGPerMl } = around;
   const { lossG, lossFrom } = lossOf(part, run);

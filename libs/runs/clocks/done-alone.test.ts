@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '#contract';
-import { writeClocks, type PastRun, type RunsInput } from '#runs';
+import { learnedFrom, teachingsOf, writeClocks, type PastRun, type RunsInput } from '#runs';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
 const demo = loadRunFile('demo', 'rockpool-tiles');
-const file: RunsInput = { ...demo, past: [] };
+const file: RunsInput = demo;
 const POURED = Date.parse('2026-11-27T20:00:00Z');
 
 /** So many hours after the end of the pour, as an instant. */
@@ -40,7 +40,8 @@ function pastRun(i: number, entries: readonly LogEntry[]): PastRun {
 /** The median of “firm enough to unmould” of the sand layer, in hours, after 30 runs that were logged so. */
 function learned(ofRun: (i: number) => readonly LogEntry[], runs = 30): number {
   const past = Array.from({ length: runs }, (_, i) => pastRun(i, ofRun(i)));
-  const written = writeClocks({ ...file, log: [], past });
+  const teachings = past.map((run) => teachingsOf(run, file.workshop).teachings);
+  const written = writeClocks({ ...file, log: [], learned: learnedFrom(teachings) });
   if (!written.ok) throw new Error(JSON.stringify(written.issues));
   const part = written.value.runs[0]?.parts.find((each) => each.part === 'sand');
   const firm = part?.clocks.find(({ state }) => state === 'firm');

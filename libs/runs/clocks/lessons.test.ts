@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { ClocksDocument, LogEntry, RunFile } from '#contract';
-import { planRuns, runFileInput, writeClocks, type PastRun, type RunsInput } from '#runs';
+import {
+  learnedFrom,
+  planRuns,
+  runFileInput,
+  teachingsOf,
+  writeClocks,
+  type PastRun,
+  type RunsInput,
+} from '#runs';
 import { minute } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
@@ -35,7 +43,9 @@ function clocksOf(input: RunsInput): ClocksDocument['runs'][number] {
 }
 
 function withLog(entries: readonly LogEntry[], past: readonly PastRun[] = []): RunsInput {
-  return { ...file, past, log: entries.map((entry) => ({ run, entry })) };
+  const teachings = past.map((each) => teachingsOf(each, file.workshop).teachings);
+  const learned = learnedFrom(teachings);
+  return { ...file, learned, teachings, log: entries.map((entry) => ({ run, entry })) };
 }
 
 /** A run of the same design that is over. */

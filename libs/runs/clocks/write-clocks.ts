@@ -5,7 +5,7 @@ import { fillingTimes } from './filling-time.js';
 import { inputsFor } from './forecast-clocks.js';
 import type { RunsInput } from '../input/input.js';
 import { allClocks } from './show-clocks.js';
-import { showLessons } from './show-lessons.js';
+import { showLessons } from '../learned/show-lessons.js';
 import { takeInHand, type SizedRun } from '../take-in-hand.js';
 import { comesInto } from '../input/states-of-parts.js';
 
@@ -23,7 +23,7 @@ export function writeClocks(input: RunsInput): Result<ClocksDocument> {
 }
 
 function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['runs'][number] {
-  const { hand, amounts, book } = sized;
+  const { hand, amounts, learned, teachings } = sized;
   const { run } = hand;
   const clocks = allClocks(hand);
   const filling = fillingTimes(hand);
@@ -51,7 +51,7 @@ function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['
       ];
     }),
     cure: hand.scales.told,
-    lessons: showLessons(book, run),
+    lessons: showLessons(learned, teachings, run),
   };
 }
 

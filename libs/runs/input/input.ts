@@ -1,4 +1,14 @@
-import type { Fat, Mould, PieceDesign, PlanDocument, Recipe, RunOrder, WorkshopFacts } from '#contract';
+import type {
+  Fat,
+  Learned,
+  Mould,
+  PieceDesign,
+  PlanDocument,
+  Recipe,
+  RunOrder,
+  RunTeachings,
+  WorkshopFacts,
+} from '#contract';
 import type { Minute } from '#units';
 import type { LogLine } from '../log/standing-log.js';
 
@@ -21,8 +31,6 @@ export interface PastRun {
   /** The room of that time; absent: as it is now. */
   readonly room?: WorkshopFacts['room'] | undefined;
   readonly log: readonly LogLine[];
-  /** Where it stands in what a person wrote; absent: nobody wrote it just now, and nothing in it is complained of. */
-  readonly path?: readonly (string | number)[];
 }
 
 /** Everything a plan is made from. A run file is one, with nothing busy. */
@@ -37,7 +45,10 @@ export interface RunsInput {
   /** In the order in which it was logged. */
   readonly log: readonly (LogLine & { readonly run: string })[];
   readonly busy?: readonly Busy[];
-  readonly past?: readonly PastRun[];
+  /** What other runs have taught; absent: nothing. Runs of the input teach each other beside it. */
+  readonly learned?: Learned;
+  /** What `learned` rests on, where it is at hand: only for telling the entries behind a lesson. */
+  readonly teachings?: readonly RunTeachings[];
 }
 
 /** An open stage that is tried at a start of its own. */

@@ -1,12 +1,13 @@
 import type { PlanInput } from '#contract';
 import { isoInstant, minuteOfIso, type Minute } from '#units';
+import { nothingLearned } from '../learned/learned-from.js';
 import type { RunsInput } from './input.js';
 
 /** The input as it crosses a wire. @param madeAt when it was read */
 export function writePlanInput(input: RunsInput, madeAt: Minute): PlanInput {
-  const { workshop, busy = [], past = [] } = input;
+  const { workshop, busy = [], learned = nothingLearned } = input;
   return {
-    schema: 'benchtide.plan-input/1',
+    schema: 'benchtide.plan-input/2',
     madeAt: isoInstant(madeAt),
     workshop,
     ...{ moulds: [...input.moulds], fats: [...input.fats], recipes: [...input.recipes] },
@@ -16,10 +17,7 @@ export function writePlanInput(input: RunsInput, madeAt: Minute): PlanInput {
       fromAt: isoInstant(from),
       toAt: isoInstant(to),
     })),
-    past: past.map(({ order, design, recipes, fats, moulds, room, log }) => ({
-      ...{ order, design, recipes: [...recipes], fats: [...fats], moulds: [...moulds], log: [...log] },
-      ...(room !== undefined && { room }),
-    })),
+    learned,
   };
 }
 

@@ -1,5 +1,9 @@
 import type { RunFile } from '#contract';
-import { failed, isNonEmpty, ok, type Issue, type Result } from '#units';
+import { failed, isNonEmpty, ok, under, type Issue, type Result } from '#units';
+import { learnedFrom } from '../learned/learned-from.js';
+import { teachingsOf } from '../learned/teachings-of.js';
+import { takeInHand } from '../take-in-hand.js';
+import { checkInput } from './check-input.js';
 import type { PastRun, RunsInput } from './input.js';
 import { unknownName } from './name-issues.js';
 
@@ -21,15 +25,26 @@ function repeated({ runs, earlier }: RunFile): Issue[] {
 
 /** The input that a run file is: its earlier runs were made by the designs and recipes that stand in it. */
 export function runFileInput(file: RunFile): Result<RunsInput> {
-  const { earlier, ...rest } = file;
-  const { recipes, fats, moulds } = file;
+  const { earlier, ...input } = file;
+  const { recipes, fats, moulds, workshop } = file;
   const past: PastRun[] = [];
   const issues: Issue[] = repeated(file);
   earlier.forEach(({ run, room, log }, i) => {
     const design = file.designs.find(({ key }) => key === run.design);
     if (design === undefined) {
       issues.push(unknownName(['earlier', i, 'run', 'design'], 'design', run.design, file.designs));
-    } else past.push({ order: run, design, recipes, fats, moulds, room, log, path: ['earlier', i, 'log'] });
+    } else past.push({ order: run, design, recipes, fats, moulds, room, log });
   });
-  return isNonEmpty(issues) ? failed(...issues) : ok({ ...rest, past });
+  if (isNonEmpty(issues)) return failed(...issues);
+  // What is wrong with the rest is told by whatever is asked of it; nothing can be learned by it.
+  if (past.length === 0 || checkInput(input).length > 0) return ok(input);
+  const told = past.map((run) => teachingsOf(run, workshop));
+  const untrue = told.flatMap((run, i) => under(['earlier', i, 'log'], run.issues));
+  if (untrue.length > 0) {
+    const assessed = takeInHand(input);
+    const all = [...(assessed.ok ? [] : assessed.issues), ...untrue];
+    if (isNonEmpty(all)) return failed(...all);
+  }
+  const teachings = told.map((run) => run.teachings);
+  return ok({ ...input, learned: learnedFrom(teachings), teachings });
 }

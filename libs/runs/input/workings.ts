@@ -1,6 +1,5 @@
 import type { FatFacts } from '#chemistry';
-import type { Mould, Part, PieceDesign, RunOrder, Stage } from '#contract';
-import type { Minute } from '#units';
+import type { Learned, Mould, Part, PieceDesign, RunOrder, Stage } from '#contract';
 import { byKey } from './by-key.js';
 import { stageKindFacts } from './stage-kinds.js';
 import type { PastRun, RunsInput } from './input.js';
@@ -33,14 +32,13 @@ export function workingsOf(input: RunsInput): RunWorkings[] {
 }
 
 /** What pieces of a design's part took on the scales. */
-export interface PartWeighing {
-  readonly part: string;
-  readonly pieces: number;
-  /** All these pieces together. */
-  readonly usedG: number;
-  readonly at: Minute;
-  /** What a piece was expected to take by the design of that time. */
-  readonly expectedMl: number;
+export type PartWeighing = Learned['uses'][number];
+
+/** What a part is made of: batches of the same share a lesson. */
+export function recipeKeyOf(run: RunWorkings, part: string): string {
+  const found = run.parts.get(part);
+  if (found?.kind === 'batch') return found.recipe;
+  return found?.kind === 'melt-and-pour' ? found.material : part;
 }
 
 /** A run of the past with everything it refers to looked up, in the workshop as it is now. */

@@ -50,6 +50,21 @@ export function foldLog(
   return { progress, issues: [...issues, ...untrue] };
 }
 
+/**
+ * Issues of a folded log seen from the root of the input, where each line holds its entry.
+ * @param lineAt which line of the input an entry of the log is; absent: the same
+ */
+export function underEntries(
+  root: readonly (string | number)[],
+  issues: readonly Issue[],
+  lineAt = (place: number): number => place,
+): Issue[] {
+  return issues.map((issue) => {
+    const [place = 0, ...rest] = issue.path;
+    return { ...issue, path: [...root, lineAt(Number(place)), 'entry', ...rest] };
+  });
+}
+
 /** @returns issues with paths from the entry's root */
 function applyEntry(standing: RunStanding, entry: LogEntry, where: LogPlace): Issue[] {
   const { run, progress } = standing;

@@ -1,6 +1,8 @@
-import type { PlanDocument, RunOrder } from '#contract';
+import type { PlanDocument, RunOrder, RunTeachings } from '#contract';
 import { ok, type Result } from '#units';
-import type { PastRun, PlanOptions, RunsInput } from '../input/input.js';
+import type { PlanOptions, RunsInput } from '../input/input.js';
+import { learnedFrom } from '../learned/learned-from.js';
+import { teachingsOf } from '../learned/teachings-of.js';
 import { busyOf } from './busy-of.js';
 import { planRuns } from './plan-run.js';
 
@@ -17,15 +19,21 @@ export function inputOfOne(input: RunsInput, order: RunOrder, options: PlanOptio
   const others: RunsInput = { ...input, runs: rest, log: input.log.filter(({ run }) => run !== order.key) };
   const planned: Result<PlanDocument> = planRuns(others, options);
   if (!planned.ok) return planned;
+  const teachings = rest.flatMap((other) => taughtBy(other, input));
   return ok({
     ...alone,
     busy: [...(input.busy ?? []), ...busyOf(planned.value, others)],
-    past: [...(input.past ?? []), ...rest.flatMap((other) => asPast(other, input))],
+    learned: learnedFrom(teachings, input.learned),
+    ...(input.teachings !== undefined && { teachings: [...input.teachings, ...teachings] }),
   });
 }
 
-function asPast(order: RunOrder, { designs, recipes, fats, moulds, log }: RunsInput): PastRun[] {
+function taughtBy(
+  order: RunOrder,
+  { designs, recipes, fats, moulds, log, workshop }: RunsInput,
+): RunTeachings[] {
   const design = designs.find(({ key }) => key === order.design);
   if (design === undefined) return [];
-  return [{ order, design, recipes, fats, moulds, log: log.filter(({ run }) => run === order.key) }];
+  const own = log.filter(({ run }) => run === order.key);
+  return [teachingsOf({ order, design, recipes, fats, moulds, log: own }, workshop).teachings];
 }

@@ -2,7 +2,7 @@ import type { FillingTime, PlanDocument, WeakLink } from '#contract';
 import { bandText, durationText } from '../clocks/duration-text.js';
 import { fillingTimes } from '../clocks/filling-time.js';
 import { makingAttempt, type RunInHand } from '../run-in-hand.js';
-import { stuffOf } from '../clocks/learn-lessons.js';
+import { recipeKeyOf } from '../input/workings.js';
 
 /** The windows in the bowl: the share of scenarios lost at one of them. */
 interface PaceLoss {
@@ -47,7 +47,7 @@ function mostPressed(hands: readonly RunInHand[]): PaceLoss[] {
   for (const run of hands) {
     for (const time of fillingTimes(run)) {
       if (makingAttempt(run, time.part)?.status !== 'open') continue;
-      const batter = `${run.run.order.key}/${stuffOf(run.run, time.part)}`;
+      const batter = `${run.run.order.key}/${recipeKeyOf(run.run, time.part)}`;
       const before = pressed.get(batter);
       if (before === undefined || time.chance < before.time.chance) pressed.set(batter, { run, time });
     }

@@ -5,13 +5,11 @@ import {
   referenceInputs,
   stateIds,
   paceOf,
-  type Lessons,
   type Offset,
   type Pace,
 } from '#clocks';
-import type { Lesson } from '#contract';
+import type { Learned, Lesson, RunTeachings } from '#contract';
 import { normalQuantile } from '#units';
-import type { LessonBook } from './learn-lessons.js';
 import type { RunWorkings } from '../input/workings.js';
 
 const paceTitle: Readonly<Record<Pace, string>> = {
@@ -25,25 +23,44 @@ const paceTitle: Readonly<Record<Pace, string>> = {
 /**
  * What the log has taught, with what it rests on: for each pace one lesson for the workshop at large and one for each
  * recipe that was logged, so that a maker can see where a forecast comes from and have an entry forgotten.
+ * @param teachings the runs' that it was learned from, as far as they are at hand: the observations that are listed
  * @param run its recipes lend their titles; absent: keys do
  */
-export function showLessons(book: LessonBook, run?: RunWorkings): Lesson[] {
-  return [...book].flatMap(([pace, lessons]) => {
-    if (lessons.observations.length === 0) return [];
-    const recipes = [...new Set(lessons.observations.map(({ recipe }) => recipe))].sort();
+export function showLessons(
+  learned: Learned,
+  teachings: readonly RunTeachings[],
+  run?: RunWorkings,
+): Lesson[] {
+  return learned.paces.flatMap(({ pace, workshop, recipes }) => {
+    const observations = teachings.flatMap((each) => each.observations).filter((each) => each.pace === pace);
+    const sd = Math.hypot(workshop.sd, offsetPrior.recipeSigma);
     return [
-      shown(pace, null, 'any recipe', lessons.workshop, lessons),
-      ...recipes.map((recipe) =>
-        shown(pace, recipe, run?.recipes.get(recipe)?.title ?? recipe, lessons.recipe(recipe), lessons),
-      ),
+      shown({ pace, recipe: null, title: 'any recipe', offset: workshop, sd, observations }),
+      ...[...recipes]
+        .sort((a, b) => (a.recipe < b.recipe ? -1 : 1))
+        .map(({ recipe, mean, sd: known }) =>
+          shown({
+            ...{ pace, recipe, title: run?.recipes.get(recipe)?.title ?? recipe },
+            ...{ offset: { mean, sd: known }, sd: known },
+            observations: observations.filter((each) => each.recipe === recipe),
+          }),
+        ),
     ];
   });
 }
 
-function shown(pace: Pace, recipe: string | null, title: string, offset: Offset, lessons: Lessons): Lesson {
-  const counted = lessons.observations.filter((each) => recipe === null || each.recipe === recipe);
+interface Told {
+  readonly pace: Pace;
+  readonly recipe: string | null;
+  readonly title: string;
+  readonly offset: Offset;
+  /** What is not known of the next batch's offset. */
+  readonly sd: number;
+  readonly observations: RunTeachings['observations'];
+}
+
+function shown({ pace, recipe, title, offset, sd, observations }: Told): Lesson {
   const unlearned = Math.hypot(offsetPrior.workshopSigma, offsetPrior.recipeSigma);
-  const sd = recipe === null ? Math.hypot(offset.sd, offsetPrior.recipeSigma) : offset.sd;
   const batch = batchSigmaOf(pace);
   return {
     pace,
@@ -52,7 +69,7 @@ function shown(pace: Pace, recipe: string | null, title: string, offset: Offset,
     factor: factorOf(offset.mean, offset.sd),
     before: factorOf(0, unlearned),
     widthShare: Math.hypot(batch, sd) / Math.hypot(batch, unlearned),
-    observations: counted.map(({ recipe: of, entries, exact, above, below }) => ({
+    observations: observations.map(({ recipe: of, entries, exact, above, below }) => ({
       recipe: of,
       entries: [...entries],
       ...(exact === undefined ? {} : { exact: Math.exp(exact) }),

@@ -1,0 +1,8 @@
+import type { LessonsDocument, RunTeachings } from '#contract';
+import { learnedFrom } from './learned-from.js';
+import { showLessons } from './show-lessons.js';
+
+/** What all runs of a workshop have taught its clocks, each lesson with the entries that it rests on. */
+export function workshopLessons(teachings: readonly RunTeachings[]): LessonsDocument {
+  return { schema: 'benchtide.lessons/1', lessons: showLessons(learnedFrom(teachings), teachings) };
+}
