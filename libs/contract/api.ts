@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { instant, key, title, uuid, version } from './common.js';
+import { givenInstant, instant, key, seed, title, uuid, version } from './common.js';
 import { fat, fatKind, iodineValue, unsaponifiable } from './fat.js';
 import { mould } from './mould.js';
 import { recipe } from './recipe.js';
@@ -48,9 +48,9 @@ export const storedRun = z
 
 export const planRequest = z
   .strictObject({
-    seed: z.int().optional().meta({ description: 'Same seed, same plan; 1 if absent' }),
+    seed: seed.optional().meta({ description: 'Same seed, same plan; 1 if absent' }),
     pins: z
-      .array(z.strictObject({ stage: key, startAt: instant }))
+      .array(z.strictObject({ stage: key, startAt: givenInstant }))
       .max(60)
       .optional()
       .meta({

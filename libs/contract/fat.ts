@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { key, percent, title } from './common.js';
+import { key, line, percent, title } from './common.js';
 
 /** What a fat is made of. */
 export const fatKind = z
@@ -43,20 +43,27 @@ const saponification = z
   .pipe(threeFigures)
   .meta({ description: 'Saponification value, mg KOH per g: one figure, or low, used and high' });
 
+/** Fatty acids told of one fat; sheets list about twenty. */
+const MOST_ACIDS = 60;
+
 /** A fat of the maker's own, from a supplier's sheet. Shipped fats need no entry. */
 export const fat = z
   .strictObject({
     key,
     title,
-    inci: z.string().max(120).optional(),
+    inci: line(120).optional(),
     kind: fatKind.optional().meta({ description: 'A triglyceride unless said otherwise' }),
     saponificationMgKohPerG: saponification,
     iodine: iodineValue.optional(),
     unsaponifiablePercent: unsaponifiable.optional(),
-    fattyAcidsPercent: z.record(z.string(), percent(0, 100)).meta({
-      description: 'Share of total fatty acids by carbon count, such as C18:1; empty for a wax',
-      examples: [{ 'C18:1': 70 }],
-    }),
+    fattyAcidsPercent: z
+      .record(line(20).min(1), percent(0, 100))
+      .refine((acids) => Object.keys(acids).length <= MOST_ACIDS, `at most ${String(MOST_ACIDS)} fatty acids`)
+      .meta({
+        description: 'Share of total fatty acids by carbon count, such as C18:1; empty for a wax',
+        examples: [{ 'C18:1': 70 }],
+        maxProperties: MOST_ACIDS,
+      }),
     densityGPerMl: z.number().min(0.8).max(1.05).meta({
       description:
         'As a liquid at 20 °C. For a fat that is solid there: its liquid density, and 0.00064 more for each °C above 20 at which that was measured',
@@ -64,11 +71,11 @@ export const fat = z
     expansionGPerMlPerC: z.number().min(0.0003).max(0.0015).optional().meta({
       description: 'How much the density falls for each °C; that of triglycerides, 0.00064, unless given',
     }),
-    behaviour: z.string().max(300).optional().meta({ description: 'What it does in batter and bar' }),
+    behaviour: line(300).optional().meta({ description: 'What it does in batter and bar' }),
     confirmed: z.boolean().optional().meta({
       description: 'The sheet was read again: figures that are possible but unlikely are as it says',
     }),
-    source: z.string().max(200).meta({ description: 'Where these figures come from' }),
+    source: line(200).meta({ description: 'Where these figures come from' }),
   })
   .meta({ id: 'Fat' });
 

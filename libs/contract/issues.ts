@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Issue, Result } from '#units';
+import { shownOnOneLine, type Issue, type Result } from '#units';
 
 /**
  * Checks input against a schema and says what is wrong in the project's own terms.
@@ -18,14 +18,14 @@ export function toIssues(issue: z.core.$ZodIssue, input: unknown): Issue[] {
     return issue.keys.map((name) => ({
       code: 'input.unknown-field',
       path: [...path, name],
-      message: `There is no field “${name}” here.`,
+      message: `There is no field “${shortened(shownOnOneLine(name))}” here.`,
       value: valueAt(input, [...path, name]),
       accepted: 'only the documented fields',
     }));
   }
   const value = valueAt(input, path);
   const accepted = acceptedText(issue);
-  const found = value === undefined ? 'nothing' : shorten(value);
+  const found = value === undefined ? 'nothing' : valueText(value);
   return [
     {
       code: value === undefined ? 'input.missing' : `input.${issue.code.replaceAll('_', '-')}`,
@@ -54,6 +54,8 @@ function acceptedText(issue: z.core.$ZodIssue): string {
         : `a known ${issue.discriminator}`;
     case 'invalid_format':
       return issue.message.startsWith('Invalid') ? formatText(issue.format) : issue.message;
+    case 'invalid_key':
+      return `a name of ${issue.issues.map(acceptedText).join(', ')}`;
     default:
       return issue.message;
   }
@@ -76,8 +78,14 @@ function sentence(message: string): string {
   return `${message.charAt(0).toUpperCase()}${message.slice(1)}${message.endsWith('.') ? '' : '.'}`;
 }
 
-function shorten(value: unknown): string {
-  const text = JSON.stringify(value) ?? String(value);
+/** A value as it is told: on one line, with nothing in it that steers a terminal. */
+function valueText(value: unknown): string {
+  // JSON has no such numbers, and would say null.
+  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
+  return shortened(shownOnOneLine(text));
+}
+
+function shortened(text: string): string {
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 

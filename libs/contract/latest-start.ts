@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { instant, key, localDate } from './common.js';
+import { instant, key, localDate, seed } from './common.js';
 import { odds, planDocument } from './plan-document.js';
 import { runOrder } from './run.js';
 
@@ -42,7 +42,7 @@ export const latestStartRequest = z
   .strictObject({
     order: runOrder.required({ readyBy: true }).meta({ description: 'Nothing begins before its startAfter' }),
     odds: wantedOdds.default(0.9),
-    seed: z.int().optional().meta({ description: 'Same seed, same answer; 1 if absent' }),
+    seed: seed.optional().meta({ description: 'Same seed, same answer; 1 if absent' }),
   })
   .meta({ id: 'LatestStartRequest' });
 

@@ -33,7 +33,7 @@ export const stage = z
       .default(0)
       .meta({ description: 'Hands-on seconds for each piece' }),
     needs: z
-      .array(z.strictObject({ equipment: key, count: z.int().min(1).default(1) }))
+      .array(z.strictObject({ equipment: key, count: z.int().min(1).max(1000).default(1) }))
       .max(10)
       .default([]),
   })

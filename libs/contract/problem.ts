@@ -18,7 +18,9 @@ export const problem = z
           accepted: z.string().optional(),
         }),
       )
+      .max(50)
       .optional(),
+    moreIssues: z.int().min(1).optional().meta({ description: 'Issues besides those listed' }),
   })
   .meta({ id: 'Problem' });
 

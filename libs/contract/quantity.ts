@@ -39,7 +39,10 @@ function quantity(dimension: Dimension, unit: Unit, inWords: string, low: number
   const within = z.number().min(low).max(high);
   const accepted = `a number of ${inWords}, or a text such as “${example[dimension]}”`;
   const range = `${String(low)} to ${String(high)} ${unit}`;
-  const text = z.string().meta({ description: 'With its unit', examples: [example[dimension]] });
+  const text = z
+    .string()
+    .max(60)
+    .meta({ description: 'With its unit', examples: [example[dimension]] });
   return z
     .union([within, text], { error: accepted })
     .transform((input, context) => {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { key, percent, title } from './common.js';
+import { key, line, percent, title } from './common.js';
 import { celsius } from './quantity.js';
 
 export const fragranceBehaviours = ['none', 'mild', 'brisk', 'strong', 'seizing'] as const;
@@ -58,7 +58,7 @@ export const recipe = z
     key,
     title,
     fats: z
-      .array(z.strictObject({ fat: z.string().trim().min(1).max(80), percent: percent(0.01, 100) }))
+      .array(z.strictObject({ fat: line(80).min(1), percent: percent(0.01, 100) }))
       .min(1)
       .max(30)
       .meta({ description: 'Shares of the fats, together 100 %' }),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { instant, key, localDate, localDateTime, percent, title } from './common.js';
+import { givenInstant, key, localDate, localDateTime, line, percent, prose, title } from './common.js';
 import { soapStates } from './soap-states.js';
 import { grams } from './quantity.js';
 
@@ -42,9 +42,9 @@ export const mishapKinds = ['seized', 'riced', 'separated', 'cracked', 'holes', 
 /** What to do about a mishap. Absent in an entry: the first that applies to its kind. */
 export const mishapResponses = ['remake', 'carry-on', 'drop-part'] as const;
 
-const seen = { note: z.string().max(2000).optional() };
+const seen = { note: prose(2000).optional() };
 
-const entryRef = z.string().min(1).max(64);
+const entryRef = line(64).min(1);
 
 /** What was really done or seen at the bench. `at` is when it happened, not when it was typed. */
 export const logEntry = z
@@ -52,14 +52,14 @@ export const logEntry = z
     z.strictObject({
       kind: z.literal('done'),
       stage: key,
-      startedAt: instant.optional().meta({ description: 'Absent: `at` less the planned duration' }),
-      at: instant.meta({ description: 'When the stage was finished' }),
+      startedAt: givenInstant.optional().meta({ description: 'Absent: `at` less the planned duration' }),
+      at: givenInstant.meta({ description: 'When the stage was finished' }),
       ...seen,
     }),
     z.strictObject({
       kind: z.literal('not-yet'),
       stage: key.meta({ description: 'The stage that could not be done because the soap was not ready' }),
-      at: instant,
+      at: givenInstant,
       ...seen,
     }),
     z.strictObject({
@@ -73,7 +73,7 @@ export const logEntry = z
         .max(5000)
         .optional()
         .meta({ description: 'Pieces affected; absent: all of them' }),
-      at: instant,
+      at: givenInstant,
       ...seen,
     }),
     z.strictObject({
@@ -85,29 +85,29 @@ export const logEntry = z
           'Whether the state had come: not yet, already, or just now. Of a state that closes a window (…-until, ' +
           'piping-skinned) “already” means that the window is over',
       }),
-      since: instant.optional().meta({
+      since: givenInstant.optional().meta({
         description: 'When its clock started: lye-in for a state of the batter; else the log says',
       }),
-      at: instant,
+      at: givenInstant,
       ...seen,
     }),
     z.strictObject({
       kind: z.literal('weigh-in'),
       pieces: z.int().min(1).max(5000).meta({ description: 'The same pieces at each weigh-in' }),
       massG: grams(0.1, 1_000_000).meta({ description: 'All of them together, while they cure' }),
-      at: instant,
+      at: givenInstant,
       ...seen,
     }),
     z.strictObject({
       kind: z.literal('forget'),
       entry: entryRef.meta({ description: 'An entry that was true but shall teach the clocks nothing' }),
-      at: instant,
+      at: givenInstant,
       ...seen,
     }),
     z.strictObject({
       kind: z.literal('take-back'),
       entry: entryRef.meta({ description: 'An entry that was a slip: it counts as never written' }),
-      at: instant,
+      at: givenInstant,
       ...seen,
     }),
     z.strictObject({
@@ -117,7 +117,7 @@ export const logEntry = z
       usedG: grams(0.01, 1_000_000).meta({
         description: 'What they took together, without what stayed in bowl and bag',
       }),
-      at: instant,
+      at: givenInstant,
       ...seen,
     }),
   ])

@@ -1,13 +1,13 @@
 import { z } from 'zod';
 import { planChange, planDocument } from './plan-document.js';
 import { planRequest } from './api.js';
-import { remedyChange } from './remedy.js';
+import { changeInput } from './change-input.js';
 import { logEntry } from './run.js';
 
 /** Something that has not happened: a remedy's change, entries that the log might get, or stages put elsewhere. */
 export const whatIf = z
   .strictObject({
-    change: remedyChange.optional(),
+    change: changeInput.optional(),
     entries: z.array(logEntry).max(20).default([]),
     pins: planRequest.shape.pins,
   })
@@ -24,7 +24,7 @@ export const whatIfAnswer = z
   .meta({ id: 'WhatIfAnswer' });
 
 /** A change to carry out. */
-export const changeRequest = z.strictObject({ change: remedyChange }).meta({ id: 'ChangeRequest' });
+export const changeRequest = z.strictObject({ change: changeInput }).meta({ id: 'ChangeRequest' });
 
 export type WhatIf = z.infer<typeof whatIf>;
 export type WhatIfAnswer = z.infer<typeof whatIfAnswer>;

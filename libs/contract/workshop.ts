@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { key, localDate, localTime, percent, title } from './common.js';
+import { key, line, localDate, localTime, percent, title } from './common.js';
 import { currency, material } from './material.js';
 import { celsius } from './quantity.js';
 
@@ -30,7 +30,7 @@ export const hours = z
       sunday: spans,
     }),
     exceptions: z
-      .array(z.strictObject({ date: localDate, spans, note: z.string().max(200).optional() }))
+      .array(z.strictObject({ date: localDate, spans, note: line(200).optional() }))
       .max(400)
       .default([])
       .meta({ description: 'Days whose hours differ; they replace that day’s weekly hours' }),
@@ -52,6 +52,7 @@ export const workshopFacts = z
     timeZone: z
       .string()
       .min(1)
+      .max(64)
       .meta({ description: 'IANA time zone', examples: ['Europe/Dublin'] }),
     room: z
       .strictObject({

@@ -30,11 +30,3 @@ export function toJson(value: unknown): Prisma.InputJsonValue {
 export function fromJson<T>(value: Prisma.JsonValue): T {
   return value as T;
 }
-
-/**
- * The content of a JSON column that an older version of the program may have written: what was added to the contract
- * since takes its default. A migration sees to what was taken out.
- */
-export function revived<T>(schema: { parse(value: unknown): T }, value: Prisma.JsonValue): T {
-  return schema.parse(value);
-}

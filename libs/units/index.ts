@@ -8,3 +8,4 @@ export * from './random.js';
 export * from './normal.js';
 export * from './student.js';
 export * from './binomial.js';
+export * from './shown-text.js';

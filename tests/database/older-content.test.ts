@@ -209,4 +209,19 @@ describe('what the first version stored', () => {
       guarantee: null,
     });
   });
+
+  it('is read where it is out of bounds that came later', async () => {
+    const { runId: other, workshopId: workshop } = await seedRun(storage);
+    const kept = { ...order, startAfter: '0001-01-01T00:00', count: 9000 };
+    await database.sql('UPDATE run SET order_ = $2 WHERE id = $1', [other, kept]);
+    expect((await storage.runs.get(workshop, other))?.order).toEqual(kept);
+    const wide = await storage.library.moulds.create(workshop, {
+      ...mould,
+      kind: 'lined-wood',
+      cavityMl: 90,
+    });
+    const id = wide.ok ? wide.value.id : '';
+    await database.sql('UPDATE mould SET content = $2 WHERE id = $1', [id, { ...mould, cavities: 20_000 }]);
+    expect((await storage.library.moulds.get(workshop, id))?.content).toEqual({ ...mould, cavities: 20_000 });
+  });
 });

@@ -2,7 +2,14 @@ import { Controller, Get, Headers, Inject, Query, Req, Res, type OnModuleDestroy
 import { ApiProduces, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { z } from 'zod';
-import { inboxEntry, nudge as nudgeSchema, uuid, type InboxEntry, type Nudge } from '#contract';
+import {
+  inboxEntry,
+  numberInAddress,
+  nudge as nudgeSchema,
+  uuid,
+  type InboxEntry,
+  type Nudge,
+} from '#contract';
 import type { DeliveredNudge, StoredNudge } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
@@ -10,11 +17,14 @@ import { PARTS, type Parts } from '../parts.js';
 
 const HEARTBEAT_MS = 25_000;
 
+/** Places are numbered one by one; the same limit as for the digits of Last-Event-ID. */
+const LAST_PLACE = 999_999_999_999_999;
+
 const nudgeFilter = z.strictObject({
   status: nudgeSchema.shape.status.optional(),
   run: uuid.optional().meta({ description: 'Id of a run' }),
 });
-const place = z.strictObject({ after: z.coerce.number().int().min(0).default(0) });
+const place = z.strictObject({ after: numberInAddress(0, LAST_PLACE).default(0) });
 
 /** Nudges: what waits, what came, and the stream of what comes. */
 @ApiTags('inbox')

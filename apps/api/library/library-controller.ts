@@ -1,7 +1,7 @@
 import { Body, Controller, Delete, Get, Inject, Param, Post, Put, Query, type Type } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
-import { uuid, version } from '#contract';
+import { LARGEST_INT4, numberInAddress, uuid } from '#contract';
 import type { Repositories, Shelf, Stored } from '#storage';
 import type { Issue } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
@@ -36,7 +36,7 @@ interface StoredView<Content> {
 }
 
 const idParam = uuid;
-const versionQuery = z.strictObject({ version: z.coerce.number().pipe(version) });
+const versionQuery = z.strictObject({ version: numberInAddress(1, LARGEST_INT4) });
 
 /** A controller that keeps one kind of thing: list, read, create, replace, take out of use. */
 export function libraryController<Content extends { key: string }>(

@@ -1,7 +1,8 @@
 import { Body, Controller, Get, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { z } from 'zod';
 import {
+  LARGEST_INT4,
+  numberInAddress,
   planDocument,
   planHeadSchema,
   planOdds,
@@ -106,7 +107,7 @@ export class PlansController {
   async byNumber(
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
-    @Param('number', { schema: z.coerce.number().int().min(1).max(1e9) }) number: number,
+    @Param('number', { schema: numberInAddress(1, LARGEST_INT4) }) number: number,
   ): Promise<PlanView> {
     const found = await this.parts.storage.plans.byNumber(workshopId, id, number);
     if (found === null) throw notFound('plan');

@@ -1,9 +1,10 @@
 import type { RemedyChange } from '#contract';
-import { checkEntry, withChange, type RunsInput } from '#runs';
+import { checkEntry, type RunsInput } from '#runs';
 import type { Repositories, SavedPlan, StoredRun } from '#storage';
 import { under } from '#units';
 import { ApiProblem, invalidInput, keyTaken } from '../problems/api-problem.js';
 import { findRun } from '../runs/find-run.js';
+import { changedInput } from './changed-input.js';
 import { makePlan } from './make-plan.js';
 import { runInput } from './run-input.js';
 
@@ -20,7 +21,7 @@ export async function carryOut(
   now: Date,
 ): Promise<readonly [SavedPlan, ...SavedPlan[]]> {
   const before = await runInput(tx, run);
-  const after = withChange(before, change);
+  const after = changedInput(before, change);
   refuseOthers(run, change, before, after);
   await storeAround(tx, run, before, after);
   await storeLog(tx, run, before, after);

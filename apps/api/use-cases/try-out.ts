@@ -1,7 +1,8 @@
 import type { PlanDocument, WhatIf, WhatIfAnswer } from '#contract';
-import { checkEntry, comparePlans, keepOpenStages, planRuns, withChange, type RunsInput } from '#runs';
+import { checkEntry, comparePlans, keepOpenStages, planRuns, type RunsInput } from '#runs';
 import { minuteOfIso, under, type Minute } from '#units';
 import { invalidInput, valueOf } from '../problems/api-problem.js';
+import { changedInput } from './changed-input.js';
 
 /**
  * The plan that a run would have. With a change it is made afresh, as a remedy is; with entries or pins it moves as
@@ -18,7 +19,7 @@ export function tryOut(
   const planned =
     change === undefined
       ? planRuns(withEntries(input, run, entries), { now, previous, pins: put })
-      : planRuns(withChange(input, change), { now });
+      : planRuns(changedInput(input, change), { now });
   const plan = keepOpenStages(valueOf(planned), previous);
   return { plan, changes: comparePlans(previous, plan) };
 }

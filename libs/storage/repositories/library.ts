@@ -1,7 +1,9 @@
+import type { z } from 'zod';
 import {
   fat,
   mould,
   pieceDesign,
+  readStored,
   recipe,
   type Fat,
   type Mould,
@@ -10,7 +12,7 @@ import {
 } from '#contract';
 import type { Mould as Row } from '../generated/client.js';
 import { changedOr, type Changed, type Created } from '../results.js';
-import { newId, revived, toJson, type Session } from '../session.js';
+import { newId, toJson, type Session } from '../session.js';
 
 /** Something of the maker's that runs refer to by key. */
 export interface Stored<Content> {
@@ -68,9 +70,9 @@ export function library(session: Session): Library {
 function shelf<Content extends { key: string }>(
   session: Session,
   table: Table,
-  schema: { parse(value: unknown): Content },
+  schema: z.ZodType<Content>,
 ): Shelf<Content> {
-  const read = (row: Row): Stored<Content> => ({ ...row, content: revived(schema, row.content) });
+  const read = (row: Row): Stored<Content> => ({ ...row, content: readStored(schema, row.content) });
   const get = async (workshopId: string, id: string): Promise<Stored<Content> | null> => {
     const row = await table.findUnique({ where: { workshopId_id: { workshopId, id } } });
     return row && read(row);

@@ -2,6 +2,7 @@ import {
   fat,
   mould,
   pieceDesign,
+  readStored,
   recipe,
   runOrder,
   type Fat,
@@ -13,7 +14,7 @@ import {
 } from '#contract';
 import type { Run as Row } from '../generated/client.js';
 import { changedOr, type Changed, type Created } from '../results.js';
-import { fromJson, newId, revived, toJson, type Session } from '../session.js';
+import { fromJson, newId, toJson, type Session } from '../session.js';
 
 export type RunState = 'planned' | 'making' | 'curing' | 'abandoned';
 
@@ -116,7 +117,7 @@ export function runs(session: Session): Runs {
 function read(row: Row): StoredRun {
   return {
     ...row,
-    order: revived(runOrder, row.order),
+    order: readStored(runOrder, row.order),
     snapshot: revivedSnapshot(fromJson<RunSnapshot>(row.snapshot)),
     state: row.state as RunState,
   };
@@ -125,9 +126,9 @@ function read(row: Row): StoredRun {
 function revivedSnapshot({ design, recipes, fats, moulds, room }: RunSnapshot): RunSnapshot {
   return {
     ...(room !== undefined && { room }),
-    design: pieceDesign.parse(design),
-    recipes: recipes.map((each) => recipe.parse(each)),
-    fats: fats.map((each) => fat.parse(each)),
-    moulds: moulds.map((each) => mould.parse(each)),
+    design: readStored(pieceDesign, design),
+    recipes: recipes.map((each) => readStored(recipe, each)),
+    fats: fats.map((each) => readStored(fat, each)),
+    moulds: moulds.map((each) => readStored(mould, each)),
   };
 }

@@ -1,7 +1,7 @@
-import { workshopFacts, type WorkshopFacts } from '#contract';
+import { readStored, workshopFacts, type WorkshopFacts } from '#contract';
 import type { Workshop as Row } from '../generated/client.js';
 import { changedOr, type Changed } from '../results.js';
-import { newId, revived, toJson, type Session } from '../session.js';
+import { newId, toJson, type Session } from '../session.js';
 
 export interface StoredWorkshop {
   readonly id: string;
@@ -46,5 +46,5 @@ export function workshops(session: Session): Workshops {
 }
 
 function read(row: Row): StoredWorkshop {
-  return { ...row, facts: revived(workshopFacts, row.facts) };
+  return { ...row, facts: readStored(workshopFacts, row.facts) };
 }
