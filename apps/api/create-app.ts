@@ -4,6 +4,7 @@ import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { Response } from 'express';
 import { guardedHeaders, knownHosts } from './access/known-hosts.js';
 import { AppModule } from './app.module.js';
+import { readBody } from './bodies/read-body.js';
 import { apiDocument } from './docs/api-document.js';
 import { onlyApiFromHere, servePages } from './pages/serve-pages.js';
 import type { Parts } from './parts.js';
@@ -36,7 +37,7 @@ export async function createApp(parts: Parts, { bind, pages }: AppOptions): Prom
   app.use(knownHosts(bind));
   if (pages !== undefined) app.use(servePages(pages));
   app.use(onlyApiFromHere);
-  app.useBodyParser('json', { limit: '1mb', strict: true });
+  app.use(readBody());
   const document = apiDocument(app, parts.version);
   app.use('/api/docs', (_request: unknown, response: Response) => response.json(document));
   await app.init();

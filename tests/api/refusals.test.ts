@@ -118,6 +118,76 @@ describe('bad input: field, value and what is accepted; nothing is stored', () =
   });
 });
 
+describe('what is made to be too much', () => {
+  const nested = (depth: number): string => `${'['.repeat(depth)}${']'.repeat(depth)}`;
+  const open = { authorization: '' };
+  const fields = (many: number) =>
+    Object.fromEntries(Array.from({ length: many }, (_, i) => [`f${String(i)}`, 0]));
+
+  it('lists in lists without end', async () => {
+    for (const [path, body] of [
+      ['/api/moulds', nested(50_000)],
+      ['/api/plan-preview', `{"workshop":${nested(50_000)}}`],
+      ['/api/session', nested(900)],
+    ] as const) {
+      const answer = await bench.call('POST', path, body);
+      expectProblem(answer, 422, 'invalid-input');
+      expect(answer.body.issues).toMatchObject([{ code: 'input.too-deep' }]);
+      expect(JSON.stringify(answer.body).length).toBeLessThan(2000);
+    }
+  });
+
+  it('more at the door than anyone needs to come in', async () => {
+    expectProblem(await bench.call('POST', '/api/session', fields(60_000), open), 413, 'too-large');
+    const many = await bench.call('POST', '/api/session', fields(120), open);
+    expectProblem(many, 422, 'invalid-input');
+    expect(many.body.issues).toHaveLength(50);
+    // 120 fields that are not known, and neither a code nor a key.
+    expect(many.body.moreIssues).toBe(71);
+  });
+
+  it('more values and more issues than anyone reads', async () => {
+    const numbers = await bench.call('POST', '/api/plan-preview', `[${'0,'.repeat(400_000)}0]`);
+    expectProblem(numbers, 422, 'invalid-input');
+    expect(numbers.body.issues).toMatchObject([{ code: 'input.too-many-values' }]);
+    const answer = await bench.call('POST', '/api/recipes', { ...recipe, ...fields(9000) });
+    expectProblem(answer, 422, 'invalid-input');
+    expect(answer.body.issues).toHaveLength(50);
+    expect(answer.body.moreIssues).toBe(8950);
+    const long = await bench.call('POST', '/api/recipes', { ...recipe, title: 'x'.repeat(200_000) });
+    expect(JSON.stringify([answer.body, long.body]).length).toBeLessThan(20_000);
+  });
+
+  it('versions that no column holds, and another type than JSON', async () => {
+    const [mould] = (await bench.call('GET', '/api/moulds')).body;
+    const put = await bench.call('PUT', `/api/moulds/${mould.id}`, {
+      version: 8_283_820_753_158_143,
+      content: mould.content,
+    });
+    expectProblem(put, 422, 'invalid-input');
+    expect(put.body.issues).toMatchObject([{ path: 'version', accepted: 'at most 2147483647' }]);
+    const away = await bench.call('DELETE', `/api/moulds/${mould.id}?version=2147483648`);
+    expectProblem(away, 422, 'invalid-input');
+    const plain = { 'content-type': 'text/plain' };
+    const typed = await bench.call('POST', '/api/moulds', '{}', plain);
+    expectProblem(typed, 415, 'unsupported-media-type');
+    const charset = { 'content-type': 'application/json; charset=latin1' };
+    expectProblem(await bench.call('POST', '/api/moulds', '{}', charset), 415, 'unsupported-media-type');
+  });
+
+  it('shows what steers a terminal, and keeps none of it in what is read', async () => {
+    const odd = await bench.call('POST', '/api/moulds', {
+      ...file.moulds[0],
+      key: 'odd',
+      'a\u001b[2J\u202eb': 1,
+    });
+    expect(odd.body.issues[0].message).toBe('There is no field “a\\u001b[2J\\u202eb” here.');
+    const title = 'Tray\u202e for\n two';
+    const kept = await bench.call('POST', '/api/moulds', { ...file.moulds[0], key: 'odd', title });
+    expect(kept.body.content.title).toBe('Tray for  two');
+  });
+});
+
 describe('what was logged', () => {
   it('is kept even when the plan no longer makes sense, and equipment in use stays', async () => {
     const made = await bench.call('POST', '/api/runs', {
@@ -153,7 +223,7 @@ describe('what was logged', () => {
 
   it('cannot be of another age', async () => {
     const [run] = (await bench.call('GET', '/api/runs')).body;
-    const old = { kind: 'done', stage: 'pour-under', at: '1900-01-01T00:00:00Z' };
+    const old = { kind: 'done', stage: 'pour-under', at: '2026-09-01T00:00:00Z' };
     const answer = await bench.call('POST', `/api/runs/${run.id}/log`, old);
     expectProblem(answer, 422, 'invalid-input');
     expect(answer.body.issues).toMatchObject([{ code: 'log.long-ago', path: 'at' }]);

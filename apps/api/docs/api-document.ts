@@ -2,6 +2,7 @@ import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { problem } from '#contract';
 import { KEY_COOKIE } from '../access/key-cookie.js';
+import { withCommonProblems } from './common-problems.js';
 import { convertSchema } from './schema-converter.js';
 
 type SchemaTable = NonNullable<NonNullable<OpenAPIObject['components']>['schemas']>;
@@ -26,6 +27,7 @@ export function apiDocument(app: INestApplication, version: string): OpenAPIObje
     })
     .build();
   const document = SwaggerModule.createDocument(app, config, { standardSchemaConverter: convertSchema });
+  withCommonProblems(document.paths);
   const { components } = convertSchema(problem, { schemaType: 'output' }) ?? {};
   document.components ??= {};
   document.components.schemas = { ...document.components.schemas, ...(components as SchemaTable) };

@@ -1,6 +1,7 @@
 import { applyDecorators, HttpCode } from '@nestjs/common';
 import { ApiHeader, ApiOperation, ApiResponse, ApiSecurity } from '@nestjs/swagger';
 import type { z } from 'zod';
+import { problemResponse } from './problem-response.js';
 
 /** What a route answers, for the API document. Every failure is a problem document. */
 export interface Documented {
@@ -10,23 +11,12 @@ export interface Documented {
   /** The answer is a list of `answer`. */
   readonly list?: boolean;
   readonly status?: number;
-  /** Statuses of the problems to be expected, besides 401 and 500. */
+  /** Statuses of the problems to be expected, besides 401, 500 and those common to all (common-problems.ts). */
   readonly problems?: readonly number[];
   /** It honours `Idempotency-Key`. */
   readonly once?: boolean;
   readonly open?: boolean;
 }
-
-const titles: Readonly<Record<number, string>> = {
-  401: 'No key, or one that is not known',
-  403: 'A page of another site asked for it',
-  404: 'Nothing of that kind',
-  409: 'The key is taken, or the version is not the latest',
-  422: 'What was sent cannot be used; `issues` says why, field by field',
-  429: 'Too many wrong tries; Retry-After says how long to wait',
-  500: 'Something went wrong here',
-  503: 'Not ready, or the workshop is being worked on',
-};
 
 /** Puts a route into the API document and sets its status. */
 export function Documents(facts: Documented): MethodDecorator & ClassDecorator {
@@ -40,13 +30,7 @@ export function Documents(facts: Documented): MethodDecorator & ClassDecorator {
       description: summary,
       ...(answer === undefined ? {} : { standardSchema: answer as never, isArray: list }),
     }),
-    ...failures.map((failure) =>
-      ApiResponse({
-        status: failure,
-        description: titles[failure] ?? 'Refused',
-        content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
-      }),
-    ),
+    ...failures.map((failure) => ApiResponse({ status: failure, ...problemResponse(failure) })),
     ...(facts.once === true
       ? [
           ApiHeader({

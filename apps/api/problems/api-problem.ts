@@ -1,5 +1,6 @@
 import type { Problem } from '#contract';
 import { pathText, type Issue, type Result } from '#units';
+import { toldText, toldValue } from './told-value.js';
 
 /** A request that cannot be served, as problem details (RFC 9457). */
 export class ApiProblem extends Error {
@@ -29,17 +30,24 @@ export class ApiProblem extends Error {
   }
 }
 
+/** Nobody reads more; there may be as many as there are values in what was sent. */
+const MOST_ISSUES = 50;
+
 /** What was sent makes no sense; nothing was stored. */
 export function invalidInput(issues: readonly Issue[]): ApiProblem {
-  const listed = issues.map(({ code, path, message, value, accepted }) => ({
+  const listed = issues.slice(0, MOST_ISSUES).map(({ code, path, message, value, accepted }) => ({
     code,
-    path: pathText(path),
-    message,
-    ...(value === undefined ? {} : { value }),
+    path: toldText(pathText(path)),
+    message: toldText(message),
+    ...(value === undefined ? {} : { value: toldValue(value) }),
     ...(accepted === undefined ? {} : { accepted }),
   }));
+  const more = issues.length - listed.length;
   const detail = listed.length === 1 ? `${listed[0]?.path ?? ''}: ${listed[0]?.message ?? ''}` : undefined;
-  return new ApiProblem(422, 'invalid-input', 'What was sent cannot be used', detail, { issues: listed });
+  return new ApiProblem(422, 'invalid-input', 'What was sent cannot be used', detail, {
+    issues: listed,
+    ...(more > 0 && { moreIssues: more }),
+  });
 }
 
 /** The value, or a problem that lists the issues in its way. */

@@ -45,7 +45,7 @@ function foreseen(thrown: unknown, request: Request): ApiProblem | undefined {
     case 404:
       return new ApiProblem(404, 'not-found', `There is nothing at ${request.method} ${pathOf(request)}`);
     case 413:
-      return new ApiProblem(413, 'too-large', 'The body is too large', 'At most 1 MB is read.');
+      return new ApiProblem(413, 'too-large', 'The body is too large', mostRead(thrown));
     case 415:
       return new ApiProblem(415, 'unsupported-media-type', 'The body must be JSON in UTF-8');
     case 400:
@@ -53,6 +53,12 @@ function foreseen(thrown: unknown, request: Request): ApiProblem | undefined {
     default:
       return undefined;
   }
+}
+
+/** The body reader's error says where its limit is. */
+function mostRead(thrown: unknown): string {
+  const limit = thrown instanceof Error && 'limit' in thrown ? Number(thrown.limit) : 0;
+  return `At most ${String(Math.round(limit / 1024))} kB are read here.`;
 }
 
 /** Without the query, and with the prefix that the router has taken off. */
