@@ -2,6 +2,7 @@ import { relative } from 'node:path';
 import { parseArgs } from 'node:util';
 import { fileURLToPath } from 'node:url';
 import { existsSync, readdirSync } from 'node:fs';
+import { LARGEST_INT4 } from '#contract';
 import type { UnitSystem } from '#units';
 
 export type CommandName = 'plan' | 'amounts' | 'clocks';
@@ -126,11 +127,12 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
   if (count !== undefined && !(/^[1-9]\d{0,3}$/.test(count) && Number(count) <= 5000)) {
     return { kind: 'wrong', message: `--count ${count} is no count; accepted: a whole number, 1 to 5000.` };
   }
-  if (!Number.isSafeInteger(Number(seed))) {
-    return { kind: 'wrong', message: `--seed ${seed} is no seed; accepted: a whole number.` };
+  if (!/^-?\d{1,10}$/.test(seed) || Math.abs(Number(seed)) > LARGEST_INT4) {
+    const accepted = `a whole number, -${String(LARGEST_INT4)} to ${String(LARGEST_INT4)}`;
+    return { kind: 'wrong', message: `--seed ${seed} is no seed; accepted: ${accepted}.` };
   }
-  if (at !== undefined && !/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/.test(at)) {
-    const accepted = 'a date and time such as 2026-11-27T18:00';
+  if (at !== undefined && !/^2[01]\d{2}-\d{2}-\d{2}T\d{2}:\d{2}$/.test(at)) {
+    const accepted = 'a date and time such as 2026-11-27T18:00, in the years 2000 to 2199';
     return { kind: 'wrong', message: `--at ${at} is no local time; accepted: ${accepted}.` };
   }
   const back = backwardFault(values);
@@ -177,8 +179,8 @@ function backwardFault(values: {
     return `--odds ${odds} are none to ask for; accepted: a number from 0.01 to 0.999 such as 0.9.`;
   }
   if (remedies === true) return '--remedies are those of a plan from the first start; leave --odds out.';
-  if (readyBy !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(readyBy)) {
-    return `--ready-by ${readyBy} is no day; accepted: a date such as 2027-01-16.`;
+  if (readyBy !== undefined && !/^2[01]\d{2}-\d{2}-\d{2}$/.test(readyBy)) {
+    return `--ready-by ${readyBy} is no day; accepted: a date such as 2027-01-16, in the years 2000 to 2199.`;
   }
   return undefined;
 }

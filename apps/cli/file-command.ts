@@ -3,7 +3,7 @@ import type { RunsInput } from '#runs';
 import type { Result } from '#units';
 import { parseArguments, usageOf, type Arguments, type CommandName } from './arguments.js';
 import { fileSchema } from './file-schema.js';
-import { badInput, told, type Outcome } from './outcome.js';
+import { badInput, problemLines, told, type Outcome } from './outcome.js';
 import { problemText, readInput } from './read-run-file.js';
 
 /** What a command that reads a run file does in its own way. */
@@ -33,7 +33,7 @@ export function fileCommand(
     case 'file-schema':
       return told(fileSchema());
     case 'wrong':
-      return badInput([parsed.message, usageOf(name)]);
+      return badInput([parsed.message, ...usageOf(name).split('\n')]);
     case 'fats':
       return told((lists?.fats ?? belongsElsewhere)());
     case 'rules':
@@ -44,7 +44,7 @@ export function fileCommand(
       if (!read.ok) return badInput(read.problems);
       const outcome = run(read.input, parsed.arguments);
       if (outcome.ok) return outcome.value;
-      return badInput(outcome.issues.map((issue) => problemText(issue, read.locate)));
+      return badInput(problemLines(outcome.issues, (issue) => problemText(issue, read.locate)));
     }
   }
 }

@@ -1,3 +1,5 @@
+import { shownOnOneLine } from '#units';
+
 /** What a command says and how it ends. */
 export interface Outcome {
   readonly stdout: string;
@@ -15,7 +17,17 @@ export function told(stdout: string): Outcome {
   return { stdout, stderr: '', status: DONE };
 }
 
+/** Nobody reads more at once; a file may have as many problems as it has lines. */
+const MOST_PROBLEMS = 100;
+
+/** The first problems of a list, each as a line, and a last line that counts the rest. */
+export function problemLines<T>(problems: readonly T[], lineOf: (problem: T) => string): string[] {
+  const lines = problems.slice(0, MOST_PROBLEMS).map(lineOf);
+  const more = problems.length - lines.length;
+  return more > 0 ? [...lines, `… and ${String(more)} more.`] : lines;
+}
+
 /** Something is wrong with the input, told line by line. */
 export function badInput(problems: readonly string[]): Outcome {
-  return { stdout: '', stderr: `${problems.join('\n')}\n`, status: BAD_INPUT };
+  return { stdout: '', stderr: `${problems.map(shownOnOneLine).join('\n')}\n`, status: BAD_INPUT };
 }

@@ -1,8 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { LineCounter, parseDocument, type Document } from 'yaml';
+import { LineCounter, parseDocument, type Document, type YAMLError } from 'yaml';
 import { parseWith, runFile, type RunFile } from '#contract';
 import { runFileInput, type RunsInput } from '#runs';
 import { pathText, type Issue } from '#units';
+import { problemLines } from './outcome.js';
+import { readText } from './read-text.js';
+import { repeatedKeys, type RepeatedKey } from './repeated-keys.js';
 
 /** A run file as read, or what is wrong with it; every problem carries the file and, where known, the line. */
 export type ReadOutcome =
@@ -17,35 +19,35 @@ export type Locate = (path: readonly (string | number)[]) => string;
  * @param path as given by the person; shown in problems as it is
  */
 export function readRunFile(path: string): ReadOutcome {
-  let text: string;
-  try {
-    text = readFileSync(path, 'utf8');
-  } catch (cause) {
-    const code = (cause as NodeJS.ErrnoException).code;
-    const why =
-      code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'it is a folder' : String(code);
-    return { ok: false, problems: [`${path}: cannot be read: ${why}.`] };
+  const read = readText(path);
+  if (!read.ok) {
+    const place = read.line === undefined ? path : `${path}:${String(read.line)}`;
+    return { ok: false, problems: [`${place}: ${read.why}`] };
   }
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  const at = (offset: number): string => `${path}:${String(lines.linePos(offset).line)}`;
+  const document = parseDocument(read.text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false });
   if (document.errors.length > 0) {
-    return {
-      ok: false,
-      problems: document.errors.map((error) => {
-        const { line } = lines.linePos(error.pos[0]);
-        return `${path}:${String(line)}: not valid YAML: ${error.message}`;
-      }),
-    };
+    const lineOf = ({ pos, message }: YAMLError): string => `${at(pos[0])}: not valid YAML: ${message}`;
+    return { ok: false, problems: problemLines(document.errors, lineOf) };
   }
-  const locate = locator(path, document, lines);
   let content: unknown;
   try {
+    const repeated = repeatedKeys(document);
+    if (repeated.length > 0) {
+      const lineOf = ({ name, offset }: RepeatedKey): string =>
+        `${at(offset)}: “${name}” stands here twice; accepted: once.`;
+      return { ok: false, problems: problemLines(repeated, lineOf) };
+    }
     content = document.toJS({ maxAliasCount: 100 });
   } catch (cause) {
+    // Aliases without end, or more levels than the stack holds.
     return { ok: false, problems: [`${path}: not valid YAML: ${(cause as Error).message}`] };
   }
+  const locate = locator(path, document, lines);
   const parsed = parseWith(runFile, content);
-  if (!parsed.ok) return { ok: false, problems: parsed.issues.map((issue) => problemText(issue, locate)) };
+  if (!parsed.ok)
+    return { ok: false, problems: problemLines(parsed.issues, (issue) => problemText(issue, locate)) };
   return { ok: true, file: parsed.value, locate };
 }
 
@@ -61,7 +63,7 @@ export function readInput(path: string, count: number | undefined): InputOutcome
   const { file, locate } = read;
   const input = runFileInput(file);
   if (input.ok) return { ok: true, input: input.value, locate };
-  return { ok: false, problems: input.issues.map((issue) => problemText(issue, locate)) };
+  return { ok: false, problems: problemLines(input.issues, (issue) => problemText(issue, locate)) };
 }
 
 function withCount(read: ReadOutcome, count: number | undefined): ReadOutcome {
