@@ -17,7 +17,7 @@ export function firstStarts(net: Network): Float64Array {
  * @param x starts, each within its domain
  * @param seeds the nodes whose edges may be violated; null for all
  * @param frozen nodes to leave alone even where an edge is violated
- * @returns -1, or a node for which no start is left (`x` is then of no use)
+ * @returns -1, or a node for which no start is left (`x` is then of no use); the scratch tells what was touched
  */
 export function raise(
   net: Network,
@@ -25,20 +25,35 @@ export function raise(
   seeds: readonly number[] | null,
   frozen: Uint8Array | null = null,
 ): number {
-  const { queue, queued, depth, by } = net.scratch;
+  const { scratch } = net;
+  const { queue, queued, depth, by, touched, isTouched, before } = scratch;
   const size = queue.length;
   let head = 0;
   let tail = 0;
-  queued.fill(0);
-  depth.fill(0);
+  // The work must follow what changes, not the size of the network.
+  for (let k = 0; k < scratch.touchedCount; k++) {
+    const node = touched[k]!;
+    isTouched[node] = queued[node] = depth[node] = 0;
+  }
+  scratch.touchedCount = 0;
   const push = (node: number): void => {
     if (queued[node] === 1) return;
     queued[node] = 1;
     queue[tail] = node;
     tail = tail + 1 === size ? 0 : tail + 1;
   };
-  if (seeds === null) for (let node = 0; node < net.count; node++) push(node);
-  else seeds.forEach(push);
+  const touch = (node: number): void => {
+    if (isTouched[node] === 1) return;
+    isTouched[node] = 1;
+    touched[scratch.touchedCount++] = node;
+    before[node] = x[node]!;
+  };
+  const seed = (node: number): void => {
+    touch(node);
+    push(node);
+  };
+  if (seeds === null) for (let node = 0; node < net.count; node++) seed(node);
+  else seeds.forEach(seed);
   while (head !== tail) {
     const i = queue[head]!;
     head = head + 1 === size ? 0 : head + 1;
@@ -50,6 +65,7 @@ export function raise(
       const at = nextIn(net.domains[j]!, bound);
       by[j] = e;
       if (Number.isNaN(at)) return j;
+      touch(j);
       x[j] = at;
       if (at > bound) {
         by[j] = -1;

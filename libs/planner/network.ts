@@ -28,6 +28,12 @@ export interface Scratch {
   readonly queue: Int32Array;
   readonly queued: Uint8Array;
   readonly depth: Int32Array;
+  /** The nodes that the latest fixed point came by, seeds included: the first `touchedCount` of these. */
+  readonly touched: Int32Array;
+  readonly isTouched: Uint8Array;
+  touchedCount: number;
+  /** The start of each touched node before. */
+  readonly before: Float64Array;
   /** The edge that last moved each node, or -1 when its domain did. */
   readonly by: Int32Array;
 }
@@ -55,6 +61,10 @@ export function emptyNetwork(
       queue: new Int32Array(count + 1),
       queued: new Uint8Array(count),
       depth: new Int32Array(count),
+      touched: new Int32Array(count),
+      isTouched: new Uint8Array(count),
+      touchedCount: 0,
+      before: new Float64Array(count),
       by: new Int32Array(count).fill(-1),
     },
   };

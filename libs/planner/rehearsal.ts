@@ -18,8 +18,6 @@ export interface Rehearsal {
   readonly uncertain: readonly UncertainLag[];
   /** By stage: the uncertain lags from it or to it. */
   readonly touching: readonly (readonly number[])[];
-  /** The uncertain lags that a stage must wait for. */
-  readonly opening: readonly number[];
 }
 
 /** One side of a lag that only shows when it has come about. */
@@ -57,11 +55,13 @@ export function rehearse(p: Problem, s: Schedule): Rehearsal {
     for (const net of [likely, certain]) addEdge(net, before, after, net.duration[before]!, tag);
   }
   const uncertain = uncertainLags(p);
-  const all = [...uncertain.keys()];
+  const touching = p.stages.map((): number[] => []);
+  uncertain.forEach(({ from, to }, k) => {
+    for (const i of new Set([from, to])) touching[i]!.push(k);
+  });
   return {
     ...{ p, likely, certain, starts, rank: ranks(certain, starts), uncertain },
-    touching: p.stages.map((_, i) => all.filter((k) => uncertain[k]!.from === i || uncertain[k]!.to === i)),
-    opening: all.filter((k) => uncertain[k]!.side === 'at-least'),
+    touching,
   };
 }
 

@@ -1,5 +1,6 @@
 import { medianAbove, type Draws } from './draws.js';
 import { lastInRow, nextIn } from './domains.js';
+import { DueStages } from './due-stages.js';
 import { raise } from './fixed-point.js';
 import type { Network } from './network.js';
 import type { Requirement } from './problem.js';
@@ -30,19 +31,22 @@ export function simulator(
     plan,
     retestMin,
     x: new Float64Array(likely.count),
-    saved: new Float64Array(likely.count),
+    due: new DueStages(plan.rank, starts),
     done: new Uint8Array(likely.count),
     actual: new Float64Array(uncertain.length),
+    waiting: [],
     limits: new Map(),
   };
   return (scenario) => {
     world.x.set(starts);
+    world.due.reset();
+    world.waiting.length = 0;
     world.done.fill(0);
     world.done.fill(1, likely.stageCount);
     uncertain.forEach(({ median, sigma }, k) => {
       world.actual[k] = median * Math.exp(sigma * values[k]![scenario]!);
     });
-    for (let j = nextStage(world); j >= 0; j = nextStage(world)) {
+    for (let j = world.due.first(); j >= 0; j = world.due.first()) {
       const loss = attempt(world, j);
       if (loss) return loss;
     }
@@ -55,21 +59,15 @@ interface World {
   readonly retestMin: number;
   /** Real starts of what is done, expected starts of the rest. */
   readonly x: Float64Array;
-  readonly saved: Float64Array;
+  /** The stages that are not done, by when they are due. */
+  readonly due: DueStages;
   readonly done: Uint8Array;
   /** What each uncertain lag turns out to be. */
   readonly actual: Float64Array;
+  /** Uncertain lags that have begun and whose stage waits for them. */
+  readonly waiting: number[];
   /** What keeps each stage from starting any later, as far as that was asked: one object each, so that losses can be counted by it. */
   readonly limits: Map<number, Requirement>;
-}
-
-function nextStage({ plan, x, done }: World): number {
-  let next = -1;
-  for (let i = 0; i < plan.likely.stageCount; i++) {
-    if (done[i] === 1) continue;
-    if (next < 0 || x[i]! < x[next]! || (x[i] === x[next] && plan.rank[i]! < plan.rank[next]!)) next = i;
-  }
-  return next;
 }
 
 /** Does stage `j` if it is ready and wise, or moves it on. */
@@ -86,11 +84,23 @@ function attempt(world: World, j: number): Loss | undefined {
       const at = nextIn(plan.likely.domains[j]!, Math.max(x[j]!, now + world.retestMin));
       if (Number.isNaN(at)) return { stage: j, missed: limitOf(world, j) };
       x[j] = at;
+      world.due.move(j, at);
       return push(world, [j]);
     }
   }
-  world.done[j] = 1;
+  finish(world, j);
   return missedBy(world, j);
+}
+
+function finish({ plan, done, due, waiting }: World, j: number): void {
+  done[j] = 1;
+  due.remove(j);
+  for (const k of plan.touching[j]!) {
+    const { from, to, side } = plan.uncertain[k]!;
+    if (side !== 'at-least') continue;
+    if (from === j && done[to] === 0) waiting.push(k);
+    else if (to === j && waiting.includes(k)) waiting.splice(waiting.indexOf(k), 1);
+  }
 }
 
 /** The lag that stage `j` would have to wait for and that has not come about by now. */
@@ -104,13 +114,11 @@ function unready({ plan, done, x, actual }: World, j: number, now: number): numb
 
 /** The next test of stage `j` that matters: between two tests nothing else is due. */
 function moveOn(world: World, j: number, k: number): Loss | undefined {
-  const { x, plan, done, actual, retestMin } = world;
+  const { x, plan, actual, due, retestMin } = world;
   const { from, offset, requirement } = plan.uncertain[k]!;
   const readyAt = x[from]! + offset + actual[k]!;
-  let other = Infinity;
-  for (let i = 0; i < plan.likely.stageCount; i++) {
-    if (done[i] === 0 && i !== j) other = Math.min(other, x[i]!);
-  }
+  due.remove(j);
+  const other = due.firstAt();
   const domain = plan.likely.domains[j]!;
   let at = x[j]!;
   do {
@@ -121,21 +129,22 @@ function moveOn(world: World, j: number, k: number): Loss | undefined {
   } while (at < readyAt && at <= other);
   if (Number.isNaN(at)) return { stage: j, missed: requirement };
   x[j] = at;
+  due.move(j, at);
   return push(world, [j]);
 }
 
 /** Raises the stages that wait for something not ready yet to when it is likely to be; returns those raised. */
-function foresee({ plan, done, x, actual }: World, now: number): number[] {
+function foresee({ plan, x, actual, due, waiting }: World, now: number): number[] {
   const pushed: number[] = [];
-  for (const k of plan.opening) {
+  for (const k of waiting) {
     const lag = plan.uncertain[k]!;
     const { from, to } = lag;
-    if (done[from] === 0 || done[to] === 1) continue;
     const since = x[from]! + lag.offset;
     if (since > now || since + actual[k]! <= now) continue;
     const at = nextIn(plan.likely.domains[to]!, Math.ceil(since + likelyLength(lag, now - since)));
     if (at > x[to]!) {
       x[to] = at;
+      due.move(to, at);
       pushed.push(to);
     }
   }
@@ -155,13 +164,26 @@ function likelyLength({ median, sigma, below, likely }: UncertainLag, elapsed: n
 
 /** Lets the rest of the plan follow: at likely values if that can be, else as far as the known lags ask. */
 function push(world: World, seeds: readonly number[]): Loss | undefined {
-  const { plan, x, saved, done } = world;
-  saved.set(x);
-  if (raise(plan.likely, x, seeds, done) < 0) return undefined;
-  x.set(saved);
+  const { plan, x, done } = world;
+  if (raise(plan.likely, x, seeds, done) < 0) {
+    follow(world, plan.likely);
+    return undefined;
+  }
+  const { touched, touchedCount, before } = plan.likely.scratch;
+  for (let k = 0; k < touchedCount; k++) x[touched[k]!] = before[touched[k]!]!;
   const stuck = raise(plan.certain, x, seeds, done);
-  if (stuck < 0) return undefined;
+  if (stuck < 0) {
+    follow(world, plan.certain);
+    return undefined;
+  }
   return { stage: stuck, missed: limitOf(world, stuck) };
+}
+
+function follow({ x, due, done }: World, { scratch: { touched, touchedCount } }: Network): void {
+  for (let k = 0; k < touchedCount; k++) {
+    const i = touched[k]!;
+    if (done[i] === 0) due.move(i, x[i]!);
+  }
 }
 
 /** What is broken now that stage `j` has started: a known lag to, or an uncertain one from, what was done before. */
