@@ -20,7 +20,7 @@ export { orderNetwork } from './partial-order/order-network.js';
 export { partialOrder } from './partial-order/partial-order.js';
 export type { OrderLink, UncertainProject } from './partial-order/uncertain-project.js';
 export { pinned } from './pinned.js';
-export { plan } from './plan.js';
+export { plan, type PlanOptions } from './plan.js';
 export { schedule } from './schedule.js';
 export { sittings, type Sitting } from './sittings.js';
 export { windows, windowsAlong } from './windows.js';

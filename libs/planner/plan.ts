@@ -2,41 +2,72 @@ import { deliveriesOf, totalEnd } from './deliveries.js';
 import type { Certainty, Odds, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { pinned } from './pinned.js';
 import { race, type Runner } from './race.js';
-import { place, schedule } from './schedule.js';
+import { schedule, ScheduleSearch } from './schedule.js';
 
 /** From cautious to likely. The cautious plan is not always the best: it may open a window past its close. */
 export const CERTAINTIES: readonly Certainty[] = [0.9, 0.85, 0.8, 0.7, 0.6, 0.5];
 
+export interface PlanOptions {
+  /** Breaks ties; same request and seed, same answer, unless `stop` strikes. */
+  readonly seed: number;
+  /** Simulated for each distinct schedule, 1 or more. */
+  readonly scenarios: number;
+  /** To try, in this order; by default 0.9 down to 0.5. */
+  readonly certainties?: readonly Certainty[];
+  /**
+   * Starts, by stage id, that the plan must have. They bind the plan only: the odds are those of coming to the bench then,
+   * and of waiting there or coming back where the soap is not ready.
+   */
+  readonly pins?: ReadonlyMap<string, number>;
+  /** Conflicts to learn from at each certainty, 0 or more. */
+  readonly limit?: number;
+  /** Asked now and then; the best plan so far is the answer soon after it says true. */
+  readonly stop?: () => boolean;
+}
+
 /**
- * The schedule with the best odds, as `race` finds it, among those made at several certainties; equal odds go to the one that is ready
- * first.
- * @param options.pins starts, by stage id, that the plan must have. They bind the plan only: the odds are those of
- *   coming to the bench then, and of waiting there or coming back where the soap is not ready
- * @param options.scenarios simulated for each distinct schedule, 1 or more
- * @param options.certainties to try, in this order; by default 0.9 down to 0.5
+ * The schedule with the best odds, as `race` finds it, among those made at several certainties; equal odds go to the one
+ * that is ready first. Certainties take turns, so that each has a first schedule before any is made better.
  * @returns the outcome and its odds; without any schedule, the outcome at the last certainty and null
  */
 export function plan(
   p: Problem,
-  options: {
-    readonly seed: number;
-    readonly scenarios: number;
-    readonly certainties?: readonly Certainty[];
-    readonly pins?: ReadonlyMap<string, number>;
-  },
+  options: PlanOptions,
 ): { readonly outcome: ScheduleOutcome; readonly odds: Odds | null } {
-  const { seed, scenarios, certainties = CERTAINTIES, pins = new Map<string, number>() } = options;
+  const {
+    seed,
+    scenarios,
+    certainties = CERTAINTIES,
+    pins = new Map<string, number>(),
+    limit,
+    stop,
+  } = options;
   const asked = pinned(p, pins);
-  if (certainties.length === 0) throw new RangeError('no certainty to plan at');
+  const last = certainties.at(-1);
+  if (last === undefined) throw new RangeError('no certainty to plan at');
+  const limits = { ...(limit !== undefined && { limit }), ...(stop && { stop }) };
   const candidates: Runner[] = [];
-  for (const certainty of certainties) {
-    const found = place(asked, { certainty, seed });
-    if (typeof found !== 'object' || candidates.some((other) => sameStarts(other.schedule, found))) continue;
+  const enter = (found: Schedule | undefined): void => {
+    if (found === undefined || candidates.some((other) => sameStarts(other.schedule, found))) return;
     candidates.push({ schedule: found, total: totalOf(p, found) });
+  };
+  const searches = certainties.map((certainty) => new ScheduleSearch(asked, { certainty, seed, ...limits }));
+  const isOver = (): boolean => stop !== undefined && stop() && candidates.length > 0;
+  for (let left = searches; left.length > 0 && !isOver();) {
+    left = left.filter((search) => {
+      if (isOver()) return false;
+      const isFirst = !search.hasSchedule;
+      const goesOn = search.step();
+      // What is made better may be made less safe: both are candidates.
+      if (goesOn && isFirst) enter(search.schedule());
+      return goesOn;
+    });
   }
-  const last = certainties.at(-1)!;
-  if (candidates.length === 0) return { outcome: schedule(asked, { certainty: last, seed }), odds: null };
-  const best = race(p, candidates, { seed, scenarios });
+  for (const search of searches) enter(search.schedule());
+  if (candidates.length === 0) {
+    return { outcome: schedule(asked, { certainty: last, seed, ...limits }), odds: null };
+  }
+  const best = race(p, candidates, { seed, scenarios, ...(stop && { stop }) });
   return { outcome: { status: 'planned', schedule: best.schedule }, odds: best.odds };
 }
 

@@ -19,11 +19,16 @@ export interface Runner {
  * fared the same in everything as the leader is out after the second. So the winner may be worse than another by a little
  * less than the standard error of its odds.
  * @param options.scenarios those of the winner, 1 or more
+ * @param options.stop once it says true, the leader of the heat is the winner, with the scenarios simulated so far
  */
 export function race(
   p: Problem,
   runners: readonly Runner[],
-  { seed, scenarios }: { readonly seed: number; readonly scenarios: number },
+  {
+    seed,
+    scenarios,
+    stop = () => false,
+  }: { readonly seed: number; readonly scenarios: number; readonly stop?: () => boolean },
 ): { readonly schedule: Schedule; readonly odds: Odds } {
   const draws = sampleDraws(p, seed, scenarios);
   let left = runners.map((runner) => ({ ...runner, tally: new Tally(p, runner.schedule, draws, scenarios) }));
@@ -31,7 +36,7 @@ export function race(
   for (let heat = 1; heat <= HEATS; heat++) {
     for (const { tally } of left) tally.simulate(Math.ceil((scenarios * heat) / HEATS));
     leader = left.reduce((a, b) => (isBetter(b, a) ? b : a));
-    if (heat === HEATS) break;
+    if (heat === HEATS || stop()) break;
     left = left.filter((each) => each === leader || isInReach(each.tally, leader.tally, heat > 1));
   }
   return { schedule: leader.schedule, odds: leader.tally.odds(seed) };

@@ -4,13 +4,11 @@ import { compileProblem } from './compile-problem.js';
 import { leastSolution } from './fixed-point.js';
 import { loadsOf, type ResourceLoads } from './loads.js';
 import type { Network } from './network.js';
-import { joinSittings } from './polish.js';
+import { reduceSittings } from './reduce-sittings.js';
 import type { Certainty, Precedence, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { resourceConflict } from './resource-conflict.js';
-import { holdPrevious } from './search/hold-previous.js';
-import { pin, pinPrevious } from './search/pins.js';
-import { placeEarly } from './search/place-early.js';
-import { StageSearch } from './search/stage-search.js';
+import { closeBusyTimes } from './search/close-busy-times.js';
+import { placements, type Found, type Verdict } from './search/placements.js';
 import { lagConflict } from './windows.js';
 
 /** Conflicts to learn from when the caller sets no limit. */
@@ -46,26 +44,56 @@ export function schedule(p: Problem, options: ScheduleOptions): ScheduleOutcome 
 
 /** The same without the reasons for a conflict, which cost more than finding it. */
 export function place(p: Problem, options: ScheduleOptions): Schedule | 'infeasible' | 'limit' {
-  const { certainty, seed, limit = DEFAULT_LIMIT, stop = () => false } = options;
-  const net = compileProblem(p, certainty);
-  const all = loadsOf(p);
-  const unchanged = holdPrevious(p, net, all);
-  if (unchanged !== null) return scheduleOf(p, net, all, unchanged, certainty);
-  const search = StageSearch.over(p, net, seededRandom(seed));
-  if (search === null) return 'infeasible';
-  const budget = { left: limit, stop };
-  const held = pinPrevious(p, search, budget);
-  const pinned = held?.stages ?? [];
-  const found = placeEarly(
-    search,
-    pinned.flatMap((i) => pin(p, search, i)),
-    budget,
-    held?.placed,
-  );
-  if (found.status === 'limit') return 'limit';
-  if (found.status === 'impossible') return 'infeasible';
-  const starts = joinSittings(p, net, all, found.starts, new Set(pinned));
-  return scheduleOf(p, net, all, starts, certainty);
+  const search = new ScheduleSearch(p, options);
+  while (search.step());
+  return search.schedule() ?? (search.verdict === 'infeasible' ? 'infeasible' : 'limit');
+}
+
+/** A search for a schedule that can be asked at any time for the best so far, and goes on by steps. */
+export class ScheduleSearch {
+  /** Undefined as long as it goes on. */
+  verdict: Verdict | undefined;
+  private found: Found | undefined;
+  private polished: Schedule | undefined;
+  private readonly net: Network;
+  private readonly all: readonly ResourceLoads[];
+  private readonly steps: Generator<Found | null, Verdict>;
+
+  constructor(
+    private readonly p: Problem,
+    private readonly options: ScheduleOptions,
+  ) {
+    const { certainty, seed, limit = DEFAULT_LIMIT, stop = () => false } = options;
+    this.all = loadsOf(p);
+    this.net = closeBusyTimes(compileProblem(p, certainty), this.all);
+    const budget = { left: limit, stop };
+    this.steps = placements({ p, certainty, net: this.net, random: seededRandom(seed), budget });
+  }
+
+  get hasSchedule(): boolean {
+    return this.found !== undefined;
+  }
+
+  /** Some milliseconds of work, or as much as a small problem takes. @returns whether there is more to do */
+  step(): boolean {
+    if (this.verdict !== undefined) return false;
+    const { done, value } = this.steps.next();
+    if (done) this.verdict = value;
+    else if (value !== null) {
+      this.found = value;
+      this.polished = undefined;
+    }
+    return !done;
+  }
+
+  /** The best so far, with few sittings. */
+  schedule(): Schedule | undefined {
+    const { p, net, all, found, options } = this;
+    if (found === undefined || this.polished) return this.polished;
+    const { starts, pinned, isKept } = found;
+    const joined = isKept ? starts : reduceSittings(p, net, all, starts, new Set(pinned));
+    return (this.polished = scheduleOf(p, net, all, joined, options.certainty));
+  }
 }
 
 function scheduleOf(

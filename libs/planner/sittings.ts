@@ -9,7 +9,7 @@ export interface Sitting {
 }
 
 /** A break as long as this is time to go and do something else. Common practice, no source. */
-const GAP_MIN = 45;
+export const GAP_MIN = 45;
 
 /**
  * The stretches in which hands are needed: the stages bound to a calendar, grouped while the hours go on and the
@@ -43,7 +43,7 @@ export function sittings(
 }
 
 /** When the calendar interval in which it lies began; a fixed stage may lie outside all of them. */
-function hoursOpenedAt(p: Problem, stage: Stage, start: number): number {
+export function hoursOpenedAt(p: Problem, stage: Stage, start: number): number {
   const calendar = p.calendars[stage.calendar ?? ''] ?? [];
   let low = 0;
   let high = calendar.length;

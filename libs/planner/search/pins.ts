@@ -8,7 +8,7 @@ const PIN_LIMIT = 200;
 /** Stages that stay, by number, and starts under which they do. */
 export interface Pinned {
   readonly stages: readonly number[];
-  readonly placed: Placed;
+  readonly placed: Extract<Placed, { status: 'placed' }>;
 }
 
 /**
@@ -21,14 +21,16 @@ export function pinPrevious(p: Problem, search: StageSearch, budget: Budget): Pi
     .filter((i) => p.stages[i]!.fixed === undefined && p.stages[i]!.previous !== undefined)
     .sort((a, b) => p.stages[a]!.previous! - p.stages[b]!.previous!);
   let pinned = movable;
-  let placed: Placed;
+  let placed: Extract<Placed, { status: 'placed' }>;
   for (;;) {
     const tried = search.place(
       pinned.flatMap((i) => pin(p, search, i)),
       budget,
     );
-    placed = tried;
-    if (tried.status === 'placed') break;
+    if (tried.status === 'placed') {
+      placed = tried;
+      break;
+    }
     const behind = new Set(tried.status === 'impossible' ? tried.core.map(([side]) => side >> 1) : []);
     const last = pinned.findLast((i) => behind.has(i));
     if (last === undefined) return null;

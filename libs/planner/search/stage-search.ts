@@ -10,6 +10,9 @@ import { shiftEarlier } from './shift-earlier.js';
 import { startBounds, type StartBounds } from './start-bounds.js';
 import { stageModel, type StageModel } from './stage-model.js';
 
+/** Edges of a model whose conflicts count as one each; those of larger models take longer and count as more. */
+const SMALL = 4000;
+
 /** A literal of the search. */
 export type Claim = readonly [side: number, value: number];
 
@@ -27,6 +30,8 @@ export class StageSearch {
   private readonly search: LearningSearch;
 
   private readonly model: StageModel;
+  /** What a conflict takes from a budget. */
+  private readonly cost: number;
 
   private constructor(
     private readonly net: Network,
@@ -37,6 +42,7 @@ export class StageSearch {
   ) {
     this.model = stageModel(net, all, within, deliveries);
     this.search = new LearningSearch(this.model, random);
+    this.cost = Math.max(1, this.model.edges.length / SMALL);
     this.leastTotal = this.model.bounds[2 * this.model.total]!;
   }
 
@@ -63,10 +69,11 @@ export class StageSearch {
 
   /** Starts under which the claims hold. @param limit conflicts to learn from, of those that the budget has left */
   place(claims: readonly Claim[], budget: Budget, limit = Infinity): Placed {
-    const { search, model, net } = this;
+    const { search, model, net, cost } = this;
     const before = search.conflicts;
-    const outcome = search.run(Math.min(limit, budget.left), budget.stop, claims.flat());
-    budget.left -= search.conflicts - before;
+    const most = Math.min(limit, Math.ceil(budget.left / cost));
+    const outcome = search.run(most, budget.stop, claims.flat());
+    budget.left -= cost * (search.conflicts - before);
     switch (outcome) {
       case 'limit':
         return { status: 'limit' };
@@ -88,6 +95,15 @@ export class StageSearch {
         return { status: 'placed', starts, total: this.totalOf(starts) };
       }
     }
+  }
+
+  /** Starts found elsewhere, as a placement from which the search goes on. They must be a schedule. */
+  adopt(starts: Float64Array): Extract<Placed, { status: 'placed' }> {
+    const { net, model, search } = this;
+    const values = new Int32Array(model.bounds.length >> 1);
+    for (let i = 0; i < net.count; i++) values[i] = starts[i]! - model.origin;
+    search.follow(values);
+    return { status: 'placed', starts, total: this.totalOf(starts) };
   }
 
   /** The search stops at any solution; its order may allow for an earlier one. */

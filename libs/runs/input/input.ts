@@ -72,4 +72,6 @@ export interface PlanOptions {
    * the odds count what is done later because the soap was not ready. A stage that is done stays where it was.
    */
   readonly pins?: readonly StagePin[] | undefined;
+  /** Asked now and then; the best plan so far is the answer soon after it says true. Absent: as much effort as it takes. */
+  readonly stop?: (() => boolean) | undefined;
 }

@@ -1,6 +1,13 @@
 import type { ConflictReason } from '#contract';
 import type { OpenInterval } from '#hours';
-import { pinned, plan, type Odds, type Problem, type ScheduleOutcome } from '#planner';
+import {
+  pinned,
+  plan,
+  type Odds,
+  type PlanOptions as PlannerOptions,
+  type Problem,
+  type ScheduleOutcome,
+} from '#planner';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { isReadyId, liveAttempts, stageId, type RunInHand } from '../run-in-hand.js';
 import { buildNetwork } from './build-network.js';
@@ -33,9 +40,9 @@ export function solveRuns(
   const problem = buildNetwork(input, hands, options, open);
   const scarce = tooFew(problem, hands);
   if (scarce.length > 0) return { problem, scarce, outcome: undefined, odds: null, missed: false };
-  const { seed = 1, scenarios = DEFAULT_SCENARIOS } = options;
+  const { seed = 1, scenarios = DEFAULT_SCENARIOS, stop } = options;
   const pins = pinsById(hands, options);
-  const solved = planOrMiss(problem, hands, { seed, scenarios, pins });
+  const solved = planOrMiss(problem, hands, { seed, scenarios, pins, ...(stop && { stop }) });
   if (solved.outcome.status === 'planned') return { ...solved, scarce };
   return { ...solved, problem: pinned(solved.problem, pins), scarce };
 }
@@ -59,7 +66,7 @@ function pinsById(hands: readonly RunInHand[], { pins = [] }: PlanOptions): Map<
 function planOrMiss(
   problem: Problem,
   hands: readonly RunInHand[],
-  options: { readonly seed: number; readonly scenarios: number; readonly pins: ReadonlyMap<string, number> },
+  options: PlannerOptions,
 ): ReturnType<typeof plan> & { readonly problem: Problem; readonly missed: boolean } {
   const first = plan(problem, options);
   const { outcome } = first;

@@ -1,0 +1,145 @@
+import type { Random } from '#units';
+import { deliveriesOf, totalEnd } from '../deliveries.js';
+import { loadsOf } from '../loads.js';
+import type { Network } from '../network.js';
+import type { Certainty, Problem } from '../problem.js';
+import type { Budget } from './budget.js';
+import { componentLns } from './component-lns.js';
+import { componentsOf } from './components.js';
+import { EarlySearch } from './early-search.js';
+import { holdPrevious } from './hold-previous.js';
+import { insertion } from './insertion.js';
+import { nodeStarts } from './node-starts.js';
+import { pin, pinPrevious } from './pins.js';
+import { shiftEarlier } from './shift-earlier.js';
+import { StageSearch } from './stage-search.js';
+import { startBounds, type StartBounds } from './start-bounds.js';
+
+/** From so many stages that can move on, in several components, one component after the other is placed first. */
+const JOINT = 60;
+
+/** What the complete search and the neighbourhoods take of the budget by turns. */
+const TURN = 500;
+
+/** What is proved at the end: nothing earlier exists, nothing at all exists, or neither. */
+export type Verdict = 'optimal' | 'feasible' | 'infeasible' | 'undecided';
+
+export interface Found {
+  /** Starts of all nodes; a schedule. */
+  readonly starts: Float64Array;
+  /** Stages, by number, that stay where the previous plan had them. */
+  readonly pinned: readonly number[];
+  /** The previous plan as it was, in which nothing is to be touched. */
+  readonly isKept?: boolean;
+}
+
+/** What is to be placed. */
+export interface Task {
+  readonly p: Problem;
+  readonly certainty: Certainty;
+  /** The problem at the certainty, busy times closed. */
+  readonly net: Network;
+  readonly random: Random;
+  readonly budget: Budget;
+}
+
+/**
+ * Schedules, each better than the one before, until nothing better exists or the budget is spent. Stages stay where the
+ * previous plan had them as far as they can; else all come as early in total as can be found.
+ * @yields better starts, or null now and then where none were found
+ */
+export function* placements(task: Task): Generator<Found | null, Verdict> {
+  const { p, net } = task;
+  const unchanged = holdPrevious(p, net, loadsOf(p));
+  if (unchanged !== null) {
+    yield { starts: unchanged, pinned: [], isKept: true };
+    return 'feasible';
+  }
+  const within = startBounds(net);
+  if (within === null) return 'infeasible';
+  const components = componentsOf(p);
+  const isJoint = components.length > 1 && components.reduce((sum, each) => sum + each.length, 0) >= JOINT;
+  const hasPrevious = p.stages.some(({ fixed, previous }) => fixed === undefined && previous !== undefined);
+  return yield* isJoint && !hasPrevious ? jointly(task, components, within) : atOnce(task);
+}
+
+/** By the complete search alone. */
+function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verdict> {
+  const search = StageSearch.over(p, net, random);
+  if (search === null) return 'infeasible';
+  const held = pinPrevious(p, search, budget);
+  const pinned = held?.stages ?? [];
+  const claims = pinned.flatMap((i) => pin(p, search, i));
+  const early = new EarlySearch(search, claims, held?.placed.starts);
+  const outcome = early.run(budget);
+  if (outcome === 'impossible') return 'infeasible';
+  const { best } = early;
+  if (best === undefined) return 'undecided';
+  yield { starts: best, pinned };
+  return outcome === 'optimal' ? 'optimal' : 'feasible';
+}
+
+/** One component after the other; then the complete search and neighbourhoods by turns. */
+function* jointly(
+  task: Task,
+  components: readonly (readonly number[])[],
+  within: StartBounds,
+): Generator<Found | null, Verdict> {
+  const { p, certainty, net, random, budget } = task;
+  const all = loadsOf(p);
+  const found = (starts: Float64Array): Found => ({ starts, pinned: [] });
+  const totalOf = totalIn(p, net);
+  const inserted = yield* insertion(p, certainty, components, within, random, budget);
+  let best: Float64Array | undefined;
+  if (inserted !== null) {
+    best = shiftEarlier(net, all, nodeStarts(net, inserted), within.least);
+    yield found(best);
+    if (budget.stop()) return 'feasible';
+  }
+  const search = StageSearch.over(p, net, random);
+  if (search === null) return 'infeasible';
+  const early = new EarlySearch(search, [], best);
+  const turn = { left: 0, stop: budget.stop };
+  const begin = (): void => {
+    turn.left = Math.min(TURN, budget.left);
+    budget.left -= turn.left;
+  };
+  const stageStarts = new Float64Array(p.stages.length);
+  const lns = componentLns(p, certainty, components, stageStarts, random, turn);
+  for (;;) {
+    begin();
+    const outcome = early.run(turn);
+    if (outcome === 'impossible') return 'infeasible';
+    if (early.best && early.best !== best) yield found((best = early.best));
+    if (outcome === 'optimal') return 'optimal';
+    if (budget.stop()) break;
+    yield null;
+    if (best !== undefined) {
+      begin();
+      stageStarts.set(best.subarray(0, p.stages.length));
+      while (turn.left > 0 && !budget.stop()) {
+        const isBetter = lns.next().value === true;
+        if (!isBetter) {
+          yield null;
+          continue;
+        }
+        const shifted: Float64Array = shiftEarlier(net, all, nodeStarts(net, stageStarts), within.least);
+        if (totalOf(shifted) < totalOf(best)) yield found((best = shifted));
+        stageStarts.set(best.subarray(0, p.stages.length));
+      }
+      early.adopt(best);
+    }
+    if (budget.left <= 0 || budget.stop()) break;
+  }
+  return best === undefined ? 'undecided' : 'feasible';
+}
+
+function totalIn(p: Problem, net: Network): (starts: Float64Array) => number {
+  const deliveries = deliveriesOf(p);
+  return (starts) =>
+    totalEnd(
+      deliveries,
+      (i) => starts[i]!,
+      (i) => net.duration[i]!,
+    );
+}
