@@ -41,6 +41,20 @@ describe('plan', () => {
     }
   });
 
+  it('says what it added to a design that does not say when to unmould', () => {
+    const path = fileWith((text) =>
+      text.replace('      - { stage: unmould, part: over, opens: firm }\n', ''),
+    );
+    const { stdout, status } = planCommand([path]);
+    expect(status).toBe(0);
+    expect(stdout).toContain('Added, as the design does not say it');
+    expect(stdout).toContain('  • “Unmould” waits until Upper layer is firm enough to unmould.');
+    expect(planDocument.parse(JSON.parse(planCommand([path, '--json']).stdout)).runs[0]?.added).toHaveLength(
+      2,
+    );
+    expect(planCommand(['rockpool-tiles']).stdout).not.toContain('Added');
+  });
+
   it('plans every demo', () => {
     for (const demo of ['rockpool-tiles', 'orchard-loaves', 'honeycomb-tartlets']) {
       expect(planCommand([demo, '--json']).status).toBe(0);

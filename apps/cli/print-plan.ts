@@ -25,7 +25,7 @@ function runSections(run: RunPlan, plan: PlanDocument, units: UnitSystem): strin
     run.ready === null
       ? ''
       : `Cured about ${dayText(run.ready.likely, plan)} (${dayText(run.ready.low, plan)} to ${dayText(run.ready.high, plan)})`;
-  return [heading(head), tideTable(run, plan), ready, amountsSection(run.amounts, units)];
+  return [heading(head), tideTable(run, plan), addedSection(run), ready, amountsSection(run.amounts, units)];
 }
 
 function tideTable(run: RunPlan, plan: PlanDocument): string {
@@ -40,6 +40,18 @@ function tideTable(run: RunPlan, plan: PlanDocument): string {
   return table
     .map((line, i) => (i === 0 ? line : `${line}\n${wrap(run.stages[i - 1]?.why ?? '', 4, 100)}`))
     .join('\n');
+}
+
+function addedSection({ added = [], stages, amounts, clocks }: RunPlan): string {
+  if (added.length === 0) return '';
+  const stageTitle = (key: string): string => `“${stages.find((stage) => stage.key === key)?.title ?? key}”`;
+  const lines = added.map((each) => {
+    if ('after' in each) return `${stageTitle(each.stage)} comes after ${stageTitle(each.after)}.`;
+    const part = amounts.find((amount) => amount.part === each.part)?.title ?? each.part;
+    const state = clocks.find((clock) => clock.part === each.part && clock.state === each.opens)?.title;
+    return `${stageTitle(each.stage)} waits until ${part} is ${state ?? each.opens}.`;
+  });
+  return ['Added, as the design does not say it', ...lines.map((line) => `  • ${line}`)].join('\n');
 }
 
 function nameOf(stage: PlannedStage): string {

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { caution, partAmounts } from './amounts.js';
 import { clockForecast, fillingTime } from './clocks.js';
 import { instant, instantBand, key } from './common.js';
-import { stageKinds } from './piece-design.js';
+import { openingStates, stageKinds } from './piece-design.js';
 
 const text = z.string();
 
@@ -56,6 +56,16 @@ export const weakLink = z
   })
   .meta({ id: 'WeakLink' });
 
+/** An order of the stages that the design leaves unsaid and the plan keeps all the same. */
+export const addedOrder = z
+  .union([
+    z
+      .strictObject({ stage: key, part: key, opens: z.enum(openingStates) })
+      .meta({ description: 'The stage waits until the part has this state' }),
+    z.strictObject({ stage: key, after: key }).meta({ description: 'The stage comes after another' }),
+  ])
+  .meta({ id: 'AddedOrder' });
+
 export const runPlan = z
   .strictObject({
     run: key,
@@ -65,6 +75,10 @@ export const runPlan = z
     amounts: z.array(partAmounts),
     clocks: z.array(clockForecast),
     filling: z.array(fillingTime),
+    added: z.array(addedOrder).min(1).optional().meta({
+      description:
+        'What was added to the design so that no soap is unmoulded or cut before it is firm; absent: nothing',
+    }),
     stages: z.array(plannedStage),
     ready: instantBand
       .nullable()
@@ -148,5 +162,6 @@ export type Guarantee = z.infer<typeof guarantee>;
 export type RunPlan = z.infer<typeof runPlan>;
 export type ConflictReason = z.infer<typeof conflictReason>;
 export type ConflictClash = z.infer<typeof conflictClash>;
+export type AddedOrder = z.infer<typeof addedOrder>;
 export type PlanDocument = z.infer<typeof planDocument>;
 export type PlanChange = z.infer<typeof planChange>;

@@ -25,6 +25,7 @@ export { checkEntry } from './log/check-entry.js';
 export { usualResponse } from './log/respond-to-mishap.js';
 export { keepOpenStages } from './plan/keep-open-stages.js';
 export { planWithoutMoves, type PlansAround } from './plan/plan-without-moves.js';
+export { impliedOrder, type ImpliedOrder } from './input/implied-order.js';
 export { bandText, durationText } from './clocks/duration-text.js';
 export type { Busy, PastRun, PlanOptions, RunsInput, StagePin } from './input/input.js';
 export type { LogLine } from './log/standing-log.js';

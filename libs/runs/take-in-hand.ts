@@ -15,7 +15,7 @@ import type { StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
 import { stageKindFacts } from './input/stage-kinds.js';
-import { workingsOf, type RunWorkings } from './input/workings.js';
+import { withoutParts, workingsOf, type RunWorkings } from './input/workings.js';
 
 /** A run where it stands, with its batches sized. */
 export interface SizedRun {
@@ -68,7 +68,8 @@ function takeRun(run: RunWorkings, input: RunsInput): TakenRun {
   const clocks = clocksOf(run, input.workshop);
   const folded = foldLog(run, numbered, clocks);
   const logIssues = underEntries(['log'], folded.issues, (place) => numbered[place]?.i ?? 0);
-  const standing = { run, progress: folded.progress, clocks };
+  const { progress } = folded;
+  const standing = { run: withoutParts(run, progress.dropped), progress, clocks };
   return { standing, issues: [...checkClockInputs(run, input), ...logIssues] };
 }
 

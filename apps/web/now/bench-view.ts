@@ -1,6 +1,6 @@
 import type { PlanDocument, PlannedStage, PieceDesign, RunView } from '#contract';
 import type { QueuedEntry } from '../offline/queue-order.js';
-import { openBefore, waitsForSoap } from './stage-order.js';
+import { openBefore, waitsForSoap, withAdded } from './stage-order.js';
 
 /** A break as long as this is time to go and do something else; the planner groups by the same. */
 const GAP_MS = 45 * 60_000;
@@ -98,7 +98,7 @@ function sittingsOfRun({ run, document, design }: BenchRun, queue: readonly Queu
         stage,
         state: !open ? 'done' : isLogged(key) ? 'logged' : 'open',
         isNoted: own.some(({ entry }) => noteOn(entry, stage)),
-        canBeNotFirm: open && waitsForSoap(design, plan.stages, key, isLogged),
+        canBeNotFirm: open && waitsForSoap(withAdded(design, plan), plan.stages, key, isLogged),
         after: open ? openBefore(design, plan.stages, key, isLogged) : [],
       };
     });

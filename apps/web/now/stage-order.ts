@@ -1,7 +1,14 @@
-import type { PieceDesign, PlannedStage } from '#contract';
+import type { PieceDesign, PlannedStage, RunPlan } from '#contract';
 
 /** Whether a stage of that key is done, or logged as done. */
 type IsLogged = (key: string) => boolean;
+
+/** The design with the waits that its plan added to it. */
+export function withAdded(design: PieceDesign | undefined, { added = [] }: RunPlan): PieceDesign | undefined {
+  if (design === undefined) return undefined;
+  const waits = added.flatMap((each) => ('after' in each ? [] : [each]));
+  return { ...design, waits: [...design.waits, ...waits] };
+}
 
 /**
  * Whether it makes sense to say that the soap is not firm enough for a stage: it waits for a state of a part, and

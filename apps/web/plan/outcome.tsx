@@ -5,6 +5,7 @@ import { useAmounts } from '../look/amounts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import type { WhatIfState } from '../whatif/use-what-if.js';
+import { AddedNote } from './added-note.js';
 import { Amounts } from './amounts.js';
 import { cautionsOf, minutesIn, shownOdds, weakest } from './plan-facts.js';
 import { Sittings } from './sittings.js';
@@ -26,6 +27,7 @@ export function Outcome({ state }: { readonly state: WhatIfState }): ReactNode {
       {plan.status === 'conflict' && <Conflict plan={plan} />}
       {plan.status === 'undecided' && <p className="note amber">{words.undecided}</p>}
       {plan.status === 'planned' && <Sittings plan={plan} />}
+      <AddedNote run={plan.runs[0]} />
       <Amounts plan={plan} />
       <Cautions plan={plan} />
     </div>

@@ -1,6 +1,7 @@
 import { useMemo, useState, type ReactNode } from 'react';
 import { useLocation } from 'react-router';
 import { useNow } from '../look/times.js';
+import { AddedNote } from '../plan/added-note.js';
 import { useTimeZone } from '../session/session.js';
 import { openStretches } from '../tide/local-days.js';
 import TideChart from '../tide/tide-chart.js';
@@ -67,6 +68,7 @@ export default function PlanView({ run, plan }: RunProps): ReactNode {
           <TideTable tide={shown} before={shown === tide ? undefined : tide} />
         </>
       )}
+      <AddedNote run={document.runs.find((each) => each.run === run.key)} />
       <WeakLinks document={document} run={run.key} />
       {isOpen && (
         <Remedies

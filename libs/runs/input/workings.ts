@@ -1,6 +1,7 @@
 import type { FatFacts } from '#chemistry';
 import type { Learned, Mould, Part, PieceDesign, RunOrder, Stage } from '#contract';
 import { byKey } from './by-key.js';
+import { impliedOrder, withImplied, type ImpliedOrder } from './implied-order.js';
 import { stageKindFacts } from './stage-kinds.js';
 import type { PastRun, RunsInput } from './input.js';
 import { surroundingsOf, type Batter } from './piece-surroundings.js';
@@ -10,7 +11,9 @@ export type { Batter } from './piece-surroundings.js';
 /** A run with everything it refers to looked up. */
 export interface RunWorkings {
   readonly order: RunOrder;
+  /** With what it leaves unsaid, which `implied` holds and which stands last among its waits and links. */
   readonly design: PieceDesign;
+  readonly implied: ImpliedOrder;
   readonly parts: ReadonlyMap<string, Part>;
   readonly stages: ReadonlyMap<string, Stage>;
   readonly recipes: ReadonlyMap<string, Batter>;
@@ -24,11 +27,30 @@ export interface RunWorkings {
 export function workingsOf(input: RunsInput): RunWorkings[] {
   const { recipes, fats, moulds } = surroundingsOf(input.recipes, input.fats, input.moulds);
   return input.runs.map((order) => {
-    const design = input.designs.find((d) => d.key === order.design);
-    if (design === undefined) throw new Error(`design ${order.design} was not checked`);
-    const parts = byKey(design.parts);
-    return { order, design, parts, stages: byKey(design.stages), recipes, moulds, fats, weighings: [] };
+    const own = input.designs.find((d) => d.key === order.design);
+    if (own === undefined) throw new Error(`design ${order.design} was not checked`);
+    const implied = impliedOrder(own);
+    const design = withImplied(own, implied);
+    const [parts, stages] = [byKey(own.parts), byKey(own.stages)];
+    return { order, design, implied, parts, stages, recipes, moulds, fats, weighings: [] };
   });
+}
+
+/** The same run once parts of it are left out: what waited for one of them may now wait for nothing. */
+export function withoutParts(run: RunWorkings, dropped: ReadonlySet<string>): RunWorkings {
+  if (dropped.size === 0) return run;
+  const own = ownDesign(run);
+  const implied = impliedOrder(own, dropped);
+  return { ...run, implied, design: withImplied(own, implied) };
+}
+
+/** The design of a run as the maker wrote it. */
+export function ownDesign({ design, implied }: RunWorkings): PieceDesign {
+  return {
+    ...design,
+    waits: design.waits.filter((wait) => !implied.waits.includes(wait)),
+    links: design.links.filter((link) => !implied.links.includes(link)),
+  };
 }
 
 /** What pieces of a design's part took on the scales. */

@@ -3,12 +3,12 @@ import type { RunTeachings, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import { clocksOf } from '../clocks/forecast-clocks.js';
 import type { PastRun } from '../input/input.js';
-import { workingsOfPast } from '../input/workings.js';
+import { withoutParts, workingsOfPast } from '../input/workings.js';
 import { foldLog, underEntries } from '../log/fold-log.js';
 import { runTeachings } from './run-teachings.js';
 
 /** Counts up when a run would teach something else by this code, other than by the clocks' rules and states. */
-const METHOD = 1;
+const METHOD = 2;
 
 /**
  * What one run teaches, from its own log and what it was made of. It is forecast for the room of its time: what the room
@@ -25,7 +25,10 @@ export function teachingsOf(
   const run = workingsOfPast(past, then);
   const clocks = clocksOf(run, then);
   const { progress, issues } = foldLog(run, past.log, clocks);
-  return { teachings: runTeachings({ run, progress, clocks }), issues: underEntries([], issues) };
+  return {
+    teachings: runTeachings({ run: withoutParts(run, progress.dropped), progress, clocks }),
+    issues: underEntries([], issues),
+  };
 }
 
 /**

@@ -9,7 +9,7 @@ import { applyMishap } from './respond-to-mishap.js';
 import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
 import { standingLog, type LogLine, type LogPlace } from './standing-log.js';
-import { makingStage, type RunWorkings } from '../input/workings.js';
+import { makingStage, ownDesign, type RunWorkings } from '../input/workings.js';
 
 export interface FoldedLog {
   readonly progress: RunProgress;
@@ -134,9 +134,12 @@ function madeBefore(run: RunWorkings, stage: string): string[] {
   return making === undefined || making.key === stage ? [] : [making.key];
 }
 
-/** Titles of the stages that must be done before this one can have been: by link, or because they make its part. */
+/**
+ * Titles of the stages that must be done before this one can have been: by link, or because they make its part. What the
+ * design leaves unsaid counts for plans only: an entry that was taken down once is not to be refused later.
+ */
 function notDoneBefore(run: RunWorkings, progress: RunProgress, stage: string): string[] {
-  const { links, waits } = run.design;
+  const { links, waits } = ownDesign(run);
   const before = new Set([
     ...links.filter((link) => link.to === stage).map((link) => link.from),
     ...waits.flatMap((wait) => (wait.stage === stage ? (makingStage(run.design, wait.part)?.key ?? []) : [])),

@@ -41,10 +41,22 @@ export function showRun(
     amounts,
     clocks: shownClocks(hand),
     filling: fillingTimes(hand),
+    ...addedTo(hand),
     stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
     ready: placed === undefined ? null : readyBand(hand, placed.schedule),
     cautions: design.looksEdible ? [cautionFor('looks-edible')] : [],
   };
+}
+
+/** What the design leaves unsaid and the plan keeps: a maker is to know of a wait that they did not write. */
+function addedTo({ run }: RunInHand): Pick<RunPlan, 'added'> {
+  const added = [
+    ...run.implied.waits.flatMap(({ stage, part, opens }) =>
+      opens === undefined ? [] : [{ stage, part, opens }],
+    ),
+    ...run.implied.links.map(({ from, to }) => ({ stage: to, after: from })),
+  ];
+  return added.length === 0 ? {} : { added };
 }
 
 function plannedStage(

@@ -5,6 +5,7 @@ import { useForm } from '../../form/form-context.js';
 import { LengthField } from '../../form/length-field.js';
 import { listAt, valueAt, withItem, withoutItem, type Value, textAt } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
+import { useUnsaidTexts } from './condition-texts.js';
 import { conditionsOf } from './design-edits.js';
 import { statesOf } from './names.js';
 
@@ -13,11 +14,17 @@ export function ConditionFields({ stage }: { readonly stage: Value }): ReactNode
   const { library } = useWords();
   const { content, change } = useForm();
   const { links, waits } = conditionsOf(content, stage);
+  const unsaid = useUnsaidTexts(stage);
   const others = listAt(content, ['stages']).filter((each) => valueAt(each, ['key']) !== stage);
   const firstPart = valueAt(content, ['parts', 0, 'key']);
   return (
     <fieldset className="stack tight">
       <legend>{library.mayBegin}</legend>
+      {unsaid.map((text) => (
+        <p key={text} className="small">
+          {text}
+        </p>
+      ))}
       {links.map((i) => (
         <LinkItem key={`link ${String(i)}`} index={i} others={others} />
       ))}

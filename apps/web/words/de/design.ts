@@ -104,6 +104,9 @@ export const design: typeof english = {
       : atMost === undefined
         ? `mindestens ${atLeast} nach „${from}“`
         : `${atLeast} bis ${atMost} nach „${from}“`,
+  unsaid: (condition) => `${condition} (ergänzt, weil Sie nicht sagen, wann)`,
+  added: 'Im Plan ergänzt, weil der Entwurf es nicht sagt',
+  addedText: (stage, condition) => `„${stage}“: ${condition}`,
   opens: {
     'holds-layer': (part) => `sobald „${part}“ eine zweite Schicht trägt`,
     firm: (part) => `sobald „${part}“ fest genug zum Ausformen ist`,

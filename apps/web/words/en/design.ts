@@ -103,6 +103,9 @@ export const design = {
       : atMost === undefined
         ? `at least ${atLeast} after “${from}”`
         : `${atLeast} to ${atMost} after “${from}”`,
+  unsaid: (condition: string) => `${condition} (added, as you do not say when)`,
+  added: 'Added to the plan, as the design does not say it',
+  addedText: (stage: string, condition: string) => `“${stage}”: ${condition}`,
   opens: {
     'holds-layer': (part: string) => `once “${part}” holds a second layer`,
     firm: (part: string) => `once “${part}” is firm enough to unmould`,
