@@ -1,6 +1,7 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import { KeyGuard } from './access/key.guard.js';
+import { DiskWatch } from './health/disk-watch.js';
 import { HealthController } from './health/health.controller.js';
 import { InboxController } from './inbox/inbox.controller.js';
 import { DesignsController, FatsController, MouldsController, RecipesController } from './library/shelves.js';
@@ -26,6 +27,7 @@ import { WorkshopController } from './workshop/workshop.controller.js';
 @Module({})
 export class AppModule {
   static over(parts: Parts): DynamicModule {
+    const disk = new DiskWatch(parts.builtIn?.dataFolder, parts.clock);
     return {
       module: AppModule,
       controllers: [
@@ -52,9 +54,10 @@ export class AppModule {
       ],
       providers: [
         { provide: PARTS, useValue: parts },
+        { provide: DiskWatch, useValue: disk },
         { provide: APP_GUARD, useClass: KeyGuard },
         { provide: APP_PIPE, useClass: ContractPipe },
-        { provide: APP_FILTER, useValue: new ProblemFilter(parts.log) },
+        { provide: APP_FILTER, useValue: new ProblemFilter(parts.log, disk) },
       ],
     };
   }

@@ -1,24 +1,46 @@
 import { systemClock, type Log } from '#nudges';
-import { DatabaseStartError, HomeInUseError, MigrationError, UnsupportedPlatformError } from '#storage';
+import {
+  DatabaseStartError,
+  HomeInUseError,
+  HomeUnusableError,
+  MigrationError,
+  storageTrouble,
+  UnsupportedPlatformError,
+} from '#storage';
 import { readConfig } from './config.js';
 import { consoleLog } from './program/console-log.js';
 import { exitStatus, StartError } from './program/start-error.js';
 import { startProgram, type Program } from './start/start-program.js';
 
 /** Their messages are written for the person at the terminal. */
-const forPeople = [StartError, HomeInUseError, UnsupportedPlatformError, DatabaseStartError, MigrationError];
+const forPeople = [
+  StartError,
+  HomeInUseError,
+  HomeUnusableError,
+  UnsupportedPlatformError,
+  DatabaseStartError,
+  MigrationError,
+];
 
 try {
   const config = readConfig();
   const log = consoleLog(config.log, () => new Date());
-  const program = await startProgram({ config, clock: systemClock, log, progress: say });
+  const program = await startProgram({
+    config,
+    clock: systemClock,
+    log,
+    progress: say,
+    onDatabaseLost: (reason) => databaseLost(reason),
+  });
   say('');
   say(`Benchtide is running at ${program.address}`);
   say('');
   say(`Sign in by this link: ${program.signIn.link}`);
   say(`or with its code ${program.signIn.code} in any browser. It lets one in, once, within 15 minutes.`);
-  say(`Later, or from a program, use the key ${program.accessKey.key}`);
-  say(`which is kept in ${program.accessKey.path}; programs send it as “Authorization: Bearer KEY”.`);
+  // What is printed lands in journals, so the key is shown once, to whoever starts this for the first time.
+  const { key, path, made } = program.accessKey;
+  say(`Later, or from a program, use the key ${made ? `${key}, which is kept in ${path};` : `in ${path};`}`);
+  say('programs send it as “Authorization: Bearer KEY”.');
   say(`API: ${program.address}/api, described at ${program.address}/api/docs`);
   say('');
   say('Stop with Ctrl-C.');
@@ -29,11 +51,22 @@ try {
   process.exit(error instanceof StartError ? error.status : exitStatus.software);
 }
 
+/** Without its database the program is of no use; ended with a status of its own, it can be started again from outside. */
+function databaseLost(reason: Error): void {
+  process.stderr.write(
+    `The database ended and cannot be started again, so this ends too.\n${reason.message}\n`,
+  );
+  process.exit(exitStatus.unavailable);
+}
+
 function say(line: string): void {
   process.stdout.write(`${line}\n`);
 }
 
 function unexpected(error: unknown): string {
+  if (storageTrouble(error) === 'disk-full') {
+    return 'It did not start: the disk of the database is full. Free some space there, or move the data folder to another disk and name it with BENCHTIDE_HOME.';
+  }
   const reason = error instanceof Error ? error.message : String(error);
   return `It did not start: ${reason === '' && error instanceof Error ? error.name : reason}`;
 }

@@ -1,5 +1,5 @@
 import type { Clock, Log, Nudges } from '#nudges';
-import type { Storage } from '#storage';
+import type { EmbeddedPostgres, Storage } from '#storage';
 import type { InboxHub } from './inbox/inbox-hub.js';
 
 /** What the controllers work with, made at the start and handed in. */
@@ -7,6 +7,8 @@ export interface Parts {
   readonly storage: Storage;
   /** The queue; whether this process or a worker of its own delivers makes no difference here. */
   readonly nudges: Pick<Nudges, 'queue' | 'health'>;
+  /** Absent when another PostgreSQL is used than the built-in one. */
+  readonly builtIn?: Pick<EmbeddedPostgres, 'dataFolder' | 'state'> | undefined;
   readonly inbox: InboxHub;
   readonly clock: Clock;
   readonly log: Log;

@@ -153,8 +153,12 @@ export const shippedFat = z
 export const health = z
   .strictObject({
     status: z.enum(['ok', 'degraded']),
-    database: z.enum(['up', 'down']),
+    trouble: z.array(z.string()).meta({ description: 'What is wrong, in sentences; empty when all is well' }),
+    database: z.enum(['up', 'down', 'restarting']),
     queue: z.strictObject({ state: z.enum(['up', 'down']), backend: z.enum(['postgres', 'redis']) }),
+    disk: z.enum(['ok', 'full', 'unknown']).meta({
+      description: 'Under the built-in database; of another one only known once it complains of it',
+    }),
     version: z.string(),
   })
   .meta({ id: 'Health' });

@@ -108,6 +108,8 @@ describe('the page', () => {
   it('is refused under another host name', async () => {
     const { head } = await askRaw('/', { host: 'elsewhere.example' });
     expect(head).toBe('421 plain');
+    // RFC 9110, section 4.2.3: host names are the same in any case.
+    expect((await askRaw('/', { host: 'LocalHost:4780' })).head).toMatch(/^200/);
   });
 });
 

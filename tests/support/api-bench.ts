@@ -32,6 +32,8 @@ export interface Bench {
   /** Moves the clock on to an instant, in steps, and lets everything due be delivered. */
   walkTo(instant: string, stepMinutes?: number): Promise<void>;
   count(table: string): Promise<number>;
+  /** Runs one statement past the API. */
+  sql(statement: string): Promise<unknown>;
   close(): Promise<void>;
 }
 
@@ -121,6 +123,7 @@ export async function openBench(
       const [row] = await database.sql<{ n: string }>(`SELECT count(*) AS n FROM ${table}`);
       return Number(row?.n);
     },
+    sql: (statement) => database.sql(statement),
     async close() {
       await app.close();
       await listener.close();

@@ -5,32 +5,62 @@ import { health, type Health } from '#contract';
 import { OpenToAll } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
+import { DiskWatch } from './disk-watch.js';
+
+/** A database that is away without a word is away all the same. */
+const LONGEST_PING_MS = 3_000;
 
 /** Whether this process can serve. Answers without a key, and says nothing that a stranger may not know. */
 @ApiTags('health')
 @Controller('health')
 export class HealthController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(
+    @Inject(PARTS) private readonly parts: Parts,
+    @Inject(DiskWatch) private readonly diskWatch: DiskWatch,
+  ) {}
 
   @Get()
   @OpenToAll()
-  @Documents({ summary: 'State of database and queue; 503 when one is down', answer: health, open: true })
+  @Documents({
+    summary: 'State of database, queue and disk; 503 when one is in trouble',
+    answer: health,
+    open: true,
+  })
   async get(@Res({ passthrough: true }) response: Response): Promise<Health> {
-    const { storage, nudges, version } = this.parts;
-    const [database, queue] = await Promise.all([
-      storage.ping().then(
-        () => 'up' as const,
-        () => 'down' as const,
-      ),
+    const { nudges, version } = this.parts;
+    const [database, queue, disk] = await Promise.all([
+      this.database(),
       nudges.health(),
+      this.diskWatch.state(),
     ]);
-    const well = database === 'up' && queue.queue === 'up';
-    response.status(well ? 200 : 503);
+    const trouble = [
+      ...(database === 'down' ? ['The database cannot be reached.'] : []),
+      ...(database === 'restarting' ? ['The database ended by itself and is being started again.'] : []),
+      ...(queue.queue === 'down' ? ['The queue cannot be reached: nudges may come late.'] : []),
+      ...(disk === 'full' ? ['The disk of the database is full: nothing more can be stored.'] : []),
+    ];
+    response.status(trouble.length === 0 ? 200 : 503);
     return {
-      status: well ? 'ok' : 'degraded',
+      status: trouble.length === 0 ? 'ok' : 'degraded',
+      trouble,
       database,
       queue: { state: queue.queue, backend: queue.backend },
+      disk,
       version,
     };
+  }
+
+  private async database(): Promise<Health['database']> {
+    const { storage, builtIn } = this.parts;
+    if (builtIn?.state() === 'restarting') return 'restarting';
+    let timer: NodeJS.Timeout | undefined;
+    const tooLong = new Promise<'down'>((resolve) => {
+      timer = setTimeout(() => resolve('down'), LONGEST_PING_MS);
+    });
+    const answer = storage.ping().then(
+      () => 'up' as const,
+      () => 'down' as const,
+    );
+    return Promise.race([answer, tooLong]).finally(() => clearTimeout(timer));
   }
 }

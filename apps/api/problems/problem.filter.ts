@@ -2,19 +2,24 @@ import { randomUUID } from 'node:crypto';
 import { Catch, HttpException, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
 import type { Request, Response } from 'express';
 import type { Log } from '#nudges';
-import { WorkshopBusyError } from '#storage';
+import { storageTrouble, WorkshopBusyError } from '#storage';
+import type { DiskWatch } from '../health/disk-watch.js';
 import { ApiProblem } from './api-problem.js';
 
 /** Turns whatever was thrown into a problem document. What was not foreseen is logged and not told. */
 @Catch()
 export class ProblemFilter implements ExceptionFilter {
-  constructor(private readonly log: Log) {}
+  constructor(
+    private readonly log: Log,
+    private readonly disk: DiskWatch,
+  ) {}
 
   catch(thrown: unknown, host: ArgumentsHost): void {
     const http = host.switchToHttp();
     const response = http.getResponse<Response>();
     const request = http.getRequest<Request>();
-    const problem = foreseen(thrown, request) ?? this.unforeseen(thrown, request);
+    const problem =
+      foreseen(thrown, request) ?? this.ofDatabase(thrown, request) ?? this.unforeseen(thrown, request);
     if (response.headersSent) {
       response.end();
       return;
@@ -26,6 +31,23 @@ export class ProblemFilter implements ExceptionFilter {
       .status(problem.status)
       .type('application/problem+json')
       .send(JSON.stringify(problem.body(request.originalUrl)));
+  }
+
+  /** Trouble of the database, which is no fault of the request: sent again later, it may well work. */
+  private ofDatabase(thrown: unknown, request: Request): ApiProblem | undefined {
+    const trouble = storageTrouble(thrown);
+    if (trouble === null) return undefined;
+    this.log.warn('The database failed a request', { trouble, method: request.method, path: request.path });
+    if (trouble === 'unreachable') {
+      const detail =
+        'Whether it was stored is not known. Try again in a moment, with the same Idempotency-Key.';
+      return new ApiProblem(503, 'no-database', 'The database cannot be reached', detail, {}, 5);
+    }
+    this.disk.complain();
+    const where =
+      this.disk.dataFolder === undefined ? 'of the database' : `that holds ${this.disk.dataFolder}`;
+    const detail = `The disk ${where} is full, so nothing was stored. Free some space there, then try again.`;
+    return new ApiProblem(507, 'disk-full', 'The disk is full', detail, {}, 60);
   }
 
   private unforeseen(thrown: unknown, request: Request): ApiProblem {

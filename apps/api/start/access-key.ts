@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Storage } from '#storage';
 
@@ -6,11 +6,13 @@ import type { Storage } from '#storage';
 export interface AccessKeyFile {
   readonly key: string;
   readonly path: string;
+  /** It was made at this start, so that nobody has seen it yet. */
+  readonly made: boolean;
 }
 
 /**
- * The key in the data folder, readable by its owner only. It is made when there is none or when the database does not
- * know it, for example because the folder was moved to another database.
+ * The key in the data folder, readable by its owner only, whoever could read it before. It is made when there is none
+ * or when the database does not know it, for example because the folder was moved to another database.
  */
 export async function ensureAccessKey(
   storage: Storage,
@@ -19,11 +21,15 @@ export async function ensureAccessKey(
 ): Promise<AccessKeyFile> {
   const path = join(home, 'access-key');
   if (existsSync(path)) {
+    if ((statSync(path).mode & 0o077) !== 0) chmodSync(path, 0o600);
     const key = readFileSync(path, 'utf8').trim();
-    if ((await storage.keys.verify(key)) !== null) return { key, path };
+    if ((await storage.keys.verify(key)) !== null) return { key, path, made: false };
   }
   const { raw } = await storage.keys.create(workshopId, 'made at the start');
-  mkdirSync(home, { recursive: true });
-  writeFileSync(path, `${raw}\n`, { mode: 0o600 });
-  return { key: raw, path };
+  // A file that is there keeps its mode when written to, and whoever has it open reads on; a new one does neither.
+  const draft = `${path}.new`;
+  writeFileSync(draft, `${raw}\n`, { mode: 0o600 });
+  chmodSync(draft, 0o600);
+  renameSync(draft, path);
+  return { key: raw, path, made: true };
 }

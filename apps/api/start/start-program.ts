@@ -1,10 +1,20 @@
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { logChannel, openNudgeQueue, startNudges, type Clock, type Log, type QueueAlone } from '#nudges';
-import { listenInbox, migrate, openStorage, startEmbeddedPostgres, type Storage } from '#storage';
+import {
+  explainHome,
+  listenInbox,
+  migrate,
+  openStorage,
+  prepareHome,
+  startEmbeddedPostgres,
+  type EmbeddedPostgres,
+  type Storage,
+} from '#storage';
 import type { Config } from '../config.js';
 import { createApp } from '../create-app.js';
 import { openInboxHub } from '../inbox/inbox-hub.js';
+import type { Parts } from '../parts.js';
 import { programVersion, projectFolder } from '../program/project-folder.js';
 import { signInPath } from '../session/sign-in-path.js';
 import { ensureAccessKey, type AccessKeyFile } from './access-key.js';
@@ -30,6 +40,8 @@ export interface StartOptions {
   readonly log: Log;
   /** Receives what is being done, a line at a time. */
   readonly progress: (line: string) => void;
+  /** The built-in database cannot be kept running, and nothing works without it. */
+  readonly onDatabaseLost?: (reason: Error) => void;
 }
 
 /**
@@ -49,7 +61,9 @@ export async function startProgram(options: StartOptions): Promise<Program> {
   };
   try {
     if (config.port !== 0) await requireFreePort(config.port, config.bind);
-    const databaseUrl = await openDatabase(options, stops);
+    prepareHome(config.home);
+    const builtIn = config.databaseUrl === undefined ? await startBuiltIn(options, stops) : undefined;
+    const databaseUrl = builtIn?.databaseUrl ?? config.databaseUrl ?? '';
     progress('Tables: looking for changes …');
     await migrate(databaseUrl, progress);
     const storage = await openStorage(databaseUrl, { now: () => clock.now() });
@@ -58,22 +72,29 @@ export async function startProgram(options: StartOptions): Promise<Program> {
     const accessKey = await ensureAccessKey(storage, workshopId, config.home);
     const nudges = await openNudges(storage, databaseUrl, options);
     stops.push(() => nudges.stop());
-    const address = await serve(storage, nudges, databaseUrl, options, stops);
+    const address = await serve({ storage, nudges, builtIn }, databaseUrl, options, stops);
     const { code } = await storage.signInCodes.create(workshopId);
     return { address, accessKey, signIn: { code, link: `${address}${signInPath(code)}` }, stop };
   } catch (error) {
     await stop();
-    throw error;
+    throw explainHome(config.home, error);
   }
 }
 
-async function openDatabase(options: StartOptions, stops: (() => Promise<void>)[]): Promise<string> {
-  const { config, progress } = options;
-  if (config.databaseUrl !== undefined) return config.databaseUrl;
+async function startBuiltIn(
+  { config, log, progress, onDatabaseLost }: StartOptions,
+  stops: (() => Promise<void>)[],
+): Promise<EmbeddedPostgres> {
   progress('Database: starting …');
-  const postgres = await startEmbeddedPostgres({ home: config.home, log: progress });
+  let started = false;
+  const postgres = await startEmbeddedPostgres({
+    home: config.home,
+    log: (line) => (started ? log.warn(line) : progress(line)),
+    onGivenUp: (reason) => onDatabaseLost?.(reason),
+  });
+  started = true;
   stops.push(() => postgres.stop());
-  return postgres.databaseUrl;
+  return postgres;
 }
 
 async function ensureWorkshop(storage: Storage, { clock, progress }: StartOptions): Promise<string> {
@@ -102,13 +123,12 @@ async function openNudges(
 }
 
 async function serve(
-  storage: Storage,
-  nudges: QueueAlone,
+  made: Pick<Parts, 'storage' | 'nudges' | 'builtIn'>,
   databaseUrl: string,
   { config, clock, log }: StartOptions,
   stops: (() => Promise<void>)[],
 ): Promise<string> {
-  const inbox = openInboxHub(storage, (error) =>
+  const inbox = openInboxHub(made.storage, (error) =>
     log.warn('The inbox could not be read', { reason: String(error) }),
   );
   const listener = await listenInbox(
@@ -117,7 +137,7 @@ async function serve(
     () => inbox.gap(),
   );
   stops.push(() => listener.close());
-  const parts = { storage, nudges, inbox, clock, log, version: programVersion() };
+  const parts = { ...made, inbox, clock, log, version: programVersion() };
   const app = await createApp(parts, { bind: config.bind, pages: join(projectFolder(), 'dist', 'web') });
   stops.push(() => app.close());
   await app.listen(config.port, config.bind).catch((error: NodeJS.ErrnoException) => {

@@ -30,3 +30,12 @@ export class DatabaseStartError extends Error {
     this.name = 'DatabaseStartError';
   }
 }
+
+/** What to do first when the output of PostgreSQL tells of a full disk; else nothing. */
+export function fullDisk({ dataFolder }: { readonly dataFolder: string }, output: string): string {
+  if (!/No space left on device|Disk quota exceeded/.test(output)) return '';
+  return (
+    `The disk that holds ${dataFolder} is full: free some space there, ` +
+    'or move the folder to another disk and say so with BENCHTIDE_HOME.\n'
+  );
+}

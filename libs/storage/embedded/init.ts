@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
 import { chownSync, existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { DatabaseStartError } from './errors.js';
+import { DatabaseStartError, fullDisk } from './errors.js';
 import type { Place } from './place.js';
 
 /** The one database user; the server listens to this machine only and asks for a password. */
@@ -53,7 +53,10 @@ function runInitdb(place: Place, options: readonly string[]): Promise<void> {
     child.on('error', reject);
     child.on('close', (code) => {
       if (code === 0) resolve();
-      else reject(new DatabaseStartError(`The database could not be made: ${output.trim().slice(-800)}`));
+      else {
+        const said = output.trim().slice(-800);
+        reject(new DatabaseStartError(`${fullDisk(place, said)}The database could not be made: ${said}`));
+      }
     });
   });
 }

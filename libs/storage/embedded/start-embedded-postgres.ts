@@ -1,6 +1,7 @@
-import { mkdirSync } from 'node:fs';
 import pg from 'pg';
+import { explainHome, prepareHome } from '../home-folder.js';
 import { adoptServer } from './adopt.js';
+import { guardServer } from './guard.js';
 import { initDataFolder } from './init.js';
 import { lockHome } from './lock.js';
 import { preparePlace } from './place.js';
@@ -17,6 +18,8 @@ export interface EmbeddedPostgresOptions {
   readonly log: (line: string) => void;
   /** `fsync: false` trades safety at power loss for speed: only for tests. Default: true. */
   readonly settings?: { readonly fsync?: boolean };
+  /** The server ended by itself and could not be started anew, so that nothing works any more. Called once. */
+  readonly onGivenUp?: (reason: Error) => void;
 }
 
 export interface EmbeddedPostgres {
@@ -24,13 +27,17 @@ export interface EmbeddedPostgres {
   /** It was already running, left behind by a killed owner. */
   readonly adopted: boolean;
   readonly dataFolder: string;
+  /** Whether the server runs, or ended by itself and is being started anew, at the same address. */
+  state(): 'running' | 'restarting';
   /** Stops the server and gives the folder up. Close your own connections first. */
   stop(): Promise<void>;
 }
 
 /**
  * Runs a PostgreSQL of our own in a folder: makes it on first use, recovers or adopts it after a kill.
+ * One that ends by itself is started anew.
  * Call it from the main thread: the kernel binds the death signal to the thread that starts the server.
+ * @throws HomeUnusableError when the folder cannot be made or written to
  * @throws HomeInUseError when another living process uses the folder
  * @throws UnsupportedPlatformError when there is no built-in PostgreSQL for this machine
  * @throws DatabaseStartError when it is there and does not start
@@ -38,8 +45,10 @@ export interface EmbeddedPostgres {
 export async function startEmbeddedPostgres(options: EmbeddedPostgresOptions): Promise<EmbeddedPostgres> {
   const { home, log } = options;
   const fsync = options.settings?.fsync ?? true;
-  mkdirSync(home, { recursive: true });
-  const unlock = await lockHome(home);
+  prepareHome(home);
+  const unlock = await lockHome(home).catch((error: unknown) => {
+    throw explainHome(home, error);
+  });
   try {
     const place = preparePlace(home, log);
     await initDataFolder(place, fsync);
@@ -47,18 +56,31 @@ export async function startEmbeddedPostgres(options: EmbeddedPostgresOptions): P
     if (left !== null) log('Found the database still running and took it over');
     const server = left ?? (await startServer(place, fsync));
     await ensureDatabase(urlOf(server.port, place.passwordFile, 'postgres'));
+    const guarded = guardServer(server, {
+      async restart({ port }) {
+        // Nobody else may start one here, but one that is still on its way down must be gone first.
+        const found = await adoptServer(place.dataFolder, place.passwordFile);
+        if (found?.port === port) return found;
+        if (found !== null) await stopServer(found.pid);
+        return startServer(place, fsync, port);
+      },
+      log,
+      onGivenUp: options.onGivenUp ?? (() => undefined),
+    });
     return {
       databaseUrl: urlOf(server.port, place.passwordFile, DATABASE),
       adopted: left !== null,
       dataFolder: place.dataFolder,
+      state: () => guarded.state(),
       async stop() {
-        await stopServer(server.pid);
+        const last = await guarded.release();
+        if (last !== null) await stopServer(last.pid);
         unlock();
       },
     };
   } catch (error) {
     unlock();
-    throw error;
+    throw explainHome(home, error);
   }
 }
 

@@ -3,7 +3,7 @@ import { chmodSync, closeSync, existsSync, openSync, readFileSync, statSync } fr
 import { createServer, type AddressInfo } from 'node:net';
 import { delimiter, join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { DatabaseStartError } from './errors.js';
+import { DatabaseStartError, fullDisk } from './errors.js';
 import type { Place } from './place.js';
 import { readPostmaster, type Postmaster } from './postmaster-file.js';
 
@@ -13,16 +13,19 @@ const MAX_LOG_BYTES = 5_000_000;
 const PASSING_TROUBLE = /Address already in use|still in use/;
 const ATTEMPTS = 5;
 
-/** Starts a server in the place and waits until it takes connections. */
-export async function startServer(place: Place, fsync: boolean): Promise<Postmaster> {
+/**
+ * Starts a server in the place and waits until it takes connections.
+ * @param port where it is to be reached; any free one if not given
+ */
+export async function startServer(place: Place, fsync: boolean, port?: number): Promise<Postmaster> {
   // Copies and restored backups often lose the mode without which PostgreSQL refuses the folder.
   chmodSync(place.dataFolder, 0o700);
   for (let attempt = 1; ; attempt += 1) {
-    const outcome = await startOnce(place, fsync, await freePort());
+    const outcome = await startOnce(place, fsync, port ?? (await freePort()));
     if (typeof outcome !== 'string') return outcome;
     if (attempt === ATTEMPTS || !PASSING_TROUBLE.test(outcome)) {
       throw new DatabaseStartError(
-        `The database did not start. Its log, ${place.logFile}, ends with:\n${outcome}`,
+        `${fullDisk(place, outcome)}The database did not start. Its log, ${place.logFile}, ends with:\n${outcome}`,
       );
     }
     await pause(300 * attempt);
