@@ -20,6 +20,9 @@ describe('settings', () => {
       REDIS_URL: 'redis://queue:6379',
       BENCHTIDE_WORKER: 'off',
       BENCHTIDE_LOG: 'warn',
+      BENCHTIDE_THREADS: '8',
+      BENCHTIDE_PLAN_SECONDS: '10',
+      BENCHTIDE_SEARCH_SECONDS: '30',
     });
     expect(config).toEqual({
       port: 8080,
@@ -29,6 +32,7 @@ describe('settings', () => {
       redisUrl: 'redis://queue:6379',
       worker: false,
       log: 'warn',
+      compute: { threads: 8, planS: 10, searchS: 30 },
     });
   });
 
@@ -38,6 +42,9 @@ describe('settings', () => {
     ['BENCHTIDE_BIND', 'everyone', '“everyone”', 'IP address'],
     ['BENCHTIDE_WORKER', 'yes', '“yes”', 'on or off'],
     ['BENCHTIDE_LOG', 'loud', '“loud”', 'error, warn, info, debug'],
+    ['BENCHTIDE_THREADS', '1', '“1”', '2 to 64'],
+    ['BENCHTIDE_PLAN_SECONDS', 'ten', '“ten”', '1 to 300'],
+    ['BENCHTIDE_SEARCH_SECONDS', '0', '“0”', '1 to 3600'],
     ['REDIS_URL', 'queue:6379', 'no such URL', 'redis://'],
   ])('that cannot be used are named with value and what is accepted: %s=%s', (name, value, shown, says) => {
     expect(() => readConfig({ [name]: value })).toThrow(

@@ -1,6 +1,7 @@
 import { isIP } from 'node:net';
 import { resolve } from 'node:path';
 import { z } from 'zod';
+import type { ComputeLimits } from './compute/limits.js';
 import { projectFolder } from './program/project-folder.js';
 import { exitStatus, StartError } from './program/start-error.js';
 
@@ -18,6 +19,8 @@ export interface Config {
   /** Whether this process delivers nudges itself. */
   readonly worker: boolean;
   readonly log: LogLevel;
+  /** What of the limits of computing differs from the usual. */
+  readonly compute: Partial<Pick<ComputeLimits, 'threads' | 'planS' | 'searchS'>>;
 }
 
 export const logLevels = ['error', 'warn', 'info', 'debug'] as const;
@@ -39,6 +42,9 @@ const variables = {
     isUrl(text, ['redis:', 'rediss:']) ? text : undefined,
   ).optional(),
   BENCHTIDE_WORKER: z.enum(['on', 'off'], 'on or off').default('on'),
+  BENCHTIDE_THREADS: accepted('a whole number from 2 to 64', wholeFrom(2, 64)).optional(),
+  BENCHTIDE_PLAN_SECONDS: accepted('a whole number from 1 to 300', wholeFrom(1, 300)).optional(),
+  BENCHTIDE_SEARCH_SECONDS: accepted('a whole number from 1 to 3600', wholeFrom(1, 3600)).optional(),
   BENCHTIDE_LOG: z.enum(logLevels, `one of ${logLevels.join(', ')}`).default('info'),
 };
 const environment = z.object(variables);
@@ -66,6 +72,11 @@ export function readConfig(env: Readonly<Record<string, string | undefined>> = p
     redisUrl: data.REDIS_URL,
     worker: data.BENCHTIDE_WORKER === 'on',
     log: data.BENCHTIDE_LOG,
+    compute: {
+      ...(data.BENCHTIDE_THREADS !== undefined && { threads: data.BENCHTIDE_THREADS }),
+      ...(data.BENCHTIDE_PLAN_SECONDS !== undefined && { planS: data.BENCHTIDE_PLAN_SECONDS }),
+      ...(data.BENCHTIDE_SEARCH_SECONDS !== undefined && { searchS: data.BENCHTIDE_SEARCH_SECONDS }),
+    },
   });
 }
 
@@ -76,6 +87,11 @@ function accepted<T>(what: string, read: (text: string) => T | undefined) {
     context.addIssue({ code: 'custom', message: what });
     return z.NEVER;
   });
+}
+
+function wholeFrom(least: number, most: number): (text: string) => number | undefined {
+  return (text) =>
+    /^\d+$/.test(text) && Number(text) >= least && Number(text) <= most ? Number(text) : undefined;
 }
 
 function isUrl(text: string, protocols: readonly string[]): boolean {

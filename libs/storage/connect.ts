@@ -7,6 +7,7 @@ import { library, type Library } from './repositories/library.js';
 import { log, type Log } from './repositories/log.js';
 import { lots, type Lots } from './repositories/lots.js';
 import { nudges, type Nudges } from './repositories/nudges.js';
+import { planBasis, type PlanBasis } from './repositories/plan-basis.js';
 import { plans, type Plans } from './repositories/plans.js';
 import { runs, type Runs } from './repositories/runs.js';
 import { signInCodes, type SignInCodes } from './repositories/sign-in-codes.js';
@@ -26,6 +27,7 @@ export interface Repositories {
   readonly nudges: Nudges;
   readonly lots: Lots;
   readonly idempotency: Idempotency<Repositories>;
+  readonly planBasis: PlanBasis;
 }
 
 export interface Storage extends Repositories {
@@ -35,7 +37,12 @@ export interface Storage extends Repositories {
    */
   transaction<T>(work: (tx: Repositories) => Promise<T>): Promise<T>;
   /**
-   * The same, with the workshop to itself: whoever else asks for it waits until this is over.
+   * Reads in one transaction that sees everything as it was at its first query, whatever is stored meanwhile, and that
+   * can store nothing itself.
+   */
+  snapshot<T>(read: (tx: Repositories) => Promise<T>): Promise<T>;
+  /**
+   * The same as `transaction`, with the workshop to itself: whoever else asks for it waits until this is over.
    * @throws WorkshopBusyError when it is not free in time
    * @throws RangeError when there is no such workshop
    */
@@ -53,6 +60,8 @@ export interface StorageOptions {
   /** How long `withWorkshopLock` waits for its turn; 20 s if not given. */
   readonly lockTimeoutMs?: number;
   readonly now: () => Date;
+  /** Is told, each time that a workshop was held, for how many milliseconds: from having the lock to the commit. */
+  readonly onLockHeld?: (milliseconds: number) => void;
 }
 
 /** One more than the lock of the migrations; any number that nothing else here takes. */
@@ -85,11 +94,26 @@ export async function openStorage(databaseUrl: string, options: StorageOptions):
   return {
     ...repositories(session),
     transaction: (work) => inTransaction((inner) => work(repositories(inner))),
-    withWorkshopLock: (workshopId, work) =>
-      inTransaction(async (inner) => {
-        await lockWorkshop(inner, workshopId, options.lockTimeoutMs ?? LOCK_TIMEOUT_MS);
-        return work(repositories(inner));
-      }),
+    snapshot: (read) =>
+      prisma.$transaction(
+        async (db) => {
+          await db.$executeRaw`SET TRANSACTION READ ONLY`;
+          return read(repositories(sessionInside(db, now)));
+        },
+        { ...TRANSACTION, isolationLevel: 'RepeatableRead' },
+      ),
+    async withWorkshopLock(workshopId, work) {
+      let since: number | undefined;
+      try {
+        return await inTransaction(async (inner) => {
+          await lockWorkshop(inner, workshopId, options.lockTimeoutMs ?? LOCK_TIMEOUT_MS);
+          since = performance.now();
+          return work(repositories(inner));
+        });
+      } finally {
+        if (since !== undefined) options.onLockHeld?.(performance.now() - since);
+      }
+    },
     startingAlone: (work) =>
       inTransaction(async (inner) => {
         await inner.db.$executeRaw`SELECT pg_advisory_xact_lock(${START_LOCK})`;
@@ -120,6 +144,7 @@ function repositories(session: Session): Repositories {
     nudges: nudges(session),
     lots: lots(session),
     idempotency: idempotency(session, repositories),
+    planBasis: planBasis(session),
   };
 }
 

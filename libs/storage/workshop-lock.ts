@@ -10,14 +10,16 @@ export const TRANSACTION = { maxWait: LOCK_TIMEOUT_MS, timeout: 3 * LOCK_TIMEOUT
 /** PostgreSQL, appendix A "Error Codes": lock_not_available. */
 const LOCK_NOT_AVAILABLE = '55P03';
 
-/** Locks the workshop's row until the end of the transaction. */
+/**
+ * Locks the workshop's row until the end of the transaction, against whoever else asks for the same. Rows that refer to
+ * the workshop, such as a new access key, can be inserted meanwhile: its key does not change.
+ */
 export async function lockWorkshop({ db }: Session, workshopId: string, timeoutMs: number): Promise<void> {
   await db.$executeRaw`SELECT set_config('lock_timeout', ${String(timeoutMs)}, true)`;
-  const found = await db.$executeRaw`SELECT id FROM workshop WHERE id = ${workshopId}::uuid FOR UPDATE`.catch(
-    (error: unknown) => {
-      throw mentions(error, LOCK_NOT_AVAILABLE) ? new WorkshopBusyError(workshopId) : error;
-    },
-  );
+  const lock = db.$executeRaw`SELECT id FROM workshop WHERE id = ${workshopId}::uuid FOR NO KEY UPDATE`;
+  const found = await lock.catch((error: unknown) => {
+    throw mentions(error, LOCK_NOT_AVAILABLE) ? new WorkshopBusyError(workshopId) : error;
+  });
   if (found === 0) throw new RangeError(`There is no workshop ${workshopId}.`);
 }
 

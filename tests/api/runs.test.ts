@@ -135,6 +135,19 @@ describe('several runs', () => {
     expect((await bench.call('POST', `/api/runs/${id}/log`, entry)).status).toBe(409);
   });
 
+  it('leave their hands and moulds to others once they are given up', async () => {
+    const runs: { id: string; key: string }[] = (await bench.call('GET', '/api/runs')).body;
+    const [second, third] = ['second', 'third'].map((key) => runs.find((each) => each.key === key)?.id ?? '');
+    const before = (await bench.call('GET', `/api/runs/${second ?? ''}/plan`)).body;
+    expect((await bench.call('DELETE', `/api/runs/${third ?? ''}`)).status).toBe(204);
+    const again = { ...order, key: 'fourth', startAfter: '2026-12-11T18:00' };
+    const { run, plan } = createdRun.parse((await bench.call('POST', '/api/runs', again)).body);
+    const pour = (stages: { key: string; startAt: string }[] = []) =>
+      stages.find(({ key }) => key === 'pour-under')?.startAt;
+    expect(pour(plan.document.runs[0]?.stages)).toBe(pour(before.document.runs[0].stages));
+    await bench.call('DELETE', `/api/runs/${run.id}`);
+  });
+
   it('answers with a conflict where there is no plan, and keeps it', async () => {
     const { status, body } = await bench.call('POST', '/api/runs', { ...order, key: 'many', count: 500 });
     expect(status).toBe(201);

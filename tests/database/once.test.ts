@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { WorkshopBusyError, type Storage } from '#storage';
 import { testDatabase, type TestDatabase } from '../support/database.js';
-import { facts, seedRun } from '../support/database-samples.js';
+import { facts, mould, planToSave, seedRun } from '../support/database-samples.js';
 
 let database: TestDatabase;
 let storage: Storage;
@@ -97,6 +97,22 @@ describe('withWorkshopLock', () => {
     );
   });
 
+  it('lets keys be added meanwhile, and tells for how long the workshop was held', async () => {
+    const held: number[] = [];
+    const watched = await database.open({ onLockHeld: (milliseconds) => held.push(milliseconds) });
+    await database.sql("SET lock_timeout = '1s'");
+    await watched.withWorkshopLock(workshopId, async () => {
+      const insert = `INSERT INTO access_key (id, workshop_id, label, hash, created_at)
+        VALUES (gen_random_uuid(), $1, 'phone', sha256('beside'), now())`;
+      await database.sql(insert, [workshopId]);
+      expect(held).toEqual([]);
+    });
+    expect(held).toEqual([expect.any(Number)]);
+    const failed = watched.withWorkshopLock(workshopId, async () => Promise.reject(new Error('power cut')));
+    await expect(failed).rejects.toThrow('power cut');
+    expect(held).toHaveLength(2);
+  });
+
   it('goes together with once in one transaction', async () => {
     const work = storage.withWorkshopLock(workshopId, async (tx) => {
       await tx.idempotency.once(workshopId, 'k5', 'hash', async () => ({ status: 200, response: 1 }));
@@ -133,3 +149,44 @@ async function waitingForRow(): Promise<number> {
     WHERE datname = current_database() AND wait_event_type = 'Lock'`);
   return rows.length;
 }
+
+describe('snapshot', () => {
+  it('sees everything as it was at its first query, and stores nothing', async () => {
+    await storage.snapshot(async (tx) => {
+      expect((await tx.workshops.get(workshopId))?.version).toBe(1);
+      await storage.workshops.update(workshopId, 1, facts);
+      expect((await tx.workshops.get(workshopId))?.version).toBe(1);
+    });
+    expect((await storage.workshops.get(workshopId))?.version).toBe(2);
+    const write = storage.snapshot((tx) => tx.workshops.update(workshopId, 2, facts));
+    await expect(write).rejects.toThrow(/read-only/);
+  });
+});
+
+describe('planBasis', () => {
+  it('is another one after everything that a plan is made from, and the same after what it is not', async () => {
+    const read = () => storage.planBasis.read(workshopId, null);
+    const seen = new Set([await read()]);
+    const moved = async (step: () => Promise<unknown>): Promise<void> => {
+      const before = seen.size;
+      await step();
+      seen.add(await read());
+      expect(seen.size, step.toString()).toBe(before + 1);
+    };
+    const pour = { kind: 'not-yet', stage: 'pour-base', at: '2026-11-27T17:00:00Z' } as const;
+    await moved(() => storage.workshops.update(workshopId, 1, facts));
+    await moved(() => storage.library.moulds.create(workshopId, mould));
+    await moved(() => storage.log.append(workshopId, runId, pour));
+    await moved(() => storage.plans.save(workshopId, planToSave(runId, [])));
+    await moved(() => storage.plans.save(workshopId, planToSave(runId, [])));
+    await moved(() => storage.runs.update(workshopId, runId, 1, { state: 'making' }));
+    await moved(() => storage.runs.update(workshopId, runId, 2, { state: 'abandoned' }));
+    // A run that is over counts only where the plan is its own.
+    const before = [await read(), await storage.planBasis.read(workshopId, runId)];
+    await storage.log.append(workshopId, runId, pour);
+    await storage.keys.create(workshopId, 'phone');
+    expect(await read()).toBe(before[0]);
+    expect(await storage.planBasis.read(workshopId, runId)).not.toBe(before[1]);
+    expect(await storage.planBasis.read(runId, null)).toBeNull();
+  });
+});

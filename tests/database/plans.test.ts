@@ -23,6 +23,25 @@ async function save(nudges: DesiredNudge[], document = plan()) {
 }
 const later = new Date('2026-11-27T19:30:00.000Z');
 
+describe('plans.ofLiveRuns', () => {
+  it('reads the latest plan of runs that need hands and moulds, and of no others', async () => {
+    await save([]);
+    const latest = plan([stage({ title: 'Pour again' })]);
+    await save([], latest);
+    const live = await storage.plans.ofLiveRuns(workshopId, null);
+    expect(live).toMatchObject([{ runId, document: latest, order: { key: 'first-tide' } }]);
+    expect(await storage.plans.ofLiveRuns(workshopId, runId)).toEqual([]);
+    for (const [version, state, count] of [
+      [1, 'making', 1],
+      [2, 'curing', 0],
+      [3, 'abandoned', 0],
+    ] as const) {
+      await storage.runs.update(workshopId, runId, version, { state });
+      expect(await storage.plans.ofLiveRuns(workshopId, null)).toHaveLength(count);
+    }
+  });
+});
+
 describe('plans.save', () => {
   it('numbers revisions within the run and keeps every one', async () => {
     await save([]);
@@ -31,7 +50,6 @@ describe('plans.save', () => {
     expect(await storage.plans.latest(workshopId, runId)).toEqual(revision);
     expect((await storage.plans.byNumber(workshopId, runId, 1))?.document).toEqual(plan());
     expect((await storage.plans.list(workshopId, runId)).map((head) => head.number)).toEqual([2, 1]);
-    expect(await storage.plans.latestOfEach(workshopId)).toEqual([revision]);
   });
 
   it('numbers without a gap when many plans are saved at once', async () => {
@@ -41,43 +59,11 @@ describe('plans.save', () => {
     expect(await storage.nudges.list(workshopId, { status: 'waiting' })).toHaveLength(1);
   });
 
-  it('writes one row for each stage of the run', async () => {
-    const { revision } = await save(
-      [],
-      plan([stage(), stage({ attempt: 2, lastCallAt: later.toISOString() })]),
-    );
-    const rows = await database.sql(
-      'SELECT key, attempt, part_key, start_at, last_call_at FROM stage WHERE revision_id = $1 ORDER BY attempt',
-      [revision.id],
-    );
-    const start = new Date(stage().startAt);
-    expect(rows).toEqual([
-      { key: 'pour-base', attempt: 1, part_key: 'base', start_at: start, last_call_at: null },
-      { key: 'pour-base', attempt: 2, part_key: 'base', start_at: start, last_call_at: later },
-    ]);
-  });
-
-  it('lets the amounts of a batch follow the plan until it is poured', async () => {
-    await save([], plan([stage()], 1000));
-    await save([], plan([stage()], 1100));
-    await save([], plan([stage({ status: 'done' })], 1100));
-    await save([], plan([stage({ status: 'spoilt' }), stage({ attempt: 2 })], 1250));
-    const [part] = await storage.plans.parts(workshopId, runId);
-    expect(part).toMatchObject({ key: 'base', kind: 'batch' });
-    expect(part?.batches.map(({ attempt, state, amounts }) => [attempt, state, amounts.fatsG])).toEqual([
-      [1, 'spoilt', 1100],
-      [2, 'planned', 1250],
-    ]);
-  });
-
   it('leaves nothing when a nudge cannot be stored', async () => {
     const bad = nudge({ attempt: 0 });
     await expect(save([nudge({ kind: 'last-call' }), bad])).rejects.toThrow();
     expect(await storage.plans.latest(workshopId, runId)).toBeNull();
     expect(await storage.nudges.list(workshopId)).toEqual([]);
-    expect(await storage.plans.parts(workshopId, runId)).toEqual([]);
-    const [stages] = await database.sql('SELECT count(*)::int AS n FROM stage WHERE run_id = $1', [runId]);
-    expect(stages).toEqual({ n: 0 });
   });
 
   it('leaves nothing, log included, when the transaction around it fails', async () => {

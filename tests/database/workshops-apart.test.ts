@@ -27,23 +27,18 @@ describe('the database', () => {
       SELECT conname AS name, pg_get_constraintdef(oid) AS definition FROM pg_constraint
       WHERE connamespace = 'public'::regnamespace AND contype IN ('p', 'f')
         AND conrelid NOT IN ('workshop'::regclass, '_prisma_migrations'::regclass)`);
-    expect(keys.length).toBeGreaterThan(25);
+    expect(keys.length).toBeGreaterThan(19);
     const without = keys.filter(
       ({ definition }) => !/^(PRIMARY|FOREIGN) KEY \(workshop_id\b/.test(definition),
     );
     expect(without).toEqual([]);
   });
 
-  it.each(['part', 'stage', 'nudge', 'lot'])(
-    'refuses a row of %s that points into another workshop',
-    async (table) => {
-      const point = `UPDATE ${table} SET run_id = $1 WHERE workshop_id = $2`;
-      await expect(database.sql(point, [mine.runId, hers.workshopId])).rejects.toThrow(
-        'violates foreign key',
-      );
-      await expect(database.sql(point, [hers.runId, hers.workshopId])).resolves.toEqual([]);
-    },
-  );
+  it.each(['nudge', 'lot'])('refuses a row of %s that points into another workshop', async (table) => {
+    const point = `UPDATE ${table} SET run_id = $1 WHERE workshop_id = $2`;
+    await expect(database.sql(point, [mine.runId, hers.workshopId])).rejects.toThrow('violates foreign key');
+    await expect(database.sql(point, [hers.runId, hers.workshopId])).resolves.toEqual([]);
+  });
 
   it('refuses a plan of mine for her run', async () => {
     const insert = `INSERT INTO plan_revision
@@ -55,13 +50,6 @@ describe('the database', () => {
   it('refuses a log entry of mine for her run', async () => {
     const entry = { kind: 'not-yet', stage: 'pour-base', at: '2026-11-27T17:00:00Z' } as const;
     await expect(storage.log.append(mine.workshopId, hers.runId, entry)).rejects.toThrow(/[Ff]oreign key/);
-  });
-
-  it('refuses a batch of mine for her part', async () => {
-    const [part] = await storage.plans.parts(hers.workshopId, hers.runId);
-    const insert = `INSERT INTO batch VALUES (gen_random_uuid(), $1, $2, 9, '{}', 'planned')`;
-    await expect(database.sql(insert, [mine.workshopId, part?.id])).rejects.toThrow(/violates foreign key/);
-    await expect(database.sql(insert, [hers.workshopId, part?.id])).resolves.toEqual([]);
   });
 });
 
@@ -81,7 +69,6 @@ describe('the repositories', () => {
     expect(await storage.runs.update(workshopId, hers.runId, 1, { state: 'abandoned' })).toBeNull();
     expect(await storage.plans.latest(workshopId, hers.runId)).toBeNull();
     expect(await storage.plans.save(workshopId, planToSave(hers.runId, []))).toBeNull();
-    expect(await storage.plans.parts(workshopId, hers.runId)).toEqual([]);
     expect(await storage.nudges.get(workshopId, herNudge?.id ?? '')).toBeNull();
     expect(await storage.nudges.cancelForRun(workshopId, hers.runId)).toEqual([]);
     expect(await storage.lots.update(workshopId, herLot?.id ?? '', 1, { count: 0 })).toBeNull();

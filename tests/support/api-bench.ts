@@ -1,10 +1,13 @@
 import type { AddressInfo } from 'node:net';
 import { listenInbox, type Storage } from '#storage';
 import { startNudges } from '#nudges';
+import { openCompute, type Compute, type ComputeOptions } from '../../apps/api/compute/compute.js';
 import { createApp } from '../../apps/api/create-app.js';
 import { openInboxHub } from '../../apps/api/inbox/inbox-hub.js';
+import { WorkshopTurns } from '../../apps/api/use-cases/workshop-turns.js';
 import { HandClock } from '../nudges/support/hand-clock.js';
 import { QuietLog } from '../nudges/support/quiet-log.js';
+import { computeWorker } from './compute-worker.js';
 import { testDatabase } from './database.js';
 import { loadRunFile } from './run-files.js';
 import type { RunFile, RunOrder } from '#contract';
@@ -18,6 +21,13 @@ export interface Answer {
   readonly body: any;
 }
 
+type Call = (
+  method: string,
+  path: string,
+  body?: unknown,
+  headers?: Record<string, string>,
+) => Promise<Answer>;
+
 /** The API over a database of its own, with a clock moved by hand and the real queue. */
 export interface Bench {
   readonly url: string;
@@ -26,7 +36,9 @@ export interface Bench {
   readonly clock: HandClock;
   readonly storage: Storage;
   readonly log: QuietLog;
-  call(method: string, path: string, body?: unknown, headers?: Record<string, string>): Promise<Answer>;
+  readonly call: Call;
+  /** The same API once more, as a second process over the same database would be. */
+  another(): Promise<{ readonly call: Call; close(): Promise<void> }>;
   /** Puts the contents of a run file into the library. @returns its orders */
   stock(file: RunFile): Promise<RunOrder[]>;
   /** Moves the clock on to an instant, in steps, and lets everything due be delivered. */
@@ -37,11 +49,21 @@ export interface Bench {
   close(): Promise<void>;
 }
 
-/** @param pages folder of a web build to serve; none if not given */
+export interface BenchOptions {
+  readonly limits?: ComputeOptions;
+  readonly around?: (compute: Compute) => Compute;
+}
+
+/**
+ * @param pages folder of a web build to serve; none if not given
+ * @param options.limits of computing, where they are not the usual ones
+ * @param options.around is put around the pool of threads, to see or to change what it does
+ */
 export async function openBench(
   now: string,
   file = loadRunFile('ok', 'two-layer'),
   pages?: string,
+  { limits = {}, around = (compute) => compute }: BenchOptions = {},
 ): Promise<Bench> {
   const database = await testDatabase();
   const clock = new HandClock(now);
@@ -64,34 +86,38 @@ export async function openBench(
     (notice) => inbox.notice(notice),
     () => inbox.gap(),
   );
-  const app = await createApp(
-    { storage, nudges, inbox, clock, log, version: 'test' },
-    {
+  const worker = await computeWorker();
+  /** One process: it shares nothing with another but the database. */
+  const serve = async (own: Storage): Promise<{ url: string; close(): Promise<void> }> => {
+    const compute = openCompute({ threads: 2, worker, ...limits });
+    const turns = new WorkshopTurns();
+    const parts = {
+      storage: own,
+      compute: around(compute),
+      turns,
+      nudges,
+      inbox,
+      clock,
+      log,
+      version: 'test',
+    };
+    const app = await createApp(parts, {
       bind: '127.0.0.1',
       ...(pages === undefined ? {} : { pages }),
-    },
-  );
-  await app.listen(0, '127.0.0.1');
-  const { port } = app.getHttpServer().address() as AddressInfo;
-  const url = `http://127.0.0.1:${String(port)}`;
-
-  const call: Bench['call'] = async (method, path, body, headers = {}) => {
-    const response = await fetch(`${url}${path}`, {
-      method,
-      headers: {
-        authorization: `Bearer ${key}`,
-        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
-        ...headers,
-      },
-      ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
     });
-    const text = await response.text();
+    await app.listen(0, '127.0.0.1');
+    const { port } = app.getHttpServer().address() as AddressInfo;
     return {
-      status: response.status,
-      headers: response.headers,
-      body: text === '' ? undefined : JSON.parse(text),
+      url: `http://127.0.0.1:${String(port)}`,
+      async close() {
+        await compute.close();
+        await app.close();
+      },
     };
   };
+  const first = await serve(storage);
+  const { url } = first;
+  const call = caller(url, key);
   const made = async (path: string, body: unknown): Promise<void> => {
     const answer = await call('POST', path, body);
     if (answer.status !== 201) throw new Error(JSON.stringify(answer.body));
@@ -104,6 +130,10 @@ export async function openBench(
     storage,
     log,
     call,
+    async another() {
+      const second = await serve(await database.open({ now: () => clock.now() }));
+      return { ...second, call: caller(second.url, key) };
+    },
     async stock({ moulds, fats, recipes, designs, runs }) {
       for (const mould of moulds) await made('/api/moulds', mould);
       for (const fat of fats) await made('/api/fats', fat);
@@ -125,10 +155,30 @@ export async function openBench(
     },
     sql: (statement) => database.sql(statement),
     async close() {
-      await app.close();
+      await first.close();
       await listener.close();
       await nudges.stop();
       await database.drop();
     },
+  };
+}
+
+function caller(url: string, key: string): Call {
+  return async (method, path, body, headers = {}) => {
+    const response = await fetch(`${url}${path}`, {
+      method,
+      headers: {
+        authorization: `Bearer ${key}`,
+        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+        ...headers,
+      },
+      ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
+    });
+    const text = await response.text();
+    return {
+      status: response.status,
+      headers: response.headers,
+      body: text === '' ? undefined : JSON.parse(text),
+    };
   };
 }

@@ -1,13 +1,13 @@
 import { Controller, Get, Inject, Param } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { cureCurve as cureCurveSchema, uuid, type CureCurve } from '#contract';
-import { cureCurve } from '#runs';
 import { Caller, type CallerFacts } from '../access/caller.js';
+import { Leaving } from '../compute/leaving.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { valueOf } from '../problems/api-problem.js';
 import { findRun } from '../runs/find-run.js';
-import { readBook, sheetInput } from '../use-cases/run-input.js';
+import { sheetInput } from '../use-cases/run-input.js';
 
 /** How a lot loses weight on its way to be ready. Weighings are entries of its run's bench log. */
 @ApiTags('lots')
@@ -19,14 +19,15 @@ export class CureController {
   @Documents({
     summary: 'The weighings of a lot while it cures, and the mass that they lead to expect',
     answer: cureCurveSchema,
-    problems: [404, 422],
+    problems: [404, 422, 503],
   })
   async ofRun(
     @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<CureCurve> {
-    const { storage } = this.parts;
-    const run = await findRun(storage, workshopId, id);
-    return valueOf(cureCurve(sheetInput(await readBook(storage, workshopId), run)));
+    const { storage, compute } = this.parts;
+    const input = await storage.snapshot(async (tx) => sheetInput(tx, await findRun(tx, workshopId, id)));
+    return valueOf(await compute.run('cure', input, { workshopId, leaving }));
   }
 }

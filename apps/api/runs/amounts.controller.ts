@@ -13,14 +13,16 @@ import {
   type RunFile,
   type RunOrder,
 } from '#contract';
-import { gatherForRuns, runFileInput, writeBatchSheet } from '#runs';
-import type { StoredRun } from '#storage';
+import { runFileInput, type RunsInput } from '#runs';
+import type { Repositories, StoredRun } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
+import { Leaving } from '../compute/leaving.js';
+import { refuseTooLarge } from '../compute/limits.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
-import { notFound, valueOf } from '../problems/api-problem.js';
+import { valueOf } from '../problems/api-problem.js';
 import { takeSnapshot } from '../use-cases/create-run.js';
-import { inputOf, learnedIn, readBook, sheetInput, type WorkshopBook } from '../use-cases/run-input.js';
+import { orderSheetInput, readSurroundings, sheetInput } from '../use-cases/run-input.js';
 import { findRun } from './find-run.js';
 
 /** Batch sheets: what to weigh, how surely it reaches, what to gather and buy, what a piece costs. */
@@ -30,66 +32,83 @@ export class AmountsController {
   constructor(@Inject(PARTS) private readonly parts: Parts) {}
 
   @Get('runs/:id/amounts')
-  @Documents({ summary: 'The batch sheet of a run', answer: amountsDocument, problems: [404, 422] })
+  @Documents({ summary: 'The batch sheet of a run', answer: amountsDocument, problems: [404, 422, 503] })
   async ofRun(
     @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<AmountsDocument> {
-    const run = await findRun(this.parts.storage, workshopId, id);
-    const book = await readBook(this.parts.storage, workshopId);
-    return valueOf(writeBatchSheet(sheetInput(book, run)));
+    const { storage, compute } = this.parts;
+    const input = await storage.snapshot(async (tx) => sheetInput(tx, await findRun(tx, workshopId, id)));
+    return valueOf(await compute.run('amounts', input, { workshopId, leaving }));
   }
 
   @Post('amounts')
   @Documents({
     summary: 'The batch sheet of an order, from the library; no run is made',
     answer: amountsDocument,
-    problems: [422],
+    problems: [422, 503],
   })
   async ofOrder(
     @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
     @Body({ schema: runOrder }) order: RunOrder,
   ): Promise<AmountsDocument> {
-    const { storage } = this.parts;
-    const snapshot = await takeSnapshot(storage, workshopId, order);
-    const book = await readBook(storage, workshopId);
-    return valueOf(writeBatchSheet({ ...inputOf(book, order, snapshot, []), ...learnedIn(book) }));
+    const { storage, compute } = this.parts;
+    const input = await storage.snapshot(async (tx) =>
+      orderSheetInput(tx, workshopId, order, await takeSnapshot(tx, workshopId, order)),
+    );
+    return valueOf(await compute.run('amounts', input, { workshopId, leaving }));
   }
 
   @Get('gather')
   @Documents({
     summary: 'What several runs need together, what is on hand, what to buy',
     answer: gatherList,
-    problems: [404, 422],
+    problems: [404, 422, 503],
   })
   async gather(
     @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
     @Query({ schema: gatherQuery }) query: GatherQuery,
   ): Promise<GatherList> {
-    const book = await readBook(this.parts.storage, workshopId);
-    const ids = query.runs?.split(',');
-    const runs =
-      ids === undefined ? book.runs.filter(({ state }) => state === 'planned') : runsWith(ids, book);
-    const [first, ...rest] = runs.map((run) => sheetInput(book, run));
+    const { storage, compute } = this.parts;
+    const [first, ...rest] = await storage.snapshot(async (tx) => {
+      const around = await readSurroundings(tx, workshopId);
+      const inputs: RunsInput[] = [];
+      for (const run of await runsToGather(tx, workshopId, query))
+        inputs.push(await sheetInput(tx, run, around));
+      return inputs;
+    });
     if (first === undefined) return { runs: [], lines: [], unused: [] };
-    return valueOf(gatherForRuns([first, ...rest]));
+    return valueOf(await compute.run('gather', [first, ...rest], { workshopId, leaving }));
   }
 
   @Post('amounts-preview')
   @Documents({
     summary: 'The batch sheet of a whole run file; nothing is kept',
     answer: amountsDocument,
-    problems: [422],
+    problems: [422, 503],
   })
-  preview(@Body({ schema: runFile }) file: RunFile): AmountsDocument {
-    return valueOf(writeBatchSheet(valueOf(runFileInput(file))));
+  async preview(
+    @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
+    @Body({ schema: runFile }) file: RunFile,
+  ): Promise<AmountsDocument> {
+    const input = valueOf(runFileInput(file));
+    refuseTooLarge(input);
+    return valueOf(await this.parts.compute.run('amounts-preview', input, { workshopId, leaving }));
   }
 }
 
-function runsWith(ids: readonly string[], { runs }: WorkshopBook): StoredRun[] {
-  return [...new Set(ids)].map((id) => {
-    const run = runs.find((each) => each.id === id);
-    if (run === undefined) throw notFound('run');
-    return run;
-  });
+/** Those that are asked for, or else all that have not begun. */
+async function runsToGather(
+  tx: Repositories,
+  workshopId: string,
+  { runs }: GatherQuery,
+): Promise<StoredRun[]> {
+  if (runs === undefined) return tx.runs.list(workshopId, { states: ['planned'] });
+  const found: StoredRun[] = [];
+  for (const id of new Set(runs.split(','))) found.push(await findRun(tx, workshopId, id));
+  return found;
 }

@@ -11,12 +11,15 @@ import {
   type LessonsDocument,
   type RunFile,
 } from '#contract';
-import { listClockRules, runFileInput, workshopLessons, writeClocks } from '#runs';
+import { listClockRules, runFileInput } from '#runs';
 import { Caller, type CallerFacts } from '../access/caller.js';
+import { Leaving } from '../compute/leaving.js';
+import { refuseTooLarge } from '../compute/limits.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { valueOf } from '../problems/api-problem.js';
-import { readBook, sheetInput, teachingsIn } from '../use-cases/run-input.js';
+import { teachingsIn } from '../use-cases/learned.js';
+import { sheetInput } from '../use-cases/run-input.js';
 import { findRun } from './find-run.js';
 
 /** Clocks with their reasons, the rules behind them, and what the bench logs have taught. */
@@ -29,25 +32,32 @@ export class ClocksController {
   @Documents({
     summary: 'Every clock of a run with its reasons, filling times, what moves them, the cure by weight',
     answer: clocksDocument,
-    problems: [404, 422],
+    problems: [404, 422, 503],
   })
   async ofRun(
     @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<ClocksDocument> {
-    const run = await findRun(this.parts.storage, workshopId, id);
-    const book = await readBook(this.parts.storage, workshopId);
-    return valueOf(writeClocks(sheetInput(book, run)));
+    const { storage, compute } = this.parts;
+    const input = await storage.snapshot(async (tx) => sheetInput(tx, await findRun(tx, workshopId, id)));
+    return valueOf(await compute.run('clocks', input, { workshopId, leaving }));
   }
 
   @Post('clocks-preview')
   @Documents({
     summary: 'Every clock of a whole run file; nothing is kept',
     answer: clocksDocument,
-    problems: [422],
+    problems: [422, 503],
   })
-  preview(@Body({ schema: runFile }) file: RunFile): ClocksDocument {
-    return valueOf(writeClocks(valueOf(runFileInput(file))));
+  async preview(
+    @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
+    @Body({ schema: runFile }) file: RunFile,
+  ): Promise<ClocksDocument> {
+    const input = valueOf(runFileInput(file));
+    refuseTooLarge(input);
+    return valueOf(await this.parts.compute.run('clocks-preview', input, { workshopId, leaving }));
   }
 
   @Get('clock-rules')
@@ -62,7 +72,8 @@ export class ClocksController {
     answer: lessonsDocument,
   })
   async lessons(@Caller() { workshopId }: CallerFacts): Promise<LessonsDocument> {
-    const book = await readBook(this.parts.storage, workshopId);
-    return workshopLessons(teachingsIn(book));
+    const { storage, compute } = this.parts;
+    const teachings = await storage.snapshot((tx) => teachingsIn(tx, workshopId, null));
+    return compute.run('lessons', teachings, { workshopId });
   }
 }

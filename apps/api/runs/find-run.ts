@@ -1,5 +1,5 @@
 import type { RunView } from '#contract';
-import type { PlanRevision, Repositories, StoredRun } from '#storage';
+import type { PlanRevision, Repositories, RunHead, StoredRun } from '#storage';
 import { notFound } from '../problems/api-problem.js';
 
 /** @throws ApiProblem 404 when the workshop has no such run */
@@ -13,20 +13,27 @@ export async function findRun(
   return run;
 }
 
+/** The same, without what the run is made from. */
+export async function findHead(repositories: Repositories, workshopId: string, id: string): Promise<RunHead> {
+  const run = await repositories.runs.head(workshopId, id);
+  if (run === null) throw notFound('run');
+  return run;
+}
+
 /** The latest plan of a run. @throws ApiProblem 404 when the workshop has no such run */
 export async function findPlan(
   repositories: Repositories,
   workshopId: string,
   id: string,
 ): Promise<PlanRevision> {
-  const run = await findRun(repositories, workshopId, id);
+  const run = await findHead(repositories, workshopId, id);
   const plan = await repositories.plans.latest(workshopId, run.id);
   if (plan === null) throw notFound('plan');
   return plan;
 }
 
 /** A run as it is shown. */
-export function shownRun({ id, key, version, state, order, createdAt, updatedAt }: StoredRun): RunView {
+export function shownRun({ id, key, version, state, order, createdAt, updatedAt }: RunHead): RunView {
   return {
     id,
     key,

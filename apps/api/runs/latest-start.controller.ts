@@ -6,9 +6,9 @@ import {
   type LatestStartDocument,
   type LatestStartRequest,
 } from '#contract';
-import { findLatestStart } from '#runs';
 import { minuteOf } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
+import { Leaving } from '../compute/leaving.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { valueOf } from '../problems/api-problem.js';
@@ -26,16 +26,19 @@ export class LatestStartController {
     summary:
       'The latest start of an order, from the library and beside the runs there are, that keeps the odds; no run is made',
     answer: latestStartDocument,
-    problems: [422],
+    problems: [422, 503],
   })
   async ofOrder(
     @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
     @Body({ schema: latestStartRequest }) { order, odds, seed }: LatestStartRequest,
   ): Promise<LatestStartDocument> {
     const { storage, clock } = this.parts;
-    const snapshot = await takeSnapshot(storage, workshopId, order);
-    const input = await orderInput(storage, workshopId, order, snapshot);
+    const input = await storage.snapshot(async (tx) =>
+      orderInput(tx, workshopId, order, await takeSnapshot(tx, workshopId, order)),
+    );
     const now = minuteOf(clock.now().getTime());
-    return valueOf(findLatestStart(input, { odds }, { now, ...(seed !== undefined && { seed }) }));
+    const task = { input, odds, now, ...(seed !== undefined && { seed }) };
+    return valueOf(await this.parts.compute.run('latest-start', task, { workshopId, leaving }));
   }
 }

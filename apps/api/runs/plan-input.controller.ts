@@ -21,7 +21,7 @@ export class PlanInputController {
     answer: planInput,
   })
   async library(@Caller() { workshopId }: CallerFacts): Promise<PlanInput> {
-    return this.written(await libraryInput(this.parts.storage, workshopId));
+    return this.written(await this.parts.storage.snapshot((tx) => libraryInput(tx, workshopId)));
   }
 
   @Get('runs/:id/plan-input')
@@ -34,8 +34,10 @@ export class PlanInputController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<PlanInput> {
-    const { storage } = this.parts;
-    return this.written(await runInput(storage, await findRun(storage, workshopId, id)));
+    const input = await this.parts.storage.snapshot(async (tx) =>
+      runInput(tx, await findRun(tx, workshopId, id)),
+    );
+    return this.written(input);
   }
 
   private written(input: RunsInput): PlanInput {

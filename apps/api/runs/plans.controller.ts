@@ -19,19 +19,19 @@ import {
   type RunFile,
   type TideTable,
 } from '#contract';
-import { planRuns, runFileInput } from '#runs';
-import type { SavedPlan } from '#storage';
-import { minuteOf, minuteOfIso } from '#units';
+import { runFileInput } from '#runs';
+import { minuteOf } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
+import { Leaving } from '../compute/leaving.js';
+import { refuseTooLarge } from '../compute/limits.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
-import { ApiProblem, notFound, valueOf } from '../problems/api-problem.js';
-import { createOnce } from '../use-cases/create-once.js';
-import { makePlan, shownPlan } from '../use-cases/make-plan.js';
-import { queueAfterCommit } from '../use-cases/queue-after-commit.js';
-import { runInput } from '../use-cases/run-input.js';
-import { findPlan, findRun } from './find-run.js';
+import { notFound, valueOf } from '../problems/api-problem.js';
+import { askedPlan } from '../use-cases/asked-plan.js';
+import { shownPlan } from '../use-cases/make-plan.js';
+import { planOnce } from '../use-cases/plan-once.js';
+import { findHead, findPlan } from './find-run.js';
 
 /** Plans of a run, each a revision that never changes, and plans that are not kept. */
 @ApiTags('plans')
@@ -53,23 +53,8 @@ export class PlansController {
     @Param('id', { schema: uuid }) id: string,
     @Body({ schema: planRequest }) body: PlanRequest,
   ): Promise<PlanView> {
-    let stored: SavedPlan | undefined;
     const request = { workshopId, key, call: `POST runs/${id}/plan`, body };
-    const answer = await createOnce(this.parts.storage, request, async (tx) => {
-      const run = await findRun(tx, workshopId, id);
-      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
-      const input = await runInput(tx, run);
-      const now = this.parts.clock.now();
-      const pins = body.pins?.map(({ stage, startAt }) => ({
-        run: run.key,
-        stage,
-        startAt: minuteOfIso(startAt),
-      }));
-      stored = await makePlan(tx, { run, input, cause: 'asked for', now, seed: body.seed, pins });
-      return shownPlan(stored.revision);
-    });
-    await queueAfterCommit(this.parts, stored);
-    return answer;
+    return planOnce(this.parts, request, askedPlan(this.parts, workshopId, id, body));
   }
 
   @Get('runs/:id/plan')
@@ -92,7 +77,7 @@ export class PlansController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<PlanHead[]> {
-    await findRun(this.parts.storage, workshopId, id);
+    await findHead(this.parts.storage, workshopId, id);
     const heads = await this.parts.storage.plans.list(workshopId, id);
     return heads.map(({ number, madeAt, cause, status }) => ({
       number,
@@ -144,9 +129,19 @@ export class PlansController {
   }
 
   @Post('plan-preview')
-  @Documents({ summary: 'Plans a whole run file; nothing is kept', answer: planDocument, problems: [422] })
-  preview(@Body({ schema: runFile }) file: RunFile): PlanDocument {
+  @Documents({
+    summary: 'Plans a whole run file; nothing is kept',
+    answer: planDocument,
+    problems: [422, 503],
+  })
+  async preview(
+    @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
+    @Body({ schema: runFile }) file: RunFile,
+  ): Promise<PlanDocument> {
+    const input = valueOf(runFileInput(file));
+    refuseTooLarge(input);
     const now = minuteOf(this.parts.clock.now().getTime());
-    return valueOf(planRuns(valueOf(runFileInput(file)), { now }));
+    return valueOf(await this.parts.compute.run('plan-preview', { input, now }, { workshopId, leaving }));
   }
 }

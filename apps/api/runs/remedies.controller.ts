@@ -13,20 +13,16 @@ import {
   type WhatIf,
   type WhatIfAnswer,
 } from '#contract';
-import { suggestRemedies } from '#runs';
-import type { SavedPlan } from '#storage';
 import { minuteOf } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
+import { Leaving } from '../compute/leaving.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { ApiProblem, valueOf } from '../problems/api-problem.js';
-import { carryOut } from '../use-cases/carry-out.js';
-import { createOnce } from '../use-cases/create-once.js';
-import { shownPlan } from '../use-cases/make-plan.js';
-import { queueAfterCommit } from '../use-cases/queue-after-commit.js';
+import { remedyCarriedOut } from '../use-cases/carry-out.js';
+import { planOnce } from '../use-cases/plan-once.js';
 import { runInput } from '../use-cases/run-input.js';
-import { tryOut } from '../use-cases/try-out.js';
 import { findPlan, findRun } from './find-run.js';
 
 /** What would help a run's plan, or make one possible: told, tried without keeping anything, and carried out. */
@@ -40,29 +36,33 @@ export class RemediesController {
     summary:
       'Up to five changes that would help the run as of now, with all that each makes better and worse',
     answer: remediesDocument,
-    problems: [404, 409, 422],
+    problems: [404, 409, 422, 503],
   })
   async ofRun(
     @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<RemediesDocument> {
     const { input, previous, now } = await this.standing(workshopId, id);
-    return valueOf(suggestRemedies(input, { now, previous }));
+    const asker = { workshopId, leaving };
+    return valueOf(await this.parts.compute.run('remedies', { input, previous, now }, asker));
   }
 
   @Post('runs/:id/what-if')
   @Documents({
     summary: 'The plan that a change or entries for the log would make, and what would move; nothing is kept',
     answer: whatIfAnswer,
-    problems: [404, 409, 422],
+    problems: [404, 409, 422, 503],
   })
   async whatIf(
     @Caller() { workshopId }: CallerFacts,
+    @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
     @Body({ schema: whatIf }) wish: WhatIf,
   ): Promise<WhatIfAnswer> {
-    const { run, input, previous, now } = await this.standing(workshopId, id);
-    return tryOut(input, wish, { run: run.key, previous, now });
+    const { run, ...standing } = await this.standing(workshopId, id);
+    const task = { ...standing, run: run.key, wish };
+    return valueOf(await this.parts.compute.run('what-if', task, { workshopId, leaving }));
   }
 
   @Post('runs/:id/change')
@@ -79,26 +79,19 @@ export class RemediesController {
     @Param('id', { schema: uuid }) id: string,
     @Body({ schema: changeRequest }) body: ChangeRequest,
   ): Promise<PlanView> {
-    const { storage, clock } = this.parts;
-    let stored: readonly SavedPlan[] = [];
     const request = { workshopId, key, call: `POST runs/${id}/change`, body };
-    const answer = await createOnce(storage, request, async (tx) => {
-      const run = await findRun(tx, workshopId, id);
-      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
-      const saved = await carryOut(tx, run, body.change, clock.now());
-      stored = saved;
-      return shownPlan(saved[0].revision);
-    });
-    for (const each of stored) await queueAfterCommit(this.parts, each);
-    return answer;
+    return planOnce(this.parts, request, remedyCarriedOut(this.parts, workshopId, id, body.change));
   }
 
+  /** A run as it is at one moment. */
   private async standing(workshopId: string, id: string) {
     const { storage, clock } = this.parts;
-    const run = await findRun(storage, workshopId, id);
-    if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
-    const input = await runInput(storage, run);
-    const { document: previous } = await findPlan(storage, workshopId, id);
-    return { run, input, previous, now: minuteOf(clock.now().getTime()) };
+    return storage.snapshot(async (tx) => {
+      const run = await findRun(tx, workshopId, id);
+      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+      const input = await runInput(tx, run);
+      const { document: previous } = await findPlan(tx, workshopId, id);
+      return { run, input, previous, now: minuteOf(clock.now().getTime()) };
+    });
   }
 }

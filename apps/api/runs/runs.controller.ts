@@ -1,16 +1,14 @@
 import { Body, Controller, Delete, Get, Inject, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { createdRun, newRun, storedRun, uuid, type CreatedRun, type NewRun, type RunView } from '#contract';
-import type { SavedPlan } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
-import { createOnce } from '../use-cases/create-once.js';
-import { createRun } from '../use-cases/create-run.js';
-import { shownPlan } from '../use-cases/make-plan.js';
+import { newRunChange } from '../use-cases/create-run.js';
+import { planOnce } from '../use-cases/plan-once.js';
 import { queueAfterCommit } from '../use-cases/queue-after-commit.js';
-import { findRun, shownRun } from './find-run.js';
+import { findHead, shownRun } from './find-run.js';
 
 /** Runs: made from an order, planned at once, given up if need be. */
 @ApiTags('runs')
@@ -21,7 +19,7 @@ export class RunsController {
   @Get()
   @Documents({ summary: 'All runs, oldest first', answer: storedRun, list: true })
   async list(@Caller() { workshopId }: CallerFacts): Promise<RunView[]> {
-    return (await this.parts.storage.runs.list(workshopId)).map(shownRun);
+    return (await this.parts.storage.runs.heads(workshopId)).map(shownRun);
   }
 
   @Post()
@@ -37,15 +35,8 @@ export class RunsController {
     @IdempotencyKey() key: string | undefined,
     @Body({ schema: newRun }) order: NewRun,
   ): Promise<CreatedRun> {
-    let stored: SavedPlan | undefined;
     const request = { workshopId, key, call: 'POST runs', body: order };
-    const answer = await createOnce(this.parts.storage, request, async (tx) => {
-      const { run, saved } = await createRun(tx, workshopId, order, this.parts.clock.now());
-      stored = saved;
-      return { run: shownRun(await findRun(tx, workshopId, run.id)), plan: shownPlan(saved.revision) };
-    });
-    await queueAfterCommit(this.parts, stored);
-    return answer;
+    return planOnce(this.parts, request, newRunChange(this.parts, workshopId, order));
   }
 
   @Get(':id')
@@ -54,7 +45,7 @@ export class RunsController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<RunView> {
-    return shownRun(await findRun(this.parts.storage, workshopId, id));
+    return shownRun(await findHead(this.parts.storage, workshopId, id));
   }
 
   @Delete(':id')
@@ -68,7 +59,7 @@ export class RunsController {
     @Param('id', { schema: uuid }) id: string,
   ): Promise<void> {
     const cancelled = await this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
-      const run = await findRun(tx, workshopId, id);
+      const run = await findHead(tx, workshopId, id);
       if (run.state === 'abandoned') return [];
       await tx.runs.update(workshopId, id, run.version, { state: 'abandoned' });
       return tx.nudges.cancelForRun(workshopId, id);

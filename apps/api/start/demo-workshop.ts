@@ -3,8 +3,10 @@ import { join } from 'node:path';
 import { parse } from 'yaml';
 import { parseWith, runFile, type RunFile } from '#contract';
 import type { Repositories } from '#storage';
+import { computeHere } from '../compute/compute.js';
 import { projectFolder } from '../program/project-folder.js';
-import { createRun, takeSnapshot } from '../use-cases/create-run.js';
+import { readForRun, storeRun, takeSnapshot } from '../use-cases/create-run.js';
+import { planRun } from '../use-cases/make-plan.js';
 
 const WEEK_MS = 7 * 24 * 60 * 60_000;
 /** Of the demos only these are planned; the rest waits in the library to be tried. */
@@ -35,7 +37,9 @@ export async function loadDemoWorkshop(tx: Repositories, now: Date): Promise<str
       const startAfter = moved(order.startAfter, shift).slice(0, 16);
       const readyBy =
         order.readyBy === undefined ? {} : { readyBy: moved(order.readyBy, shift).slice(0, 10) };
-      await createRun(tx, workshop.id, { ...order, startAfter, ...readyBy }, now);
+      const seen = await readForRun(tx, workshop.id, { ...order, startAfter, ...readyBy }, now);
+      const made = await planRun(computeHere, workshop.id, { input: seen.input, before: null, now });
+      await storeRun(tx, workshop.id, seen, made);
     }
   }
   return workshop.id;

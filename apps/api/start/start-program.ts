@@ -12,11 +12,13 @@ import {
   type Storage,
 } from '#storage';
 import type { Config } from '../config.js';
+import { openCompute } from '../compute/compute.js';
 import { createApp } from '../create-app.js';
 import { openInboxHub } from '../inbox/inbox-hub.js';
 import type { Parts } from '../parts.js';
 import { programVersion, projectFolder } from '../program/project-folder.js';
 import { signInPath } from '../session/sign-in-path.js';
+import { WorkshopTurns } from '../use-cases/workshop-turns.js';
 import { ensureAccessKey, type AccessKeyFile } from './access-key.js';
 import { loadDemoWorkshop } from './demo-workshop.js';
 import { portError, requireFreePort } from './require-free-port.js';
@@ -66,7 +68,10 @@ export async function startProgram(options: StartOptions): Promise<Program> {
     const databaseUrl = builtIn?.databaseUrl ?? config.databaseUrl ?? '';
     progress('Tables: looking for changes …');
     await migrate(databaseUrl, progress);
-    const storage = await openStorage(databaseUrl, { now: () => clock.now() });
+    const storage = await openStorage(databaseUrl, {
+      now: () => clock.now(),
+      onLockHeld: (milliseconds) => log.debug('A workshop was held', { milliseconds }),
+    });
     stops.push(() => storage.close());
     const workshopId = await ensureWorkshop(storage, options);
     const accessKey = await ensureAccessKey(storage, workshopId, config.home);
@@ -137,9 +142,13 @@ async function serve(
     () => inbox.gap(),
   );
   stops.push(() => listener.close());
-  const parts = { ...made, inbox, clock, log, version: programVersion() };
+  const compute = openCompute(config.compute);
+  const turns = new WorkshopTurns();
+  const parts = { ...made, compute, turns, inbox, clock, log, version: programVersion() };
   const app = await createApp(parts, { bind: config.bind, pages: join(projectFolder(), 'dist', 'web') });
   stops.push(() => app.close());
+  // First of all, so that no request in flight waits for a search.
+  stops.push(() => compute.close());
   await app.listen(config.port, config.bind).catch((error: NodeJS.ErrnoException) => {
     throw portError(error, config.port, config.bind);
   });

@@ -1,43 +1,75 @@
-import type { RemedyChange } from '#contract';
-import { checkEntry, type RunsInput } from '#runs';
-import type { Repositories, SavedPlan, StoredRun } from '#storage';
+import type { PlanView, RemedyChange } from '#contract';
+import { busyOf, changedInput, checkEntry, type Replan, type RunsInput } from '#runs';
+import type { Changed, PlanRevision, Repositories, SavedPlan, StoredRun } from '#storage';
 import { under } from '#units';
-import { ApiProblem, invalidInput, keyTaken } from '../problems/api-problem.js';
+import type { Parts } from '../parts.js';
+import { ApiProblem, invalidInput, notFound, staleVersion, valueOf } from '../problems/api-problem.js';
 import { findRun } from '../runs/find-run.js';
-import { changedInput } from './changed-input.js';
-import { makePlan } from './make-plan.js';
+import { storeRun } from './create-run.js';
+import { planRun, shownPlan, storePlan } from './make-plan.js';
+import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';
+
+/** What a remedy's change is about. */
+interface Seen {
+  readonly run: StoredRun;
+  readonly input: RunsInput;
+  /** The same with the change. */
+  readonly after: RunsInput;
+  readonly before: PlanRevision | null;
+  readonly now: Date;
+}
 
 /**
  * Carries a remedy's change out: whatever it makes different is stored where it belongs, and the run is planned afresh,
- * as the remedy was. Must run inside the transaction that holds the workshop.
- * @returns the plan of the run, and that of a second run that a split makes
- * @throws ApiProblem where the change is not about this run, or comes too late for it
+ * as the remedy was; so is a second run that a split makes. Refused where the change is not about this run, or comes
+ * too late for it.
  */
-export async function carryOut(
-  tx: Repositories,
-  run: StoredRun,
+export function remedyCarriedOut(
+  { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
+  workshopId: string,
+  runId: string,
   change: RemedyChange,
-  now: Date,
-): Promise<readonly [SavedPlan, ...SavedPlan[]]> {
-  const before = await runInput(tx, run);
-  const after = changedInput(before, change);
-  refuseOthers(run, change, before, after);
-  await storeAround(tx, run, before, after);
-  await storeLog(tx, run, before, after);
-  const changed = await storeRun(tx, run, before, after);
+): PlanningChange<Seen, readonly [Replan, ...Replan[]], PlanView> {
   const cause = `change: ${change.kind}`;
-  const plan = async (each: StoredRun): Promise<SavedPlan> =>
-    makePlan(tx, { run: each, input: await runInput(tx, each), cause, now, afresh: true });
-  const saved = await plan(changed);
-  const [, ...rest] = after.runs;
-  const split: SavedPlan[] = [];
-  for (const order of rest) {
-    const made = await tx.runs.create(run.workshopId, { order, snapshot: changed.snapshot });
-    if (!made.ok) throw keyTaken('run', order.key);
-    split.push(await plan(made.value));
-  }
-  return [saved, ...split];
+  return {
+    ...{ urgency: 1, runId },
+    async read(tx) {
+      const run = await findRun(tx, workshopId, runId);
+      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+      const input = await runInput(tx, run);
+      const after = valueOf(changedInput(input, change));
+      refuseOthers(run, change, input, after);
+      refuseFalseEntries(run, input, after);
+      const before = await tx.plans.latest(workshopId, runId);
+      return { run, input, after, before, now: clock.now() };
+    },
+    async plan({ after, before, now }) {
+      const [first, ...rest] = after.runs.map((order) => ({ ...after, runs: [order] }));
+      if (first === undefined) throw new Error('a change left no run');
+      const made: [Replan, ...Replan[]] = [
+        await planRun(compute, workshopId, { input: first, before, now, afresh: true }),
+      ];
+      const busy = [...(first.busy ?? []), ...busyOf(made[0].document, first)];
+      for (const each of rest) {
+        const input = { ...each, log: [], busy };
+        made.push(await planRun(compute, workshopId, { input, before: null, now, afresh: true }));
+      }
+      return made;
+    },
+    async store(tx, { run, input, after, now }, [made, ...splits]) {
+      await storeAround(tx, run, input, after);
+      await storeLog(tx, run, input, after);
+      const changed = await storeChanged(tx, run, input, after);
+      const saved: [SavedPlan, ...SavedPlan[]] = [await storePlan(tx, { run: changed, cause, now }, made)];
+      for (const [i, split] of splits.entries()) {
+        const order = after.runs[i + 1]!;
+        const { snapshot } = changed;
+        saved.push((await storeRun(tx, workshopId, { order, snapshot, now }, split, cause)).saved);
+      }
+      return { answer: shownPlan(saved[0].revision), nudges: saved };
+    },
+  };
 }
 
 function refuseOthers(run: StoredRun, change: RemedyChange, before: RunsInput, after: RunsInput): void {
@@ -57,6 +89,16 @@ function refuseOthers(run: StoredRun, change: RemedyChange, before: RunsInput, a
   }
 }
 
+/** @throws ApiProblem where an entry that the change logs cannot be true */
+function refuseFalseEntries(run: StoredRun, before: RunsInput, after: RunsInput): void {
+  let known = before;
+  for (const { entry } of after.log.slice(before.log.length)) {
+    const issues = checkEntry(known, run.key, entry);
+    if (issues.length > 0) throw invalidInput(under(['change', 'entries'], issues));
+    known = { ...known, log: [...known.log, { run: run.key, entry }] };
+  }
+}
+
 /** Hours and moulds belong to the workshop. */
 async function storeAround(
   tx: Repositories,
@@ -66,14 +108,15 @@ async function storeAround(
 ): Promise<void> {
   if (after.workshop !== before.workshop) {
     const workshop = await tx.workshops.get(workshopId);
-    if (workshop !== null) await tx.workshops.update(workshopId, workshop.version, after.workshop);
+    if (workshop === null) throw notFound('workshop');
+    requireDone(await tx.workshops.update(workshopId, workshop.version, after.workshop));
   }
   for (const [i, mould] of after.moulds.entries()) {
     if (mould === before.moulds[i]) continue;
     const stored = await tx.library.moulds.byKey(workshopId, mould.key);
     if (stored === null) continue;
     const content = { ...stored.content, cavities: mould.cavities };
-    await tx.library.moulds.update(workshopId, stored.id, stored.version, content);
+    requireDone(await tx.library.moulds.update(workshopId, stored.id, stored.version, content));
   }
 }
 
@@ -83,17 +126,13 @@ async function storeLog(
   before: RunsInput,
   after: RunsInput,
 ): Promise<void> {
-  let known = before;
   for (const { entry } of after.log.slice(before.log.length)) {
-    const issues = checkEntry(known, run.key, entry);
-    if (issues.length > 0) throw invalidInput(under(['change', 'entries'], issues));
     await tx.log.append(run.workshopId, run.id, entry);
-    known = { ...known, log: [...known.log, { run: run.key, entry }] };
   }
 }
 
 /** The run's order, and its own copy of recipes and moulds. */
-async function storeRun(
+async function storeChanged(
   tx: Repositories,
   run: StoredRun,
   before: RunsInput,
@@ -106,6 +145,12 @@ async function storeRun(
   const same = order === before.runs[0] && after.recipes === before.recipes && after.moulds === before.moulds;
   if (order === undefined || same) return run;
   const snapshot = { ...run.snapshot, recipes: after.recipes, moulds };
-  await tx.runs.update(run.workshopId, run.id, run.version, { order, snapshot });
-  return findRun(tx, run.workshopId, run.id);
+  return requireDone(await tx.runs.update(run.workshopId, run.id, run.version, { order, snapshot }));
+}
+
+/** The workshop is held, so only what changes without holding it can come in between: the answer says so. */
+function requireDone<T>(changed: Changed<T> | null): T {
+  if (changed === null) throw notFound('run');
+  if (!changed.ok) throw staleVersion(null);
+  return changed.value;
 }

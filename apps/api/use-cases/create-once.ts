@@ -12,6 +12,22 @@ export interface OnceRequest {
   readonly body: unknown;
 }
 
+/** Tells requests with the same key apart. */
+export function callHash({ call, body }: OnceRequest): string {
+  return createHash('sha256')
+    .update(JSON.stringify([call, body]))
+    .digest('hex');
+}
+
+export function keyReused(): ApiProblem {
+  return new ApiProblem(
+    422,
+    'idempotency-key-reused',
+    'This idempotency key was used for another request',
+    'Use a new key for a new request; the same key repeats the first one.',
+  );
+}
+
 /**
  * Carries out a creation, with the workshop to itself and all in one transaction. The same key and body again get the
  * same answer without a second creation; the same key with another body is refused.
@@ -24,22 +40,12 @@ export async function createOnce<T>(
 ): Promise<T> {
   const { workshopId, key } = request;
   if (key === undefined) return storage.withWorkshopLock(workshopId, work);
-  const hash = createHash('sha256')
-    .update(JSON.stringify([request.call, request.body]))
-    .digest('hex');
   const outcome = await storage.withWorkshopLock(workshopId, (tx) =>
-    tx.idempotency.once(workshopId, key, hash, async (inner) => ({
+    tx.idempotency.once(workshopId, key, callHash(request), async (inner) => ({
       status: 201,
       response: await work(inner),
     })),
   );
-  if (!outcome.ok) {
-    throw new ApiProblem(
-      422,
-      'idempotency-key-reused',
-      'This idempotency key was used for another request',
-      'Use a new key for a new request; the same key repeats the first one.',
-    );
-  }
+  if (!outcome.ok) throw keyReused();
   return outcome.response as T;
 }

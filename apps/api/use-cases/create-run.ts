@@ -1,31 +1,67 @@
-import type { NewRun, RunOrder } from '#contract';
+import type { CreatedRun, NewRun, RunOrder } from '#contract';
+import { matterOf, unknownName, withRecipes, type Replan, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, SavedPlan, StoredRun } from '#storage';
-import { matterOf, unknownName, withRecipes } from '#runs';
+import type { Parts } from '../parts.js';
 import { invalidInput, keyTaken } from '../problems/api-problem.js';
-import { makePlan } from './make-plan.js';
-import { runInput } from './run-input.js';
+import { findRun, shownRun } from '../runs/find-run.js';
+import { planRun, shownPlan, storePlan } from './make-plan.js';
+import type { PlanningChange } from './plan-once.js';
+import { orderInput } from './run-input.js';
 
-/**
- * Makes a run from an order: takes its own copy of the design and all that it refers to, and plans it at once.
- * Must run inside the transaction that holds the workshop.
- */
-export async function createRun(
+/** What a new run is made from. */
+interface Seen {
+  readonly order: RunOrder;
+  readonly snapshot: RunSnapshot;
+  readonly input: RunsInput;
+  readonly now: Date;
+}
+
+/** Makes a run from an order: takes its own copy of the design and all that it refers to, and plans it at once. */
+export function newRunChange(
+  { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
+  workshopId: string,
+  order: NewRun,
+): PlanningChange<Seen, Replan, CreatedRun> {
+  return {
+    ...{ urgency: 1, runId: null },
+    read: (tx) => readForRun(tx, workshopId, order, clock.now()),
+    plan: async ({ input, now }) => planRun(compute, workshopId, { input, before: null, now }),
+    async store(tx, seen, made) {
+      const { run, saved } = await storeRun(tx, workshopId, seen, made);
+      const shown = shownRun(await findRun(tx, workshopId, run.id));
+      return { answer: { run: shown, plan: shownPlan(saved.revision) }, nudges: [saved] };
+    },
+  };
+}
+
+export async function readForRun(
   tx: Repositories,
   workshopId: string,
   { recipes: changes = [], ...order }: NewRun,
   now: Date,
-): Promise<{ run: StoredRun; saved: SavedPlan }> {
+): Promise<Seen> {
   const library = await takeSnapshot(tx, workshopId, order);
   changes.forEach(({ recipe }, i) => {
     if (library.recipes.some(({ key }) => key === recipe)) return;
     throw invalidInput([unknownName(['recipes', i, 'recipe'], 'recipe', recipe, library.recipes)]);
   });
+  if ((await tx.runs.byKey(workshopId, order.key)) !== null) throw keyTaken('run', order.key);
   const snapshot = { ...library, recipes: withRecipes(library.recipes, changes) };
+  return { order, snapshot, input: await orderInput(tx, workshopId, order, snapshot), now };
+}
+
+/** The run with its first plan. Must run inside the transaction that holds the workshop. */
+export async function storeRun(
+  tx: Repositories,
+  workshopId: string,
+  { order, snapshot, now }: Pick<Seen, 'order' | 'snapshot' | 'now'>,
+  made: Replan,
+  cause = 'first plan',
+): Promise<{ run: StoredRun; saved: SavedPlan }> {
   const created = await tx.runs.create(workshopId, { order, snapshot });
   if (!created.ok) throw keyTaken('run', order.key);
   const run = created.value;
-  const saved = await makePlan(tx, { run, input: await runInput(tx, run), cause: 'first plan', now });
-  return { run, saved };
+  return { run, saved: await storePlan(tx, { run, cause, now }, made) };
 }
 
 /**

@@ -1,8 +1,11 @@
-import type { LogEntry, PlanDocument } from '#contract';
-import { checkEntry, planWithoutMoves, tellChanges } from '#runs';
-import type { LoggedEntry, Repositories, SavedPlan, StoredRun } from '#storage';
+import type { LogAnswer, LogEntry, LoggedView, PlanDocument } from '#contract';
+import { checkEntry, planWithoutMoves, tellChanges, type Replan, type RunsInput } from '#runs';
+import type { LoggedEntry, PlanRevision, Repositories, StoredRun } from '#storage';
+import type { Parts } from '../parts.js';
 import { ApiProblem, invalidInput } from '../problems/api-problem.js';
-import { makePlan } from './make-plan.js';
+import { findRun } from '../runs/find-run.js';
+import { planRun, shownPlan, storePlan } from './make-plan.js';
+import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';
 
 /** How far a device's clock may be ahead of ours before what it reports counts as a slip. */
@@ -11,35 +14,74 @@ const CLOCK_TOLERANCE_MS = 5 * 60_000;
 /** Work may begin before its plan says so, but not by more than this. */
 const EARLIEST_BEFORE_START_MS = 60 * 24 * 60 * 60_000;
 
+/** What there was before an entry. */
+interface Seen {
+  readonly run: StoredRun;
+  readonly input: RunsInput;
+  readonly before: PlanRevision;
+  /** The plan to move as little as possible. */
+  readonly holdTo: PlanDocument;
+  readonly now: Date;
+}
+
 /**
- * Writes down what happened and plans the rest anew. The entry is kept even when no plan is possible from here.
- * Must run inside the transaction that holds the workshop.
- * @throws ApiProblem when the entry cannot be true; nothing is written then
+ * Writes down what happened and plans the rest anew. The entry is kept even when no plan is possible from here; an entry
+ * that cannot be true is refused, and nothing is written then.
  */
-export async function logEntry(
+export function entryChange(
+  { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
+  workshopId: string,
+  runId: string,
+  entry: LogEntry,
+): PlanningChange<Seen, Replan | null, LogAnswer> {
+  return {
+    ...{ urgency: 0, runId },
+    read: (tx) => readBefore(tx, workshopId, runId, entry, clock.now()),
+    // A run that was given up is not planned again, but what it teaches can still be put right.
+    async plan({ run, input, ...seen }) {
+      if (run.state === 'abandoned') return null;
+      const log = [...input.log, { run: run.key, entry }];
+      return planRun(compute, workshopId, { ...seen, input: { ...input, log }, mustKeep: true });
+    },
+    async store(tx, { run, before, now }, made) {
+      const logged = await tx.log.append(workshopId, run.id, entry);
+      if (made === null) {
+        const why = 'It is put right for what this run teaches; the run stays given up.';
+        return { answer: { entry: shownEntry(logged), why, plan: shownPlan(before) }, nudges: [] };
+      }
+      const saved = await storePlan(tx, { run, cause: causeOf(entry), now }, made);
+      const { parts, stages } = run.snapshot.design;
+      const titles = new Map([...parts, ...stages].map((each) => [each.key, each.title]));
+      const why = tellChanges(entry, titles, made.changes, made.document);
+      return {
+        answer: { entry: shownEntry(logged), why, plan: shownPlan(saved.revision) },
+        nudges: [saved],
+      };
+    },
+  };
+}
+
+async function readBefore(
   tx: Repositories,
-  run: StoredRun,
+  workshopId: string,
+  runId: string,
   entry: LogEntry,
   now: Date,
-): Promise<{ logged: LoggedEntry; saved: SavedPlan; why: string }> {
+): Promise<Seen> {
+  const run = await findRun(tx, workshopId, runId);
   const corrects = entry.kind === 'forget' || entry.kind === 'take-back';
   if (run.state === 'abandoned' && !corrects) {
     throw new ApiProblem(409, 'run-abandoned', 'The run was given up', 'Nothing more can be logged for it.');
   }
   refuseFuture(entry, now);
   refuseLongAgo(entry, run);
-  const before = await runInput(tx, run);
-  const issues = checkEntry(before, run.key, entry);
+  const before = await tx.plans.latest(workshopId, runId);
+  if (before === null) throw new Error(`run ${runId} has no plan`);
+  const input = await runInput(tx, run);
+  const issues = checkEntry(input, run.key, entry);
   if (issues.length > 0) throw invalidInput(issues);
-  const logged = await tx.log.append(run.workshopId, run.id, entry);
-  if (run.state === 'abandoned') return correctedOnly(tx, run, logged);
-  const input = { ...before, log: [...before.log, { run: run.key, entry }] };
-  const holdTo = (latest: PlanDocument): Promise<PlanDocument> => planToHold(tx, run, entry, latest);
-  const saved = await makePlan(tx, { run, input, cause: causeOf(entry), now, mustKeep: true, holdTo });
-  const { document, changes } = saved.revision;
-  const { parts, stages } = run.snapshot.design;
-  const titles = new Map([...parts, ...stages].map((each) => [each.key, each.title]));
-  return { logged, saved, why: tellChanges(entry, titles, changes, document) };
+  const holdTo = await planToHold(tx, run, entry, before.document);
+  return { run, input, before, holdTo, now };
 }
 
 /**
@@ -58,23 +100,15 @@ async function planToHold(
     ({ cause, madeAt }) => slip !== undefined && cause === causeOf(slip.entry) && madeAt <= slip.loggedAt,
   );
   if (made === undefined) return latest;
-  const [before, after] = await Promise.all(
-    [made.number - 1, made.number].map((number) => tx.plans.byNumber(workshopId, id, number)),
-  );
-  if (!before || !after) return latest;
+  const before = await tx.plans.byNumber(workshopId, id, made.number - 1);
+  const after = await tx.plans.byNumber(workshopId, id, made.number);
+  if (before === null || after === null) return latest;
   return planWithoutMoves({ before: before.document, after: after.document, latest });
 }
 
-/** A run that was given up is not planned again, but what it teaches can still be put right. */
-async function correctedOnly(
-  tx: Repositories,
-  run: StoredRun,
-  logged: LoggedEntry,
-): Promise<{ logged: LoggedEntry; saved: SavedPlan; why: string }> {
-  const revision = await tx.plans.latest(run.workshopId, run.id);
-  if (revision === null) throw new Error(`run ${run.id} has no plan`);
-  const saved: SavedPlan = { revision, moved: [], cancelled: [] };
-  return { logged, saved, why: 'It is put right for what this run teaches; the run stays given up.' };
+/** An entry as it is shown. */
+export function shownEntry({ id, sequence, at, loggedAt, entry }: LoggedEntry): LoggedView {
+  return { id, sequence, at: at.toISOString(), loggedAt: loggedAt.toISOString(), entry };
 }
 
 function refuseFuture(entry: LogEntry, now: Date): void {

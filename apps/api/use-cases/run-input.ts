@@ -1,84 +1,94 @@
-import type { Mould, RunOrder, RunTeachings, WorkshopFacts } from '#contract';
-import { busyOf, learnedFrom, teachingsOf, type LogLine, type RunsInput } from '#runs';
-import type { Repositories, RunSnapshot, RunState, StoredRun } from '#storage';
+import type { Mould, RunOrder, WorkshopFacts } from '#contract';
+import { busyOf, type Busy, type LogLine, type RunsInput } from '#runs';
+import type { Repositories, RunSnapshot, StoredRun } from '#storage';
+import { learnedIn } from './learned.js';
 
-/** Runs that still need hands and moulds. */
-const LIVE: readonly RunState[] = ['planned', 'making'];
-
-/** What a workshop has, read once, from which the input for any of its runs is made. */
-export interface WorkshopBook {
+/** What all runs of a workshop have around them. */
+export interface Surroundings {
   readonly facts: WorkshopFacts;
   readonly moulds: readonly Mould[];
-  readonly runs: readonly StoredRun[];
-  /** By run. */
-  readonly logs: ReadonlyMap<string, readonly LogLine[]>;
 }
 
-export async function readBook(tx: Repositories, workshopId: string): Promise<WorkshopBook> {
+export async function readSurroundings(tx: Repositories, workshopId: string): Promise<Surroundings> {
   const workshop = await tx.workshops.get(workshopId);
   if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
   const moulds = await tx.library.moulds.list(workshopId);
-  const runs = await tx.runs.list(workshopId);
-  const logs = new Map<string, LogLine[]>();
-  for (const { runId, id, entry } of await tx.log.list(workshopId)) {
-    const log = logs.get(runId) ?? [];
-    logs.set(runId, log);
-    log.push({ id, entry });
-  }
-  return { facts: workshop.facts, moulds: moulds.map(({ content }) => content), runs, logs };
+  return { facts: workshop.facts, moulds: moulds.map(({ content }) => content) };
 }
 
 /**
  * Everything that the plan of a run is made from: its sheet's input, and what the other runs' latest plans occupy.
  */
 export async function runInput(tx: Repositories, run: StoredRun): Promise<RunsInput> {
-  const book = await readBook(tx, run.workshopId);
-  return { ...sheetInput(book, run), busy: await busyElsewhere(tx, book, run) };
+  const around = await readSurroundings(tx, run.workshopId);
+  return {
+    ...(await sheetInput(tx, run, around)),
+    busy: await busyElsewhere(tx, run.workshopId, around, run.id),
+  };
 }
 
-/** The same for an order of which no run is made, all runs keeping what their plans occupy. */
+/**
+ * What amounts and clocks of a run are made from: its own copy of design, recipes and moulds, the workshop as it is now,
+ * its log and what the other runs teach.
+ */
+export async function sheetInput(
+  tx: Repositories,
+  run: StoredRun,
+  around?: Surroundings,
+): Promise<RunsInput> {
+  const { workshopId, id, order, snapshot } = run;
+  const log = (await tx.log.list(workshopId, { runId: id })).map((line) => ({
+    id: line.id,
+    entry: line.entry,
+  }));
+  const surroundings = around ?? (await readSurroundings(tx, workshopId));
+  return { ...inputOf(surroundings, order, snapshot, log), ...(await learnedIn(tx, workshopId, id)) };
+}
+
+/** The same as `sheetInput`, for an order of which no run is made yet. */
+export async function orderSheetInput(
+  tx: Repositories,
+  workshopId: string,
+  order: RunOrder,
+  snapshot: RunSnapshot,
+): Promise<RunsInput> {
+  const around = await readSurroundings(tx, workshopId);
+  return { ...inputOf(around, order, snapshot, []), ...(await learnedIn(tx, workshopId, null)) };
+}
+
+/** The same as `runInput`, for an order of which no run is made yet: all runs keep what their plans occupy. */
 export async function orderInput(
   tx: Repositories,
   workshopId: string,
   order: RunOrder,
   snapshot: RunSnapshot,
 ): Promise<RunsInput> {
-  const book = await readBook(tx, workshopId);
-  const busy = await busyElsewhere(tx, book, { workshopId });
-  return { ...inputOf(book, order, snapshot, []), ...learnedIn(book), busy };
+  const around = await readSurroundings(tx, workshopId);
+  const busy = await busyElsewhere(tx, workshopId, around, null);
+  return { ...(await orderSheetInput(tx, workshopId, order, snapshot)), busy };
 }
 
 /** What the plan of any order can be made from: the whole library, and what all runs take and teach. */
 export async function libraryInput(tx: Repositories, workshopId: string): Promise<RunsInput> {
-  const book = await readBook(tx, workshopId);
-  const [fats, recipes, designs] = await Promise.all([
-    tx.library.fats.list(workshopId),
-    tx.library.recipes.list(workshopId),
-    tx.library.designs.list(workshopId),
-  ]);
+  const around = await readSurroundings(tx, workshopId);
+  const fats = await tx.library.fats.list(workshopId);
+  const recipes = await tx.library.recipes.list(workshopId);
+  const designs = await tx.library.designs.list(workshopId);
   return {
-    workshop: book.facts,
-    moulds: book.moulds,
+    workshop: around.facts,
+    moulds: around.moulds,
     fats: fats.map(({ content }) => content),
     recipes: recipes.map(({ content }) => content),
     designs: designs.map(({ content }) => content),
     ...{ runs: [], log: [] },
-    ...learnedIn(book),
-    busy: await busyElsewhere(tx, book, { workshopId }),
+    ...(await learnedIn(tx, workshopId, null)),
+    busy: await busyElsewhere(tx, workshopId, around, null),
   };
-}
-
-/**
- * What amounts and clocks of a run are made from: its own copy of design, recipes and moulds, the workshop as it is now,
- * its log and those of the other runs.
- */
-export function sheetInput(book: WorkshopBook, { id, order, snapshot }: StoredRun): RunsInput {
-  return { ...inputOf(book, order, snapshot, book.logs.get(id) ?? []), ...learnedIn(book, id) };
 }
 
 /** Input for an order with its own copy of what it refers to, nothing around it but the workshop. */
 export function inputOf(
-  { facts, moulds }: Pick<WorkshopBook, 'facts' | 'moulds'>,
+  { facts, moulds }: Surroundings,
   order: RunOrder,
   snapshot: RunSnapshot,
   log: readonly LogLine[],
@@ -96,31 +106,14 @@ export function inputOf(
   };
 }
 
-/** What all runs but one have logged teaches, also those that were given up: what they saw teaches all the same. */
-export function teachingsIn({ runs, logs, facts }: WorkshopBook, butRun?: string): RunTeachings[] {
-  return runs.flatMap(({ id, order, snapshot }) => {
-    const log = logs.get(id);
-    return id === butRun || log === undefined
-      ? []
-      : [teachingsOf({ order, ...snapshot, log }, facts).teachings];
-  });
-}
-
-/** The same as input has it. */
-export function learnedIn(book: WorkshopBook, butRun?: string): Pick<RunsInput, 'learned' | 'teachings'> {
-  const teachings = teachingsIn(book, butRun);
-  return { learned: learnedFrom(teachings), teachings };
-}
-
 async function busyElsewhere(
   tx: Repositories,
-  book: WorkshopBook,
-  run: { readonly workshopId: string; readonly id?: string },
-) {
-  const plans = new Map((await tx.plans.latestOfEach(run.workshopId)).map((plan) => [plan.runId, plan]));
-  return book.runs.flatMap((other) => {
-    const plan = plans.get(other.id);
-    if (other.id === run.id || plan === undefined || !LIVE.includes(other.state)) return [];
-    return busyOf(plan.document, inputOf(book, other.order, other.snapshot, []));
-  });
+  workshopId: string,
+  around: Surroundings,
+  butRun: string | null,
+): Promise<Busy[]> {
+  const live = await tx.plans.ofLiveRuns(workshopId, butRun);
+  return live.flatMap(({ document, order, snapshot }) =>
+    busyOf(document, inputOf(around, order, snapshot, [])),
+  );
 }

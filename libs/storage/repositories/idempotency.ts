@@ -14,6 +14,8 @@ export type OnceResult =
   | { readonly ok: false; readonly reason: 'key-reused' };
 
 export interface Idempotency<Tx> {
+  /** What was answered under a key; null when it was not used yet, or its work is not over. */
+  find(workshopId: string, key: string, requestHash: string): Promise<OnceResult | null>;
   /**
    * Does the work once for a key, in one transaction with the record of it. The same key and request again get
    * the stored response; one that comes while the first is at work waits for it. When the work throws, nothing
@@ -31,6 +33,15 @@ export interface Idempotency<Tx> {
 /** @param inside makes the repositories of a transaction, which the work is given */
 export function idempotency<Tx>(session: Session, inside: (session: Session) => Tx): Idempotency<Tx> {
   return {
+    async find(workshopId, key, requestHash) {
+      const found = await session.db.idempotencyKey.findUnique({
+        where: { workshopId_key: { workshopId, key } },
+      });
+      if (found === null) return null;
+      if (found.requestHash !== requestHash) return { ok: false, reason: 'key-reused' };
+      const { status, response } = found;
+      return status === null ? null : { ok: true, replayed: true, status, response: fromJson(response) };
+    },
     once(workshopId, key, requestHash, work) {
       return session.atomically(async (tx) => {
         const where = { workshopId_key: { workshopId, key } };

@@ -1,8 +1,8 @@
-import type { PlanChange, PlanDocument } from '#contract';
-import type { PlanRevision as Row } from '../generated/client.js';
+import { readStored, runOrder, type PlanChange, type PlanDocument, type RunOrder } from '#contract';
+import type { PlanRevision as Row, Prisma } from '../generated/client.js';
 import { fromJson, type Session } from '../session.js';
-import { listParts, type StoredPart } from './part-rows.js';
 import type { ReconciledNudges } from './reconcile-nudges.js';
+import { LIVE, revivedSnapshot, type RunSnapshot } from './runs.js';
 import { savePlan, type PlanToSave } from './save-plan.js';
 
 export interface PlanRevision {
@@ -27,22 +27,32 @@ export interface SavedPlan extends ReconciledNudges {
   readonly revision: PlanRevision;
 }
 
+/** A run that needs hands and moulds, with its latest plan. */
+export interface LivePlan {
+  readonly runId: string;
+  readonly order: RunOrder;
+  readonly snapshot: RunSnapshot;
+  readonly document: PlanDocument;
+}
+
 export interface Plans {
   /**
-   * Stores a plan as the run's next revision, with its stages, parts and batches, and makes the run's waiting
-   * nudges those that the plan wants: all of it, or nothing.
+   * Stores a plan as the run's next revision, and makes the run's waiting nudges those that the plan wants: all of
+   * it, or nothing.
    * @returns null when there is no such run
    * @throws RangeError when the document has no plan for the run
    */
   save(workshopId: string, plan: PlanToSave): Promise<SavedPlan | null>;
   latest(workshopId: string, runId: string): Promise<PlanRevision | null>;
-  /** The latest revision of every run that has one. */
-  latestOfEach(workshopId: string): Promise<PlanRevision[]>;
+  /**
+   * The latest plans of the runs that need hands and moulds, the oldest run first. Runs that are over or given up are
+   * not even read.
+   * @param butRun left out
+   */
+  ofLiveRuns(workshopId: string, butRun: string | null): Promise<LivePlan[]>;
   byNumber(workshopId: string, runId: string, number: number): Promise<PlanRevision | null>;
   /** All revisions of a run without their documents, the newest first. */
   list(workshopId: string, runId: string): Promise<PlanRevisionHead[]>;
-  /** The run's parts with their batches, by key. */
-  parts(workshopId: string, runId: string): Promise<StoredPart[]>;
 }
 
 export function plans(session: Session): Plans {
@@ -61,15 +71,21 @@ export function plans(session: Session): Plans {
       });
       return row && readRevision(row);
     },
-    async latestOfEach(workshopId) {
-      const newest = await db.$queryRaw<{ id: string }[]>`
-        SELECT DISTINCT ON (run_id) id FROM plan_revision
-        WHERE workshop_id = ${workshopId}::uuid ORDER BY run_id, number DESC`;
-      const rows = await db.planRevision.findMany({
-        where: { workshopId, id: { in: newest.map(({ id }) => id) } },
-        orderBy: { runId: 'asc' },
-      });
-      return rows.map(readRevision);
+    async ofLiveRuns(workshopId, butRun) {
+      const rows = await db.$queryRaw<LiveRow[]>`
+        SELECT run.id, run.order_ AS "order", run.snapshot, plan.document
+        FROM run CROSS JOIN LATERAL (
+          SELECT document FROM plan_revision
+          WHERE workshop_id = run.workshop_id AND run_id = run.id ORDER BY number DESC LIMIT 1) plan
+        WHERE run.workshop_id = ${workshopId}::uuid AND run.state = ANY (${[...LIVE]})
+          AND run.id IS DISTINCT FROM ${butRun}::uuid
+        ORDER BY run.created_at, run.id`;
+      return rows.map(({ id, order, snapshot, document }) => ({
+        runId: id,
+        order: readStored(runOrder, order),
+        snapshot: revivedSnapshot(fromJson<RunSnapshot>(snapshot)),
+        document: documentOfToday(fromJson<PlanDocument | OlderPlan>(document)),
+      }));
     },
     async byNumber(workshopId, runId, number) {
       const row = await db.planRevision.findUnique({
@@ -85,8 +101,12 @@ export function plans(session: Session): Plans {
       });
       return rows.map((row) => ({ ...row, status: row.status as PlanDocument['status'] }));
     },
-    parts: (workshopId, runId) => listParts(session, workshopId, runId),
   };
+}
+
+/** Of the raw query. */
+interface LiveRow extends Record<'order' | 'snapshot' | 'document', Prisma.JsonValue> {
+  readonly id: string;
 }
 
 function readRevision(row: Row): PlanRevision {
@@ -101,7 +121,7 @@ function readRevision(row: Row): PlanRevision {
 /** A plan of the first version: its amounts and clocks had another shape. */
 type OlderPlan = Omit<PlanDocument, 'schema'> & { readonly schema: 'benchtide.plan/1' };
 
-/** Times and odds of an older plan stay readable; the amounts of its batches stand with the batches. */
+/** Times and odds of an older plan stay readable; its amounts and clocks are kept, and not shown. */
 function documentOfToday(document: PlanDocument | OlderPlan): PlanDocument {
   // A plan from before guarantees has none.
   const { guarantee = null } = document as Partial<PlanDocument>;

@@ -40,6 +40,12 @@ export interface StoredRun {
   readonly updatedAt: Date;
 }
 
+/** A run without what it is made from. */
+export type RunHead = Omit<StoredRun, 'snapshot'>;
+
+/** Runs that still need hands and moulds. */
+export const LIVE: readonly RunState[] = ['planned', 'making'];
+
 export interface RunChange {
   /** Must keep the key. */
   readonly order?: RunOrder;
@@ -52,6 +58,9 @@ export interface Runs {
   create(workshopId: string, run: { order: RunOrder; snapshot: RunSnapshot }): Promise<Created<StoredRun>>;
   get(workshopId: string, id: string): Promise<StoredRun | null>;
   byKey(workshopId: string, key: string): Promise<StoredRun | null>;
+  head(workshopId: string, id: string): Promise<RunHead | null>;
+  /** All of them, oldest first. */
+  heads(workshopId: string): Promise<RunHead[]>;
   /** Oldest first; with `states`, only those in one of them. */
   list(workshopId: string, filter?: { states?: readonly RunState[] }): Promise<StoredRun[]>;
   update(
@@ -87,6 +96,21 @@ export function runs(session: Session): Runs {
       });
       return row ? { ok: true, value: read(row) } : { ok: false, reason: 'key-taken' };
     },
+    async head(workshopId, id) {
+      const row = await db.run.findUnique({
+        where: { workshopId_id: { workshopId, id } },
+        omit: { snapshot: true },
+      });
+      return row && readHead(row);
+    },
+    async heads(workshopId) {
+      const rows = await db.run.findMany({
+        where: { workshopId },
+        orderBy: [{ createdAt: 'asc' }, { id: 'asc' }],
+        omit: { snapshot: true },
+      });
+      return rows.map(readHead);
+    },
     async byKey(workshopId, key) {
       const row = await db.run.findUnique({ where: { workshopId_key: { workshopId, key } } });
       return row && read(row);
@@ -114,16 +138,16 @@ export function runs(session: Session): Runs {
   };
 }
 
-function read(row: Row): StoredRun {
-  return {
-    ...row,
-    order: readStored(runOrder, row.order),
-    snapshot: revivedSnapshot(fromJson<RunSnapshot>(row.snapshot)),
-    state: row.state as RunState,
-  };
+function read({ snapshot, ...head }: Row): StoredRun {
+  return { ...readHead(head), snapshot: revivedSnapshot(fromJson<RunSnapshot>(snapshot)) };
 }
 
-function revivedSnapshot({ design, recipes, fats, moulds, room }: RunSnapshot): RunSnapshot {
+function readHead(row: Omit<Row, 'snapshot'>): RunHead {
+  return { ...row, order: readStored(runOrder, row.order), state: row.state as RunState };
+}
+
+/** A run's copy of what it is made from, brought up to what is known of it today. */
+export function revivedSnapshot({ design, recipes, fats, moulds, room }: RunSnapshot): RunSnapshot {
   return {
     ...(room !== undefined && { room }),
     design: readStored(pieceDesign, design),

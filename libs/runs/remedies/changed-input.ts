@@ -1,19 +1,19 @@
 import { checkRecipe, fatTable, fromSheet } from '#chemistry';
 import { mould, parseWith, recipe, runOrder, workshopFacts, type RemedyChange } from '#contract';
-import { checkMould, withChange, type RunsInput } from '#runs';
-import { under, type Issue } from '#units';
-import { invalidInput } from '../problems/api-problem.js';
+import { isNonEmpty, ok, under, type Issue, type Result } from '#units';
+import { checkMould } from '../input/cavity-of-mould.js';
+import type { RunsInput } from '../input/input.js';
+import { withChange } from './with-change.js';
 
 /**
  * The input with a change carried out, once every thing that the change made different has been checked as if it had been
  * sent as a whole: a change may be within its own bounds and still make no recipe, order, mould or day of hours.
- * @throws ApiProblem with paths in the change
+ * @returns issues with paths from what holds the change as `change`
  */
-export function changedInput(before: RunsInput, change: RemedyChange): RunsInput {
+export function changedInput(before: RunsInput, change: RemedyChange): Result<RunsInput> {
   const after = withChange(before, change);
-  const issues = issuesOfChange(before, after);
-  if (issues.length > 0) throw invalidInput(under(['change'], issues));
-  return after;
+  const issues = under(['change'], issuesOfChange(before, after));
+  return isNonEmpty(issues) ? { ok: false, issues } : ok(after);
 }
 
 function issuesOfChange(before: RunsInput, after: RunsInput): Issue[] {

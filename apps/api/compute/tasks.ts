@@ -1,0 +1,71 @@
+import type {
+  LatestStartDocument,
+  LatestStartRequest,
+  PlanDocument,
+  RemediesDocument,
+  WhatIf,
+  WhatIfAnswer,
+} from '#contract';
+import {
+  cureCurve,
+  findLatestStart,
+  gatherForRuns,
+  planRuns,
+  replan,
+  suggestRemedies,
+  tryOut,
+  workshopLessons,
+  writeBatchSheet,
+  writeClocks,
+  type RunsInput,
+} from '#runs';
+import { type Minute, type Result } from '#units';
+
+/**
+ * Everything that is computed beside the event loop: each a pure function of the library, its input and answer such as
+ * can be copied from thread to thread (no functions, no classes).
+ */
+export const tasks = {
+  replan,
+  amounts: writeBatchSheet,
+  clocks: writeClocks,
+  cure: cureCurve,
+  gather: gatherForRuns,
+  lessons: workshopLessons,
+  remedies: ({ input, previous, now }: Standing): Result<RemediesDocument> =>
+    suggestRemedies(input, { now, previous }),
+  'what-if': ({ input, wish, ...standing }: WhatIfTask): Result<WhatIfAnswer> =>
+    tryOut(input, wish, standing),
+  'latest-start': ({ input, odds, seed, now }: LatestStartTask): Result<LatestStartDocument> =>
+    findLatestStart(input, { odds }, { now, ...(seed !== undefined && { seed }) }),
+  'plan-preview': ({ input, now }: PreviewTask): Result<PlanDocument> => planRuns(input, { now }),
+  'amounts-preview': writeBatchSheet,
+  'clocks-preview': writeClocks,
+};
+
+interface PreviewTask {
+  readonly input: RunsInput;
+  readonly now: Minute;
+}
+
+/** A run's input with its latest plan and the present. */
+interface Standing {
+  readonly input: RunsInput;
+  readonly previous: PlanDocument;
+  readonly now: Minute;
+}
+
+interface WhatIfTask extends Standing {
+  /** Key of the run. */
+  readonly run: string;
+  readonly wish: WhatIf;
+}
+
+interface LatestStartTask extends Pick<LatestStartRequest, 'odds' | 'seed'> {
+  readonly input: RunsInput;
+  readonly now: Minute;
+}
+
+export type TaskName = keyof typeof tasks;
+export type TaskInput<Name extends TaskName> = Parameters<(typeof tasks)[Name]>[0];
+export type TaskAnswer<Name extends TaskName> = ReturnType<(typeof tasks)[Name]>;

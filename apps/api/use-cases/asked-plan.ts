@@ -1,0 +1,44 @@
+import type { PlanRequest, PlanView } from '#contract';
+import type { Replan, RunsInput, StagePin } from '#runs';
+import type { PlanRevision, StoredRun } from '#storage';
+import { minuteOfIso } from '#units';
+import type { Parts } from '../parts.js';
+import { ApiProblem } from '../problems/api-problem.js';
+import { findRun } from '../runs/find-run.js';
+import { planRun, shownPlan, storePlan } from './make-plan.js';
+import type { PlanningChange } from './plan-once.js';
+import { runInput } from './run-input.js';
+
+interface Seen {
+  readonly run: StoredRun;
+  readonly input: RunsInput;
+  readonly before: PlanRevision | null;
+  readonly now: Date;
+  readonly pins: readonly StagePin[] | undefined;
+}
+
+/** Plans a run anew because someone asked for it, with stages where they were put. */
+export function askedPlan(
+  { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
+  workshopId: string,
+  runId: string,
+  { seed, pins }: PlanRequest,
+): PlanningChange<Seen, Replan, PlanView> {
+  return {
+    ...{ urgency: 1, runId },
+    async read(tx) {
+      const run = await findRun(tx, workshopId, runId);
+      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+      const input = await runInput(tx, run);
+      const before = await tx.plans.latest(workshopId, runId);
+      const put = pins?.map(({ stage, startAt }) => ({ run: run.key, stage, startAt: minuteOfIso(startAt) }));
+      return { run, input, before, now: clock.now(), pins: put };
+    },
+    plan: async ({ input, before, now, pins: put }) =>
+      planRun(compute, workshopId, { input, before, now, seed, pins: put }),
+    async store(tx, { run, now }, made) {
+      const saved = await storePlan(tx, { run, cause: 'asked for', now }, made);
+      return { answer: shownPlan(saved.revision), nudges: [saved] };
+    },
+  };
+}

@@ -1,0 +1,38 @@
+import type { PlanDocument, WhatIf, WhatIfAnswer } from '#contract';
+import { isNonEmpty, minuteOfIso, ok, under, type Minute, type Result } from '#units';
+import type { RunsInput } from '../input/input.js';
+import { checkEntry } from '../log/check-entry.js';
+import { changedInput } from '../remedies/changed-input.js';
+import { comparePlans } from './compare-plans.js';
+import { keepOpenStages } from './keep-open-stages.js';
+import { planRuns } from './plan-run.js';
+
+/**
+ * The plan that a run would have. With a change it is made afresh, as a remedy is; with entries or pins it moves as
+ * little as it can, as after logging or asking for them.
+ * @param standing key of the run, its latest plan and the present
+ * @returns issues where an entry cannot be true, or the change makes no sense; paths from the root of the wish
+ */
+export function tryOut(
+  input: RunsInput,
+  { change, entries, pins = [] }: WhatIf,
+  { run, previous, now }: { readonly run: string; readonly previous: PlanDocument; readonly now: Minute },
+): Result<WhatIfAnswer> {
+  const put = pins.map(({ stage, startAt }) => ({ run, stage, startAt: minuteOfIso(startAt) }));
+  const tried = change === undefined ? withEntries(input, run, entries) : changedInput(input, change);
+  if (!tried.ok) return tried;
+  const planned = planRuns(tried.value, change === undefined ? { now, previous, pins: put } : { now });
+  if (!planned.ok) return planned;
+  const plan = keepOpenStages(planned.value, previous);
+  return ok({ plan, changes: comparePlans(previous, plan) });
+}
+
+function withEntries(input: RunsInput, run: string, entries: WhatIf['entries'] = []): Result<RunsInput> {
+  let before = input;
+  for (const [i, entry] of entries.entries()) {
+    const issues = under(['entries', i], checkEntry(before, run, entry));
+    if (isNonEmpty(issues)) return { ok: false, issues };
+    before = { ...before, log: [...before.log, { run, entry }] };
+  }
+  return ok(before);
+}

@@ -1,0 +1,39 @@
+import type { Session } from '../session.js';
+
+/** What a plan was made from, told by versions. */
+export interface PlanBasis {
+  /**
+   * Says by versions what the next plan of a run, or of a run yet to be made, is made from: the workshop's facts, its
+   * library, and every run that needs hands and moulds, with its latest plan and the end of its log. Equal texts say
+   * that nothing of it has moved. Null without such a workshop.
+   * @param runId this run counts too, whatever its state
+   */
+  read(workshopId: string, runId: string | null): Promise<string | null>;
+}
+
+export function planBasis({ db }: Session): PlanBasis {
+  return {
+    async read(workshopId, runId) {
+      const rows = await db.$queryRaw<{ basis: string }[]>`
+        SELECT concat_ws(' ', workshop.version,
+          (SELECT string_agg(concat_ws(':', run.id, run.version, plan.number, log.sequence), ',' ORDER BY run.id)
+            FROM run
+            LEFT JOIN LATERAL (
+              SELECT max(number) AS number FROM plan_revision
+              WHERE workshop_id = run.workshop_id AND run_id = run.id) plan ON true
+            LEFT JOIN LATERAL (
+              SELECT max(sequence) AS sequence FROM bench_log
+              WHERE workshop_id = run.workshop_id AND run_id = run.id) log ON true
+            WHERE run.workshop_id = workshop.id
+              AND (run.state IN ('planned', 'making') OR run.id = ${runId}::uuid)),
+          (SELECT string_agg(concat_ws(':', id, version), ',' ORDER BY id) FROM (
+            SELECT id, version FROM mould WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL
+            UNION ALL SELECT id, version FROM fat WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL
+            UNION ALL SELECT id, version FROM recipe WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL
+            UNION ALL SELECT id, version FROM piece_design
+              WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL) library)) AS basis
+        FROM workshop WHERE id = ${workshopId}::uuid`;
+      return rows[0]?.basis ?? null;
+    },
+  };
+}
