@@ -24,6 +24,7 @@ export { lyeDensity } from './lye/lye-density.js';
 export { lyeSolutionDensity, type LyeSolution } from './lye/lye-solution-density.js';
 export { fattyAcidMolarMass, molarMass, naohPerKoh } from './fats/molar-mass.js';
 export { questionsAbout } from './fats/questions-about.js';
+export { replacedFat, type ReplacedFat } from './fats/replaced-fat.js';
 export { recipeRisks } from './batter/recipe-risks.js';
 export type { Risk } from './batter/risk.js';
 export {

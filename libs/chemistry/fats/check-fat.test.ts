@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { checkFat, fromSheet, naohPerKoh, questionsAbout, type FatFacts } from '#chemistry';
+import { checkFat, fromSheet, naohPerKoh, questionsAbout, shippedFats, type FatFacts } from '#chemistry';
 
 const sheet = {
-  key: 'olive',
+  key: 'own-olive',
   title: 'Olive oil of our own (invented)',
   saponificationMgKohPerG: { low: 188, used: 189, high: 190 },
   iodine: { low: 80, high: 88 },
@@ -154,6 +154,40 @@ describe('questions about a fat', () => {
       densityGPerMl: 0.959,
     });
     expect(checkFat(castor)).toEqual([]);
+  });
+
+  it('ask about a wax that takes more lye than any wax does', () => {
+    const wax = (value: number, key = 'own-wax') =>
+      checkFat(
+        fromSheet({
+          ...sheet,
+          ...{ key, kind: 'wax', saponificationMgKohPerG: alike(value), fattyAcidsPercent: {} },
+        }),
+      ).map(({ code }) => code);
+    expect(wax(150)).toEqual([]);
+    expect(wax(150.1)).toEqual(['fat.wax-saponification-doubtful']);
+    expect(wax(400)).toEqual(['fat.wax-saponification-doubtful']);
+    expect(wax(400, 'coconut')).toEqual(['fat.wax-saponification-doubtful']);
+    expect(wax(140, 'coconut')).toEqual(['fat.differs-from-shipped']);
+  });
+
+  /** Of the shipped figure, whatever it is: 5 % more or less is a lot, 5.1 % is asked about until it is confirmed. */
+  it('ask about an own fat that replaces a shipped one and is more than 5 % off', () => {
+    const shipped = shippedFats.find(({ key }) => key === 'jojoba');
+    if (shipped === undefined) throw new Error('no jojoba');
+    const jojoba = (share: number, confirmed = false) =>
+      checkFat({
+        ...shipped,
+        saponificationMgKohPerG: alike(shipped.saponificationMgKohPerG.used * share),
+        confirmed,
+      });
+    for (const share of [0.951, 1, 1.049]) expect(jojoba(share)).toEqual([]);
+    expect(jojoba(1.051)).toMatchObject([
+      { code: 'fat.differs-from-shipped', path: ['saponificationMgKohPerG', 'used'] },
+    ]);
+    expect(jojoba(1.051)[0]?.message).toContain('5.1 % more');
+    expect(jojoba(0.949)[0]?.message).toContain('5.1 % less');
+    expect(jojoba(0.949, true)).toEqual([]);
   });
 
   it('leave a wax alone, for it has no profile and no such laws', () => {

@@ -2,10 +2,20 @@ import type { Issue } from '#units';
 import { lundDensity } from './fat-density.js';
 import type { FatFacts } from './fat-facts.js';
 import { fattyAcidMolarMass, naohPerKoh } from './molar-mass.js';
+import { replacedFat } from './replaced-fat.js';
 import { saponificationValueOfFreeAcids, theoreticalSaponificationValue } from './saponification-value.js';
 
 /** The middle of a standard's range lies within 4 % of what its profile gives; beyond this it is asked about. */
 const SAPONIFICATION_TOLERANCE = 0.05;
+
+/**
+ * No wax in soap takes more: beeswax about 87 to 104 mg KOH/g, jojoba about 92, lanolin 90 to 105 (from memory). A
+ * triglyceride entered as a wax does, and would be asked nothing else.
+ */
+const WAX_CEILING = 150;
+
+/** Lots of one fat lie within 5 % of the middle of its standard's range; beyond, it is another fat or a slip. */
+const REPLACED_TOLERANCE_PERCENT = 5;
 
 /** Sheets leave out traces; what is missing below this is more than traces. */
 const PROFILE_FLOOR_PERCENT = 95;
@@ -23,14 +33,56 @@ const HYDROXY_PERCENT = 5;
  *   fit as mg NaOH per g is called that;
  * - the profile against 95 %;
  * - the density against Lund's relation, where there is an iodine value and little hydroxy acid.
- * A wax has no profile and no such law, so nothing is asked about it.
+ * A wax has no profile and no such law; its saponification value is held against the highest that a wax has. Whatever the
+ * kind, the value of a fat that replaces a shipped one is held against that one's.
  * @returns issues, paths from the fat itself, whatever `confirmed` says: `fat.saponification-as-naoh`,
- * `fat.saponification-doubtful`, `fat.profile-incomplete`, `fat.density-doubtful`. Meant for fats that
- * `checkFat` does not refuse outright
+ * `fat.saponification-doubtful`, `fat.wax-saponification-doubtful`, `fat.differs-from-shipped`,
+ * `fat.profile-incomplete`, `fat.density-doubtful`. Meant for fats that `checkFat` does not refuse outright
  */
 export function questionsAbout(fat: FatFacts): Issue[] {
-  if (fat.kind === 'wax') return [];
-  return [...saponificationQuestions(fat), ...profileQuestions(fat), ...densityQuestions(fat)];
+  const own = fat.kind === 'wax' ? waxQuestions(fat) : saponificationQuestions(fat);
+  // One slip is not to be asked about twice.
+  const saponification = own.length > 0 ? own : replacedQuestions(fat);
+  if (fat.kind === 'wax') return saponification;
+  return [...saponification, ...profileQuestions(fat), ...densityQuestions(fat)];
+}
+
+function waxQuestions(fat: FatFacts): Issue[] {
+  const { used } = fat.saponificationMgKohPerG;
+  if (used <= WAX_CEILING) return [];
+  const accepted = `20 to ${String(WAX_CEILING)} mg KOH/g for a wax`;
+  return [
+    {
+      code: 'fat.wax-saponification-doubtful',
+      path: ['saponificationMgKohPerG', 'used'],
+      message:
+        `“${fat.title}” is entered as a wax and is to take ${String(used)} mg KOH/g; no wax takes more than ` +
+        `${String(WAX_CEILING)}. With too much lye the soap burns. If it is an oil or a butter, give its fatty acids.`,
+      value: used,
+      accepted,
+    },
+  ];
+}
+
+function replacedQuestions(fat: FatFacts): Issue[] {
+  const replaced = replacedFat(fat);
+  if (replaced === undefined || Math.abs(replaced.differsByPercent) <= REPLACED_TOLERANCE_PERCENT) return [];
+  const { used } = fat.saponificationMgKohPerG;
+  const { shipped, differsByPercent } = replaced;
+  const [low, high] = [-1, 1].map((side) => shipped * (1 + (side * REPLACED_TOLERANCE_PERCENT) / 100));
+  const range = `${String(low?.toFixed(1))} to ${String(high?.toFixed(1))} mg KOH/g`;
+  return [
+    {
+      code: 'fat.differs-from-shipped',
+      path: ['saponificationMgKohPerG', 'used'],
+      message:
+        `“${fat.title}” replaces the shipped fat “${fat.key}” and is to take ${String(used)} mg KOH/g, ` +
+        `${Math.abs(differsByPercent).toFixed(1)} % ${differsByPercent > 0 ? 'more' : 'less'} than its ` +
+        `${String(shipped)}; ${range} would be no surprise. Another fat needs a key of its own.`,
+      value: used,
+      accepted: range,
+    },
+  ];
 }
 
 function saponificationQuestions(fat: FatFacts): Issue[] {

@@ -1,4 +1,4 @@
-import { batchForVolume, checkRecipe, questionsAbout, recipeRisks } from '#chemistry';
+import { batchForVolume, checkRecipe, questionsAbout, recipeRisks, replacedFat } from '#chemistry';
 import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts, Risk } from '#contract';
 import { failed, isNonEmpty, ok, type Issue, type Minute, type Result } from '#units';
 import { cautionFor } from '../cautions.js';
@@ -96,7 +96,7 @@ function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAm
     batch: batch.value,
     ...(fragrance === undefined ? {} : { fragrance: fragrance.title ?? 'Fragrance' }),
     ...(fragrance?.key === undefined ? {} : { fragranceKey: fragrance.key }),
-    risks: [...questionsOf(recipe, run), ...recipeRisks(recipe, batch.value, run.fats)],
+    risks: [...questionsOf(recipe, run), ...ownFigures(recipe, run), ...recipeRisks(recipe, batch.value, run.fats)],
     cautions: [cautionFor('lye'), cautionFor('fresh-soap')],
   });
 }
@@ -112,6 +112,29 @@ function questionsOf({ fats }: Batter, run: RunWorkings): Risk[] {
       text: message,
       remedy: 'It was confirmed; check the sheet once more before you weigh the lye.',
     }));
+  });
+}
+
+/** An own figure counts in place of the shipped one without a word elsewhere, so it is told where lye is weighed by it. */
+function ownFigures({ fats }: Batter, run: RunWorkings): Risk[] {
+  return fats.flatMap(({ fat }) => {
+    const facts = run.fats.get(fat);
+    const replaced = facts === undefined ? undefined : replacedFat(facts);
+    if (facts === undefined || replaced === undefined) return [];
+    const { shipped, differsByPercent } = replaced;
+    const share = Math.abs(differsByPercent).toFixed(1);
+    const differs =
+      share === '0.0' ? 'the same as' : `${share} % ${differsByPercent > 0 ? 'above' : 'below'}`;
+    return [
+      {
+        code: 'fat.own-figure',
+        level: 'low' as const,
+        text:
+          `Lye for ${facts.title} goes by your own figure of ${String(facts.saponificationMgKohPerG.used)} mg KOH/g, ` +
+          `${differs} the shipped ${String(shipped)}.`,
+        remedy: 'Check it against the sheet of the lot you use.',
+      },
+    ];
   });
 }
 
