@@ -96,7 +96,11 @@ function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAm
     batch: batch.value,
     ...(fragrance === undefined ? {} : { fragrance: fragrance.title ?? 'Fragrance' }),
     ...(fragrance?.key === undefined ? {} : { fragranceKey: fragrance.key }),
-    risks: [...questionsOf(recipe, run), ...ownFigures(recipe, run), ...recipeRisks(recipe, batch.value, run.fats)],
+    risks: [
+      ...questionsOf(recipe, run),
+      ...ownFigures(recipe, run),
+      ...recipeRisks(recipe, batch.value, run.fats),
+    ],
     cautions: [cautionFor('lye'), cautionFor('fresh-soap')],
   });
 }

@@ -53,6 +53,13 @@ function chosen(times: Parameters<typeof planWith>[0], now = '2026-10-23T12:00:0
   return nudges.map((nudge) => [nudge.kind, isoInstant(nudge.dueAt)]);
 }
 
+/** When what is said of a stage that begins then, and may begin as soon as it is planned. */
+function texts(startAt: string, now = '2026-10-23T12:00:00Z'): [string, string][] {
+  const plan = planWith({ opensAt: now, startAt, lastCallAt: null });
+  const nudges = chooseNudges(plan, NIGHT, parseIsoInstant(now) ?? minute(0));
+  return nudges.map(({ dueAt, text }) => [isoInstant(dueAt), text]);
+}
+
 describe('nudges of a stage', () => {
   it('are the opening, the time for it, and half an hour’s notice of the last call', () => {
     expect(
@@ -101,6 +108,33 @@ describe('nudges of a stage', () => {
     };
     expect(chosen(times, '2026-10-24T18:00:00Z')).toEqual([['time-for-it', '2026-10-24T19:00:00.000Z']]);
   });
+
+  /** Ireland is an hour ahead of UTC on 24 October 2026 (IANA time zone database): quiet from 21:30Z to 06:30Z. */
+  it.each([
+    [
+      'in the night, the evening before',
+      '2026-10-24T05:00:00.000Z',
+      '2026-10-23T21:29:00.000Z',
+      'Sat 24 Oct 06:00',
+    ],
+    ['in the first quiet minute', '2026-10-23T21:30:00.000Z', '2026-10-23T21:29:00.000Z', 'Fri 23 Oct 22:30'],
+    ['in the last quiet minute', '2026-10-24T06:29:00.000Z', '2026-10-23T21:29:00.000Z', 'Sat 24 Oct 07:29'],
+  ])('give the time of a stage that begins %s, and do not say “now”', (_when, startAt, dueAt, time) => {
+    expect(texts(startAt)).toEqual([[dueAt, `Unmould: planned for ${time}.`]]);
+  });
+
+  it('give that time also where the evening before is past, once the quiet hours end', () => {
+    expect(texts('2026-10-24T05:00:00.000Z', '2026-10-24T00:00:00Z')).toEqual([
+      ['2026-10-24T06:30:00.000Z', 'Unmould: planned for Sat 24 Oct 06:00.'],
+    ]);
+  });
+
+  it.each(['2026-10-23T21:29:00.000Z', '2026-10-24T06:30:00.000Z'])(
+    'say “now” at the start of a stage that begins just outside quiet hours: %s',
+    (startAt) => {
+      expect(texts(startAt)).toEqual([[startAt, 'Unmould now.']]);
+    },
+  );
 
   it('are none where the stage is done', () => {
     const plan = planWith({

@@ -19,7 +19,8 @@ const NOTICE = 30;
  * The reminders of a plan: when a window opens ahead of its stage, when it is time for the stage, and shortly
  * before it is too late.
  *
- * In quiet hours nothing is said: an opening waits for the morning, a last call is brought forward to the evening.
+ * In quiet hours nothing is said: an opening waits for the morning, a last call is brought forward to the evening, and
+ * so is the time for a stage that begins in them, which then says at what time that is.
  * One that would then come at no useful time is left out, so each stage has one to three.
  * @param now reminders that would be due before it are left out
  */
@@ -52,7 +53,9 @@ function ofStage(
     nudges.push({ ...about, kind: 'window-opens', text, dueAt: opening });
   }
   const time = outsideQuiet(start, quiet, zone, now);
-  nudges.push({ ...about, kind: 'time-for-it', text: `${stage.title} now${until}.`, dueAt: time });
+  // At any other time “now” would be wrong, and soap unmoulded on its word the evening before.
+  const when = time === start ? ' now' : `: planned for ${localText(start, zone)}`;
+  nudges.push({ ...about, kind: 'time-for-it', text: `${stage.title}${when}${until}.`, dueAt: time });
   if (last !== undefined) {
     const wanted = minute(last - NOTICE);
     const calling = outsideQuiet(wanted, quiet, zone, now);
