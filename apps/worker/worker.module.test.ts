@@ -10,11 +10,17 @@ const database = await testDatabase();
 afterAll(() => database.drop());
 
 describe('the worker', () => {
-  it('delivers what is due in the database, and lets go of it when closed', async () => {
+  it('delivers what is due in the database, clears what is old, and lets go of it when closed', async () => {
     const storage = await openStorage(database.url, { now: () => systemClock.now() });
     const { workshopId, runId } = await seedRun(storage);
     const due = nudge({ dueAt: new Date('2026-01-02T03:04:00Z') });
     await storage.plans.save(workshopId, planToSave(runId, [due]));
+
+    await database.sql(
+      `INSERT INTO idempotency_key (workshop_id, key, request_hash, status, response, created_at)
+       VALUES ($1, 'old', 'hash', 201, '{}', now() - interval '31 days')`,
+      [workshopId],
+    );
 
     const silent = () => undefined;
     const worker = await NestFactory.createApplicationContext(
@@ -28,6 +34,9 @@ describe('the worker', () => {
     try {
       const inbox = () => storage.nudges.inboxSince(workshopId, 0);
       await expect.poll(inbox, { timeout: 20_000 }).toMatchObject([{ text: due.text, dueAt: due.dueAt }]);
+      await expect
+        .poll(() => database.sql('SELECT key FROM idempotency_key'), { timeout: 5_000 })
+        .toEqual([]);
       expect(await worker.get<Nudges>(NUDGES).health()).toEqual({ queue: 'up', backend: 'postgres' });
     } finally {
       await worker.close();

@@ -1,6 +1,6 @@
 import { Inject, Module, type DynamicModule, type OnApplicationShutdown } from '@nestjs/common';
 import { logChannel, startNudges, type Clock, type Log, type Nudges } from '#nudges';
-import { migrate, openStorage, type Storage } from '#storage';
+import { keepClearing, migrate, openStorage, type Storage } from '#storage';
 import type { WorkerConfig } from './config.js';
 
 export interface WorkerParts {
@@ -11,6 +11,7 @@ export interface WorkerParts {
 
 const STORAGE = Symbol('storage');
 export const NUDGES = Symbol('nudges');
+const CLEARING = Symbol('clearing');
 
 const SWEEP_MS = 60_000;
 const CONCURRENCY = 5;
@@ -21,6 +22,7 @@ export class WorkerModule implements OnApplicationShutdown {
   constructor(
     @Inject(NUDGES) private readonly nudges: Nudges,
     @Inject(STORAGE) private readonly storage: Storage,
+    @Inject(CLEARING) private readonly stopClearing: () => Promise<void>,
   ) {}
 
   static with({ config, clock, log }: WorkerParts): DynamicModule {
@@ -33,6 +35,11 @@ export class WorkerModule implements OnApplicationShutdown {
           inject: [STORAGE],
           useFactory: (storage: Storage) => deliver(storage, { config, clock, log }),
         },
+        {
+          provide: CLEARING,
+          inject: [STORAGE],
+          useFactory: (storage: Storage) => keepClearing({ storage, now: () => clock.now(), log }),
+        },
       ],
       exports: [NUDGES],
     };
@@ -40,6 +47,7 @@ export class WorkerModule implements OnApplicationShutdown {
 
   /** Running deliveries end first; they still need the database. */
   async onApplicationShutdown(): Promise<void> {
+    await this.stopClearing();
     await this.nudges.stop();
     await this.storage.close();
   }

@@ -68,7 +68,8 @@ export function sendJob(channel: string, nudge: DeliveredNudge): NewJob {
     name: 'send',
     data: { channel, nudge: onlyKnown(nudge) },
     opts: {
-      jobId: `send-${channel}-${nudge.id}`,
+      // With its place in the inbox, as a nudge that was told too early comes a second time.
+      jobId: `send-${channel}-${nudge.id}-${nudge.sequence}`,
       // 1, 2, 4 … 256 seconds: nearly nine minutes in all.
       attempts: 10,
       backoff: { type: 'exponential', delay: 1_000 },

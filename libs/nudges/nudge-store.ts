@@ -29,6 +29,12 @@ export interface NudgeStore {
   /** Waiting nudges of all workshops with `dueAt` before the given instant, oldest first, at most `limit`. */
   due(limit: number, before: Date): Promise<readonly WaitingNudge[]>;
   /**
+   * Makes nudges wait again, under a new version, that were delivered at a time well after `now`: a clock was ahead and
+   * has come back.
+   * @returns how many
+   */
+  undoEarly(now: Date): Promise<number>;
+  /**
    * Marks the nudge delivered, once, however many ask at the same time.
    * @returns null when another claim was first, or it was cancelled, moved (other version), or is not due at `now`
    */

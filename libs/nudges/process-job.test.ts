@@ -28,6 +28,7 @@ async function run(name: string, data: unknown, claimed: DeliveredNudge | null =
   const process = processorFor({
     store: {
       due: async () => [],
+      undoEarly: async () => 0,
       claim: async (...args) => {
         claims.push(args);
         return claimed;

@@ -24,6 +24,9 @@ const LIMIT = 5_000;
  */
 export async function sweepOnce({ store, producer, clock, log, horizonMs }: SweepParts): Promise<SweepCount> {
   const now = clock.now();
+  const early = await store.undoEarly(now);
+  if (early > 0)
+    log.warn('A clock was ahead and has come back: what it told too early comes again', { count: early });
   const waiting = await store.due(LIMIT, new Date(now.getTime() + horizonMs));
   const overdue = waiting.filter(({ dueAt }) => dueAt.getTime() <= now.getTime());
   await addJobs(

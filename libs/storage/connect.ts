@@ -1,6 +1,7 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import pg from 'pg';
 import { PrismaClient, type Prisma } from './generated/client.js';
+import { clearing, type Clearing } from './repositories/clearing.js';
 import { idempotency, type Idempotency } from './repositories/idempotency.js';
 import { keys, type Keys } from './repositories/keys.js';
 import { library, type Library } from './repositories/library.js';
@@ -28,6 +29,7 @@ export interface Repositories {
   readonly lots: Lots;
   readonly idempotency: Idempotency<Repositories>;
   readonly planBasis: PlanBasis;
+  readonly clearing: Clearing;
 }
 
 export interface Storage extends Repositories {
@@ -145,6 +147,7 @@ function repositories(session: Session): Repositories {
     lots: lots(session),
     idempotency: idempotency(session, repositories),
     planBasis: planBasis(session),
+    clearing: clearing(session),
   };
 }
 

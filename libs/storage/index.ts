@@ -1,6 +1,8 @@
 /** Everything that is kept: PostgreSQL, its own or a given one, and the repositories over it. */
 export { openStorage } from './connect.js';
 export type { Repositories, Storage, StorageOptions } from './connect.js';
+export { clearAll, keepClearing } from './keep-clearing.js';
+export type { Cleared } from './repositories/clearing.js';
 export { listenInbox } from './listen-inbox.js';
 export type { InboxListener, InboxNotice } from './listen-inbox.js';
 export { migrate, MigrationError } from './migrate.js';

@@ -25,6 +25,8 @@ describe.each(homes)('nudges of a real plan over $name', (home) => {
   beforeAll(async () => {
     await home.wipe();
     storage = await database.open({ now: () => clock.now() });
+    // The clock begins anew, and what the other home's test has delivered lies ahead of it.
+    await database.sql("UPDATE run SET state = 'abandoned'");
     ({ workshopId, runId } = await seedRun(storage));
     const bell = { name: 'bell', send: async ({ text }: { text: string }) => void sent.push(text) };
     workers = await Promise.all(
@@ -78,5 +80,31 @@ describe.each(homes)('nudges of a real plan over $name', (home) => {
     await until('2026-11-27T22:30:00Z');
     expect(await inbox()).toEqual(['2026-11-27T18:00:00.000Z Opens.', '2026-11-27T22:30:00.000Z Last call.']);
     expect(sent).toEqual(['Opens.', 'Last call.']);
+  });
+
+  it('loses none and repeats none to a clock that slips ahead by weeks and comes back', async () => {
+    const before = (await inbox()).length;
+    const kinds = ['window-opens', 'time-for-it', 'last-call'] as const;
+    const at = (hour: number): string => `2026-11-28T${String(hour)}:00:00Z`;
+    await replan(...kinds.map((kind, i) => nudge({ kind, text: `${kind}.`, dueAt: new Date(at(10 + i)) })));
+    await until(at(10));
+    const told = await inbox();
+    expect(told).toHaveLength(before + 1);
+
+    await until('2026-12-18T10:00:00Z');
+    expect(await inbox()).toHaveLength(before + 3);
+    await until('2026-11-28T10:02:00Z');
+    // The first was told in time; the others were too early, and come again when they are due.
+    expect(await inbox()).toEqual(told);
+    await until(at(11));
+    await until(at(12));
+    const came = (text: string): number => sent.filter((each) => each === text).length;
+    expect((await inbox()).slice(before)).toEqual([
+      '2026-11-28T10:00:00.000Z window-opens.',
+      '2026-11-28T11:00:00.000Z time-for-it.',
+      '2026-11-28T12:00:00.000Z last-call.',
+    ]);
+    expect(kinds.map((kind) => came(`${kind}.`))).toEqual([1, 2, 2]);
+    expect(await workers[0]?.sweep()).toEqual({ waiting: 0, overdue: 0 });
   });
 });

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { logChannel, openNudgeQueue, startNudges, type Clock, type Log, type QueueAlone } from '#nudges';
 import {
   explainHome,
+  keepClearing,
   listenInbox,
   migrate,
   openStorage,
@@ -77,6 +78,8 @@ export async function startProgram(options: StartOptions): Promise<Program> {
     const accessKey = await ensureAccessKey(storage, workshopId, config.home);
     const nudges = await openNudges(storage, databaseUrl, options);
     stops.push(() => nudges.stop());
+    if (config.worker)
+      stops.push(keepClearing({ storage, now: () => options.clock.now(), log: options.log }));
     const address = await serve({ storage, nudges, builtIn }, databaseUrl, options, stops);
     const { code } = await storage.signInCodes.create(workshopId);
     return { address, accessKey, signIn: { code, link: `${address}${signInPath(code)}` }, stop };

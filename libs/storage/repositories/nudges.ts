@@ -1,6 +1,7 @@
 import type { NudgeKind } from '#contract';
 import type { Nudge as Row } from '../generated/client.js';
 import type { Session } from '../session.js';
+import { undoEarly } from './undo-early.js';
 
 export type NudgeStatus = 'waiting' | 'delivered' | 'cancelled';
 
@@ -39,6 +40,8 @@ export interface Nudges {
   claim(id: string, version: number, now: Date): Promise<DeliveredNudge | null>;
   /** Waiting nudges of all workshops that are due before the instant, the longest due first. */
   due(limit: number, before: Date): Promise<StoredNudge[]>;
+  /** Makes nudges wait again that a clock which was ahead delivered too early; see `undo-early`. @returns how many */
+  undoEarly(now: Date): Promise<number>;
   get(workshopId: string, id: string): Promise<StoredNudge | null>;
   /** By due time. */
   list(workshopId: string, filter?: { status?: NudgeStatus; runId?: string }): Promise<StoredNudge[]>;
@@ -63,6 +66,7 @@ export function nudges(session: Session): Nudges {
       });
       return rows.map(read);
     },
+    undoEarly: (now) => undoEarly(session, now),
     async get(workshopId, id) {
       const row = await db.nudge.findUnique({
         where: { workshopId_id: { workshopId, id } },
@@ -121,7 +125,13 @@ async function claim(
   return nudge;
 }
 
-function read({ run, stageKey, inboxSequence, ...row }: Row & { run: { key: string } }): StoredNudge {
+function read({
+  run,
+  stageKey,
+  inboxSequence,
+  earlyDeliveries: _,
+  ...row
+}: Row & { run: { key: string } }): StoredNudge {
   return {
     ...row,
     run: run.key,

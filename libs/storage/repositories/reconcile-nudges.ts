@@ -1,6 +1,7 @@
 import type { NudgeKind } from '#contract';
 import type { Nudge as Row } from '../generated/client.js';
 import { newId, type Session } from '../session.js';
+import { surelyAhead } from './undo-early.js';
 
 /** A nudge as a plan wants it. */
 export interface DesiredNudge {
@@ -28,7 +29,8 @@ export interface ReconciledNudges {
  * - waiting and wanted at another time or with another text: changed, its version raised;
  * - overdue while its stage is still open: left to be delivered late, as a replan must not silence it;
  * - wanted and not waiting: made, unless one for the same stage, attempt and kind was delivered within the hour
- *   before: a plan made anew while she is at it must not tell her again.
+ *   before: a plan made anew while she is at it must not tell her again. What a clock that was ahead delivered too
+ *   early does not count as said.
  *
  * Must run in a transaction. Locks the run's waiting nudges, so that a delivery comes before or after, not between.
  */
@@ -49,8 +51,9 @@ export async function reconcileNudges(
   });
   const waiting = new Map(rows.filter((row) => row.status === 'waiting').map((row) => [subject(row), row]));
   const delivered = new Map<string, number>();
+  const ahead = surelyAhead(session.now());
   for (const row of rows) {
-    if (row.status !== 'delivered') continue;
+    if (row.deliveredAt === null || row.deliveredAt > ahead) continue;
     delivered.set(subject(row), Math.max(delivered.get(subject(row)) ?? -Infinity, row.dueAt.getTime()));
   }
 
