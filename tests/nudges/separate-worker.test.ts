@@ -6,6 +6,7 @@ import type { RunOrder } from '#contract';
 import { startNudges, type Nudges } from '#nudges';
 import type { Storage } from '#storage';
 import { startProgram, type Program } from '../../apps/api/start/start-program.js';
+import { computeWorker } from '../support/compute-worker.js';
 import { testDatabase } from '../support/database.js';
 import { loadRunFile } from '../support/run-files.js';
 import { HandClock } from './support/hand-clock.js';
@@ -44,12 +45,13 @@ describe.each(homes)('an API without a worker of its own, over $name', (home) =>
       await storage.runs.update(workshopId, id, version, { state: 'abandoned' });
     program = await startProgram({
       config: {
-        ...{ port: 0, bind: '127.0.0.1', home: folder, log: 'info', worker: false },
+        ...{ port: 0, bind: '127.0.0.1', home: folder, log: 'info', worker: false, compute: {} },
         ...{ databaseUrl: home.target.databaseUrl, redisUrl: home.target.redisUrl },
       },
       clock,
       log,
       progress: () => undefined,
+      computeWorker: await computeWorker(),
     });
   });
   afterEach(async () => {

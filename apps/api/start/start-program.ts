@@ -45,6 +45,8 @@ export interface StartOptions {
   readonly progress: (line: string) => void;
   /** The built-in database cannot be kept running, and nothing works without it. */
   readonly onDatabaseLost?: (reason: Error) => void;
+  /** File that the computing threads run; that of the build if not given. */
+  readonly computeWorker?: string;
 }
 
 /**
@@ -133,7 +135,7 @@ async function openNudges(
 async function serve(
   made: Pick<Parts, 'storage' | 'nudges' | 'builtIn'>,
   databaseUrl: string,
-  { config, clock, log }: StartOptions,
+  { config, clock, log, computeWorker }: StartOptions,
   stops: (() => Promise<void>)[],
 ): Promise<string> {
   const inbox = openInboxHub(made.storage, (error) =>
@@ -145,7 +147,10 @@ async function serve(
     () => inbox.gap(),
   );
   stops.push(() => listener.close());
-  const compute = openCompute(config.compute);
+  const compute = openCompute({
+    ...config.compute,
+    ...(computeWorker === undefined ? {} : { worker: computeWorker }),
+  });
   const turns = new WorkshopTurns();
   const parts = { ...made, compute, turns, inbox, clock, log, version: programVersion() };
   const app = await createApp(parts, { bind: config.bind, pages: join(projectFolder(), 'dist', 'web') });

@@ -8,6 +8,7 @@ const { now, nudge, target, lockMs } = JSON.parse(process.argv[2] ?? '') as Work
 const store: NudgeStore = {
   // The sweep at the start sets the alarm, so that no other worker can come first.
   due: async () => [{ ...nudge, dueAt: new Date(nudge.dueAt) }],
+  undoEarly: async () => 0,
   claim: (id, version) =>
     new Promise(() => {
       const claim: Claim = { id, version };
