@@ -5,6 +5,7 @@ const pureLibraries = ['units', 'chemistry', 'clocks', 'planner', 'hours', 'runs
 
 const noNow = 'Pure code is told the time; it does not look at a clock.';
 const noChance = 'Pure code is handed a seeded Random; its answers can be repeated.';
+const noSecureContext = 'Missing on pages over plain http; newId() of apps/web/api works on all.';
 const environment = 'The environment is read once, in the config.ts of a program.';
 
 export default tseslint.config(
@@ -80,6 +81,15 @@ export default tseslint.config(
     // A text says by itself what it is, and the other languages are held to its type.
     files: ['apps/web/words/en/*.ts'],
     rules: { '@typescript-eslint/explicit-module-boundary-types': 'off' },
+  },
+  {
+    files: ['apps/web/**/*.ts', 'apps/web/**/*.tsx'],
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        { selector: "MemberExpression[property.name='randomUUID']", message: noSecureContext },
+      ],
+    },
   },
   {
     files: ['apps/web/**/*.tsx'],

@@ -2,6 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import { answered, api, type Schemas } from '../api/client.js';
+import { newId } from '../api/new-id.js';
 import { useWords } from '../words/words.js';
 import { useOpenRuns, type OpenRun } from './use-sittings.js';
 
@@ -20,7 +21,7 @@ export function Replan(): ReactNode {
     mutationFn: async (open: readonly OpenRun[]) => {
       const done: Replanned[] = [];
       for (const run of open) {
-        const params = { path: { id: run.id }, header: { 'Idempotency-Key': crypto.randomUUID() } };
+        const params = { path: { id: run.id }, header: { 'Idempotency-Key': newId() } };
         const plan = await answered(api.POST('/api/runs/{id}/plan', { params, body: {} })).catch(() => null);
         done.push({ run, plan });
       }

@@ -2,6 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Issue } from '#units';
 import { ApiError, type Problem } from '../api/client.js';
+import { newId } from '../api/new-id.js';
 import { issuesOf } from '../form/path-of.js';
 import type { Draft } from '../form/use-draft.js';
 import type { Value } from '../form/values.js';
@@ -40,7 +41,7 @@ export function useSaving(
   const [issues, setIssues] = useState<readonly Issue[]>([]);
   const [stale, setStale] = useState<Thing | null>(null);
   // Named once for each draft: a second try after a lost answer must not make a second thing.
-  const [once] = useState(() => crypto.randomUUID());
+  const [once] = useState(() => newId());
   const call = useMutation({
     mutationFn: ({ content, version }: { readonly content: Value; readonly version: number | undefined }) =>
       id === undefined || version === undefined

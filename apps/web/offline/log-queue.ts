@@ -1,6 +1,6 @@
-import { v4 as uuid } from 'uuid';
 import type { LogEntry } from '#contract';
 import type { Schemas } from '../api/client.js';
+import { newId } from '../api/new-id.js';
 import { queueChanged, tellSent } from './queue-news.js';
 import type { QueuedEntry, Refusal } from './queue-order.js';
 import { drop, keep, kept, replace } from './queue-store.js';
@@ -35,7 +35,7 @@ export async function logEntry(
   entry: LogEntry,
   { ifRefused = 'keep' }: LogOptions = {},
 ): Promise<LogOutcome> {
-  const id = uuid();
+  const id = newId();
   try {
     await keep({ id, runId, entry });
   } catch {
@@ -67,7 +67,7 @@ export async function correctEntry(id: string, entry: LogEntry): Promise<void> {
     const queued = (await kept()).find((each) => each.id === id);
     if (queued === undefined) return;
     // Another body under the same key would be refused.
-    await replace({ id: uuid(), place: queued.place, runId: queued.runId, entry });
+    await replace({ id: newId(), place: queued.place, runId: queued.runId, entry });
     await queueChanged();
   });
   await sendWaiting();

@@ -3,6 +3,7 @@ import { useRef } from 'react';
 import { useNavigate } from 'react-router';
 import type { NewRun, PlanInput } from '#contract';
 import { answered, api } from '../api/client.js';
+import { newId } from '../api/new-id.js';
 import type { LocalTime } from './local-times.js';
 import { newRunOf, type PlanDraft } from './plan-draft.js';
 
@@ -32,7 +33,7 @@ export function useSaveRun(
     mutationFn: (body: NewRun) => {
       // The same order tried again after a lost answer must not make a second run.
       const text = JSON.stringify(body);
-      if (once.current?.body !== text) once.current = { body: text, key: crypto.randomUUID() };
+      if (once.current?.body !== text) once.current = { body: text, key: newId() };
       const params = { header: { 'Idempotency-Key': once.current.key } };
       return answered(api.POST('/api/runs', { body, params }));
     },

@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
-import { v4 as uuid } from 'uuid';
 import { answered, api, type Schemas } from '../api/client.js';
+import { newId } from '../api/new-id.js';
 import { Failed } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { useReplanned } from './use-run.js';
@@ -40,11 +40,11 @@ export function CarryOut({
   });
   return (
     <>
-      <button type="button" className="button main" disabled={isPending} onClick={() => mutate(uuid())}>
+      <button type="button" className="button main" disabled={isPending} onClick={() => mutate(newId())}>
         {isPending ? words.carrying : words.carry}
         <span className="visually-hidden">: {title}</span>
       </button>
-      {error !== null && <Failed error={error} again={() => mutate(uuid())} />}
+      {error !== null && <Failed error={error} again={() => mutate(newId())} />}
     </>
   );
 }

@@ -1,7 +1,7 @@
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState, type ReactNode } from 'react';
-import { v4 as uuid } from 'uuid';
 import { answered, api, type Schemas } from '../api/client.js';
+import { newId } from '../api/new-id.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
@@ -40,7 +40,7 @@ function PlanAnew({ id }: { readonly id: string }): ReactNode {
     mutationFn: () =>
       answered(
         api.POST('/api/runs/{id}/plan', {
-          params: { path: { id }, header: { 'Idempotency-Key': uuid() } },
+          params: { path: { id }, header: { 'Idempotency-Key': newId() } },
           body: {},
         }),
       ),

@@ -1,7 +1,7 @@
 import { useMutation } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
-import { v4 as uuid } from 'uuid';
 import { answered, api, ApiError, type Schemas } from '../api/client.js';
+import { newId } from '../api/new-id.js';
 import { snapped } from '../tide/local-days.js';
 import type { TideMark, TideRun } from '../tide/tide-run.js';
 import { useReplanned, whatIf, type Document, type WhatIfAnswer } from './use-run.js';
@@ -43,7 +43,7 @@ export function useMoving(run: Schemas['StoredRun'], document: Document, tide: T
     mutationFn: (pins: Pins) =>
       answered(
         api.POST('/api/runs/{id}/plan', {
-          params: { path: { id: run.id }, header: { 'Idempotency-Key': uuid() } },
+          params: { path: { id: run.id }, header: { 'Idempotency-Key': newId() } },
           body: { pins },
         }),
       ),

@@ -5,6 +5,7 @@ import type { PlanInput } from '#contract';
 import '../../form/form.css';
 import '../../library/library.css';
 import { answered, api } from '../../api/client.js';
+import { newId } from '../../api/new-id.js';
 import { serverNow } from '../../api/server-time.js';
 import { Failed } from '../../shell/states.js';
 import { useWhatIf } from '../../whatif/use-what-if.js';
@@ -19,8 +20,6 @@ import { StepsBar } from './steps-bar.js';
 import { MouldStep, RecipeStep } from './thing-steps.js';
 import { useSaveGuide } from './use-save-guide.js';
 
-const uuid = (): string => crypto.randomUUID();
-
 /** From nothing to a planned run in four steps, each tried as it is filled in. */
 export default function Guide({ input }: { readonly input: PlanInput }): ReactNode {
   const { guide } = useWords().plan;
@@ -28,7 +27,7 @@ export default function Guide({ input }: { readonly input: PlanInput }): ReactNo
   const navigate = useNavigate();
   const [now] = useState(() => nextHour(localAt(serverNow(), input.workshop.timeZone)));
   const [draft, setDraft, forget] = useSavedDraft('benchtide.guide-draft', (text) =>
-    revivedGuide(text, now, guide.firstNames, uuid),
+    revivedGuide(text, now, guide.firstNames, newId),
   );
   const runs = useQuery({ queryKey: ['runs'], queryFn: () => answered(api.GET('/api/runs')) });
   const taken = runs.data?.map(({ key }) => key) ?? [];
@@ -54,7 +53,7 @@ export default function Guide({ input }: { readonly input: PlanInput }): ReactNo
   const changePart =
     (part: 'mould' | 'recipe') =>
     (content: GuideDraft['mould']): void =>
-      setDraft((before) => withPart(before, part, content, uuid));
+      setDraft((before) => withPart(before, part, content, newId));
   const isFine = checked.issues[step].length === 0;
   const isDone = steps.every((each) => checked.issues[each].length === 0);
   const forward = (): void => {
@@ -90,7 +89,7 @@ export default function Guide({ input }: { readonly input: PlanInput }): ReactNo
           onChange={changePart('mould')}
           perCavity={draft.perCavity}
           onPerCavity={(perCavity) =>
-            setDraft((before) => ({ ...withPart(before, 'mould', before.mould, uuid), perCavity }))
+            setDraft((before) => ({ ...withPart(before, 'mould', before.mould, newId), perCavity }))
           }
         />
       )}
@@ -130,7 +129,7 @@ export default function Guide({ input }: { readonly input: PlanInput }): ReactNo
           type="button"
           className="button plain"
           onClick={() => {
-            setDraft(() => emptyGuide(now, guide.firstNames, uuid));
+            setDraft(() => emptyGuide(now, guide.firstNames, newId));
             void navigate('?step=mould');
           }}
         >
