@@ -44,6 +44,10 @@ export const mishapResponses = ['remake', 'carry-on', 'drop-part'] as const;
 
 const seen = { note: prose(2000).optional() };
 
+const confirmed = z.boolean().optional().meta({
+  description: 'The scales were read again: a mass far off its forecast is as they say',
+});
+
 const entryRef = line(64).min(1);
 
 /** What was really done or seen at the bench. `at` is when it happened, not when it was typed. */
@@ -95,6 +99,7 @@ export const logEntry = z
       kind: z.literal('weigh-in'),
       pieces: z.int().min(1).max(5000).meta({ description: 'The same pieces at each weigh-in' }),
       massG: grams(0.1, 1_000_000).meta({ description: 'All of them together, while they cure' }),
+      confirmed,
       at: givenInstant,
       ...seen,
     }),
@@ -117,6 +122,7 @@ export const logEntry = z
       usedG: grams(0.01, 1_000_000).meta({
         description: 'What they took together, without what stayed in bowl and bag',
       }),
+      confirmed,
       at: givenInstant,
       ...seen,
     }),

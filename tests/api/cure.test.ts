@@ -87,6 +87,23 @@ describe('the cure of a lot over HTTP', () => {
     expect(Math.abs(Date.parse(byScales.ready.likely) - likely)).toBeLessThan(2 * DAY_MS);
   });
 
+  it('is asked back where a mass is five times off, and taken once it is confirmed', async () => {
+    const before = await cure();
+    for (const massG of [13_610, 136.1]) {
+      const refused = await bench.call('POST', `/api/runs/${runId}/log`, weighIn(26, massG));
+      expect(refused.status).toBe(422);
+      expect(refused.body.issues).toMatchObject([
+        { code: 'log.weigh-in-doubtful', value: massG, accepted: '272 to 6810 g, or confirmed: true' },
+      ]);
+      expect(refused.body.issues[0].message).toContain('about 114 g was expected');
+    }
+    expect(await cure()).toEqual(before);
+    const slip = await log({ ...weighIn(26, 13_610), confirmed: true });
+    expect((await cure()).readings).toHaveLength(before.readings.length + 1);
+    await log({ kind: 'take-back', entry: slip.id, at: dayAfter(26) });
+    expect(await cure()).toEqual(before);
+  });
+
   it('leaves out a weighing that was taken back', async () => {
     const before = await cure();
     const slip = await log(weighIn(26, 1361));

@@ -6,6 +6,8 @@ export interface Refusal {
   readonly text: string;
   /** One sentence for each field it complains about. */
   readonly issues: readonly string[];
+  /** Its code for each of them. An entry that was refused before codes were kept has none. */
+  readonly codes?: readonly string[];
 }
 
 /** An entry of the bench log that is not with the API yet. */

@@ -24,7 +24,8 @@ export async function post({ id, runId, entry }: Omit<QueuedEntry, 'place'>): Pr
     if (meaning !== 'refused') return { verdict: 'later' };
     const { message, problem } = new ApiError(response.status, error);
     const issues = (problem?.issues ?? []).map((issue) => issue.message);
-    return { verdict: 'refused', refusal: { status: response.status, text: message, issues } };
+    const codes = (problem?.issues ?? []).map((issue) => issue.code);
+    return { verdict: 'refused', refusal: { status: response.status, text: message, issues, codes } };
   } catch {
     return { verdict: 'later' };
   }

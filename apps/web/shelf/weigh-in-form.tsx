@@ -1,5 +1,6 @@
 import { useId, useState, type ReactNode } from 'react';
-import type { Schemas } from '../api/client.js';
+import type { LogEntry } from '#contract';
+import { ApiError, type Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-time.js';
 import { readNumber, writeNumber } from '../form/numbers.js';
 import { useAmounts } from '../look/amounts.js';
@@ -7,6 +8,8 @@ import { useLogEntry } from '../shell/use-log-entry.js';
 import { Failed } from '../shell/states.js';
 import { useLanguage, useWords } from '../words/words.js';
 import { readWeighIn } from './read-weigh-in.js';
+
+type WeighIn = NonNullable<ReturnType<typeof readWeighIn>['entry']>;
 
 /** Takes down what is on the scales now. */
 export function WeighInForm({
@@ -21,12 +24,22 @@ export function WeighInForm({
 }): ReactNode {
   const { shelf } = useWords();
   const language = useLanguage();
-  const { field } = useAmounts();
+  const { field, mass: massText } = useAmounts();
   const [pieces, setPieces] = useState(writeNumber(last?.pieces ?? Math.min(lot.count, 6), language));
   const [mass, setMass] = useState('');
   const [isTried, setTried] = useState(false);
   const log = useLogEntry(lot.runId);
   const read = readWeighIn(readNumber(pieces, language), readNumber(mass, language), field.mass.meant);
+  const send = (entry: WeighIn): void =>
+    log.mutate(
+      { ...entry, at: new Date(serverNow()).toISOString() },
+      {
+        onSuccess: () => {
+          setMass('');
+          setTried(false);
+        },
+      },
+    );
   return (
     <form
       className="stack tight weigh-now"
@@ -34,14 +47,7 @@ export function WeighInForm({
       onSubmit={(event) => {
         event.preventDefault();
         setTried(true);
-        if (read.entry === undefined) return;
-        const entry = { ...read.entry, at: new Date(serverNow()).toISOString() };
-        log.mutate(entry, {
-          onSuccess: () => {
-            setMass('');
-            setTried(false);
-          },
-        });
+        if (read.entry !== undefined) send(read.entry);
       }}
     >
       <h4>{shelf.weighNow}</h4>
@@ -72,9 +78,38 @@ export function WeighInForm({
         {log.data?.status === 'waiting' && shelf.waiting}
         {log.data?.status === 'sent' && log.data.answer.why}
       </p>
-      {log.error !== null && <Failed error={log.error} again={() => log.reset()} />}
+      {log.error !== null && !isDoubt(log.error) && <Failed error={log.error} again={() => log.reset()} />}
+      {read.entry !== undefined && isDoubt(log.error) && isSame(log.variables, read.entry) && (
+        <div role="alert" className="note amber stack tight">
+          <p>
+            {shelf.doubtful(massText(read.entry.massG / read.entry.pieces))}{' '}
+            {last !== undefined && shelf.doubtfulLast(massText(last.pieceG))}
+          </p>
+          <p>
+            <button
+              type="button"
+              className="button"
+              disabled={log.isPending}
+              onClick={() => read.entry !== undefined && send({ ...read.entry, confirmed: true })}
+            >
+              {shelf.asWeighed}
+            </button>
+          </p>
+        </div>
+      )}
     </form>
   );
+}
+
+/** Whether the API asks back rather than refuses: the mass is hard to believe. */
+function isDoubt(error: Error | null): boolean {
+  const issues = error instanceof ApiError ? (error.problem?.issues ?? []) : [];
+  return issues.length > 0 && issues.every(({ code }) => code === 'log.weigh-in-doubtful');
+}
+
+/** Whether the fields still hold what was asked about. */
+function isSame(asked: LogEntry | undefined, { pieces, massG }: WeighIn): boolean {
+  return asked?.kind === 'weigh-in' && asked.pieces === pieces && asked.massG === massG;
 }
 
 function Field({

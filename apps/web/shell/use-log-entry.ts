@@ -18,12 +18,12 @@ export function useLogEntry(runId: string): UseMutationResult<Logged, Error, Log
     mutationFn: async (entry: LogEntry): Promise<Logged> => {
       const outcome = await logEntry(runId, entry, { ifRefused: 'hand-back' });
       if (outcome.status !== 'refused') return outcome;
-      const { status, text, issues } = outcome.refusal;
+      const { status, text, issues, codes = [] } = outcome.refusal;
       throw new ApiError(status, {
         type: 'about:blank',
         title: text,
         status,
-        issues: issues.map((message, i) => ({ code: `refused-${String(i)}`, path: '', message })),
+        issues: issues.map((message, i) => ({ code: codes[i] ?? `refused-${String(i)}`, path: '', message })),
       });
     },
     // What else it may have changed is brought up to date behind every page, for entries sent later too.

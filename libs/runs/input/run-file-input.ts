@@ -5,7 +5,9 @@ import { teachingsOf } from '../learned/teachings-of.js';
 import { takeInHand } from '../take-in-hand.js';
 import { checkInput } from './check-input.js';
 import type { PastRun, RunsInput } from './input.js';
+import { askWeighIns } from '../log/ask-weigh-ins.js';
 import { unknownName } from './name-issues.js';
+import { workingsOf } from './workings.js';
 
 /** Runs that share a key could not be told apart in what they teach. */
 function repeated({ runs, earlier }: RunFile): Issue[] {
@@ -23,6 +25,17 @@ function repeated({ runs, earlier }: RunFile): Issue[] {
   });
 }
 
+/** What a log in a file has to confirm first. Of runs that are over nothing is asked: their day has come. */
+function askedOf(input: RunsInput): Issue[] {
+  return workingsOf(input).flatMap((run) => {
+    const lines = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
+    return askWeighIns(run, lines).map((issue) => {
+      const [place, ...rest] = issue.path;
+      return { ...issue, path: ['log', lines[Number(place)]?.i ?? 0, 'entry', ...rest] };
+    });
+  });
+}
+
 /** The input that a run file is: its earlier runs were made by the designs and recipes that stand in it. */
 export function runFileInput(file: RunFile): Result<RunsInput> {
   const { earlier, ...input } = file;
@@ -37,7 +50,10 @@ export function runFileInput(file: RunFile): Result<RunsInput> {
   });
   if (isNonEmpty(issues)) return failed(...issues);
   // What is wrong with the rest is told by whatever is asked of it; nothing can be learned by it.
-  if (past.length === 0 || checkInput(input).length > 0) return ok(input);
+  if (checkInput(input).length > 0) return ok(input);
+  const asked = askedOf(input);
+  if (isNonEmpty(asked)) return failed(...asked);
+  if (past.length === 0) return ok(input);
   const told = past.map((run) => teachingsOf(run, workshop));
   const untrue = told.flatMap((run, i) => under(['earlier', i, 'log'], run.issues));
   if (untrue.length > 0) {

@@ -33,11 +33,12 @@ export function applyWeighing(
   if (entry.pieces > attempt.count) return [tooMany(entry, attempt.count)];
   const around = useSurroundings(part, run);
   const expected = expectedUse(part, around).meanMl * around.densityGPerMl * entry.pieces;
-  if (entry.usedG <= expected * IMPLAUSIBLE && entry.usedG >= expected / IMPLAUSIBLE) {
+  const plausible = entry.usedG <= expected * IMPLAUSIBLE && entry.usedG >= expected / IMPLAUSIBLE;
+  if (plausible || entry.confirmed === true) {
     progress.weighed.push({ part: part.key, pieces: entry.pieces, usedG: entry.usedG, at, entry: ref });
     return [];
   }
-  const accepted = `${grams(expected / IMPLAUSIBLE)} to ${grams(expected * IMPLAUSIBLE)} g`;
+  const accepted = `${grams(expected / IMPLAUSIBLE)} to ${grams(expected * IMPLAUSIBLE)} g, or confirmed: true`;
   const message =
     `${String(entry.usedG)} g for ${String(entry.pieces)} of “${part.title}” is far from the ` +
     `${grams(expected)} g they should take; accepted: ${accepted}.`;

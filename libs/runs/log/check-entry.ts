@@ -1,13 +1,14 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
 import { clocksOf } from '../clocks/forecast-clocks.js';
+import { askWeighIns } from './ask-weigh-ins.js';
 import { foldLog } from './fold-log.js';
 import type { RunsInput } from '../input/input.js';
 import { workingsOf } from '../input/workings.js';
 
 /**
  * Whether a new entry can be true of a run that has the given log: its stage or part exists and is still open, and an
- * entry that is taken back leaves later ones possible.
+ * entry that is taken back leaves later ones possible. A weigh-in that is hard to believe must be confirmed.
  * @returns issues with paths from the entry's root; none when it may be appended
  */
 export function checkEntry(input: RunsInput, run: string, entry: LogEntry): Issue[] {
@@ -16,8 +17,10 @@ export function checkEntry(input: RunsInput, run: string, entry: LogEntry): Issu
   const before = input.log.filter((line) => line.run === run);
   const clocks = clocksOf(workings, input.workshop);
   const had = new Set(foldLog(workings, before, clocks).issues.map((issue) => JSON.stringify(issue)));
-  const { issues } = foldLog(workings, [...before, { entry }], clocks);
-  return issues
+  const after = [...before, { entry }];
+  const { issues } = foldLog(workings, after, clocks);
+  const asked = askWeighIns(workings, after).filter(({ path: [place] }) => place === before.length);
+  return [...issues, ...asked]
     .filter((issue) => !had.has(JSON.stringify(issue)))
     .map((issue) => {
       const [place, ...rest] = issue.path;

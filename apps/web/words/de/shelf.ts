@@ -74,5 +74,9 @@ export const shelf: Words['shelf'] = {
   waitingCount: (count) =>
     count === 1 ? '1 Wiegung wartet auf das Senden.' : `${count} Wiegungen warten auf das Senden.`,
   wrongPieces: 'Eine ganze Zahl von Stücken, 1 bis 5000.',
+  doubtful: (each) =>
+    `Das wären ${each} je Stück, weit weg von dem, was zu erwarten war. Zeigt die Waage das wirklich?`,
+  doubtfulLast: (each) => `Zuletzt waren es ${each} je Stück.`,
+  asWeighed: 'Ja, so eintragen',
   wrongMass: 'Ein Gewicht über 0, etwa 482,5.',
 };

@@ -73,5 +73,9 @@ export const shelf = {
   waitingCount: (count: number) =>
     count === 1 ? '1 weigh-in waits to be sent.' : `${count} weigh-ins wait to be sent.`,
   wrongPieces: 'A whole number of pieces, 1 to 5000.',
+  doubtful: (each: string) =>
+    `That would be ${each} a piece, far from what was expected. Is it what the scales say?`,
+  doubtfulLast: (each: string) => `Last time it was ${each} a piece.`,
+  asWeighed: 'Yes, log it as it is',
   wrongMass: 'A mass above 0, such as 482.5.',
 };

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import type { LogEntry } from '#contract';
+import { checkEntry, planRuns, runFileInput } from '#runs';
+import { minuteOfIso } from '#units';
+import { loadRunFile } from '../../../tests/support/run-files.js';
+
+const file = loadRunFile('ok', 'two-layer');
+const made: LogEntry[] = [
+  { kind: 'done', stage: 'pour-under', at: '2026-11-27T19:00:00Z' },
+  { kind: 'done', stage: 'pour-over', at: '2026-11-27T20:30:00Z' },
+  { kind: 'done', stage: 'unmould', at: '2026-11-29T18:20:00Z' },
+];
+const weighIn = (massG: number, over: object = {}): LogEntry => ({
+  kind: 'weigh-in',
+  pieces: 6,
+  massG,
+  at: '2026-12-01T18:00:00Z',
+  ...over,
+});
+
+const fileWith = (...entries: LogEntry[]) => ({
+  ...file,
+  log: [...made, ...entries].map((entry) => ({ run: 'cups', entry })),
+});
+const codesOf = (...entries: LogEntry[]): unknown[] => {
+  const read = runFileInput(fileWith(...entries));
+  return read.ok ? [] : read.issues.map(({ code, path }) => [code, ...path]);
+};
+
+/** By the design a piece has 75 mL, about 75 to 80 g: five times more or less for six are some 2300 and 90 g. */
+describe('a weigh-in far off its forecast', () => {
+  it.each([4800, 48])('is asked back in a file unless it is confirmed: %d g', (massG) => {
+    expect(codesOf(weighIn(massG))).toEqual([['log.weigh-in-doubtful', 'log', 3, 'entry', 'massG']]);
+    expect(codesOf(weighIn(massG, { confirmed: true }))).toEqual([]);
+  });
+
+  it.each([2000, 480, 120])('is not one within five times: %d g', (massG) => {
+    expect(codesOf(weighIn(massG))).toEqual([]);
+  });
+
+  it('is held against what the pieces weighed the last time', () => {
+    const later = { at: '2026-12-08T18:00:00Z' };
+    expect(codesOf(weighIn(120), weighIn(650, later))).toHaveLength(1);
+    expect(codesOf(weighIn(130), weighIn(640, later))).toEqual([]);
+    expect(codesOf(weighIn(4800, { confirmed: true }), weighIn(4700, later))).toEqual([]);
+  });
+
+  it('is not asked about again where it stands in the log, nor where it was taken back', () => {
+    const stands = fileWith(weighIn(4800));
+    const done: LogEntry = { kind: 'done', stage: 'turn', at: '2026-12-02T18:00:00Z' };
+    expect(checkEntry(stands, 'cups', done)).toEqual([]);
+    expect(planRuns(stands, { now: minuteOfIso(done.at), scenarios: 50 }).ok).toBe(true);
+    const back: LogEntry = { kind: 'take-back', entry: '#4', at: '2026-12-01T18:01:00Z' };
+    expect(codesOf(weighIn(4800), back)).toEqual([]);
+  });
+});
+
+it('takes a weighing of a part far off its forecast once it is confirmed', () => {
+  const weighed = (over: object): LogEntry => ({
+    kind: 'weighed',
+    part: 'over',
+    pieces: 6,
+    usedG: 2200,
+    at: '2026-11-27T20:30:00Z',
+    ...over,
+  });
+  const told = (over: object) => checkEntry(fileWith(), 'cups', weighed(over)).map(({ code }) => code);
+  expect(told({})).toEqual(['log.weighing-implausible']);
+  expect(told({ confirmed: true })).toEqual([]);
+});

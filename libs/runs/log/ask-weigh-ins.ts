@@ -1,0 +1,59 @@
+import type { LogEntry } from '#contract';
+import type { Issue } from '#units';
+import { expectedUse } from '../amounts/expected-use.js';
+import { useSurroundings } from '../input/piece-surroundings.js';
+import type { RunWorkings } from '../input/workings.js';
+import { standingLog, type LogLine } from './standing-log.js';
+
+/**
+ * So many times above or below its forecast a weigh-in is more likely a slip of the keys than a piece. A choice, no source:
+ * a slip of a digit is ten times off, and curing takes away a third at most.
+ */
+const DOUBTFUL = 5;
+
+type WeighIn = Extract<LogEntry, { kind: 'weigh-in' }>;
+
+/**
+ * Weigh-ins of a run that are hard to believe and not confirmed: by what the pieces weighed the last time, or by the
+ * design where they were never weighed. Asked when an entry is made or a file is read; what stands in a log already is
+ * not asked about again.
+ * @param lines of this run only
+ * @returns issues with paths from the log's root: place of the line, then the field
+ */
+export function askWeighIns(run: RunWorkings, lines: readonly LogLine[]): Issue[] {
+  let forecast = pieceGrams(run);
+  return standingLog(lines).standing.flatMap(({ entry, place }) => {
+    if (entry.kind !== 'weigh-in') return [];
+    const question = entry.confirmed === true ? undefined : doubt(entry, forecast);
+    if (question === undefined) forecast = entry.massG / entry.pieces;
+    return question === undefined ? [] : [{ ...question, path: [place, 'massG'] }];
+  });
+}
+
+function doubt({ massG, pieces }: WeighIn, perPiece: number): Issue | undefined {
+  const forecast = perPiece * pieces;
+  if (!(forecast > 0) || (massG < forecast * DOUBTFUL && massG > forecast / DOUBTFUL)) return undefined;
+  const accepted = `${grams(forecast / DOUBTFUL)} to ${grams(forecast * DOUBTFUL)} g, or confirmed: true`;
+  return {
+    code: 'log.weigh-in-doubtful',
+    path: ['massG'],
+    message:
+      `${grams(massG)} g for ${String(pieces)} ${pieces === 1 ? 'piece' : 'pieces'} is ${grams(massG / pieces)} g a piece; ` +
+      `about ${grams(perPiece)} g was expected. Is it a slip? Accepted: ${accepted}.`,
+    value: massG,
+    accepted,
+  };
+}
+
+/** A fresh piece by its design, without what is bought by the piece and has no mass given. */
+function pieceGrams(run: RunWorkings): number {
+  return run.design.parts.reduce((sum, part) => {
+    if (part.kind === 'decor') return sum + part.perPiece * (part.eachG ?? 0);
+    const around = useSurroundings(part, run);
+    return sum + expectedUse(part, around).meanMl * around.densityGPerMl;
+  }, 0);
+}
+
+function grams(value: number): string {
+  return String(Number(value.toPrecision(3)));
+}
