@@ -31,14 +31,17 @@ export function longestPaths({ dur, lags }: Project): Distances | null {
 
 /** Makes the distances transitive. @returns false when a cycle has positive length */
 export function close({ count, at }: Distances): boolean {
+  const onward = new Int32Array(count);
   for (let k = 0; k < count; k++) {
+    // Where few hang together, as several runs do, most rows and columns are empty.
+    let reached = 0;
+    for (let j = 0; j < count; j++) if (at[k * count + j] !== NO_PATH) onward[reached++] = j;
     for (let i = 0; i < count; i++) {
       const first = at[i * count + k]!;
       if (first === NO_PATH) continue;
-      for (let j = 0; j < count; j++) {
-        const second = at[k * count + j]!;
-        if (second === NO_PATH) continue;
-        const through = first + second;
+      for (let r = 0; r < reached; r++) {
+        const j = onward[r]!;
+        const through = first + at[k * count + j]!;
         if (through > at[i * count + j]!) at[i * count + j] = through;
       }
     }

@@ -1,6 +1,7 @@
 import type { Edge } from '../learning/lag-edges.js';
 import type { Load, ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
+import type { LagPaths } from './lag-paths.js';
 import { orderings } from './orderings.js';
 import type { StartBounds } from './start-bounds.js';
 
@@ -23,8 +24,9 @@ export function loadConflicts(
   net: Network,
   all: readonly ResourceLoads[],
   within: StartBounds,
+  far: LagPaths,
 ): LoadConflicts {
-  const ordering = orderings(net, within);
+  const ordering = orderings(net, within, far);
   const pairs: Pair[] = [];
   const settled: Edge[] = [];
   const crowded = all.filter(({ capacity, loads }) => {

@@ -1,6 +1,6 @@
 import type { Load } from '../loads.js';
 import type { Network } from '../network.js';
-import { close, NO_PATH } from '../project/longest-paths.js';
+import type { LagPaths } from './lag-paths.js';
 import type { StartBounds } from './start-bounds.js';
 
 /** Whether one load can end before another starts. */
@@ -10,25 +10,12 @@ export type Ordering = 'must' | 'may' | 'cannot';
 export function orderings(
   net: Network,
   { least, greatest }: StartBounds,
+  far: LagPaths,
 ): (before: Load, after: Load) => Ordering {
-  const far = farthest(net);
   return ({ last }, { first }) => {
     const duration = net.duration[last]!;
     if (greatest[last]! + duration <= least[first]! || far(last, first) >= duration) return 'must';
     if (least[last]! + duration > greatest[first]! || far(first, last) > -duration) return 'cannot';
     return 'may';
   };
-}
-
-/** The longest paths between all nodes by lags alone. */
-function farthest(net: Network): (from: number, to: number) => number {
-  const { count } = net;
-  const at = new Int32Array(count * count).fill(NO_PATH);
-  for (let i = 0; i < count; i++) at[i * count + i] = 0;
-  net.from.forEach((i, e) => {
-    const k = i * count + net.to[e]!;
-    at[k] = Math.max(at[k]!, net.weight[e]!);
-  });
-  close({ count, at });
-  return (from, to) => at[from * count + to]!;
 }

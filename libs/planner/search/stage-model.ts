@@ -2,11 +2,13 @@ import type { Edge } from '../learning/lag-edges.js';
 import type { SearchModel } from '../learning/learning-search.js';
 import type { ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
-import { Crowd } from './crowd.js';
-import { Gaps, type Ranges } from './gaps.js';
+import { CumulativePropagator } from './cumulative-propagator.js';
+import { DomainPropagator, type Ranges } from './domain-propagator.js';
 import { apart, loadConflicts } from './load-conflicts.js';
+import type { LagPaths } from './lag-paths.js';
 import type { StartBounds } from './start-bounds.js';
-import { Sum } from './sum.js';
+import { SumPropagator } from './sum-propagator.js';
+import type { SymmetryOrder } from './symmetry.js';
 
 /**
  * The network and its resources as a model for the learning search. Variables are the starts of the nodes, in minutes
@@ -19,19 +21,27 @@ export interface StageModel extends SearchModel {
   readonly total: number;
 }
 
-/** @param deliveries groups of nodes; the last ends of all groups, added up, are the total */
+/**
+ * @param deliveries groups of nodes; the last ends of all groups, added up, are the total
+ * @param orders of nodes that can stand in for each other
+ */
 export function stageModel(
   net: Network,
   all: readonly ResourceLoads[],
   within: StartBounds,
+  far: LagPaths,
   deliveries: readonly (readonly number[])[],
+  orders: readonly SymmetryOrder[],
 ): StageModel {
   const { least, greatest } = within;
   const origin = least.reduce((a, b) => Math.min(a, b), Infinity);
   const ends = deliveries.map((_, k) => net.count + k);
   const total = net.count + ends.length;
-  const { pairs, settled, crowded } = loadConflicts(net, all, within);
+  const { pairs, settled, crowded } = loadConflicts(net, all, within, far);
   const edges: Edge[] = [...lagsOf(net), ...settled];
+  for (const { before, after } of orders) {
+    edges.push({ from: 2 * before, to: 2 * after, weight: 0, choice: -1 });
+  }
   const bounds = new Int32Array(2 * (total + 1 + pairs.length));
   for (let i = 0; i < net.count; i++) {
     bounds[2 * i] = least[i]! - origin;
@@ -57,9 +67,9 @@ export function stageModel(
     bounds,
     edges,
     watch: (trail) => [
-      new Gaps(trail, rangesOf(net, origin, within)),
-      ...crowded.map(({ loads, capacity }) => new Crowd(trail, loads, capacity, net.duration)),
-      new Sum(trail, total, ends),
+      new DomainPropagator(trail, rangesOf(net, origin, within)),
+      ...(crowded.length > 0 ? [new CumulativePropagator(trail, crowded, net.duration)] : []),
+      new SumPropagator(trail, total, ends),
     ],
   };
 }

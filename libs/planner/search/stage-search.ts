@@ -6,9 +6,11 @@ import { loadsOf, type ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
 import type { Problem } from '../problem.js';
 import type { Budget } from './budget.js';
+import { lagPaths, type LagPaths } from './lag-paths.js';
 import { shiftEarlier } from './shift-earlier.js';
 import { startBounds, type StartBounds } from './start-bounds.js';
 import { stageModel, type StageModel } from './stage-model.js';
+import { symmetryOrders, type SymmetryOrder } from './symmetry.js';
 
 /** Edges of a model whose conflicts count as one each; those of larger models take longer and count as more. */
 const SMALL = 4000;
@@ -38,19 +40,26 @@ export class StageSearch {
     private readonly all: readonly ResourceLoads[],
     private readonly deliveries: readonly (readonly number[])[],
     private readonly within: StartBounds,
+    far: LagPaths,
+    orders: readonly SymmetryOrder[],
     random: Random,
   ) {
-    this.model = stageModel(net, all, within, deliveries);
+    this.model = stageModel(net, all, within, far, deliveries, orders);
     this.search = new LearningSearch(this.model, random);
     this.cost = Math.max(1, this.model.edges.length / SMALL);
     this.leastTotal = this.model.bounds[2 * this.model.total]!;
   }
 
-  /** @returns null when lags and hours alone leave no starts */
-  static over(p: Problem, net: Network, random: Random): StageSearch | null {
+  /**
+   * @param breaksSymmetry whether components that can stand in for each other are kept in one order
+   * @returns null when lags and hours alone leave no starts
+   */
+  static over(p: Problem, net: Network, random: Random, breaksSymmetry = true): StageSearch | null {
     const within = startBounds(net);
     if (within === null) return null;
-    return new StageSearch(net, loadsOf(p), deliveriesOf(p), within, random);
+    const far = lagPaths(net);
+    const orders = breaksSymmetry ? symmetryOrders(p, net, far) : [];
+    return new StageSearch(net, loadsOf(p), deliveriesOf(p), within, far, orders, random);
   }
 
   /** Node `i` starts at `at` or later. */

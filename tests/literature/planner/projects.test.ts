@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { solveProject } from '#planner';
+import { schedule, solveProject } from '#planner';
+import { scheduleFaults } from '../../support/check-schedule.js';
 import { projectFaults } from '../../support/project-faults.js';
+import { projectProblem, SINK } from '../../support/project-problem.js';
 import { readProjects } from '../../support/read-projects.js';
 
 /** Enough for every instance here; how fast it is done is a matter for the bench. */
@@ -46,5 +48,15 @@ describe('projects of the literature', () => {
     expect(projectFaults(instance, result.starts)).toEqual([]);
     expect(result.makespan).toBe(instance.expected?.makespan);
     expect(solveProject(instance, { seed: 1, limit: { conflicts: CONFLICTS } })).toEqual(result);
+  });
+
+  /** Through the search that plans the maker's runs. */
+  it.each(withMaximumLags)('$name is $expected.status $expected.makespan for the planner too', (instance) => {
+    const p = projectProblem(instance);
+    const outcome = schedule(p, { certainty: 0.5, seed: 1, limit: CONFLICTS });
+    expect(outcome.status).toBe(instance.expected?.status === 'optimal' ? 'planned' : 'conflict');
+    if (outcome.status !== 'planned') return;
+    expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
+    expect(outcome.schedule.starts.get(SINK)).toBe(instance.expected?.makespan);
   });
 });

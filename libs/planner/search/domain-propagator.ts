@@ -9,7 +9,7 @@ export interface Ranges {
 }
 
 /** Hours: a bound that falls into a gap moves on to its far side. The bounds at the root must lie in the ranges. */
-export class Gaps implements Propagator {
+export class DomainPropagator implements Propagator {
   private readonly ranges: (Ranges | undefined)[];
   private readonly isTouched: Uint8Array;
   private readonly touched: number[] = [];

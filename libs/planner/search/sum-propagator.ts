@@ -2,7 +2,7 @@ import type { Propagator } from '../learning/propagator.js';
 import { Kind, type Trail } from '../learning/trail.js';
 
 /** A variable that is at least the sum of others. */
-export class Sum implements Propagator {
+export class SumPropagator implements Propagator {
   private readonly isTerm: Uint8Array;
   private isTouched = true;
 
