@@ -6,8 +6,6 @@ const sigma = z.number().positive();
 
 /** Pieces of a part on the scales as they were made. */
 const weighed = {
-  design: key,
-  part: key,
   pieces: z.int().min(1),
   expectedMl: z
     .number()
@@ -32,7 +30,7 @@ export const runTeachings = z
         }),
       )
       .meta({ description: 'One for each recipe and pace' }),
-    weighings: z.array(z.strictObject({ ...weighed, usedG: z.number().positive() })),
+    weighings: z.array(z.strictObject({ design: key, part: key, ...weighed, usedG: z.number().positive() })),
   })
   .meta({ id: 'RunTeachings' });
 
@@ -47,9 +45,9 @@ export const learned = z
     paces: z.array(
       z.strictObject({
         pace: z.enum(paces),
-        workshop: z.strictObject(offset).meta({
-          description: 'ln of what forecasts are multiplied by, for a recipe that was never logged',
-        }),
+        workshop: z
+          .strictObject(offset)
+          .meta({ description: 'What batches of all recipes share, ln(observed / forecast median)' }),
         recipes: z.array(
           z.strictObject({
             recipe: key,
@@ -63,6 +61,16 @@ export const learned = z
             censored: z
               .array(z.strictObject({ above: z.number().optional(), below: z.number().optional(), sigma }))
               .meta({ description: 'Batches known to lie above, below or between bounds' }),
+            table: z
+              .strictObject({
+                most: z.number().min(0).meta({ description: 'Σ 1/σ² of the batches in it' }),
+                values: z
+                  .array(z.number())
+                  .length(51)
+                  .meta({ description: 'Their log-likelihood at offsets from −2.5 to 2.5 in steps of 0.1' }),
+              })
+              .optional()
+              .meta({ description: 'Such batches once they are many, together; absent: few' }),
           }),
         ),
       }),
@@ -70,21 +78,36 @@ export const learned = z
     uses: z
       .array(
         z.strictObject({
-          ...weighed,
-          times: z.int().min(1).meta({ description: 'How many weighings of as many pieces these are' }),
-          usedG: z
-            .number()
-            .positive()
-            .meta({ description: 'All pieces of one weighing, the mean of all times' }),
-          squares: z.number().min(0).meta({ description: 'Σ of squared distances from that mean, g²' }),
+          design: key,
+          part: key,
+          weighings: z
+            .array(
+              z.strictObject({
+                ...weighed,
+                usedG: z
+                  .number()
+                  .positive()
+                  .meta({ description: 'All pieces together; of several times the mean' }),
+                times: z
+                  .int()
+                  .min(2)
+                  .optional()
+                  .meta({ description: 'Weighings of as many pieces; absent: one' }),
+                squares: z
+                  .number()
+                  .min(0)
+                  .optional()
+                  .meta({ description: 'Σ of squared distances of each from that mean, g²; absent: 0' }),
+              }),
+            )
+            .meta({ description: 'The latest one by one, older ones of as many pieces together' }),
         }),
       )
-      .meta({
-        description: 'The latest weighings of a part one by one, older ones of as many pieces together',
-      }),
+      .meta({ description: 'What pieces took on the scales' }),
   })
   .meta({ id: 'Learned' });
 
 export type RunTeachings = z.infer<typeof runTeachings>;
 export type Learned = z.infer<typeof learned>;
 export type LearnedPace = Learned['paces'][number];
+export type LearnedWeighing = Learned['uses'][number]['weighings'][number];

@@ -6,6 +6,7 @@ import { cureByWeight } from './clocks/cure-by-weight.js';
 import { foldLog, underEntries } from './log/fold-log.js';
 import { checkClockInputs, clocksOf } from './clocks/forecast-clocks.js';
 import type { RunsInput } from './input/input.js';
+import { addedUses } from './learned/added-uses.js';
 import { learnedFrom, nothingLearned } from './learned/learned-from.js';
 import { runTeachings } from './learned/run-teachings.js';
 import { taughtClocks } from './clocks/taught-clocks.js';
@@ -41,13 +42,18 @@ export function takeInHand(input: RunsInput, { taught = true } = {}): Result<Siz
   const begun = workingsOf(input).map((run) => takeRun(run, input));
   const issues = begun.flatMap((run) => run.issues);
   const teachings = begun.map(({ standing }) => runTeachings(standing));
-  const weighings = learnedFrom(teachings, input.learned).uses;
+  const uses = addedUses(
+    input.learned?.uses ?? [],
+    teachings.flatMap((run) => run.weighings),
+  );
   const runs: SizedRun[] = [];
   for (const [i, { standing: bare }] of begun.entries()) {
     const others = teachings.filter((_, other) => other !== i);
     const learned = taught ? learnedFrom(others, input.learned) : nothingLearned;
-    const own = weighings.filter(({ design }) => design === bare.run.design.key);
-    const hand = inHand({ ...bare, run: { ...bare.run, weighings: own } }, learned, input.workshop);
+    const weighings = uses.flatMap(({ design, part, weighings: own }) =>
+      design === bare.run.design.key ? own.map((each) => ({ part, ...each })) : [],
+    );
+    const hand = inHand({ ...bare, run: { ...bare.run, weighings } }, learned, input.workshop);
     const sized = sizeBatches(withoutDropped(hand), makingsOf(liveAttempts(hand)));
     if (sized.ok) {
       const amounts = sized.value.map((part) => withRisks(part, hand, input.workshop));

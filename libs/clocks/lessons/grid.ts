@@ -46,8 +46,8 @@ function pulls({ precision, pull, censored }: RecipeEvidence): number[] {
 }
 
 function narrowest(recipes: readonly RecipeEvidence[], workshopSigma: number, recipeSigma: number): number {
-  const precisions = recipes.map(({ precision, censored }) =>
-    censored.reduce((sum, { sigma }) => sum + 1 / (sigma * sigma), precision),
+  const precisions = recipes.map(({ precision, censored, table }) =>
+    censored.reduce((sum, { sigma }) => sum + 1 / (sigma * sigma), precision + (table?.most ?? 0)),
   );
   const workshop = precisions.reduce(
     (sum, precision) => sum + precision / (1 + recipeSigma * recipeSigma * precision),

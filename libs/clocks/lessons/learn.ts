@@ -2,7 +2,7 @@ import { offsetPrior } from '../offset-prior.js';
 import { conjugate } from './conjugate.js';
 import { integrated } from './integrated.js';
 import type { Observation } from './observation.js';
-import { evidenceOf, type Evidence } from './evidence.js';
+import { evidenceOf, isExact, type Evidence } from './evidence.js';
 import type { OffsetPrior, Posterior } from './posterior.js';
 
 /**
@@ -34,6 +34,5 @@ export function learnFrom(recipes: Evidence, prior: OffsetPrior = offsetPrior): 
       `priors ${String(prior.workshopSigma)} and ${String(prior.recipeSigma)}; accepted: above 0, and 0 or more`,
     );
   }
-  const isExact = [...recipes.values()].every(({ censored }) => censored.length === 0);
-  return isExact ? conjugate(recipes, prior) : integrated(recipes, prior);
+  return [...recipes.values()].every(isExact) ? conjugate(recipes, prior) : integrated(recipes, prior);
 }

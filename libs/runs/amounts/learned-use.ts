@@ -39,7 +39,7 @@ export function learnedUse(
       meanUncertaintyPercent: expected.averageErrorPercent,
       dayPercent: DAY_PERCENT,
     }),
-    own.map(({ pieces, usedG, times, squares }) => ({
+    own.map(({ pieces, usedG, times = 1, squares = 0 }) => ({
       pieces,
       times,
       usedMl: weighedMl(usedG, around.densityGPerMl),
@@ -60,8 +60,8 @@ export function learnedUse(
 
 function learnedText(weighings: readonly PartWeighing[]): string {
   if (weighings.length === 0) return '';
-  const pieces = weighings.reduce((sum, weighing) => sum + weighing.pieces * weighing.times, 0);
-  const count = weighings.reduce((sum, { times }) => sum + times, 0);
+  const pieces = weighings.reduce((sum, weighing) => sum + weighing.pieces * (weighing.times ?? 1), 0);
+  const count = weighings.reduce((sum, { times = 1 }) => sum + times, 0);
   const times = count === 1 ? 'one weighing' : `${String(count)} weighings`;
   return `, and ${times} of ${String(pieces)} pieces`;
 }

@@ -144,7 +144,10 @@ function ownFigures({ fats }: Batter, run: RunWorkings): Risk[] {
 
 function sizeVolume(part: BatchPart | MeltPart, { madeAt, ...base }: Base, run: RunWorkings) {
   const around = useSurroundings(part, run);
-  const before = run.weighings.filter(({ at, times }) => madeAt === undefined || at < madeAt || times > 1);
+  // Those that are kept together are older than the last few, and are not told apart any more.
+  const before = run.weighings.filter(
+    ({ at, times }) => madeAt === undefined || at < madeAt || times !== undefined,
+  );
   const { use, told: perPiece } = learnedUse(part, around, before);
   const { densityGPerMl } = around;
   const { lossG, lossFrom } = lossOf(part, run);

@@ -1,5 +1,5 @@
 import type { FatFacts } from '#chemistry';
-import type { Learned, Mould, Part, PieceDesign, RunOrder, Stage } from '#contract';
+import type { LearnedWeighing, Mould, Part, PieceDesign, RunOrder, Stage } from '#contract';
 import { byKey } from './by-key.js';
 import { impliedOrder, withImplied, type ImpliedOrder } from './implied-order.js';
 import { stageKindFacts } from './stage-kinds.js';
@@ -54,7 +54,7 @@ export function ownDesign({ design, implied }: RunWorkings): PieceDesign {
 }
 
 /** What pieces of a design's part took on the scales. */
-export type PartWeighing = Learned['uses'][number];
+export type PartWeighing = LearnedWeighing & { readonly part: string };
 
 /** What a part is made of: batches of the same share a lesson. */
 export function recipeKeyOf(run: RunWorkings, part: string): string {

@@ -30,20 +30,16 @@ function learnedPace(pace: LearnedPace['pace'], evidence: Evidence): LearnedPace
   return {
     pace,
     workshop: posterior.workshop,
-    recipes: [...evidence].map(([recipe, known]) => ({
+    recipes: [...evidence].map(([recipe, { censored, table, ...known }]) => ({
       recipe,
       ...posterior.recipe(recipe),
       ...known,
-      censored: [...known.censored],
+      censored: [...censored],
+      ...(table !== undefined && { table: { ...table, values: [...table.values] } }),
     })),
   };
 }
 
 function evidenceBehind({ recipes }: LearnedPace): Evidence {
-  return new Map(
-    recipes.map(({ recipe, batches, precision, pull, censored }) => [
-      recipe,
-      { batches, precision, pull, censored },
-    ]),
-  );
+  return new Map(recipes.map(({ recipe, mean: _mean, sd: _sd, ...evidence }) => [recipe, evidence]));
 }
