@@ -2,6 +2,7 @@ import type { Clock, Log, Nudges } from '#nudges';
 import type { EmbeddedPostgres, Storage } from '#storage';
 import type { Compute } from './compute/compute.js';
 import type { InboxHub } from './inbox/inbox-hub.js';
+import type { Taught } from './use-cases/taught.js';
 import type { WorkshopTurns } from './use-cases/workshop-turns.js';
 
 /** What the controllers work with, made at the start and handed in. */
@@ -9,6 +10,8 @@ export interface Parts {
   readonly storage: Storage;
   /** What takes time is computed there, beside the event loop. */
   readonly compute: Compute;
+  /** What the runs of a workshop teach. */
+  readonly taught: Taught;
   /** Changes of one workshop come one after the other. */
   readonly turns: WorkshopTurns;
   /** The queue; whether this process or a worker of its own delivers makes no difference here. */

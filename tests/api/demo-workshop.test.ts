@@ -1,8 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { workshopLessons, writeBatchSheet } from '#runs';
+import { nothingLearned, workshopLessons, writeBatchSheet } from '#runs';
 import type { Storage } from '#storage';
 import { loadDemoWorkshop } from '../../apps/api/start/demo-workshop.js';
-import { teachingsIn } from '../../apps/api/use-cases/learned.js';
 import { sheetInput } from '../../apps/api/use-cases/run-input.js';
 import { testDatabase, type TestDatabase } from '../support/database.js';
 
@@ -26,7 +25,7 @@ describe('the demo workshop', () => {
       'orchard',
     ]);
     expect(runs.filter(({ state }) => state === 'curing')).toHaveLength(3);
-    const { lessons } = workshopLessons(await teachingsIn(storage, workshopId, null));
+    const { lessons } = workshopLessons(await storage.teachings.list(workshopId, { butRun: null }));
     expect(new Set(lessons.map(({ pace }) => pace))).toEqual(new Set(['batter', 'early', 'set', 'cure']));
   });
 
@@ -38,7 +37,7 @@ describe('the demo workshop', () => {
       ({ part, state }) => part === 'sand' && state === 'firm',
     );
     expect(firm?.reasons.at(-1)?.rule).toBe('lesson');
-    const sheet = writeBatchSheet(await sheetInput(storage, run));
+    const sheet = writeBatchSheet(await sheetInput(storage, async () => nothingLearned, run));
     const deep = sheet.ok ? sheet.value.runs[0]?.amounts.find(({ part }) => part === 'deep') : undefined;
     expect(deep?.cover.leftoverUses.join(' ')).toMatch(/it fills .* cavit(y|ies) of “/);
   });

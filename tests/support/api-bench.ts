@@ -4,6 +4,7 @@ import { startNudges } from '#nudges';
 import { openCompute, type Compute, type ComputeOptions } from '../../apps/api/compute/compute.js';
 import { createApp } from '../../apps/api/create-app.js';
 import { openInboxHub } from '../../apps/api/inbox/inbox-hub.js';
+import { Taught } from '../../apps/api/use-cases/taught.js';
 import { WorkshopTurns } from '../../apps/api/use-cases/workshop-turns.js';
 import { HandClock } from '../nudges/support/hand-clock.js';
 import { QuietLog } from '../nudges/support/quiet-log.js';
@@ -44,6 +45,8 @@ export interface Bench {
   /** Moves the clock on to an instant, in steps, and lets everything due be delivered. */
   walkTo(instant: string, stepMinutes?: number): Promise<void>;
   count(table: string): Promise<number>;
+  /** Runs one statement as the owner of the database, past everything. */
+  sql(statement: string): Promise<unknown>;
   /** Runs one statement past the API. */
   sql(statement: string): Promise<unknown>;
   close(): Promise<void>;
@@ -88,19 +91,11 @@ export async function openBench(
   );
   const worker = await computeWorker();
   /** One process: it shares nothing with another but the database. */
-  const serve = async (own: Storage): Promise<{ url: string; close(): Promise<void> }> => {
-    const compute = openCompute({ threads: 2, worker, ...limits });
-    const turns = new WorkshopTurns();
-    const parts = {
-      storage: own,
-      compute: around(compute),
-      turns,
-      nudges,
-      inbox,
-      clock,
-      log,
-      version: 'test',
-    };
+  const serve = async (storage: Storage): Promise<{ url: string; close(): Promise<void> }> => {
+    const pool = openCompute({ threads: 2, worker, ...limits });
+    const compute = around(pool);
+    const own = { storage, compute, turns: new WorkshopTurns(), taught: new Taught(storage, compute) };
+    const parts = { ...own, nudges, inbox, clock, log, version: 'test' };
     const app = await createApp(parts, {
       bind: '127.0.0.1',
       ...(pages === undefined ? {} : { pages }),
@@ -110,7 +105,7 @@ export async function openBench(
     return {
       url: `http://127.0.0.1:${String(port)}`,
       async close() {
-        await compute.close();
+        await pool.close();
         await app.close();
       },
     };
@@ -149,6 +144,7 @@ export async function openBench(
         await nudges.idle();
       }
     },
+    sql: (statement) => database.sql(statement),
     async count(table) {
       const [row] = await database.sql<{ n: string }>(`SELECT count(*) AS n FROM ${table}`);
       return Number(row?.n);

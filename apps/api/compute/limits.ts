@@ -32,7 +32,7 @@ const MOST_STAGES = 1000;
 export type Urgency = 0 | 1 | 2;
 
 export const urgencyOf: Readonly<Record<TaskName, Urgency>> = {
-  ...{ replan: 0, amounts: 1, clocks: 1, cure: 1, gather: 1, lessons: 1 },
+  ...{ replan: 0, teach: 0, amounts: 1, clocks: 1, cure: 1, gather: 1, lessons: 1 },
   ...{ remedies: 2, 'what-if': 2, 'latest-start': 2 },
   ...{ 'plan-preview': 2, 'amounts-preview': 2, 'clocks-preview': 2 },
 };
@@ -45,6 +45,7 @@ export const taskTitle: Readonly<Record<TaskName, string>> = {
   cure: 'The cure',
   gather: 'The list of what to gather',
   lessons: 'What the logs have taught',
+  teach: 'What the log teaches',
   remedies: 'The search for remedies',
   'what-if': 'The what-if',
   'latest-start': 'The search for the latest start',

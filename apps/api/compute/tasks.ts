@@ -3,8 +3,10 @@ import type {
   LatestStartRequest,
   PlanDocument,
   RemediesDocument,
+  RunTeachings,
   WhatIf,
   WhatIfAnswer,
+  WorkshopFacts,
 } from '#contract';
 import {
   cureCurve,
@@ -13,10 +15,12 @@ import {
   planRuns,
   replan,
   suggestRemedies,
+  teachingsOf,
   tryOut,
   workshopLessons,
   writeBatchSheet,
   writeClocks,
+  type PastRun,
   type RunsInput,
 } from '#runs';
 import { type Minute, type Result } from '#units';
@@ -32,6 +36,7 @@ export const tasks = {
   cure: cureCurve,
   gather: gatherForRuns,
   lessons: workshopLessons,
+  teach: ({ past, facts }: TeachTask): RunTeachings[] => past.map((run) => teachingsOf(run, facts).teachings),
   remedies: ({ input, previous, now }: Standing): Result<RemediesDocument> =>
     suggestRemedies(input, { now, previous }),
   'what-if': ({ input, wish, ...standing }: WhatIfTask): Result<WhatIfAnswer> =>
@@ -42,6 +47,11 @@ export const tasks = {
   'amounts-preview': writeBatchSheet,
   'clocks-preview': writeClocks,
 };
+
+interface TeachTask {
+  readonly past: readonly PastRun[];
+  readonly facts: WorkshopFacts;
+}
 
 interface PreviewTask {
   readonly input: RunsInput;

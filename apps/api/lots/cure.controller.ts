@@ -26,8 +26,10 @@ export class CureController {
     @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<CureCurve> {
-    const { storage, compute } = this.parts;
-    const input = await storage.snapshot(async (tx) => sheetInput(tx, await findRun(tx, workshopId, id)));
+    const { taught, compute } = this.parts;
+    const input = await taught.snapshot(workshopId, async (tx, learned) =>
+      sheetInput(tx, learned, await findRun(tx, workshopId, id)),
+    );
     return valueOf(await compute.run('cure', input, { workshopId, leaving }));
   }
 }

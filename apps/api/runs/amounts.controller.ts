@@ -38,8 +38,10 @@ export class AmountsController {
     @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<AmountsDocument> {
-    const { storage, compute } = this.parts;
-    const input = await storage.snapshot(async (tx) => sheetInput(tx, await findRun(tx, workshopId, id)));
+    const { taught, compute } = this.parts;
+    const input = await taught.snapshot(workshopId, async (tx, learned) =>
+      sheetInput(tx, learned, await findRun(tx, workshopId, id)),
+    );
     return valueOf(await compute.run('amounts', input, { workshopId, leaving }));
   }
 
@@ -54,9 +56,9 @@ export class AmountsController {
     @Leaving() leaving: AbortSignal,
     @Body({ schema: runOrder }) order: RunOrder,
   ): Promise<AmountsDocument> {
-    const { storage, compute } = this.parts;
-    const input = await storage.snapshot(async (tx) =>
-      orderSheetInput(tx, workshopId, order, await takeSnapshot(tx, workshopId, order)),
+    const { taught, compute } = this.parts;
+    const input = await taught.snapshot(workshopId, async (tx, learned) =>
+      orderSheetInput(tx, learned, workshopId, order, await takeSnapshot(tx, workshopId, order)),
     );
     return valueOf(await compute.run('amounts', input, { workshopId, leaving }));
   }
@@ -72,12 +74,12 @@ export class AmountsController {
     @Leaving() leaving: AbortSignal,
     @Query({ schema: gatherQuery }) query: GatherQuery,
   ): Promise<GatherList> {
-    const { storage, compute } = this.parts;
-    const [first, ...rest] = await storage.snapshot(async (tx) => {
+    const { taught, compute } = this.parts;
+    const [first, ...rest] = await taught.snapshot(workshopId, async (tx, learned) => {
       const around = await readSurroundings(tx, workshopId);
       const inputs: RunsInput[] = [];
       for (const run of await runsToGather(tx, workshopId, query))
-        inputs.push(await sheetInput(tx, run, around));
+        inputs.push(await sheetInput(tx, learned, run, around));
       return inputs;
     });
     if (first === undefined) return { runs: [], lines: [], unused: [] };

@@ -18,7 +18,6 @@ import { refuseTooLarge } from '../compute/limits.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { valueOf } from '../problems/api-problem.js';
-import { teachingsIn } from '../use-cases/learned.js';
 import { sheetInput } from '../use-cases/run-input.js';
 import { findRun } from './find-run.js';
 
@@ -39,8 +38,11 @@ export class ClocksController {
     @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<ClocksDocument> {
-    const { storage, compute } = this.parts;
-    const input = await storage.snapshot(async (tx) => sheetInput(tx, await findRun(tx, workshopId, id)));
+    const { taught, compute } = this.parts;
+    const input = await taught.snapshot(workshopId, async (tx, learned) => ({
+      ...(await sheetInput(tx, learned, await findRun(tx, workshopId, id))),
+      teachings: await tx.teachings.list(workshopId, { butRun: id }),
+    }));
     return valueOf(await compute.run('clocks', input, { workshopId, leaving }));
   }
 
@@ -72,8 +74,10 @@ export class ClocksController {
     answer: lessonsDocument,
   })
   async lessons(@Caller() { workshopId }: CallerFacts): Promise<LessonsDocument> {
-    const { storage, compute } = this.parts;
-    const teachings = await storage.snapshot((tx) => teachingsIn(tx, workshopId, null));
+    const { taught, compute } = this.parts;
+    const teachings = await taught.snapshot(workshopId, (tx) =>
+      tx.teachings.list(workshopId, { butRun: null }),
+    );
     return compute.run('lessons', teachings, { workshopId });
   }
 }

@@ -33,9 +33,9 @@ export class LatestStartController {
     @Leaving() leaving: AbortSignal,
     @Body({ schema: latestStartRequest }) { order, odds, seed }: LatestStartRequest,
   ): Promise<LatestStartDocument> {
-    const { storage, clock } = this.parts;
-    const input = await storage.snapshot(async (tx) =>
-      orderInput(tx, workshopId, order, await takeSnapshot(tx, workshopId, order)),
+    const { taught, clock } = this.parts;
+    const input = await taught.snapshot(workshopId, async (tx, learned) =>
+      orderInput(tx, learned, workshopId, order, await takeSnapshot(tx, workshopId, order)),
     );
     const now = minuteOf(clock.now().getTime());
     const task = { input, odds, now, ...(seed !== undefined && { seed }) };

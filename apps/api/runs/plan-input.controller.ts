@@ -21,7 +21,9 @@ export class PlanInputController {
     answer: planInput,
   })
   async library(@Caller() { workshopId }: CallerFacts): Promise<PlanInput> {
-    return this.written(await this.parts.storage.snapshot((tx) => libraryInput(tx, workshopId)));
+    return this.written(
+      await this.parts.taught.snapshot(workshopId, (tx, learned) => libraryInput(tx, learned, workshopId)),
+    );
   }
 
   @Get('runs/:id/plan-input')
@@ -34,8 +36,8 @@ export class PlanInputController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<PlanInput> {
-    const input = await this.parts.storage.snapshot(async (tx) =>
-      runInput(tx, await findRun(tx, workshopId, id)),
+    const input = await this.parts.taught.snapshot(workshopId, async (tx, learned) =>
+      runInput(tx, learned, await findRun(tx, workshopId, id)),
     );
     return this.written(input);
   }

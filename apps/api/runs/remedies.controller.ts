@@ -85,11 +85,11 @@ export class RemediesController {
 
   /** A run as it is at one moment. */
   private async standing(workshopId: string, id: string) {
-    const { storage, clock } = this.parts;
-    return storage.snapshot(async (tx) => {
+    const { taught, clock } = this.parts;
+    return taught.snapshot(workshopId, async (tx, learned) => {
       const run = await findRun(tx, workshopId, id);
       if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
-      const input = await runInput(tx, run);
+      const input = await runInput(tx, learned, run);
       const { document: previous } = await findPlan(tx, workshopId, id);
       return { run, input, previous, now: minuteOf(clock.now().getTime()) };
     });

@@ -2,11 +2,13 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
 import { parseWith, runFile, type RunFile } from '#contract';
-import type { Repositories } from '#storage';
+import { learnedFrom, teachingsBasis, teachingsOf } from '#runs';
+import type { Repositories, StoredWorkshop } from '#storage';
 import { computeHere } from '../compute/compute.js';
 import { projectFolder } from '../program/project-folder.js';
 import { readForRun, storeRun, takeSnapshot } from '../use-cases/create-run.js';
 import { planRun } from '../use-cases/make-plan.js';
+import type { LearnedBut } from '../use-cases/taught.js';
 
 const WEEK_MS = 7 * 24 * 60 * 60_000;
 /** Of the demos only these are planned; the rest waits in the library to be tried. */
@@ -29,7 +31,7 @@ export async function loadDemoWorkshop(tx: Repositories, now: Date): Promise<str
     for (const recipe of file.recipes) await tx.library.recipes.create(workshop.id, recipe);
     for (const design of file.designs) await tx.library.designs.create(workshop.id, design);
   }
-  for (const { file } of demos) await loadEarlier(tx, workshop.id, file);
+  for (const { file } of demos) await loadEarlier(tx, workshop, file);
   for (const { name, file } of demos) {
     if (!PLANNED.has(name)) continue;
     const shift = weeksAhead(file, now) * WEEK_MS;
@@ -37,7 +39,9 @@ export async function loadDemoWorkshop(tx: Repositories, now: Date): Promise<str
       const startAfter = moved(order.startAfter, shift).slice(0, 16);
       const readyBy =
         order.readyBy === undefined ? {} : { readyBy: moved(order.readyBy, shift).slice(0, 10) };
-      const seen = await readForRun(tx, workshop.id, { ...order, startAfter, ...readyBy }, now);
+      const learned: LearnedBut = async (butRun) =>
+        learnedFrom(await tx.teachings.list(workshop.id, { butRun }));
+      const seen = await readForRun(tx, learned, workshop.id, { ...order, startAfter, ...readyBy }, now);
       const made = await planRun(computeHere, workshop.id, { input: seen.input, before: null, now });
       await storeRun(tx, workshop.id, seen, made);
     }
@@ -46,13 +50,22 @@ export async function loadDemoWorkshop(tx: Repositories, now: Date): Promise<str
 }
 
 /** Runs that are over need no plan any more; what they logged teaches the first forecasts. */
-async function loadEarlier(tx: Repositories, workshopId: string, file: RunFile): Promise<void> {
+async function loadEarlier(
+  tx: Repositories,
+  { id: workshopId, facts }: StoredWorkshop,
+  file: RunFile,
+): Promise<void> {
   for (const { run: order, log } of file.earlier) {
     const snapshot = await takeSnapshot(tx, workshopId, order);
     const created = await tx.runs.create(workshopId, { order, snapshot });
     if (!created.ok) throw new Error(`the demo has two runs called ${order.key}`);
     const { id, version } = created.value;
-    for (const { entry } of log) await tx.log.append(workshopId, id, entry);
+    const lines = [];
+    for (const { entry } of log) lines.push(await tx.log.append(workshopId, id, entry));
+    const { teachings } = teachingsOf({ order, ...snapshot, log: lines }, facts);
+    const basis = teachingsBasis(facts, snapshot.room);
+    const through = lines.at(-1)?.sequence;
+    if (through !== undefined) await tx.teachings.put(workshopId, id, { basis, through, teachings });
     await tx.runs.update(workshopId, id, version, { state: 'curing' });
   }
 }

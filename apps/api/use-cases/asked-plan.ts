@@ -26,10 +26,10 @@ export function askedPlan(
 ): PlanningChange<Seen, Replan, PlanView> {
   return {
     ...{ urgency: 1, runId },
-    async read(tx) {
+    async read(tx, learned) {
       const run = await findRun(tx, workshopId, runId);
       if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
-      const input = await runInput(tx, run);
+      const input = await runInput(tx, learned, run);
       const before = await tx.plans.latest(workshopId, runId);
       const put = pins?.map(({ stage, startAt }) => ({ run: run.key, stage, startAt: minuteOfIso(startAt) }));
       return { run, input, before, now: clock.now(), pins: put };

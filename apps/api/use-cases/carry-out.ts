@@ -9,6 +9,7 @@ import { storeRun } from './create-run.js';
 import { planRun, shownPlan, storePlan } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';
+import { taughtBy, type RunTaught } from './taught-by.js';
 
 /** What a remedy's change is about. */
 interface Seen {
@@ -18,6 +19,12 @@ interface Seen {
   readonly after: RunsInput;
   readonly before: PlanRevision | null;
   readonly now: Date;
+}
+
+/** What follows from a change: the plan of the run, and of those that a split makes. */
+interface Made {
+  readonly plans: readonly [Replan, ...Replan[]];
+  readonly teaches: RunTaught;
 }
 
 /**
@@ -30,36 +37,36 @@ export function remedyCarriedOut(
   workshopId: string,
   runId: string,
   change: RemedyChange,
-): PlanningChange<Seen, readonly [Replan, ...Replan[]], PlanView> {
+): PlanningChange<Seen, Made, PlanView> {
   const cause = `change: ${change.kind}`;
   return {
     ...{ urgency: 1, runId },
-    async read(tx) {
+    async read(tx, learned) {
       const run = await findRun(tx, workshopId, runId);
       if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
-      const input = await runInput(tx, run);
-      const after = valueOf(changedInput(input, change));
+      const input = await runInput(tx, learned, run);
+      const after = named(tx, valueOf(changedInput(input, change)), input.log.length);
       refuseOthers(run, change, input, after);
       refuseFalseEntries(run, input, after);
       const before = await tx.plans.latest(workshopId, runId);
       return { run, input, after, before, now: clock.now() };
     },
-    async plan({ after, before, now }) {
+    async plan({ run, after, before, now }) {
       const [first, ...rest] = after.runs.map((order) => ({ ...after, runs: [order] }));
       if (first === undefined) throw new Error('a change left no run');
-      const made: [Replan, ...Replan[]] = [
+      const plans: [Replan, ...Replan[]] = [
         await planRun(compute, workshopId, { input: first, before, now, afresh: true }),
       ];
-      const busy = [...(first.busy ?? []), ...busyOf(made[0].document, first)];
+      const busy = [...(first.busy ?? []), ...busyOf(plans[0].document, first)];
       for (const each of rest) {
         const input = { ...each, log: [], busy };
-        made.push(await planRun(compute, workshopId, { input, before: null, now, afresh: true }));
+        plans.push(await planRun(compute, workshopId, { input, before: null, now, afresh: true }));
       }
-      return made;
+      return { plans, teaches: await taughtBy(compute, runAfter(run, after), first) };
     },
-    async store(tx, { run, input, after, now }, [made, ...splits]) {
+    async store(tx, { run, input, after, now }, { plans: [made, ...splits], teaches }) {
       await storeAround(tx, run, input, after);
-      await storeLog(tx, run, input, after);
+      await storeLog(tx, run, input, after, teaches);
       const changed = await storeChanged(tx, run, input, after);
       const saved: [SavedPlan, ...SavedPlan[]] = [await storePlan(tx, { run: changed, cause, now }, made)];
       for (const [i, split] of splits.entries()) {
@@ -120,15 +127,26 @@ async function storeAround(
   }
 }
 
+/** Also what the run teaches, which may rest on what the change makes different. */
 async function storeLog(
   tx: Repositories,
   run: StoredRun,
   before: RunsInput,
   after: RunsInput,
+  teaches: RunTaught,
 ): Promise<void> {
-  for (const { entry } of after.log.slice(before.log.length)) {
-    await tx.log.append(run.workshopId, run.id, entry);
+  let through: number | undefined;
+  for (const { id, entry } of after.log.slice(before.log.length)) {
+    through = (await tx.log.append(run.workshopId, run.id, entry, id)).sequence;
   }
+  through ??= (await tx.log.list(run.workshopId, { runId: run.id })).at(-1)?.sequence;
+  if (through !== undefined) await tx.teachings.put(run.workshopId, run.id, { ...teaches, through });
+}
+
+/** Entries that the change logs, called as they will be. */
+function named(tx: Repositories, after: RunsInput, known: number): RunsInput {
+  const log = after.log.map((line, i) => (i < known ? line : { ...line, id: tx.log.nextId() }));
+  return { ...after, log };
 }
 
 /** The run's order, and its own copy of recipes and moulds. */
@@ -138,14 +156,19 @@ async function storeChanged(
   before: RunsInput,
   after: RunsInput,
 ): Promise<StoredRun> {
-  const [order] = after.runs;
+  const { order, snapshot } = runAfter(run, after);
+  const same = order === before.runs[0] && after.recipes === before.recipes && after.moulds === before.moulds;
+  if (same) return run;
+  return requireDone(await tx.runs.update(run.workshopId, run.id, run.version, { order, snapshot }));
+}
+
+/** The run as the change makes it. */
+function runAfter(run: StoredRun, after: RunsInput): StoredRun {
   const moulds = run.snapshot.moulds.map(
     (mould) => after.moulds.find(({ key }) => key === mould.key) ?? mould,
   );
-  const same = order === before.runs[0] && after.recipes === before.recipes && after.moulds === before.moulds;
-  if (order === undefined || same) return run;
   const snapshot = { ...run.snapshot, recipes: after.recipes, moulds };
-  return requireDone(await tx.runs.update(run.workshopId, run.id, run.version, { order, snapshot }));
+  return { ...run, order: after.runs[0] ?? run.order, snapshot };
 }
 
 /** The workshop is held, so only what changes without holding it can come in between: the answer says so. */

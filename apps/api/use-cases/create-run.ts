@@ -7,6 +7,7 @@ import { findRun, shownRun } from '../runs/find-run.js';
 import { planRun, shownPlan, storePlan } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { orderInput } from './run-input.js';
+import type { LearnedBut } from './taught.js';
 
 /** What a new run is made from. */
 interface Seen {
@@ -24,7 +25,7 @@ export function newRunChange(
 ): PlanningChange<Seen, Replan, CreatedRun> {
   return {
     ...{ urgency: 1, runId: null },
-    read: (tx) => readForRun(tx, workshopId, order, clock.now()),
+    read: (tx, learned) => readForRun(tx, learned, workshopId, order, clock.now()),
     plan: async ({ input, now }) => planRun(compute, workshopId, { input, before: null, now }),
     async store(tx, seen, made) {
       const { run, saved } = await storeRun(tx, workshopId, seen, made);
@@ -36,6 +37,7 @@ export function newRunChange(
 
 export async function readForRun(
   tx: Repositories,
+  learned: LearnedBut,
   workshopId: string,
   { recipes: changes = [], ...order }: NewRun,
   now: Date,
@@ -47,7 +49,7 @@ export async function readForRun(
   });
   if ((await tx.runs.byKey(workshopId, order.key)) !== null) throw keyTaken('run', order.key);
   const snapshot = { ...library, recipes: withRecipes(library.recipes, changes) };
-  return { order, snapshot, input: await orderInput(tx, workshopId, order, snapshot), now };
+  return { order, snapshot, input: await orderInput(tx, learned, workshopId, order, snapshot), now };
 }
 
 /** The run with its first plan. Must run inside the transaction that holds the workshop. */

@@ -7,6 +7,8 @@ import { findRun } from '../runs/find-run.js';
 import { planRun, shownPlan, storePlan } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';
+import { taughtBy, type RunTaught } from './taught-by.js';
+import type { LearnedBut } from './taught.js';
 
 /** How far a device's clock may be ahead of ours before what it reports counts as a slip. */
 const CLOCK_TOLERANCE_MS = 5 * 60_000;
@@ -18,10 +20,19 @@ const EARLIEST_BEFORE_START_MS = 60 * 24 * 60 * 60_000;
 interface Seen {
   readonly run: StoredRun;
   readonly input: RunsInput;
+  /** What the entry will be called. */
+  readonly id: string;
   readonly before: PlanRevision;
   /** The plan to move as little as possible. */
   readonly holdTo: PlanDocument;
   readonly now: Date;
+}
+
+/** What follows from an entry. */
+interface Made {
+  /** Null: the run is not planned any more. */
+  readonly replan: Replan | null;
+  readonly teaches: RunTaught;
 }
 
 /**
@@ -33,18 +44,26 @@ export function entryChange(
   workshopId: string,
   runId: string,
   entry: LogEntry,
-): PlanningChange<Seen, Replan | null, LogAnswer> {
+): PlanningChange<Seen, Made, LogAnswer> {
   return {
     ...{ urgency: 0, runId },
-    read: (tx) => readBefore(tx, workshopId, runId, entry, clock.now()),
-    // A run that was given up is not planned again, but what it teaches can still be put right.
-    async plan({ run, input, ...seen }) {
-      if (run.state === 'abandoned') return null;
-      const log = [...input.log, { run: run.key, entry }];
-      return planRun(compute, workshopId, { ...seen, input: { ...input, log }, mustKeep: true });
+    read: (tx, learned) => readBefore({ tx, learned }, workshopId, runId, entry, clock.now()),
+    async plan({ run, input: { log, ...input }, id, ...seen }) {
+      const wish = {
+        ...seen,
+        input: { ...input, log: [...log, { run: run.key, id, entry }] },
+        mustKeep: true,
+      };
+      // A run that was given up is not planned again, but what it teaches can still be put right.
+      const [replan, teaches] = await Promise.all([
+        run.state === 'abandoned' ? null : planRun(compute, workshopId, wish),
+        taughtBy(compute, run, wish.input),
+      ]);
+      return { replan, teaches };
     },
-    async store(tx, { run, before, now }, made) {
-      const logged = await tx.log.append(workshopId, run.id, entry);
+    async store(tx, { run, id, before, now }, { replan: made, teaches }) {
+      const logged = await tx.log.append(workshopId, run.id, entry, id);
+      await tx.teachings.put(workshopId, run.id, { ...teaches, through: logged.sequence });
       if (made === null) {
         const why = 'It is put right for what this run teaches; the run stays given up.';
         return { answer: { entry: shownEntry(logged), why, plan: shownPlan(before) }, nudges: [] };
@@ -62,7 +81,7 @@ export function entryChange(
 }
 
 async function readBefore(
-  tx: Repositories,
+  { tx, learned }: { readonly tx: Repositories; readonly learned: LearnedBut },
   workshopId: string,
   runId: string,
   entry: LogEntry,
@@ -77,11 +96,11 @@ async function readBefore(
   refuseLongAgo(entry, run);
   const before = await tx.plans.latest(workshopId, runId);
   if (before === null) throw new Error(`run ${runId} has no plan`);
-  const input = await runInput(tx, run);
+  const input = await runInput(tx, learned, run);
   const issues = checkEntry(input, run.key, entry);
   if (issues.length > 0) throw invalidInput(issues);
   const holdTo = await planToHold(tx, run, entry, before.document);
-  return { run, input, before, holdTo, now };
+  return { run, input, id: tx.log.nextId(), before, holdTo, now };
 }
 
 /**

@@ -2,6 +2,7 @@ import type { ReconciledNudges, Repositories } from '#storage';
 import type { Parts } from '../parts.js';
 import { callHash, keyReused, type OnceRequest } from './create-once.js';
 import { queueAfterCommit } from './queue-after-commit.js';
+import type { LearnedBut } from './taught.js';
 import type { TurnUrgency } from './workshop-turns.js';
 
 /** A change that makes plans, in the three steps that let it hold the workshop for the last one only. */
@@ -10,7 +11,7 @@ export interface PlanningChange<Seen, Made, Answer> {
   /** The run that it is about; null: one that it makes. */
   readonly runId: string | null;
   /** Reads and checks, in one snapshot. What it throws is the answer. */
-  read(tx: Repositories): Promise<Seen>;
+  read(tx: Repositories, learned: LearnedBut): Promise<Seen>;
   /** Plans; no connection is held meanwhile. */
   plan(seen: Seen): Promise<Made>;
   /** Writes everything down, in one transaction; nothing that was read has moved since. */
@@ -46,7 +47,7 @@ export async function planOnce<Seen, Made, Answer>(
     const held = await parts.storage.withWorkshopLock(workshopId, async (tx) => {
       const before = await replayed<Answer>(tx, request);
       if (before !== undefined) return before;
-      const seen = await change.read(tx);
+      const seen = await change.read(tx, parts.taught.learnedIn(tx, workshopId));
       return storedOnce(tx, request, change, seen, await change.plan(seen));
     });
     return answered(parts, held);
@@ -55,15 +56,15 @@ export async function planOnce<Seen, Made, Answer>(
 
 /** @returns undefined when something moved while it planned */
 async function tryFreely<Seen, Made, Answer>(
-  { storage }: Parts,
+  { storage, taught }: Parts,
   request: OnceRequest,
   change: PlanningChange<Seen, Made, Answer>,
 ): Promise<Stored<Answer> | undefined> {
   const { workshopId } = request;
-  const begun = await storage.snapshot(async (tx) => {
+  const begun = await taught.snapshot(workshopId, async (tx, learned) => {
     const before = await replayed<Answer>(tx, request);
     if (before !== undefined) return { before };
-    return { seen: await change.read(tx), basis: await tx.planBasis.read(workshopId, change.runId) };
+    return { seen: await change.read(tx, learned), basis: await tx.planBasis.read(workshopId, change.runId) };
   });
   if ('before' in begun) return begun.before;
   const made = await change.plan(begun.seen);

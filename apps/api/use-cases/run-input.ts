@@ -1,7 +1,7 @@
 import type { Mould, RunOrder, WorkshopFacts } from '#contract';
 import { busyOf, type Busy, type LogLine, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, StoredRun } from '#storage';
-import { learnedIn } from './learned.js';
+import type { LearnedBut } from './taught.js';
 
 /** What all runs of a workshop have around them. */
 export interface Surroundings {
@@ -19,10 +19,10 @@ export async function readSurroundings(tx: Repositories, workshopId: string): Pr
 /**
  * Everything that the plan of a run is made from: its sheet's input, and what the other runs' latest plans occupy.
  */
-export async function runInput(tx: Repositories, run: StoredRun): Promise<RunsInput> {
+export async function runInput(tx: Repositories, learned: LearnedBut, run: StoredRun): Promise<RunsInput> {
   const around = await readSurroundings(tx, run.workshopId);
   return {
-    ...(await sheetInput(tx, run, around)),
+    ...(await sheetInput(tx, learned, run, around)),
     busy: await busyElsewhere(tx, run.workshopId, around, run.id),
   };
 }
@@ -33,6 +33,7 @@ export async function runInput(tx: Repositories, run: StoredRun): Promise<RunsIn
  */
 export async function sheetInput(
   tx: Repositories,
+  learned: LearnedBut,
   run: StoredRun,
   around?: Surroundings,
 ): Promise<RunsInput> {
@@ -42,34 +43,40 @@ export async function sheetInput(
     entry: line.entry,
   }));
   const surroundings = around ?? (await readSurroundings(tx, workshopId));
-  return { ...inputOf(surroundings, order, snapshot, log), ...(await learnedIn(tx, workshopId, id)) };
+  return { ...inputOf(surroundings, order, snapshot, log), learned: await learned(id) };
 }
 
 /** The same as `sheetInput`, for an order of which no run is made yet. */
 export async function orderSheetInput(
   tx: Repositories,
+  learned: LearnedBut,
   workshopId: string,
   order: RunOrder,
   snapshot: RunSnapshot,
 ): Promise<RunsInput> {
   const around = await readSurroundings(tx, workshopId);
-  return { ...inputOf(around, order, snapshot, []), ...(await learnedIn(tx, workshopId, null)) };
+  return { ...inputOf(around, order, snapshot, []), learned: await learned(null) };
 }
 
 /** The same as `runInput`, for an order of which no run is made yet: all runs keep what their plans occupy. */
 export async function orderInput(
   tx: Repositories,
+  learned: LearnedBut,
   workshopId: string,
   order: RunOrder,
   snapshot: RunSnapshot,
 ): Promise<RunsInput> {
   const around = await readSurroundings(tx, workshopId);
   const busy = await busyElsewhere(tx, workshopId, around, null);
-  return { ...(await orderSheetInput(tx, workshopId, order, snapshot)), busy };
+  return { ...(await orderSheetInput(tx, learned, workshopId, order, snapshot)), busy };
 }
 
 /** What the plan of any order can be made from: the whole library, and what all runs take and teach. */
-export async function libraryInput(tx: Repositories, workshopId: string): Promise<RunsInput> {
+export async function libraryInput(
+  tx: Repositories,
+  learned: LearnedBut,
+  workshopId: string,
+): Promise<RunsInput> {
   const around = await readSurroundings(tx, workshopId);
   const fats = await tx.library.fats.list(workshopId);
   const recipes = await tx.library.recipes.list(workshopId);
@@ -81,7 +88,7 @@ export async function libraryInput(tx: Repositories, workshopId: string): Promis
     recipes: recipes.map(({ content }) => content),
     designs: designs.map(({ content }) => content),
     ...{ runs: [], log: [] },
-    ...(await learnedIn(tx, workshopId, null)),
+    learned: await learned(null),
     busy: await busyElsewhere(tx, workshopId, around, null),
   };
 }

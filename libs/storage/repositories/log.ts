@@ -17,7 +17,10 @@ export interface LoggedEntry {
 
 /** The bench log. It can only grow; the database refuses anything else. */
 export interface Log {
-  append(workshopId: string, runId: string, entry: LogEntry): Promise<LoggedEntry>;
+  /** An id for an entry that is to be appended: for those who must name it before. */
+  nextId(): string;
+  /** @param id one of `nextId`; a new one if not given */
+  append(workshopId: string, runId: string, entry: LogEntry, id?: string): Promise<LoggedEntry>;
   /** In the order of logging; of one run, or of all. */
   list(workshopId: string, filter?: { runId?: string }): Promise<LoggedEntry[]>;
 }
@@ -25,9 +28,10 @@ export interface Log {
 export function log(session: Session): Log {
   const { db } = session;
   return {
-    async append(workshopId, runId, entry) {
+    nextId: () => newId(session),
+    async append(workshopId, runId, entry, id = newId(session)) {
       const data = {
-        id: newId(session),
+        id,
         workshopId,
         runId,
         at: new Date(entry.at),

@@ -4,8 +4,8 @@ import type { Session } from '../session.js';
 export interface PlanBasis {
   /**
    * Says by versions what the next plan of a run, or of a run yet to be made, is made from: the workshop's facts, its
-   * library, and every run that needs hands and moulds, with its latest plan and the end of its log. Equal texts say
-   * that nothing of it has moved. Null without such a workshop.
+   * library, every run that needs hands and moulds, with its latest plan and the end of its log, and what other runs
+   * teach. Equal texts say that nothing of it has moved. Null without such a workshop.
    * @param runId this run counts too, whatever its state
    */
   read(workshopId: string, runId: string | null): Promise<string | null>;
@@ -26,6 +26,8 @@ export function planBasis({ db }: Session): PlanBasis {
               WHERE workshop_id = run.workshop_id AND run_id = run.id) log ON true
             WHERE run.workshop_id = workshop.id
               AND (run.state IN ('planned', 'making') OR run.id = ${runId}::uuid)),
+          (SELECT coalesce(max(version), 0) FROM run_teaching
+            WHERE workshop_id = workshop.id AND run_id IS DISTINCT FROM ${runId}::uuid),
           (SELECT string_agg(concat_ws(':', id, version), ',' ORDER BY id) FROM (
             SELECT id, version FROM mould WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL
             UNION ALL SELECT id, version FROM fat WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL
