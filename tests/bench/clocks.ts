@@ -10,7 +10,6 @@ import {
   withOffset,
   type ClockInputs,
   type Forecast,
-  type Lessons,
   type Observation,
   type Offset,
   type Sighting,
@@ -114,7 +113,12 @@ function drawMinutes(offset: number, random: Random): number {
   return firm.medianMin * Math.exp(offset + firm.batchSigma * normal(random));
 }
 
-function shareHeld(lessons: Lessons, recipe: number, offsets: readonly number[], random: Random): number {
+function shareHeld(
+  lessons: ReturnType<typeof learn>,
+  recipe: number,
+  offsets: readonly number[],
+  random: Random,
+): number {
   const { low, high } = band(taught(lessons.recipe(String(recipe))));
   let held = 0;
   for (let batch = 0; batch < HELD_BACK; batch += 1) {

@@ -24,17 +24,24 @@ export async function figures([requests = String(REQUESTS), seed = '1']: readonl
     const key = readFileSync(join(home, 'access-key'), 'utf8').trim();
     const before = residentMB(child.pid);
     const health = askHealth(url);
+    let sent = 0;
+    let ended = false;
+    // Ends it early, and what was found by then is told. Ctrl-C would end the program that is asked, too.
+    process.once('SIGUSR2', () => (ended = true));
     const { faults, answers, slowest } = await runFuzz({
       ...{ url, key, requests: Number(requests), seed: Number(seed) },
       ...{ file: loadRunFile('ok', 'two-layer'), now: new Date(Date.now() - 60_000).toISOString() },
       onRequest: (count) => {
         if (count % 1000 === 0)
           process.stderr.write(`${String(count)} sent, ${String(residentMB(child.pid))} MB\n`);
+        sent = count + 1;
+        return !ended;
       },
     });
     const waits = await health.end();
     tell(answers, faults);
     return [
+      watched('requests sent', sent, '', 'higher'),
       atMost('answers that should not have been', faults.length, '', 0),
       watched('slowest answer', slowest.ms, `ms, ${slowest.name}`, 'lower'),
       atMost('health meanwhile, 99 of 100 within', percentile(waits, 0.99), 'ms', 100),

@@ -25,7 +25,10 @@ export interface Material {
 }
 
 /** Routes whose sound requests plan; they are sent as they should be more seldom, or a run would take hours. */
-const DEAR = /\/(plan|what-if|change|remedies|latest-start|plan-preview|log)$|POST \/api\/runs$/;
+const DEAR = /\/(plan|what-if|change|latest-start|plan-preview|log)$|POST \/api\/runs$|remedies$/;
+
+/** How many runs there may be before new ones are made but seldom: every plan reads all of them. */
+const MANY_RUNS = 20;
 
 const ODD_IDS = [
   '0',
@@ -42,7 +45,7 @@ const ODD_IDS = [
 /** A request for an operation: as it should be, or wrong in its path, query, headers, body or encoding. */
 export function makeRequest(operation: Operation, material: Material): FuzzRequest {
   const { random, workshop } = material;
-  const sound = random.next() < (DEAR.test(operation.name) ? 0.04 : 0.3);
+  const sound = random.next() < shareOfSound(operation, workshop);
   const id = operation.path.includes('{id}') ? anId(operation, material, sound) : undefined;
   const number = sound
     ? '1'
@@ -58,9 +61,17 @@ export function makeRequest(operation: Operation, material: Material): FuzzReque
   };
 }
 
-function anId({ path }: Operation, { random, workshop }: Material, sound: boolean): string {
+function shareOfSound({ name }: Operation, { runs }: Workshop): number {
+  if (name === 'POST /api/runs') return runs.size < MANY_RUNS ? 0.5 : 0.01;
+  return DEAR.test(name) ? 0.04 : 0.3;
+}
+
+function anId({ method, path, name }: Operation, { random, workshop }: Material, sound: boolean): string {
   const known = workshop.idsUnder(path);
-  if (known.length > 0 && (sound || random.next() < 0.85)) return pick(random, known);
+  // What is taken out of use, and remedies, which nothing but the id can make cheap, are for few.
+  const seldom = method === 'DELETE' || name.endsWith('remedies');
+  const share = seldom ? 0.1 : sound ? 1 : 0.85;
+  if (known.length > 0 && random.next() < share) return pick(random, known);
   return pick(random, ODD_IDS);
 }
 

@@ -18,8 +18,8 @@ export interface FuzzWish {
   readonly file: RunFile;
   /** An instant that has just been. */
   readonly now: string;
-  /** Called with every request that is about to be sent, for those who look on. */
-  readonly onRequest?: (count: number) => void;
+  /** Called before every request, for those who look on. @returns whether to go on */
+  readonly onRequest?: (count: number) => boolean;
 }
 
 export interface FuzzFindings {
@@ -52,7 +52,7 @@ export async function runFuzz(wish: FuzzWish): Promise<FuzzFindings> {
   const answers = new Map<string, Map<number, number>>();
   let slowest = { ms: 0, name: '' };
   for (let count = 0; count < requests; count += 1) {
-    wish.onRequest?.(count);
+    if (wish.onRequest?.(count) === false) break;
     // Each route in turn at first, so that a short run leaves none out.
     const operation = operations[count] ?? pick(random, operations);
     const request = makeRequest(operation, material);
@@ -67,6 +67,7 @@ export async function runFuzz(wish: FuzzWish): Promise<FuzzFindings> {
     const fault = faultOf(request, answer);
     if (fault !== undefined)
       faults.push(`${operation.name} ${String(answer.status)}: ${fault} ${sentText(request)}`);
+    else if (answer.status === 409) workshop.noteCurrent(request.id, parsed(answer.body));
     else if (answer.status < 300)
       workshop.note(operation, request.id, parsed(request.body), parsed(answer.body));
     if (count % HEALTH_EVERY === 0 && (await fetch(`${url}/api/health`)).status !== 200)
@@ -128,13 +129,22 @@ async function stock(
     ...file.runs.map((body) => ['runs', body] as const),
   ];
   const headers = { authorization: `Bearer ${key}`, 'content-type': 'application/json' };
-  for (const [list, body] of lists) {
+  for (const list of [...workshop.shelves.keys(), 'runs']) {
+    const there = (await (await fetch(`${url}/api/${list}`, { headers })).json()) as { id: string }[];
+    for (const { id } of there) workshop.before.add(id);
+  }
+  const facts: unknown = await (await fetch(`${url}/api/workshop`, { headers })).json();
+  workshop.noteCurrent(undefined, { current: facts });
+  for (const [list, content] of lists) {
+    const body = { ...content, ...(list === 'runs' && { key: 'fuzz-first' }) };
     const response = await fetch(`${url}/api/${list}`, {
       method: 'POST',
       headers,
       body: JSON.stringify(body),
     });
     const answer: unknown = await response.json();
+    // The demo of a first start may have brought it.
+    if (response.status === 409) continue;
     if (response.status !== 201) throw new Error(`${list}: ${JSON.stringify(answer)}`);
     const operation = operations.find(({ name }) => name === `POST /api/${list}`);
     if (operation !== undefined) workshop.note(operation, undefined, body, answer);

@@ -24,11 +24,16 @@ export async function storedFaults(
   const plain = operations.filter(({ method, path }) => method === 'GET' && !/\{|stream/.test(path));
   for (const { path } of plain) await read(path);
   for (const [list, ids] of workshop.shelves) {
-    const stored = new Set(((await read(`/api/${list}`)) as Row[]).map(({ id }) => id));
+    const stored = new Set(
+      ((await read(`/api/${list}`)) as Row[])
+        .map(({ id }) => String(id))
+        .filter((id) => !workshop.before.has(id)),
+    );
     for (const id of ids) if (!stored.delete(id)) faults.push(`afterwards ${list} ${id} is not there`);
-    for (const id of stored) faults.push(`afterwards ${list} ${String(id)} is there, and nobody was told`);
+    for (const id of stored) faults.push(`afterwards ${list} ${id} is there, and nobody was told`);
   }
-  const runs = (await read('/api/runs')) as Row[];
+  const all = (await read('/api/runs')) as Row[];
+  const runs = all.filter(({ id }) => !workshop.before.has(String(id)));
   const known = runs.filter(({ id }) => workshop.runs.has(String(id)));
   if (known.length !== workshop.runs.size) faults.push('afterwards a run is not there');
   if (runs.length !== workshop.runs.size + workshop.splits)

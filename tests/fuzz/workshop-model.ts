@@ -1,6 +1,5 @@
 import type { Random } from '#units';
 import type { Operation } from './api-description.js';
-import { pick } from './odd-values.js';
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -11,6 +10,10 @@ const SHELVES = ['moulds', 'fats', 'recipes', 'designs'] as const;
  * and nothing else. It knows only what a client can see.
  */
 export class Workshop {
+  /** Things that can be replaced, as they were answered last; the workshop itself under its own name. */
+  private readonly things = new Map<string, Json>();
+  /** What was there before the first request, and is not looked at. */
+  readonly before = new Set<string>();
   /** Ids by the list they stand in. */
   readonly shelves = new Map<string, Set<string>>(SHELVES.map((name) => [name, new Set()]));
   readonly runs = new Set<string>();
@@ -46,9 +49,16 @@ export class Workshop {
     if (change?.['run'] !== undefined && run !== undefined) change['run'] = run;
     if (change?.['rest'] !== undefined)
       (change['rest'] as Record<string, unknown>)['key'] = `fuzz-${String(this.made)}`;
-    const [key] = name.startsWith('PUT') ? [pick(random, [1, 1, 1, 2, 3])] : [];
-    if (key !== undefined) copy['version'] = key;
-    return copy;
+    const thing = this.things.get(id ?? 'workshop');
+    if (!name.startsWith('PUT') || thing === undefined || random.next() < 0.1) return copy;
+    const { version, content, facts } = thing;
+    return facts === undefined ? { version, content } : { version, facts };
+  }
+
+  /** What is stored of a thing that was changed in the meantime, as a refusal tells it. */
+  noteCurrent(id: string | undefined, answer: unknown): void {
+    const { current } = answer as Json;
+    if (current !== undefined) this.things.set(id ?? 'workshop', current as Json);
   }
 
   /** Takes note of a success. */
@@ -56,6 +66,7 @@ export class Workshop {
     const [, , list = '', , action] = path.split('/');
     const shelf = this.shelves.get(list);
     const body = (answer ?? {}) as Json;
+    if (method === 'PUT') this.things.set(id ?? 'workshop', body);
     if (shelf !== undefined && method === 'POST') this.noteThing(shelf, body);
     else if (shelf !== undefined && method === 'DELETE') shelf.delete(id ?? '');
     else if (list === 'runs' && method === 'POST' && action === undefined) this.noteRun(body['run'] as Json);
@@ -64,8 +75,10 @@ export class Workshop {
     else if (action === 'change') this.noteChange(id, (sent as { change: Json }).change);
   }
 
-  private noteThing(shelf: Set<string>, { id, content }: Json): void {
+  private noteThing(shelf: Set<string>, thing: Json): void {
+    const { id, content } = thing;
     shelf.add(String(id));
+    this.things.set(String(id), thing);
     this.names.add(String((content as Json)['key']));
   }
 
