@@ -4,7 +4,7 @@ import { seededRandom } from '#units';
 import type { RunFile } from '#contract';
 import { operationsOf, type ApiDescription, type Operation } from './api-description.js';
 import { corpusFrom } from './corpus.js';
-import { makeRequest, type FuzzRequest } from './make-request.js';
+import { makeRequest, nestedRequest, type FuzzRequest } from './make-request.js';
 import { pick } from './odd-values.js';
 import { storedFaults } from './stored-faults.js';
 import { Workshop } from './workshop-model.js';
@@ -53,9 +53,12 @@ export async function runFuzz(wish: FuzzWish): Promise<FuzzFindings> {
   let slowest = { ms: 0, name: '' };
   for (let count = 0; count < requests; count += 1) {
     if (wish.onRequest?.(count) === false) break;
-    // Each route in turn at first, so that a short run leaves none out.
-    const operation = operations[count] ?? pick(random, operations);
-    const request = makeRequest(operation, material);
+    // Each route in turn at first, twice, so that a short run leaves none out.
+    const round = Math.floor(count / operations.length);
+    const operation =
+      (round < 2 ? operations[count % operations.length] : undefined) ?? pick(random, operations);
+    const made = makeRequest(operation, material);
+    const request = round === 1 ? nestedRequest(made) : made;
     if (signsUsOut(request, key)) continue;
     const begun = performance.now();
     const answer = await send(url, request);

@@ -34,6 +34,11 @@ export class Workshop {
     return [...(this.shelves.get(list) ?? (list === 'runs' ? this.runs : []))];
   }
 
+  /** The version to name when a thing is taken out of use. */
+  versionOf(id = ''): number {
+    return Number(this.things.get(id)?.['version'] ?? 1);
+  }
+
   keys(): string[] {
     return [...this.names];
   }
