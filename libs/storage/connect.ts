@@ -78,7 +78,7 @@ export async function openStorage(databaseUrl: string, options: StorageOptions):
     max: options.poolSize ?? 10,
     connectionTimeoutMillis: 20_000,
     // The adapter writes and reads instants without their offset, so they shift unless the session is in UTC.
-    // eslint-disable-next-line @typescript-eslint/no-misused-promises -- the pool awaits it; its types do not say so
+    // oxlint-disable-next-line typescript/no-misused-promises -- the pool awaits it; its types do not say so
     onConnect: async (client) => {
       await client.query("SET timezone = 'UTC'");
     },

@@ -119,7 +119,7 @@ describe('a code', () => {
     const answers = await Promise.all(
       [1, 2, 3, 4, 5].map(() => openBrowser(bench.url).call('POST', '/api/session', { code })),
     );
-    expect(answers.map(({ status }) => status).sort()).toEqual([201, 401, 401, 401, 401]);
+    expect(answers.map(({ status }) => status).sort((a, b) => a - b)).toEqual([201, 401, 401, 401, 401]);
     for (const answer of answers.filter(({ status }) => status === 401)) {
       expectProblem(answer, 401, 'wrong-code');
       expect(answer.headers.getSetCookie()).toEqual([]);

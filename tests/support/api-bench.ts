@@ -18,7 +18,7 @@ export interface Answer {
   readonly status: number;
   readonly headers: Headers;
   // Tests look into answers of many shapes, and fail where one is not what they expect.
-  // eslint-disable-next-line @typescript-eslint/no-explicit-any
+  // oxlint-disable-next-line typescript/no-explicit-any
   readonly body: any;
 }
 
@@ -46,8 +46,6 @@ export interface Bench {
   walkTo(instant: string, stepMinutes?: number): Promise<void>;
   count(table: string): Promise<number>;
   /** Runs one statement as the owner of the database, past everything. */
-  sql(statement: string): Promise<unknown>;
-  /** Runs one statement past the API. */
   sql(statement: string): Promise<unknown>;
   close(): Promise<void>;
 }
@@ -149,7 +147,6 @@ export async function openBench(
       const [row] = await database.sql<{ n: string }>(`SELECT count(*) AS n FROM ${table}`);
       return Number(row?.n);
     },
-    sql: (statement) => database.sql(statement),
     async close() {
       await first.close();
       await listener.close();

@@ -144,7 +144,7 @@ function useLiveIssues(
       clearTimeout(timer);
     };
     // What is checked is the text; the check itself is made anew at each drawing.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
+    // oxlint-disable-next-line hooks/exhaustive-deps
   }, [text]);
   return isMissed
     ? issues

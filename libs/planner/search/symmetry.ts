@@ -102,9 +102,10 @@ function structureOf(
     return inside.join(' ');
   });
   if (delivered.includes(null)) return null;
+  const together = delivered.filter((each) => each !== null && each !== '');
   const stages = component.map((i) => {
     const { duration, calendar = '', uses } = p.stages[i]!;
     return [duration, calendar, ...uses.map(({ resource, amount }) => `${amount} ${resource}`).sort()];
   });
-  return JSON.stringify([stages, edges.sort(), holds.sort(), delivered.filter((each) => each !== '').sort()]);
+  return JSON.stringify([stages, edges.sort(), holds.sort(), together.sort()]);
 }
