@@ -4,7 +4,8 @@ import { projectFaults } from '../support/project-faults.js';
 import { readProjects } from '../support/read-projects.js';
 import { type Solved, solveTimed, warmedUpProjects } from '../support/solve-timed.js';
 import { demoRun } from './makers/demo-run.js';
-import { tenRuns } from './makers/ten-runs.js';
+import { likeRuns } from './makers/like-runs.js';
+import { tenRuns, thirtyRuns } from './makers/ten-runs.js';
 import { chuffedOnJ60, chuffedWithMaximumLags } from './chuffed/against-chuffed.js';
 
 const parts: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
@@ -14,6 +15,8 @@ const parts: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
   'chuffed-j60': chuffedOnJ60,
   'demo-run': demoRun,
   'ten-runs': tenRuns,
+  'thirty-runs': thirtyRuns,
+  'like-runs': likeRuns,
 };
 
 /**

@@ -8,9 +8,10 @@ const hands = [{ resource: 'hands', amount: 1 }];
 /**
  * Ten invented runs of layered tiles that share one pair of hands and two sets of moulds, a new one begun every four
  * days at the earliest: 150 stages, hands-on work over about 45 days, then the cure. Minute 0 is midnight before a Friday.
+ * @param count of runs, if not ten
  */
-export function tenRunsProblem(): Problem {
-  const runs = Array.from({ length: 10 }, (_, k) => run(k, k * 4 * DAY + 17 * 60));
+export function tenRunsProblem(count = 10): Problem {
+  const runs = Array.from({ length: count }, (_, k) => run(k, k * 4 * DAY + 17 * 60));
   const stages = runs.flatMap((each) => each.stages);
   return {
     stages,
@@ -21,11 +22,11 @@ export function tenRunsProblem(): Problem {
       { id: 'moulds', capacity: 48, busy: [] },
       { id: 'trays', capacity: 3, busy: [] },
     ],
-    calendars: { hours: hours(150) },
+    calendars: { hours: hours(110 + 4 * count) },
     deliveries: runs.map((each) => each.stages.map(({ id }) => id)),
     draws: {},
     from: 17 * 60,
-    until: 300 * DAY,
+    until: (260 + 4 * count) * DAY,
   };
 }
 

@@ -33,6 +33,26 @@ export function tenRuns(): Figure[] {
   ];
 }
 
+/** Thirty of them over four months: how soon there is a plan, and how near it comes to what more time finds. */
+export function thirtyRuns(): Figure[] {
+  const p = tenRunsProblem(30);
+  const of = `thirty runs, ${p.stages.length} stages`;
+  const first = timed(() => planned(p, { limit: Infinity, stop: () => true }));
+  const whole = timed(() => planned(p, {}));
+  const [short, long] = [planned(p, stopAfter(SHORT_S)), planned(p, stopAfter(4 * SHORT_S))];
+  const rejected = [first.value, whole.value, short, long].filter(
+    (each) => scheduleFaults(p, each).length > 0,
+  );
+  return [
+    atMost(`first plan, ${of}`, first.ms / 1000, 's', 2),
+    watched(`plan with the effort of every day, ${of}`, whole.ms / 1000, 's', 'lower'),
+    watched(`first plan over that after ${4 * SHORT_S} s, ${of}`, over(p, first.value, long), '%', 'lower'),
+    atMost(`plan after ${SHORT_S} s over that after ${4 * SHORT_S} s, ${of}`, over(p, short, long), '%', 5),
+    watched(`last hands-on stage, ${of}`, handsOnDays(p, short), 'days', 'lower'),
+    atMost(`schedules that the checker rejects, ${of}`, rejected.length, '', 0),
+  ];
+}
+
 /** A third of the work is done and one more entry comes, on time. And, each by itself, any batch goes wrong. */
 function afterwards(p: Problem, before: Schedule, of: string): Figure[] {
   const inOrder = p.stages
