@@ -12,6 +12,7 @@ import { insertion } from './insertion.js';
 import { nodeStarts } from './node-starts.js';
 import { pin, pinPrevious } from './pins.js';
 import { shiftEarlier } from './shift-earlier.js';
+import { StageLns } from './stage-lns.js';
 import { StageSearch } from './stage-search.js';
 import { startBounds, type StartBounds } from './start-bounds.js';
 
@@ -20,6 +21,14 @@ const JOINT = 60;
 
 /** What the complete search and the neighbourhoods take of the budget by turns. */
 const TURN = 500;
+
+/** How turns grow, and the least and the most that neighbourhoods may take of what the complete search takes. */
+const GROWTH = 1.1;
+const LEAST_SHARE = 1;
+const MOST_SHARE = 4;
+
+/** Variables from which on a single problem is worth neighbourhoods. */
+const LARGE = 25;
 
 /** What is proved at the end: nothing earlier exists, nothing at all exists, or neither. */
 export type Verdict = 'optimal' | 'feasible' | 'infeasible' | 'undecided';
@@ -63,7 +72,7 @@ export function* placements(task: Task): Generator<Found | null, Verdict> {
   return yield* isJoint && !hasPrevious ? jointly(task, components, within) : atOnce(task);
 }
 
-/** By the complete search alone. */
+/** By the complete search; where that takes long and nothing has to stay, by turns with neighbourhoods. */
 function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verdict> {
   const search = StageSearch.over(p, net, random);
   if (search === null) return 'infeasible';
@@ -71,12 +80,40 @@ function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verd
   const pinned = held?.stages ?? [];
   const claims = pinned.flatMap((i) => pin(p, search, i));
   const early = new EarlySearch(search, claims, held?.placed.starts);
-  const outcome = early.run(budget);
-  if (outcome === 'impossible') return 'infeasible';
-  const { best } = early;
-  if (best === undefined) return 'undecided';
-  yield { starts: best, pinned };
-  return outcome === 'optimal' ? 'optimal' : 'feasible';
+  if (held !== null || search.model.starts < LARGE) {
+    const outcome = early.run(budget);
+    if (outcome === 'impossible') return 'infeasible';
+    if (early.best === undefined) return 'undecided';
+    yield { starts: early.best, pinned };
+    return outcome === 'optimal' ? 'optimal' : 'feasible';
+  }
+  const lns = new StageLns(search, random);
+  const turn = { left: 0, stop: budget.stop };
+  let best: Float64Array | undefined;
+  let share = 1;
+  for (let size = TURN; ; size *= GROWTH) {
+    turn.left = Math.min(size, budget.left);
+    budget.left -= turn.left;
+    const outcome = early.run(turn);
+    if (outcome === 'impossible') return 'infeasible';
+    if (early.best && early.best !== best) yield { starts: (best = early.best), pinned };
+    if (outcome === 'optimal') return 'optimal';
+    if (best !== undefined) {
+      turn.left = Math.min(share * size, budget.left);
+      budget.left -= turn.left;
+      const before = best;
+      while (turn.left > 0 && !budget.stop()) {
+        const better = lns.improve(best, turn);
+        if (better === null) continue;
+        yield { starts: (best = better), pinned };
+        if (search.totalOf(best) <= search.leastTotal) return 'optimal';
+      }
+      // Neighbourhoods get more the more they find.
+      share = best === before ? Math.max(0.7 * share, LEAST_SHARE) : Math.min(2 * share, MOST_SHARE);
+      if (best !== before) early.adopt(best);
+    }
+    if (budget.left <= 0 || budget.stop()) return best === undefined ? 'undecided' : 'feasible';
+  }
 }
 
 /** One component after the other; then the complete search and neighbourhoods by turns. */

@@ -1,10 +1,12 @@
 import type { Edge } from '../learning/lag-edges.js';
 import type { SearchModel } from '../learning/learning-search.js';
+import type { Propagator } from '../learning/propagator.js';
+import type { Trail } from '../learning/trail.js';
 import type { ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
 import { CumulativePropagator } from './cumulative-propagator.js';
 import { DomainPropagator, type Ranges } from './domain-propagator.js';
-import { apart, loadConflicts } from './load-conflicts.js';
+import { apart, loadConflicts, type Pair } from './load-conflicts.js';
 import type { LagPaths } from './lag-paths.js';
 import type { StartBounds } from './start-bounds.js';
 import { SumPropagator } from './sum-propagator.js';
@@ -19,6 +21,10 @@ export interface StageModel extends SearchModel {
   readonly origin: number;
   /** The variable that is the total. */
   readonly total: number;
+  /** The loads of each choice; 1 when the first of them ends before the other begins. */
+  readonly pairs: readonly Pair[];
+  /** Resources that ask for more than that such pairs do not overlap. */
+  readonly crowded: readonly ResourceLoads[];
 }
 
 /**
@@ -42,7 +48,7 @@ export function stageModel(
   for (const { before, after } of orders) {
     edges.push({ from: 2 * before, to: 2 * after, weight: 0, choice: -1 });
   }
-  const bounds = new Int32Array(2 * (total + 1 + pairs.length));
+  const bounds = new Int32Array(2 * (total + 1));
   for (let i = 0; i < net.count; i++) {
     bounds[2 * i] = least[i]! - origin;
     bounds[2 * i + 1] = origin - greatest[i]!;
@@ -55,23 +61,36 @@ export function stageModel(
     bounds[2 * total]! += bounds[end];
     bounds[2 * total + 1]! += bounds[end + 1]!;
   });
+  const watch = (trail: Trail): Propagator[] => [
+    new DomainPropagator(trail, rangesOf(net, origin, within)),
+    ...(crowded.length > 0 ? [new CumulativePropagator(trail, crowded, net.duration)] : []),
+    new SumPropagator(trail, total, ends),
+  ];
+  const plain = { origin, total, starts: total + 1, bounds, edges, pairs: [], crowded, watch };
+  return withChoices(plain, net, pairs);
+}
+
+/** The model with a choice for each pair of loads besides. @param plain without choices */
+export function withChoices(plain: StageModel, net: Network, pairs: readonly Pair[]): StageModel {
+  const edges = [...plain.edges];
+  const bounds = new Int32Array(2 * (plain.starts + pairs.length));
+  bounds.set(plain.bounds);
   pairs.forEach(({ a, b }, k) => {
-    const choice = 2 * (total + 1 + k);
+    const choice = 2 * (plain.starts + k);
     bounds[choice + 1] = -1;
     edges.push(apart(net, a, b, choice), apart(net, b, a, choice + 1));
   });
-  return {
-    origin,
-    total,
-    starts: total + 1,
-    bounds,
-    edges,
-    watch: (trail) => [
-      new DomainPropagator(trail, rangesOf(net, origin, within)),
-      ...(crowded.length > 0 ? [new CumulativePropagator(trail, crowded, net.duration)] : []),
-      new SumPropagator(trail, total, ends),
-    ],
-  };
+  return { ...plain, bounds, edges, pairs };
+}
+
+/** All values of a schedule. @param starts of all nodes, in minutes */
+export function valuesOf(model: StageModel, net: Network, starts: Float64Array): Int32Array {
+  const values = new Int32Array(model.bounds.length >> 1);
+  for (let i = 0; i < net.count; i++) values[i] = starts[i]! - model.origin;
+  model.pairs.forEach(({ a, b }, k) => {
+    values[model.starts + k] = starts[a.last]! + net.duration[a.last]! <= starts[b.first]! ? 1 : 0;
+  });
+  return values;
 }
 
 function lagsOf(net: Network): Edge[] {

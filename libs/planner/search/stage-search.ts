@@ -9,7 +9,7 @@ import type { Budget } from './budget.js';
 import { lagPaths, type LagPaths } from './lag-paths.js';
 import { shiftEarlier } from './shift-earlier.js';
 import { startBounds, type StartBounds } from './start-bounds.js';
-import { stageModel, type StageModel } from './stage-model.js';
+import { stageModel, valuesOf, type StageModel } from './stage-model.js';
 import { symmetryOrders, type SymmetryOrder } from './symmetry.js';
 
 /** Edges of a model whose conflicts count as one each; those of larger models take longer and count as more. */
@@ -29,17 +29,16 @@ export type Placed =
 export class StageSearch {
   /** No placement has a total below this. */
   readonly leastTotal: number;
+  readonly model: StageModel;
   private readonly search: LearningSearch;
-
-  private readonly model: StageModel;
   /** What a conflict takes from a budget. */
   private readonly cost: number;
 
   private constructor(
-    private readonly net: Network,
-    private readonly all: readonly ResourceLoads[],
+    readonly net: Network,
+    readonly all: readonly ResourceLoads[],
     private readonly deliveries: readonly (readonly number[])[],
-    private readonly within: StartBounds,
+    readonly within: StartBounds,
     far: LagPaths,
     orders: readonly SymmetryOrder[],
     random: Random,
@@ -109,9 +108,7 @@ export class StageSearch {
   /** Starts found elsewhere, as a placement from which the search goes on. They must be a schedule. */
   adopt(starts: Float64Array): Extract<Placed, { status: 'placed' }> {
     const { net, model, search } = this;
-    const values = new Int32Array(model.bounds.length >> 1);
-    for (let i = 0; i < net.count; i++) values[i] = starts[i]! - model.origin;
-    search.follow(values);
+    search.follow(valuesOf(model, net, starts));
     return { status: 'placed', starts, total: this.totalOf(starts) };
   }
 
@@ -128,7 +125,8 @@ export class StageSearch {
     return shiftEarlier(net, all, starts, least);
   }
 
-  private totalOf(starts: Float64Array): number {
+  /** The ends of all deliveries added up, in minutes after the model's origin. @param starts of all nodes */
+  totalOf(starts: Float64Array): number {
     const { deliveries, net, model } = this;
     return totalEnd(
       deliveries,
