@@ -59,7 +59,13 @@ export function corpusFrom(file: RunFile, key: string, at: string): Corpus {
     'PUT /api/workshop': [{ version: 1, facts: file.workshop }],
     'POST /api/runs': [run, { ...run, recipes: [{ recipe: recipe.key, sodiumLactatePercent: 1 }] }],
     'POST /api/runs/{id}/plan': [{}, { seed: 3 }, { pins: [{ stage: design.stages[0]?.key, startAt: at }] }],
-    'POST /api/runs/{id}/log': entries,
+    // Most that can be logged can be so at one point only; how a run begins is what makes sense most often.
+    'POST /api/runs/{id}/log': [
+      ...entries,
+      ...entries.slice(0, 1),
+      ...entries.slice(0, 1),
+      ...entries.slice(0, 1),
+    ],
     'POST /api/runs/{id}/change': changes.map((change) => ({ change })),
     'POST /api/runs/{id}/what-if': [
       ...changes.map((change) => ({ change })),
