@@ -76,6 +76,25 @@ describe('odds', () => {
   });
 
   /**
+   * The same after a pour of 40 minutes, from whose end the lag counts: the test at 690 comes 650 minutes into it. Oracle:
+   * F(650) by @stdlib.
+   */
+  it('tests what has set since the end of a pour, not since its start', () => {
+    const p: Problem = {
+      ...plain,
+      stages: [
+        { id: 'pour', duration: 40, uses: [] },
+        { id: 'unmould', duration: 10, uses: [], calendar: 'hours' },
+      ],
+      lags: [{ id: 'l', from: 'pour', point: 'end', to: 'unmould', atLeast: uncertain(600, 0.3, 'set') }],
+      calendars: { hours: [{ from: 600, to: 710 }] },
+    };
+    const found = odds(p, at({ pour: 0, unmould: 600 }), { seed: 6, scenarios: 20_000 });
+    const expected = lognormalCdf(650, Math.log(600), 0.3);
+    expect(Math.abs(found.probability - expected)).toBeLessThan(4 * found.standardError);
+  });
+
+  /**
    * What was seen counts: still not ready at 1 standard deviation. Oracle: (F(t) - F(seen)) / (1 - F(seen)) at the only
    * test the horizon leaves.
    */
