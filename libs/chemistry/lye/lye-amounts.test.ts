@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fatTable, lyeForFats } from '#chemistry';
+import { fatTable, lyeForFats, superfatRange, type FatFacts } from '#chemistry';
 import { plainRecipe } from '../../../tests/support/plain-recipe.js';
 
 const recipe = {
@@ -20,8 +20,48 @@ describe('lyeForFats', () => {
     expect(lye.naohG + lye.waterG).toBeCloseTo(lye.lyeG, 9);
   });
 
+  /**
+   * 2 % of citric acid, anhydrous, is 10 g: 10/192.124 · 3 protons · 39.997 = 6.2455 g of NaOH on top of the 73.142 g,
+   * though a fifth of the lye for the fats is left out.
+   */
+  it('gives an acid all of its alkali, whatever the superfat', () => {
+    const acids = [{ acid: 'citric-acid', percent: 2 }] as const;
+    expect(lyeForFats({ ...recipe, acids }, fatTable([]), 500).pureNaohG).toBeCloseTo(73.142 + 6.2455, 2);
+  });
+
   it('rounds nothing', () => {
     const third = lyeForFats(recipe, fatTable([]), 1 / 3);
     expect(third.pureNaohG * 3).toBeCloseTo(lyeForFats(recipe, fatTable([]), 1).pureNaohG, 14);
+  });
+});
+
+describe('superfatRange', () => {
+  const wide: FatFacts = {
+    ...fatTable([]).get('coconut')!,
+    key: 'wide',
+    saponificationMgKohPerG: { low: 180, used: 190, high: 200 },
+  };
+  const fats = fatTable([wide]);
+  const discounted = { ...recipe, fats: [{ fat: 'wide', percent: 100 }], superfatPercent: 5 };
+
+  /** The lye takes 0.95 · 190 = 180.5 mg of KOH per g: 1 - 180.5/180 = -0.2778 %, and 1 - 180.5/200 = 9.75 %. */
+  it('is below nothing where a lot takes less than the lye brings', () => {
+    const { low, used, high } = superfatRange(discounted, fats);
+    expect(low).toBeCloseTo(-0.2778, 4);
+    expect(used).toBeCloseTo(5, 9);
+    expect(high).toBeCloseTo(9.75, 9);
+  });
+
+  /**
+   * 2 % of a colour, each gram in 2 g of oil: 40 g of oil on 1000 g of fats. Free are then 50 + 40 of 1040 g, 8.6538 %;
+   * at the ends -2.778 + 40 g, 3.5791 %, and 97.5 + 40 g, 13.2212 %.
+   */
+  it('counts the oil that carries a colour as free fat, and as a part of all fat', () => {
+    const carrier = { kind: 'fat', perGram: 2 } as const;
+    const colourants = [{ percent: 2, carrier }];
+    const { low, used, high } = superfatRange({ ...discounted, colourants }, fats);
+    expect(low).toBeCloseTo(3.5791, 4);
+    expect(used).toBeCloseTo(8.6538, 4);
+    expect(high).toBeCloseTo(13.2212, 4);
   });
 });
