@@ -43,6 +43,19 @@ describe('the demand of a batch', () => {
     expect(demand.scaleMl ** 2).toBeCloseTo(44.41, 2);
   });
 
+  it('on paper, where the mean also differs by 1.2 mL from day to day', () => {
+    const demand = demandOf(priorUse({ ...foam, dayPercent: 6 }), 4, {
+      fixedMl: 50,
+      fixedSpreadPercent: 10,
+      trimmingPercent: 20,
+    });
+    expect(demand.meanMl).toBeCloseTo(150, 10);
+    // r = 1. Variance of the pieces 1.44 · 4 · (1 + 4 (1/4 + 1)) / 0.64 · 10/8 = 67.5, with the losses 92.5.
+    // df = 4 + 6 · (92.5/67.5)² = 15.2675; scale² = 92.5 · 13.2675/15.2675 = 80.383
+    expect(demand.df).toBeCloseTo(15.2675, 4);
+    expect(demand.scaleMl ** 2).toBeCloseTo(80.383, 2);
+  });
+
   /** Oracle: Student's t of @stdlib with the demand's own location, scale and degrees of freedom. */
   it('runs short with the chance a statistics library gives', () => {
     fc.assert(
