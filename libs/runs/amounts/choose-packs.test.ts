@@ -30,8 +30,11 @@ describe('packs to buy', () => {
     expect(choosePacks(600, [{ size: 500, price: 1 }, { size: 700 }])).toEqual([{ size: 700, count: 1 }]);
   });
 
-  it('do not ask for a fourth pack over the last bit of a sum', () => {
+  /** In binary 0.1 + 0.1 + 0.1 is above 0.3 by its last bit, and so is 0.2 + 0.4 above 2 × 0.3. */
+  it('do not ask for one more over the last bit of a sum', () => {
     expect(choosePacks(0.1 + 0.2, [{ size: 0.1 }])).toEqual([{ size: 0.1, count: 3 }]);
+    expect(choosePacks(0.1 + 0.1 + 0.1, [{ size: 0.3 }])).toEqual([{ size: 0.3, count: 1 }]);
+    expect(choosePacks(0.2 + 0.4, [{ size: 0.3 }])).toEqual([{ size: 0.3, count: 2 }]);
   });
 
   /** Every combination of two sizes, tried by hand. */

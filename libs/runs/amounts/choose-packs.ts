@@ -44,7 +44,7 @@ function fillings(missing: number, first: Pack, second: Pack): Chosen[] {
   });
 }
 
-/** The slack keeps 3 × 0.1 of a kilogram, summed in binary, from asking for a fourth pack. */
+/** The slack keeps 3 × 0.1 of a kilogram, summed in binary, from asking for a second pack of 0.3. */
 function packsFor(amount: number, size: number): number {
   return Math.max(0, Math.ceil(amount / size - 1e-9));
 }
