@@ -102,7 +102,7 @@ function structureOf(
     return inside.join(' ');
   });
   if (delivered.includes(null)) return null;
-  const together = delivered.filter((each) => each !== null && each !== '');
+  const together: string[] = delivered.flatMap((each) => each ?? []).filter((each) => each !== '');
   const stages = component.map((i) => {
     const { duration, calendar = '', uses } = p.stages[i]!;
     return [duration, calendar, ...uses.map(({ resource, amount }) => `${amount} ${resource}`).sort()];
