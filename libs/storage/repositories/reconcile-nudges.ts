@@ -1,5 +1,5 @@
 import type { NudgeKind } from '#contract';
-import type { Nudge as Row } from '../generated/client.js';
+import type { Nudge as Row, Prisma } from '../generated/client.js';
 import { newId, type Session } from '../session.js';
 import { surelyAhead } from './undo-early.js';
 
@@ -57,7 +57,8 @@ export async function reconcileNudges(
     delivered.set(subject(row), Math.max(delivered.get(subject(row)) ?? -Infinity, row.dueAt.getTime()));
   }
 
-  const moved: { id: string; version: number; dueAt: Date }[] = [];
+  const made: (DesiredNudge & { readonly id: string })[] = [];
+  const changed: { readonly row: Row; readonly want: DesiredNudge }[] = [];
   const kept: string[] = [];
   for (const want of desired) {
     const wanted = { ...want, stageKey: want.stage };
@@ -65,47 +66,53 @@ export async function reconcileNudges(
     waiting.delete(subject(wanted));
     if (row === undefined) {
       const last = delivered.get(subject(wanted)) ?? -Infinity;
-      if (want.dueAt.getTime() >= last + ONCE_WITHIN_MS) moved.push(await insert(session, target, want));
+      if (want.dueAt.getTime() >= last + ONCE_WITHIN_MS) made.push({ ...want, id: newId(session) });
     } else if (row.dueAt.getTime() === want.dueAt.getTime() && row.text === want.text) {
       kept.push(row.id);
     } else {
-      moved.push(await change(session, row, revisionId, want));
+      changed.push({ row, want });
     }
   }
   const now = session.now();
   const unwanted = [...waiting.values()].filter((row) => row.dueAt > now || !openStages.has(stageOf(row)));
   const cancelled = unwanted.map(({ id, version }) => ({ id, version }));
-  await db.nudge.updateMany({ where: { workshopId, id: { in: kept } }, data: { revisionId } });
-  await db.nudge.updateMany({
-    where: { workshopId, id: { in: cancelled.map(({ id }) => id) } },
-    data: { status: 'cancelled' },
-  });
+  // The workshop is held meanwhile, so it is one statement for each kind of change, and none where there is nothing.
+  if (made.length > 0) await db.nudge.createMany({ data: made.map((nudge) => rowOf(nudge, target)) });
+  if (changed.length > 0) await change(session, target, changed);
+  if (kept.length > 0) {
+    await db.nudge.updateMany({ where: { workshopId, id: { in: kept } }, data: { revisionId } });
+  }
+  if (cancelled.length > 0) {
+    const ids = cancelled.map(({ id }) => id);
+    await db.nudge.updateMany({ where: { workshopId, id: { in: ids } }, data: { status: 'cancelled' } });
+  }
+  const moved = [
+    ...made.map(({ id, dueAt }) => ({ id, version: 1, dueAt })),
+    ...changed.map(({ row, want }) => ({ id: row.id, version: row.version + 1, dueAt: want.dueAt })),
+  ];
   return { moved, cancelled };
 }
 
-async function insert(
-  session: Session,
+function rowOf(
+  { id, stage, attempt, kind, text, dueAt }: DesiredNudge & { readonly id: string },
   target: { workshopId: string; runId: string; revisionId: string },
-  { stage, attempt, kind, text, dueAt }: DesiredNudge,
-): Promise<{ id: string; version: number; dueAt: Date }> {
-  const id = newId(session);
-  const data = { id, ...target, stageKey: stage, attempt, kind, text, dueAt, status: 'waiting' };
-  await session.db.nudge.create({ data });
-  return { id, version: 1, dueAt };
+): Prisma.NudgeCreateManyInput {
+  return { id, ...target, stageKey: stage, attempt, kind, text, dueAt, status: 'waiting' };
 }
 
 async function change(
   { db }: Session,
-  row: Row,
-  revisionId: string,
-  { text, dueAt }: DesiredNudge,
-): Promise<{ id: string; version: number; dueAt: Date }> {
-  const version = row.version + 1;
-  await db.nudge.update({
-    where: { workshopId_id: { workshopId: row.workshopId, id: row.id } },
-    data: { text, dueAt, version, revisionId },
-  });
-  return { id: row.id, version, dueAt };
+  { workshopId, revisionId }: { workshopId: string; revisionId: string },
+  changed: readonly { readonly row: Row; readonly want: DesiredNudge }[],
+): Promise<void> {
+  const ids = changed.map(({ row }) => row.id);
+  const texts = changed.map(({ want }) => want.text);
+  const times = changed.map(({ want }) => want.dueAt.toISOString());
+  await db.$executeRaw`
+    UPDATE nudge SET
+      text = wanted.text, due_at = wanted.due_at, version = nudge.version + 1, revision_id = ${revisionId}::uuid
+    FROM unnest(${ids}::uuid[], ${texts}::text[], ${times}::timestamptz[]) AS wanted (id, text, due_at)
+    WHERE nudge.workshop_id = ${workshopId}::uuid AND nudge.id = wanted.id`;
 }
 
 function subject(nudge: { stageKey: string; attempt: number; kind: string }): string {

@@ -1,6 +1,6 @@
 import type { PlanChange, PlanDocument } from '#contract';
 import type { PlanRevision as Row } from '../generated/client.js';
-import { newId, toJson, type Session } from '../session.js';
+import { newId, type Session } from '../session.js';
 import { reconcileNudges, stageOf, type DesiredNudge, type ReconciledNudges } from './reconcile-nudges.js';
 
 export interface PlanToSave {
@@ -30,19 +30,18 @@ export async function savePlan(
   if (planned === undefined) throw new RangeError(`The plan says nothing about the run "${key}".`);
 
   const last = await db.planRevision.aggregate({ where: { workshopId, runId }, _max: { number: true } });
-  const row = await db.planRevision.create({
-    data: {
-      id: newId(session),
-      workshopId,
-      runId,
-      number: (last._max.number ?? 0) + 1,
-      madeAt: plan.madeAt,
-      cause: plan.cause,
-      status: document.status,
-      document: toJson(document),
-      changes: toJson(plan.changes),
-    },
-  });
+  // As text: the client takes several times as long for a value, and the workshop is held meanwhile.
+  const [documentText, changesText] = [JSON.stringify(document), JSON.stringify(plan.changes)];
+  const row: Row = {
+    ...{ id: newId(session), workshopId, runId, number: (last._max.number ?? 0) + 1 },
+    ...{ madeAt: plan.madeAt, cause: plan.cause, status: document.status },
+    document: JSON.parse(documentText) as Row['document'],
+    changes: JSON.parse(changesText) as Row['changes'],
+  };
+  await db.$executeRaw`
+    INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
+    VALUES (${row.id}::uuid, ${workshopId}::uuid, ${runId}::uuid, ${row.number}, ${row.madeAt}, ${row.cause},
+      ${row.status}, ${documentText}::jsonb, ${changesText}::jsonb)`;
   const open = planned.stages.filter(({ status }) => status === 'planned');
   const openStages = new Set(open.map(({ key: stageKey, attempt }) => stageOf({ stageKey, attempt })));
   const target = { workshopId, runId, revisionId: row.id };
