@@ -7,11 +7,13 @@ let database: TestDatabase;
 let storage: Storage;
 let workshopId: string;
 let runId: string;
+let now: Date;
 beforeAll(async () => {
   database = await testDatabase();
-  storage = await database.open();
+  storage = await database.open({ now: () => now });
 });
 beforeEach(async () => {
+  now = new Date('2026-11-27T12:00:00.000Z');
   ({ workshopId, runId } = await seedRun(storage));
 });
 afterAll(() => database.drop());
@@ -128,6 +130,7 @@ describe('nudges of a new plan', () => {
   it('are not made again for a time at which one was delivered, but are for another time', async () => {
     const { moved } = await save([nudge()]);
     await storage.nudges.claim(moved[0]?.id ?? '', 1, later);
+    now = later;
     expect((await save([nudge({ text: 'Other words.' })])).moved).toEqual([]);
     expect((await save([nudge({ dueAt: later })])).moved).toHaveLength(1);
     expect(await storage.nudges.list(workshopId, { status: 'delivered' })).toHaveLength(1);
@@ -137,6 +140,7 @@ describe('nudges of a new plan', () => {
     const due = nudge().dueAt.getTime();
     const { moved } = await save([nudge()]);
     await storage.nudges.claim(moved[0]?.id ?? '', 1, later);
+    now = later;
     expect((await save([nudge({ dueAt: new Date(due + 59 * 60_000) })])).moved).toEqual([]);
     const overdue = nudge({ kind: 'last-call', dueAt: new Date('2020-01-01T00:00:00.000Z') });
     await save([overdue]);
