@@ -41,6 +41,9 @@ const NICE = 5;
 /** A thread that had nothing to do for so long is given back; one stays. */
 const IDLE_MS = 5 * 60_000;
 
+/** Of the time of a task: what a search may take of it, before odds and reasons are worked out. */
+const SEARCH_SHARE = 0.5;
+
 /** In this very thread, for a start that serves nobody yet. */
 export const computeHere: Compute = {
   run: async (name, input) => tasks[name](input as never) as TaskAnswer<typeof name>,
@@ -135,7 +138,8 @@ async function onThread(
   const late = AbortSignal.timeout(seconds * 1000);
   const signal = AbortSignal.any([late, closing, ...(leaving === undefined ? [] : [leaving])]);
   try {
-    return await pool.run({ name, input }, { signal });
+    const withinMs = seconds * 1000 * SEARCH_SHARE;
+    return await pool.run({ name, input, withinMs }, { signal });
   } catch (error) {
     if (closing.aborted) throw stopping();
     if (leaving?.aborted === true) throw left();

@@ -21,6 +21,8 @@ import {
   writeBatchSheet,
   writeClocks,
   type PastRun,
+  type Replan,
+  type ReplanWish,
   type RunsInput,
 } from '#runs';
 import { type Minute, type Result } from '#units';
@@ -30,7 +32,7 @@ import { type Minute, type Result } from '#units';
  * can be copied from thread to thread (no functions, no classes).
  */
 export const tasks = {
-  replan,
+  replan: (wish: ReplanWish, stop?: () => boolean): Result<Replan> => replan({ ...wish, stop }),
   amounts: writeBatchSheet,
   clocks: writeClocks,
   cure: cureCurve,
@@ -43,7 +45,8 @@ export const tasks = {
     tryOut(input, wish, standing),
   'latest-start': ({ input, odds, seed, now }: LatestStartTask): Result<LatestStartDocument> =>
     findLatestStart(input, { odds }, { now, ...(seed !== undefined && { seed }) }),
-  'plan-preview': ({ input, now }: PreviewTask): Result<PlanDocument> => planRuns(input, { now }),
+  'plan-preview': ({ input, now }: PreviewTask, stop?: () => boolean): Result<PlanDocument> =>
+    planRuns(input, { now, stop }),
   'amounts-preview': writeBatchSheet,
   'clocks-preview': writeClocks,
 };

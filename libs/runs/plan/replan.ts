@@ -19,6 +19,8 @@ export interface ReplanWish {
   readonly pins?: readonly StagePin[] | undefined;
   /** Not held to the plan before: a change that may move nothing gains nothing. */
   readonly afresh?: boolean | undefined;
+  /** The best plan so far is the answer soon after it says true. */
+  readonly stop?: (() => boolean) | undefined;
   /** Something was logged and must not be lost: input that makes no sense any more is a conflict, not a refusal. */
   readonly mustKeep?: boolean | undefined;
 }
@@ -35,9 +37,19 @@ export interface Replan {
  * @returns issues when what the run is made from makes no sense, or stages cannot be where they are pinned
  */
 export function replan(wish: ReplanWish): Result<Replan> {
-  const { input, now, seed, before, holdTo = before, pins = [], afresh = false, mustKeep = false } = wish;
+  const {
+    input,
+    now,
+    seed,
+    before,
+    holdTo = before,
+    pins = [],
+    afresh = false,
+    mustKeep = false,
+    stop,
+  } = wish;
   const previous = afresh ? undefined : holdTo;
-  const planned = planRuns(input, { now, previous, pins, ...(seed !== undefined && { seed }) });
+  const planned = planRuns(input, { now, previous, pins, stop, ...(seed !== undefined && { seed }) });
   if (planned.ok) {
     if (pins.length > 0 && planned.value.status !== 'planned')
       return failed(...noSuchPlan(planned.value, pins));
