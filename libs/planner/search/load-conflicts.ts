@@ -24,9 +24,9 @@ export function loadConflicts(
   net: Network,
   all: readonly ResourceLoads[],
   within: StartBounds,
-  far: LagPaths,
+  paths: LagPaths,
 ): LoadConflicts {
-  const ordering = orderings(net, within, far);
+  const ordering = orderings(net, within, paths);
   const pairs: Pair[] = [];
   const settled: Edge[] = [];
   const crowded = all.filter(({ capacity, loads }) => {
@@ -53,6 +53,42 @@ export function loadConflicts(
     return tooLarge || (isCrowded && amount > capacity);
   });
   return { pairs, settled, crowded };
+}
+
+/**
+ * Adds to the paths what follows from pairs that can come in one order only, until no more follows.
+ * @returns false where some pair can come in neither
+ */
+export function settlePairs(
+  net: Network,
+  all: readonly ResourceLoads[],
+  within: StartBounds,
+  paths: LagPaths,
+): boolean {
+  const ordering = orderings(net, within, paths);
+  const pairs = all.flatMap(({ capacity, loads }) => {
+    const lasting = loads.filter((load) => ordering(load, load) === 'cannot');
+    return lasting.flatMap((a, k) =>
+      lasting.slice(k + 1).flatMap((b): [Load, Load][] => {
+        return a.amount + b.amount > capacity && !(a.constant || b.constant)
+          ? [
+              [a, b],
+              [b, a],
+            ]
+          : [];
+      }),
+    );
+  });
+  for (let found = true; found;) {
+    found = false;
+    for (const [a, b] of pairs) {
+      if (ordering(b, a) !== 'cannot' || ordering(a, b) === 'must') continue;
+      if (!paths.tighten(a.last, b.first, net.duration[a.last]!)) return false;
+      // Between nodes that have no lags nothing can follow.
+      if (ordering(a, b) === 'must') found = true;
+    }
+  }
+  return true;
 }
 
 /** `before` ends before `after` starts. @param choice on which that hangs, if on any */

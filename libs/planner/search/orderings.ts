@@ -10,12 +10,12 @@ export type Ordering = 'must' | 'may' | 'cannot';
 export function orderings(
   net: Network,
   { least, greatest }: StartBounds,
-  far: LagPaths,
+  paths: LagPaths,
 ): (before: Load, after: Load) => Ordering {
   return ({ last }, { first }) => {
     const duration = net.duration[last]!;
-    if (greatest[last]! + duration <= least[first]! || far(last, first) >= duration) return 'must';
-    if (least[last]! + duration > greatest[first]! || far(first, last) > -duration) return 'cannot';
+    if (greatest[last]! + duration <= least[first]! || paths.far(last, first) >= duration) return 'must';
+    if (least[last]! + duration > greatest[first]! || paths.far(first, last) > -duration) return 'cannot';
     return 'may';
   };
 }

@@ -6,11 +6,15 @@ import type { ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
 import { CumulativePropagator } from './cumulative-propagator.js';
 import { DomainPropagator, type Ranges } from './domain-propagator.js';
+import { energyBound } from './energy-bound.js';
 import { apart, loadConflicts, type Pair } from './load-conflicts.js';
 import type { LagPaths } from './lag-paths.js';
 import type { StartBounds } from './start-bounds.js';
 import { SumPropagator } from './sum-propagator.js';
 import type { SymmetryOrder } from './symmetry.js';
+
+/** Nodes up to which lags that follow from others are left out; telling which takes the cube of their number. */
+export const TRANSITIVE = 250;
 
 /**
  * The network and its resources as a model for the learning search. Variables are the starts of the nodes, in minutes
@@ -35,7 +39,7 @@ export function stageModel(
   net: Network,
   all: readonly ResourceLoads[],
   within: StartBounds,
-  far: LagPaths,
+  paths: LagPaths,
   deliveries: readonly (readonly number[])[],
   orders: readonly SymmetryOrder[],
 ): StageModel {
@@ -43,8 +47,8 @@ export function stageModel(
   const origin = least.reduce((a, b) => Math.min(a, b), Infinity);
   const ends = deliveries.map((_, k) => net.count + k);
   const total = net.count + ends.length;
-  const { pairs, settled, crowded } = loadConflicts(net, all, within, far);
-  const edges: Edge[] = [...lagsOf(net), ...settled];
+  const { pairs, settled, crowded } = loadConflicts(net, all, within, paths);
+  const edges: Edge[] = [...(paths.count <= TRANSITIVE ? paths.tightest() : lagsOf(net)), ...settled];
   for (const { before, after } of orders) {
     edges.push({ from: 2 * before, to: 2 * after, weight: 0, choice: -1 });
   }
@@ -57,6 +61,9 @@ export function stageModel(
     const end = 2 * ends[k]!;
     for (const i of nodes) edges.push({ from: 2 * i, to: end, weight: net.duration[i]!, choice: -1 });
     bounds[end] = Math.max(...nodes.map((i) => bounds[2 * i]! + net.duration[i]!));
+    if (paths.count <= TRANSITIVE) {
+      bounds[end] = Math.max(bounds[end], energyBound(net, all, within, paths, nodes) - origin);
+    }
     bounds[end + 1] = -Math.max(...nodes.map((i) => net.duration[i]! - bounds[2 * i + 1]!));
     bounds[2 * total]! += bounds[end];
     bounds[2 * total + 1]! += bounds[end + 1]!;

@@ -6,10 +6,11 @@ import { loadsOf, type ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
 import type { Problem } from '../problem.js';
 import type { Budget } from './budget.js';
-import { lagPaths, type LagPaths } from './lag-paths.js';
+import { LagPaths } from './lag-paths.js';
+import { settlePairs } from './load-conflicts.js';
 import { shiftEarlier } from './shift-earlier.js';
 import { startBounds, type StartBounds } from './start-bounds.js';
-import { stageModel, valuesOf, type StageModel } from './stage-model.js';
+import { stageModel, TRANSITIVE, valuesOf, type StageModel } from './stage-model.js';
 import { symmetryOrders, type SymmetryOrder } from './symmetry.js';
 
 /** Edges of a model whose conflicts count as one each; those of larger models take longer and count as more. */
@@ -39,11 +40,11 @@ export class StageSearch {
     readonly all: readonly ResourceLoads[],
     private readonly deliveries: readonly (readonly number[])[],
     readonly within: StartBounds,
-    far: LagPaths,
+    paths: LagPaths,
     orders: readonly SymmetryOrder[],
     random: Random,
   ) {
-    this.model = stageModel(net, all, within, far, deliveries, orders);
+    this.model = stageModel(net, all, within, paths, deliveries, orders);
     this.search = new LearningSearch(this.model, random);
     this.cost = Math.max(1, this.model.edges.length / SMALL);
     this.leastTotal = this.model.bounds[2 * this.model.total]!;
@@ -51,14 +52,16 @@ export class StageSearch {
 
   /**
    * @param breaksSymmetry whether components that can stand in for each other are kept in one order
-   * @returns null when lags and hours alone leave no starts
+   * @returns null when lags and hours, or pairs that can only come in one order, leave no starts
    */
   static over(p: Problem, net: Network, random: Random, breaksSymmetry = true): StageSearch | null {
     const within = startBounds(net);
     if (within === null) return null;
-    const far = lagPaths(net);
-    const orders = breaksSymmetry ? symmetryOrders(p, net, far) : [];
-    return new StageSearch(net, loadsOf(p), deliveriesOf(p), within, far, orders, random);
+    const paths = new LagPaths(net);
+    const orders = breaksSymmetry ? symmetryOrders(p, net, paths) : [];
+    const all = loadsOf(p);
+    if (paths.count <= TRANSITIVE && !settlePairs(net, all, within, paths)) return null;
+    return new StageSearch(net, all, deliveriesOf(p), within, paths, orders, random);
   }
 
   /** Node `i` starts at `at` or later. */

@@ -7,7 +7,7 @@ import { randomProblem } from '../../../tests/support/random-problem.js';
 import { compileProblem } from '../compile-problem.js';
 import { componentsOf } from './components.js';
 import { EarlySearch } from './early-search.js';
-import { lagPaths } from './lag-paths.js';
+import { LagPaths } from './lag-paths.js';
 import { StageSearch } from './stage-search.js';
 import { symmetryOrders } from './symmetry.js';
 
@@ -74,7 +74,7 @@ describe('symmetryOrders', () => {
     fc.assert(
       fc.property(copies(true), (p) => {
         const net = compileProblem(p, 0.5);
-        const orders = symmetryOrders(p, net, lagPaths(net));
+        const orders = symmetryOrders(p, net, new LagPaths(net));
         ordered += orders.length;
         const bounds = (i: number): string => `${p.stages[i]!.earliest} ${p.stages[i]!.latest}`;
         differing += orders.filter(({ before, after }) => bounds(before) !== bounds(after)).length;
@@ -92,7 +92,7 @@ describe('symmetryOrders', () => {
     fc.assert(
       fc.property(copies(false), fc.nat(12), fc.nat(12), fc.nat(2), (p, begun, late, chosen) => {
         const net = compileProblem(p, 0.5);
-        for (const { before, after } of symmetryOrders(p, net, lagPaths(net))) {
+        for (const { before, after } of symmetryOrders(p, net, new LagPaths(net))) {
           const search = StageSearch.over(p, net, seededRandom(1), false);
           const groups = componentsOf(p);
           const [a, b] = [before, after].map((i) => groups.find((group) => group.includes(i))!);
@@ -145,6 +145,6 @@ describe('symmetryOrders', () => {
       ...{ holds: [], resources: [], calendars: {}, draws: {}, from: 0, until: 40 },
     };
     const net = compileProblem(p, 0.5);
-    expect(symmetryOrders(p, net, lagPaths(net))).toEqual(ordered ? [{ before: 0, after: 2 }] : []);
+    expect(symmetryOrders(p, net, new LagPaths(net))).toEqual(ordered ? [{ before: 0, after: 2 }] : []);
   });
 });

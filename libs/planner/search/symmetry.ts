@@ -23,9 +23,9 @@ export interface SymmetryOrder {
  * earliest A ≤ earliest B, and above, for every stage t, latest A ≥ min(latest B, latest A(s) − d(t, s)); B can have
  * what A had if earliest B ≤ max(earliest A, earliest B(s) + d(s, t)) and latest A ≤ latest B. A chain of neighbours for which this holds is sorted
  * by exchanging neighbours. Components with a previous plan, or tied to something that cannot move, are left alone.
- * @param far the longest path of lags between two nodes of the network, `NO_PATH` where there is none
+ * @param paths of the network's own lags, nothing added
  */
-export function symmetryOrders(p: Problem, net: Network, far: LagPaths): SymmetryOrder[] {
+export function symmetryOrders(p: Problem, net: Network, paths: LagPaths): SymmetryOrder[] {
   const components = componentsOf(p);
   if (components.length < 2) return [];
   const classes = new Map<string, number[][]>();
@@ -52,7 +52,7 @@ export function symmetryOrders(p: Problem, net: Network, far: LagPaths): Symmetr
 
   function canExchange(a: readonly number[], b: readonly number[]): boolean {
     const distance = (from: number, to: number): number => {
-      const d = from === to ? 0 : far(from, to);
+      const d = from === to ? 0 : paths.far(from, to);
       return d === NO_PATH ? -Infinity : d;
     };
     return a.every((i, k) => {
