@@ -118,7 +118,11 @@ describe('quiet hours', () => {
     ]);
   });
 
-  it('end when they say', () => {
+  it('begin in the minute that they say, and end when they say', () => {
+    expect(quietAround(at('2026-11-27T21:59:00Z'), night, 'Europe/Dublin')).toBeUndefined();
+    expect(quietAround(at('2026-11-27T22:00:00Z'), night, 'Europe/Dublin')?.from).toBe(
+      at('2026-11-27T22:00:00Z'),
+    );
     expect(quietAround(at('2026-11-27T07:00:00Z'), night, 'Europe/Dublin')).toBeUndefined();
     expect(quietAround(at('2026-11-27T12:00:00Z'), undefined, 'Europe/Dublin')).toBeUndefined();
   });
