@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -63,5 +64,16 @@ describe('the list of files', () => {
     if (files === null) return;
     expect(files).toContain('package.json');
     expect(files.filter((path) => /^(node_modules|dist)\//.test(path))).toEqual([]);
+  });
+
+  it('holds what is staged, and not what merely lies about', async () => {
+    const git = (...args: string[]) => spawnSync('git', args, { cwd: folder });
+    if (git('init', '--quiet').status !== 0) return;
+    const before = projectFiles(folder);
+    await file('start.log', 'Listening.\n');
+    await file('staged.ts', 'export {};\n');
+    git('add', 'staged.ts');
+    expect(before).toEqual([]);
+    expect(projectFiles(folder)).toEqual(['staged.ts']);
   });
 });
