@@ -58,7 +58,7 @@ describe('superfatRange', () => {
    */
   it('counts the oil that carries a colour as free fat, and as a part of all fat', () => {
     const carrier = { kind: 'fat', perGram: 2 } as const;
-    const colourants = [{ percent: 2, carrier }];
+    const colourants = [{ key: 'mica', title: 'Mica', percent: 2, carrier }];
     const { low, used, high } = superfatRange({ ...discounted, colourants }, fats);
     expect(low).toBeCloseTo(3.5791, 4);
     expect(used).toBeCloseTo(8.6538, 4);
