@@ -1,4 +1,7 @@
-/** A worker for the tests of the pool, whose tasks do what their input says. */
+/**
+ * A worker for the tests of the pool, whose tasks do what their input says.
+ * @param {{ name: string, input: { forever?: boolean, fill?: boolean, fault?: string } }} task
+ */
 export default function work({ name, input }) {
   if (input.forever === true) for (;;);
   if (input.fill === true) {
