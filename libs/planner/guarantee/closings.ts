@@ -1,7 +1,7 @@
 import type { Stnu } from '../controllability/stnu.js';
 import { difference, wholeBelow } from './curve.js';
+import { GapGraph } from './gap-graph.js';
 import type { CurvedWait } from './implied-waits.js';
-import { leastGap } from './least-gap.js';
 import type { Opened } from './opened-states.js';
 import type { PlanLink } from './plan-links.js';
 
@@ -27,10 +27,10 @@ export function toldClosings(
     else others.push(closing);
   }
   // These must not be proved from one another, only from what stands without them.
-  const proved = [...net.requirements, ...settled, ...net.contingents];
+  const proved = new GapGraph(net.points, [...net.requirements, ...settled, ...net.contingents]);
   const told = others.map((closing) => {
     const alike = opened.filter(({ wait }) => wait.length.draw === closing.wait.length.draw);
-    const gap = (state: Opened): number => leastGap(net.points, proved, state.wait.from, closing.wait.from);
+    const gap = (state: Opened): number => proved.leastGap(state.wait.from, closing.wait.from);
     return toldFrom(closing, alike, gap) ?? closingLink(closing);
   });
   return [...settled, ...told];

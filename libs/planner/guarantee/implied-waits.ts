@@ -1,5 +1,5 @@
 import { difference, type Curve } from './curve.js';
-import { leastGap } from './least-gap.js';
+import { GapGraph } from './gap-graph.js';
 import type { PlanLink, Wait } from './plan-links.js';
 
 /** A wait with the moments it may be for. */
@@ -17,20 +17,21 @@ export function withoutImplied(
   links: readonly PlanLink[],
   openings: readonly CurvedWait[],
 ): CurvedWait[] {
-  let kept = [...openings];
-  for (const each of openings) {
-    const { wait, curve } = each;
-    const rest = kept.filter((other) => other !== each);
-    const alike = rest.filter(
-      (other) => other.wait.to === wait.to && other.wait.length.draw === wait.length.draw,
+  const all = [...links, ...openings.map(({ wait, curve }) => ({ ...wait, min: curve.low }))];
+  const graph = new GapGraph(points, all);
+  /** By place among all links. */
+  const leftOut = new Set<number>();
+  openings.forEach(({ wait, curve }, i) => {
+    const place = links.length + i;
+    leftOut.add(place);
+    const isImplied = openings.some(
+      (other, k) =>
+        !leftOut.has(links.length + k) &&
+        other.wait.to === wait.to &&
+        other.wait.length.draw === wait.length.draw &&
+        graph.leastGap(wait.from, other.wait.from, leftOut) + difference(curve, other.curve).least >= 0,
     );
-    if (alike.length === 0) continue;
-    const all = [...links, ...rest.map((other) => ({ ...other.wait, min: other.curve.low }))];
-    const isImplied = alike.some(
-      (other) =>
-        leastGap(points, all, wait.from, other.wait.from) + difference(curve, other.curve).least >= 0,
-    );
-    if (isImplied) kept = rest;
-  }
-  return kept;
+    if (!isImplied) leftOut.delete(place);
+  });
+  return openings.filter((_, i) => !leftOut.has(links.length + i));
 }
