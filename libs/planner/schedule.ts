@@ -7,7 +7,6 @@ import type { Network } from './network.js';
 import { reduceSittings } from './reduce-sittings.js';
 import type { Certainty, Precedence, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { resourceConflict } from './resource-conflict.js';
-import { closeBusyTimes } from './search/close-busy-times.js';
 import { placements, type Found, type Verdict } from './search/placements.js';
 import { lagConflict } from './windows.js';
 
@@ -65,7 +64,7 @@ export class ScheduleSearch {
   ) {
     const { certainty, seed, limit = DEFAULT_LIMIT, stop = () => false } = options;
     this.all = loadsOf(p);
-    this.net = closeBusyTimes(compileProblem(p, certainty), this.all);
+    this.net = compileProblem(p, certainty);
     const budget = { left: limit, stop };
     this.steps = placements({ p, certainty, net: this.net, random: seededRandom(seed), budget });
   }

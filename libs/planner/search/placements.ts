@@ -4,6 +4,7 @@ import { loadsOf } from '../loads.js';
 import type { Network } from '../network.js';
 import type { Certainty, Problem } from '../problem.js';
 import type { Budget } from './budget.js';
+import { closeBusyTimes } from './close-busy-times.js';
 import { componentLns } from './component-lns.js';
 import { componentsOf } from './components.js';
 import { EarlySearch } from './early-search.js';
@@ -21,6 +22,9 @@ const JOINT = 60;
 
 /** What the complete search and the neighbourhoods take of the budget by turns. */
 const TURN = 500;
+
+/** Edges of a model whose conflicts count as one each. */
+const SMALL = 4000;
 
 /** How turns grow, and the least and the most that neighbourhoods may take of what the complete search takes. */
 const GROWTH = 1.1;
@@ -46,7 +50,7 @@ export interface Found {
 export interface Task {
   readonly p: Problem;
   readonly certainty: Certainty;
-  /** The problem at the certainty, busy times closed. */
+  /** The problem at the certainty. */
   readonly net: Network;
   readonly random: Random;
   readonly budget: Budget;
@@ -64,12 +68,15 @@ export function* placements(task: Task): Generator<Found | null, Verdict> {
     yield { starts: unchanged, pinned: [], isKept: true };
     return 'feasible';
   }
-  const within = startBounds(net);
-  if (within === null) return 'infeasible';
+  const open = { ...task, net: closeBusyTimes(net, loadsOf(p)) };
+  const movable = p.stages.filter(({ fixed }) => fixed === undefined);
+  if (movable.length < JOINT || movable.some(({ previous }) => previous !== undefined)) {
+    return yield* atOnce(open);
+  }
   const components = componentsOf(p);
-  const isJoint = components.length > 1 && components.reduce((sum, each) => sum + each.length, 0) >= JOINT;
-  const hasPrevious = p.stages.some(({ fixed, previous }) => fixed === undefined && previous !== undefined);
-  return yield* isJoint && !hasPrevious ? jointly(task, components, within) : atOnce(task);
+  if (components.length === 1) return yield* atOnce(open);
+  const within = startBounds(open.net);
+  return within === null ? 'infeasible' : yield* jointly(open, components, within);
 }
 
 /** By the complete search; where that takes long and nothing has to stay, by turns with neighbourhoods. */
@@ -145,6 +152,8 @@ function* jointly(
   const lns = componentLns(p, certainty, components, stageStarts, random, turn);
   for (;;) {
     begin();
+    // Conflicts of a large model take longer.
+    turn.left = Math.ceil(turn.left / Math.max(1, search.model.edges.length / SMALL));
     const outcome = early.run(turn);
     if (outcome === 'impossible') return 'infeasible';
     if (early.best && early.best !== best) yield found((best = early.best));

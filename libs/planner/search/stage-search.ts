@@ -13,9 +13,6 @@ import { startBounds, type StartBounds } from './start-bounds.js';
 import { stageModel, TRANSITIVE, valuesOf, type StageModel } from './stage-model.js';
 import { symmetryOrders, type SymmetryOrder } from './symmetry.js';
 
-/** Edges of a model whose conflicts count as one each; those of larger models take longer and count as more. */
-const SMALL = 4000;
-
 /** A literal of the search. */
 export type Claim = readonly [side: number, value: number];
 
@@ -32,8 +29,6 @@ export class StageSearch {
   readonly leastTotal: number;
   readonly model: StageModel;
   private readonly search: LearningSearch;
-  /** What a conflict takes from a budget. */
-  private readonly cost: number;
 
   private constructor(
     readonly net: Network,
@@ -46,7 +41,6 @@ export class StageSearch {
   ) {
     this.model = stageModel(net, all, within, paths, deliveries, orders);
     this.search = new LearningSearch(this.model, random);
-    this.cost = Math.max(1, this.model.edges.length / SMALL);
     this.leastTotal = this.model.bounds[2 * this.model.total]!;
   }
 
@@ -80,11 +74,10 @@ export class StageSearch {
 
   /** Starts under which the claims hold. @param limit conflicts to learn from, of those that the budget has left */
   place(claims: readonly Claim[], budget: Budget, limit = Infinity): Placed {
-    const { search, model, net, cost } = this;
+    const { search, model, net } = this;
     const before = search.conflicts;
-    const most = Math.min(limit, Math.ceil(budget.left / cost));
-    const outcome = search.run(most, budget.stop, claims.flat());
-    budget.left -= cost * (search.conflicts - before);
+    const outcome = search.run(Math.min(limit, budget.left), budget.stop, claims.flat());
+    budget.left -= search.conflicts - before;
     switch (outcome) {
       case 'limit':
         return { status: 'limit' };
