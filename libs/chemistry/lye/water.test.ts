@@ -46,6 +46,16 @@ describe('the water of a recipe', () => {
     expect(waterG / naohG).toBeCloseTo(2, 9);
   });
 
+  /** 10 % of a vinegar of 5 % brings 9.5 g of water on 100 g of fats: within the lye's or besides, never both. */
+  it('counts the water of a vinegar once', () => {
+    const vinegar = { acid: 'acetic-acid', percent: 10, strengthPercent: 5 } as const;
+    const onTop = madeOf({ ...plain, acids: [vinegar] }).water;
+    expect(onTop.allWaterPercentOfFats - onTop.waterPercentOfFats).toBeCloseTo(9.5, 9);
+    const instead = madeOf({ ...plain, acids: [{ ...vinegar, replacesWater: true }] }).water;
+    expect(instead.waterPercentOfFats).toBeCloseTo(onTop.waterPercentOfFats, 9);
+    expect(instead.allWaterPercentOfFats).toBeCloseTo(instead.waterPercentOfFats, 9);
+  });
+
   it('is refused when told twice, or when it makes lye too strong or too weak, in the field that said so', () => {
     const { lyeConcentrationPercent: _, ...dry } = plain;
     expect(checkRecipe({ ...plain, waterPerLye: 2 }, fats)).toMatchObject([
