@@ -23,6 +23,11 @@ describe('a drying curve', () => {
     expect(lossOfWeekFrom({ ...curve, tauDays: 7, beta: 0.5 }, 0)).toBeCloseTo(0.0758545, 6);
   });
 
+  it('loses in a later week a part of what it weighs by then', () => {
+    // β 1, τ 7: 12 · (e⁻¹ − e⁻²) = 12 · 0.232544 = 2.79053 g of 88 + 12 · 0.367879 = 92.41455 g.
+    expect(lossOfWeekFrom({ ...curve, tauDays: 7 }, 7)).toBeCloseTo(0.0301958, 6);
+  });
+
   it('starts and ends at its masses', () => {
     expect(massOn(curve, 0)).toBe(100);
     expect(massOn(curve, 1e5)).toBe(88);

@@ -42,6 +42,24 @@ describe('a lot that has stopped losing weight', () => {
       true,
     ],
     [
+      'three six days apart within 1 g per 100 g: a week, with an evening more or less',
+      [
+        [23, 1000],
+        [29, 999],
+        [35, 991],
+      ],
+      true,
+    ],
+    [
+      'three within 1 g per 100 g, but five and a half days apart',
+      [
+        [24, 1000],
+        [29.5, 999],
+        [35, 991],
+      ],
+      false,
+    ],
+    [
       'three a week apart, 1.2 g per 100 g apart',
       [
         [21, 1000],
