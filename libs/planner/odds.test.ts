@@ -142,6 +142,25 @@ describe('odds', () => {
     expect(found.probability).toBe(1);
   });
 
+  /**
+   * The glaze must be mixed 35 minutes before the piping at the latest, and is mixed at 610. The base was soft at 600, and
+   * half of what is soft at 610 is firm by 628 (F(628) - F(610) = 1 - F(628)), so nothing speaks against it; but nobody knows
+   * at 610 what the next test will show. That comes at 630, and the one after too late. Oracle: F(630) by @stdlib.
+   */
+  it('does not know at one stage what a later test of another will show', () => {
+    const p: Problem = {
+      ...plain,
+      stages: [pourThenUnmould[0]!, ...['pipe', 'mix'].map((id) => ({ id, duration: 5, uses: [] }))],
+      lags: [
+        { id: 'firm', from: 'pour', point: 'end', to: 'pipe', atLeast: uncertain(600, 0.05, 'set') },
+        { id: 'use', from: 'mix', point: 'start', to: 'pipe', atMost: { kind: 'known', minutes: 35 } },
+      ],
+    };
+    const found = odds(p, at({ pour: 0, pipe: 600, mix: 610 }), { seed: 10, scenarios: 20_000 });
+    const expected = lognormalCdf(630, Math.log(600), 0.05);
+    expect(Math.abs(found.probability - expected)).toBeLessThan(4 * found.standardError);
+  });
+
   it('keeps a promise fixed in the future: what is not ready by then is lost', () => {
     const p: Problem = {
       ...plain,
