@@ -126,4 +126,9 @@ describe('quiet hours', () => {
     expect(quietAround(at('2026-11-27T07:00:00Z'), night, 'Europe/Dublin')).toBeUndefined();
     expect(quietAround(at('2026-11-27T12:00:00Z'), undefined, 'Europe/Dublin')).toBeUndefined();
   });
+
+  it('are none where they begin and end at one time', () => {
+    const none = { from: '22:00', to: '22:00' };
+    expect(quietAround(at('2026-11-27T23:00:00Z'), none, 'Europe/Dublin')).toBeUndefined();
+  });
 });
