@@ -43,6 +43,10 @@ describe('a weigh-in far off its forecast', () => {
     expect(codesOf(weighIn(120), weighIn(650, later))).toHaveLength(1);
     expect(codesOf(weighIn(130), weighIn(640, later))).toEqual([]);
     expect(codesOf(weighIn(4800, { confirmed: true }), weighIn(4700, later))).toEqual([]);
+    // A slip says nothing of the next one.
+    expect(codesOf(weighIn(4800), weighIn(470, later))).toEqual([
+      ['log.weigh-in-doubtful', 'log', 3, 'entry', 'massG'],
+    ]);
   });
 
   it('is not asked about again where it stands in the log, nor where it was taken back', () => {
