@@ -129,6 +129,16 @@ describe('nudges of a stage', () => {
     ]);
   });
 
+  it('still give it the evening before in the last minute of that', () => {
+    const told = 'Unmould: planned for Sat 24 Oct 06:00.';
+    expect(texts('2026-10-24T05:00:00.000Z', '2026-10-23T21:29:00Z')).toEqual([
+      ['2026-10-23T21:29:00.000Z', told],
+    ]);
+    expect(texts('2026-10-24T05:00:00.000Z', '2026-10-23T21:30:00Z')).toEqual([
+      ['2026-10-24T06:30:00.000Z', told],
+    ]);
+  });
+
   it.each(['2026-10-23T21:29:00.000Z', '2026-10-24T06:30:00.000Z'])(
     'say “now” at the start of a stage that begins just outside quiet hours: %s',
     (startAt) => {
