@@ -1,4 +1,4 @@
-import { UnrecoverableError, type Job } from 'bullmq';
+import { DelayedError, UnrecoverableError, type Job } from 'bullmq';
 import { describe, expect, it } from 'vitest';
 import type { NewJob } from './jobs.js';
 import type { DeliveredNudge } from './nudge-store.js';
@@ -24,6 +24,7 @@ async function run(name: string, data: unknown, claimed: DeliveredNudge | null =
   const queued: NewJob[] = [];
   const sent: DeliveredNudge[] = [];
   const claims: unknown[] = [];
+  const delays: number[] = [];
   const silent = () => undefined;
   const process = processorFor({
     store: {
@@ -39,8 +40,16 @@ async function run(name: string, data: unknown, claimed: DeliveredNudge | null =
     log: { debug: silent, info: silent, warn: silent, error: silent },
     queueJobs: async (jobs) => void queued.push(...jobs),
   });
-  await process({ name, data: JSON.parse(JSON.stringify(data)) as unknown } as Job);
-  return { queued, sent, claims };
+  const moveToDelayed = async (until: number) => void delays.push(until);
+  const job = { name, data: JSON.parse(JSON.stringify(data)) as unknown, moveToDelayed };
+  const delayed = await Promise.resolve(process(job as unknown as Job)).then(
+    () => false,
+    (error: unknown) => {
+      if (!(error instanceof DelayedError)) throw error;
+      return true;
+    },
+  );
+  return { queued, sent, claims, delays, delayed };
 }
 
 describe('a job from the queue', () => {
@@ -57,6 +66,16 @@ describe('a job from the queue', () => {
     const { queued } = await run('deliver', { id, version: 1, dueAt: at }, generous);
     const { sent } = await run('send', queued[0]?.data);
     expect(sent).toEqual([nudge]);
+  });
+
+  it('is put off for as long as the nudge is not due, be it a second', async () => {
+    const before = Date.now();
+    const dueAt = new Date(at.getTime() + 1000);
+    const { claims, delays, delayed } = await run('deliver', { id, version: 3, dueAt });
+    expect({ claims, delayed }).toEqual({ claims: [], delayed: true });
+    expect(delays).toHaveLength(1);
+    expect(delays[0]).toBeGreaterThanOrEqual(before + 1000);
+    expect(delays[0]).toBeLessThanOrEqual(Date.now() + 1000);
   });
 
   it('does nothing more when there is nothing to claim', async () => {
