@@ -25,5 +25,5 @@ export type { DesiredNudge, ReconciledNudges } from './repositories/reconcile-nu
 export type { RunChange, RunHead, Runs, RunSnapshot, RunState, StoredRun } from './repositories/runs.js';
 export type { PlanToSave } from './repositories/save-plan.js';
 export type { SignInCode, SignInCodes } from './repositories/sign-in-codes.js';
-export type { TeachingStanding, Teachings } from './repositories/teachings.js';
+export type { KeptTeachings, TeachingStanding, Teachings } from './repositories/teachings.js';
 export type { StoredWorkshop, Workshops } from './repositories/workshops.js';

@@ -22,7 +22,7 @@ function teachings(usedG: number): RunTeachings {
   return { observations: [], weighings: [weighing] };
 }
 const keep = (usedG: number, through = 1) =>
-  storage.teachings.put(workshopId, runId, { basis: 'b', through, teachings: teachings(usedG) });
+  storage.teachings.put(workshopId, [{ runId, basis: 'b', through, teachings: teachings(usedG) }]);
 const version = (butRun: string | null = null) => storage.teachings.version(workshopId, butRun);
 
 it('gets a higher version when it teaches something else, and only then', async () => {
@@ -35,6 +35,22 @@ it('gets a higher version when it teaches something else, and only then', async 
   expect([await version(), await version(runId)]).toEqual([2, 0]);
   expect(await storage.teachings.list(workshopId, { butRun: null })).toEqual([teachings(410)]);
   expect(await storage.teachings.list(workshopId, { butRun: runId })).toEqual([]);
+});
+
+it('is kept for many runs at once, each with a version of its own', async () => {
+  await keep(400);
+  const created = await storage.runs.create(workshopId, {
+    ...(await storage.runs.get(workshopId, runId))!,
+    order: { ...(await storage.runs.get(workshopId, runId))!.order, key: 'another' },
+  });
+  if (!created.ok) throw new Error(created.reason);
+  const both = [created.value.id, runId].map((id, i) => {
+    return { runId: id, basis: 'b', through: 2, teachings: teachings(i === 0 ? 500 : 410) };
+  });
+  await storage.teachings.put(workshopId, both);
+  await storage.teachings.put(workshopId, []);
+  expect([await version(), await version(runId)]).toEqual([3, 2]);
+  expect(await storage.teachings.list(workshopId, { butRun: runId })).toEqual([teachings(500)]);
 });
 
 it('counts with runs under way, and then with those that are over', async () => {

@@ -65,7 +65,7 @@ async function loadEarlier(
     const { teachings } = teachingsOf({ order, ...snapshot, log: lines }, facts);
     const basis = teachingsBasis(facts, snapshot.room);
     const through = lines.at(-1)?.sequence;
-    if (through !== undefined) await tx.teachings.put(workshopId, id, { basis, through, teachings });
+    if (through !== undefined) await tx.teachings.put(workshopId, [{ runId: id, basis, through, teachings }]);
     await tx.runs.update(workshopId, id, version, { state: 'curing' });
   }
 }

@@ -83,7 +83,7 @@ export async function startProgram(options: StartOptions): Promise<Program> {
     stops.push(() => nudges.stop());
     if (config.worker)
       stops.push(keepClearing({ storage, now: () => options.clock.now(), log: options.log }));
-    const address = await serve({ storage, nudges, builtIn }, databaseUrl, options, stops);
+    const address = await serve({ storage, nudges, builtIn, workshopId }, databaseUrl, options, stops);
     const { code } = await storage.signInCodes.create(workshopId);
     return { address, accessKey, signIn: { code, link: `${address}${signInPath(code)}` }, stop };
   } catch (error) {
@@ -134,7 +134,7 @@ async function openNudges(
 }
 
 async function serve(
-  made: Pick<Parts, 'storage' | 'nudges' | 'builtIn'>,
+  { workshopId, ...made }: Pick<Parts, 'storage' | 'nudges' | 'builtIn'> & { readonly workshopId: string },
   databaseUrl: string,
   { config, clock, log, computeWorker }: StartOptions,
   stops: (() => Promise<void>)[],
@@ -161,6 +161,10 @@ async function serve(
   stops.push(() => compute.close());
   await app.listen(config.port, config.bind).catch((error: NodeJS.ErrnoException) => {
     throw portError(error, config.port, config.bind);
+  });
+  // After an update that reads logs in another way, so that the first request need not wait for it.
+  taught.prepare(workshopId).catch((error: unknown) => {
+    log.debug('What the logs teach is left to the first request', { reason: String(error) });
   });
   return addressFromHere(app.getHttpServer().address() as AddressInfo);
 }

@@ -140,7 +140,7 @@ async function storeLog(
     through = (await tx.log.append(run.workshopId, run.id, entry, id)).sequence;
   }
   through ??= (await tx.log.list(run.workshopId, { runId: run.id })).at(-1)?.sequence;
-  if (through !== undefined) await tx.teachings.put(run.workshopId, run.id, { ...teaches, through });
+  if (through !== undefined) await tx.teachings.put(run.workshopId, [{ runId: run.id, ...teaches, through }]);
 }
 
 /** Entries that the change logs, called as they will be. */

@@ -63,7 +63,7 @@ export function entryChange(
     },
     async store(tx, { run, id, before, now }, { replan: made, teaches }) {
       const logged = await tx.log.append(workshopId, run.id, entry, id);
-      await tx.teachings.put(workshopId, run.id, { ...teaches, through: logged.sequence });
+      await tx.teachings.put(workshopId, [{ runId: run.id, ...teaches, through: logged.sequence }]);
       if (made === null) {
         const why = 'It is put right for what this run teaches; the run stays given up.';
         return { answer: { entry: shownEntry(logged), why, plan: shownPlan(before) }, nudges: [] };

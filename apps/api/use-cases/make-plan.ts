@@ -69,7 +69,7 @@ async function follow(tx: Repositories, run: StoredRun, document: PlanDocument):
     if (changed?.ok !== true) throw staleVersion(null);
   }
   // What made it a lot may have been taken back.
-  if (state !== 'curing') await tx.lots.remove(run.workshopId, run.id);
+  if (run.state === 'curing' && state !== 'curing') await tx.lots.remove(run.workshopId, run.id);
   if (state !== 'curing' || plan.ready === null) return;
   const madeAt = plan.stages.map((stage) => stage.endAt).reduce((last, at) => (at > last ? at : last));
   await tx.lots.put(run.workshopId, run.id, {

@@ -48,6 +48,11 @@ export class Taught {
     }
   }
 
+  /** Works out what is missing, so that the first request need not wait for it. */
+  async prepare(workshopId: string): Promise<void> {
+    await this.snapshot(workshopId, async () => undefined);
+  }
+
   learnedIn(tx: Repositories, workshopId: string): LearnedBut {
     return async (butRun) => {
       const version = await tx.teachings.version(workshopId, butRun);
@@ -109,11 +114,14 @@ export class Taught {
       const still = new Set(
         (await outstanding(tx, workshopId)).map((each) => `${each.runId} ${String(each.sequence)}`),
       );
-      for (const [i, { run, through }] of runs.entries()) {
-        if (!still.has(`${run.id} ${String(through)}`)) continue;
-        const basis = teachingsBasis(facts, run.snapshot.room);
-        await tx.teachings.put(workshopId, run.id, { basis, through, teachings: taught[i]! });
-      }
+      await tx.teachings.put(
+        workshopId,
+        runs.flatMap(({ run, through }, i) => {
+          if (!still.has(`${run.id} ${String(through)}`)) return [];
+          const basis = teachingsBasis(facts, run.snapshot.room);
+          return [{ runId: run.id, basis, through, teachings: taught[i]! }];
+        }),
+      );
     });
   }
 }

@@ -1,5 +1,5 @@
 import type { NudgeKind } from '#contract';
-import type { Nudge as Row, Prisma } from '../generated/client.js';
+import type { Nudge, Prisma } from '../generated/client.js';
 import { newId, type Session } from '../session.js';
 import { surelyAhead } from './undo-early.js';
 
@@ -11,6 +11,11 @@ export interface DesiredNudge {
   readonly text: string;
   readonly dueAt: Date;
 }
+
+type Row = Pick<
+  Nudge,
+  'id' | 'stageKey' | 'attempt' | 'kind' | 'text' | 'dueAt' | 'status' | 'version' | 'deliveredAt'
+>;
 
 /** A plan made anew within this time does not repeat what was said. */
 const ONCE_WITHIN_MS = 60 * 60_000;
@@ -32,7 +37,7 @@ export interface ReconciledNudges {
  *   before: a plan made anew while she is at it must not tell her again. What a clock that was ahead delivered too
  *   early does not count as said.
  *
- * Must run in a transaction. Locks the run's waiting nudges, so that a delivery comes before or after, not between.
+ * Must run in a transaction. Locks the run's nudges, so that a delivery comes before or after, not between.
  */
 export async function reconcileNudges(
   session: Session,
@@ -42,13 +47,12 @@ export async function reconcileNudges(
 ): Promise<ReconciledNudges> {
   const { db } = session;
   const { workshopId, runId, revisionId } = target;
-  await db.$executeRaw`
-    SELECT id FROM nudge
-    WHERE workshop_id = ${workshopId}::uuid AND run_id = ${runId}::uuid AND status = 'waiting'
+  const rows = await db.$queryRaw<Row[]>`
+    SELECT id, stage_key AS "stageKey", attempt, kind, text, due_at AS "dueAt", status, version,
+      delivered_at AS "deliveredAt"
+    FROM nudge
+    WHERE workshop_id = ${workshopId}::uuid AND run_id = ${runId}::uuid AND status IN ('waiting', 'delivered')
     ORDER BY id FOR UPDATE`;
-  const rows = await db.nudge.findMany({
-    where: { workshopId, runId, status: { in: ['waiting', 'delivered'] } },
-  });
   const waiting = new Map(rows.filter((row) => row.status === 'waiting').map((row) => [subject(row), row]));
   const delivered = new Map<string, number>();
   const ahead = surelyAhead(session.now());

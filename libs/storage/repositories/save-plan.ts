@@ -29,19 +29,23 @@ export async function savePlan(
   const planned = document.runs.find(({ run }) => run === key);
   if (planned === undefined) throw new RangeError(`The plan says nothing about the run "${key}".`);
 
-  const last = await db.planRevision.aggregate({ where: { workshopId, runId }, _max: { number: true } });
   // As text: the client takes several times as long for a value, and the workshop is held meanwhile.
   const [documentText, changesText] = [JSON.stringify(document), JSON.stringify(plan.changes)];
+  const id = newId(session);
+  // One statement after the run is locked, so that it sees every number there is.
+  const [numbered] = await db.$queryRaw<{ number: number }[]>`
+    INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
+    SELECT ${id}::uuid, ${workshopId}::uuid, ${runId}::uuid, coalesce(max(number), 0) + 1, ${plan.madeAt},
+      ${plan.cause}, ${document.status}, ${documentText}::jsonb, ${changesText}::jsonb
+    FROM plan_revision WHERE workshop_id = ${workshopId}::uuid AND run_id = ${runId}::uuid
+    RETURNING number`;
+  if (numbered === undefined) throw new Error('no plan was inserted');
   const row: Row = {
-    ...{ id: newId(session), workshopId, runId, number: (last._max.number ?? 0) + 1 },
+    ...{ id, workshopId, runId, number: numbered.number },
     ...{ madeAt: plan.madeAt, cause: plan.cause, status: document.status },
     document: JSON.parse(documentText) as Row['document'],
     changes: JSON.parse(changesText) as Row['changes'],
   };
-  await db.$executeRaw`
-    INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
-    VALUES (${row.id}::uuid, ${workshopId}::uuid, ${runId}::uuid, ${row.number}, ${row.madeAt}, ${row.cause},
-      ${row.status}, ${documentText}::jsonb, ${changesText}::jsonb)`;
   const open = planned.stages.filter(({ status }) => status === 'planned');
   const openStages = new Set(open.map(({ key: stageKey, attempt }) => stageOf({ stageKey, attempt })));
   const target = { workshopId, runId, revisionId: row.id };

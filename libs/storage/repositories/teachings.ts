@@ -1,6 +1,6 @@
 import type { RunTeachings, WorkshopFacts } from '#contract';
 import type { Prisma } from '../generated/client.js';
-import { fromJson, toJson, type Session } from '../session.js';
+import { fromJson, type Session } from '../session.js';
 import { LIVE } from './runs.js';
 
 /** How far what is kept of a run's teachings goes, and what it should rest on. */
@@ -15,18 +15,21 @@ export interface TeachingStanding {
   readonly through: number | null;
 }
 
+export interface KeptTeachings {
+  readonly runId: string;
+  readonly basis: string;
+  /** The last entry that it knows of, by sequence. */
+  readonly through: number;
+  readonly teachings: RunTeachings;
+}
+
 /** What the log of each run teaches, kept as it was worked out. Runs that logged nothing have no row. */
 export interface Teachings {
   /**
-   * Keeps what a run teaches. Its version becomes the highest of the workshop, unless it teaches what it taught before.
-   * Only who holds the workshop may do this.
-   * @param kept.through the last entry that it knows of, by sequence
+   * Keeps what runs teach, in one statement. A version becomes the highest of the workshop, unless the run teaches what it
+   * taught before. Only who holds the workshop may do this.
    */
-  put(
-    workshopId: string,
-    runId: string,
-    kept: { readonly basis: string; readonly through: number; readonly teachings: RunTeachings },
-  ): Promise<void>;
+  put(workshopId: string, kept: readonly KeptTeachings[]): Promise<void>;
   /** The highest version, of all runs but one; 0: nothing is kept. Another one as soon as any of them teaches else. */
   version(workshopId: string, butRun: string | null): Promise<number>;
   /** Another text when other runs are over, or one of them teaches else. */
@@ -41,11 +44,18 @@ export interface Teachings {
 
 export function teachings({ db }: Session): Teachings {
   return {
-    async put(workshopId, runId, { basis, through, teachings: taught }) {
+    async put(workshopId, kept) {
+      if (kept.length === 0) return;
+      const runs = kept.map(({ runId }) => runId);
+      const bases = kept.map(({ basis }) => basis);
+      const ends = kept.map(({ through }) => through);
+      const texts = kept.map(({ teachings: taught }) => JSON.stringify(taught));
       await db.$executeRaw`
         INSERT INTO run_teaching (workshop_id, run_id, basis, through, teachings, version)
-        SELECT ${workshopId}::uuid, ${runId}::uuid, ${basis}, ${through}, ${JSON.stringify(toJson(taught))}::jsonb,
-          (SELECT coalesce(max(version), 0) + 1 FROM run_teaching WHERE workshop_id = ${workshopId}::uuid)
+        SELECT ${workshopId}::uuid, each.run_id, each.basis, each.through, each.teachings::jsonb,
+          each.place + (SELECT coalesce(max(version), 0) FROM run_teaching WHERE workshop_id = ${workshopId}::uuid)
+        FROM unnest(${runs}::uuid[], ${bases}::text[], ${ends}::bigint[], ${texts}::text[])
+          WITH ORDINALITY AS each (run_id, basis, through, teachings, place)
         ON CONFLICT (workshop_id, run_id) DO UPDATE SET
           basis = EXCLUDED.basis, through = EXCLUDED.through, teachings = EXCLUDED.teachings,
           version = CASE WHEN run_teaching.teachings = EXCLUDED.teachings
