@@ -162,6 +162,14 @@ describe('nudges of a new plan', () => {
     expect(await storage.nudges.list(other.workshopId, { status: 'waiting' })).toHaveLength(1);
   });
 
+  it('that were delivered stay so when all of a run are cancelled', async () => {
+    const { moved } = await save([nudge()]);
+    await storage.nudges.claim(moved[0]?.id ?? '', 1, later);
+    await save([nudge({ stage: 'turn' })]);
+    expect(await storage.nudges.cancelForRun(workshopId, runId)).toHaveLength(1);
+    expect(await storage.nudges.list(workshopId, { status: 'delivered' })).toHaveLength(1);
+  });
+
   it('refuses two waiting ones for the same thing, even past the repositories', async () => {
     const { moved } = await save([nudge()]);
     const copy = `INSERT INTO nudge SELECT gen_random_uuid(), workshop_id, run_id, revision_id, stage_key,
