@@ -34,6 +34,7 @@ export { fitCure, type CureFit } from './cure/fit-cure.js';
 export { readyDay } from './cure/ready-day.js';
 export { hasSettled } from './cure/has-settled.js';
 export { oneOf, type Observation, type Sighting } from './lessons/observation.js';
-export { evidenceOf, type Censored, type Evidence, type RecipeEvidence } from './lessons/evidence.js';
+export { evidenceOf, type Evidence, type RecipeEvidence } from './lessons/evidence.js';
+export type { Censored } from './lessons/table.js';
 export { learn, learnFrom } from './lessons/learn.js';
 export type { Offset, OffsetPrior, Posterior } from './lessons/posterior.js';

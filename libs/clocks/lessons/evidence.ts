@@ -1,5 +1,5 @@
 import type { Observation } from './observation.js';
-import { tabulated, type Table } from './table.js';
+import { tabulated, type Censored, type Table } from './table.js';
 
 /** All that the batches of one recipe say of its offset s = δ_w + δ_r. Plain data, for keeping and sending. */
 export interface RecipeEvidence {
@@ -13,13 +13,6 @@ export interface RecipeEvidence {
   readonly censored: readonly Censored[];
   /** The same once they are many. */
   readonly table?: Table | undefined;
-}
-
-/** Lies above, below or between; a bound that is absent is none. */
-export interface Censored {
-  readonly above?: number | undefined;
-  readonly below?: number | undefined;
-  readonly sigma: number;
 }
 
 /** What is known of one pace, by recipe: all that `learnFrom` reads of the observations behind it. */

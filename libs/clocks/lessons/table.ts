@@ -1,5 +1,11 @@
-import type { Censored } from './evidence.js';
 import { logProbabilityBetween } from './log-probability.js';
+
+/** Lies above, below or between; a bound that is absent is none. */
+export interface Censored {
+  readonly above?: number | undefined;
+  readonly below?: number | undefined;
+  readonly sigma: number;
+}
 
 /**
  * What many censored observations of one recipe say together: their log-likelihood at evenly spaced offsets, which adds up
