@@ -77,9 +77,11 @@ function foreseen(thrown: unknown, request: Request): ApiProblem | undefined {
   }
 }
 
-/** The body reader's error says where its limit is. */
-function mostRead(thrown: unknown): string {
-  const limit = thrown instanceof Error && 'limit' in thrown ? Number(thrown.limit) : 0;
+/** The body reader's error says where its limit is, and Nest hands it on as the cause of its own. */
+function mostRead(thrown: unknown): string | undefined {
+  const told = thrown instanceof HttpException ? thrown.cause : thrown;
+  const limit = told instanceof Error && 'limit' in told ? Number(told.limit) : 0;
+  if (!(limit > 0)) return undefined;
   return `At most ${String(Math.round(limit / 1024))} kB are read here.`;
 }
 
