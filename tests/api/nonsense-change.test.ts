@@ -65,6 +65,21 @@ describe('a change that makes no sense', () => {
       { kind: 'ready-by', run: 'RUN', readyBy: '9999-12-31' },
       { path: 'change.readyBy', value: '9999-12-31' },
     ],
+    [
+      'another run',
+      { kind: 'count', run: 'somebody-else', count: 3 },
+      { code: 'change.no-such-run', path: 'change.run', value: 'somebody-else' },
+    ],
+    [
+      'a recipe that is not in the run',
+      { kind: 'recipe', recipe: 'no-such', lyeConcentrationPercent: 33 },
+      { code: 'change.no-such-recipe', path: 'change.recipe', value: 'no-such' },
+    ],
+    [
+      'a mould that nobody has',
+      { kind: 'cavities', mould: 'no-such', cavities: 3 },
+      { code: 'change.no-such-mould', path: 'change.mould', value: 'no-such' },
+    ],
   ];
 
   it.each(cases)('%s: neither tried nor carried out', async (_what, wanted, issue) => {

@@ -46,7 +46,7 @@ export function remedyCarriedOut(
       if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
       const input = await runInput(tx, learned, run);
       const after = named(tx, valueOf(changedInput(input, change)), input.log.length);
-      refuseOthers(run, change, input, after);
+      refuseLate(run, change);
       refuseFalseEntries(run, input, after);
       const before = await tx.plans.latest(workshopId, runId);
       return { run, input, after, before, now: clock.now() };
@@ -79,18 +79,10 @@ export function remedyCarriedOut(
   };
 }
 
-function refuseOthers(run: StoredRun, change: RemedyChange, before: RunsInput, after: RunsInput): void {
-  const isOther = 'run' in change && change.run !== run.key;
-  const recipes = after.recipes.some((recipe, i) => recipe !== before.recipes[i]);
-  if (isOther || (change.kind === 'recipe' && !recipes)) {
-    const value = 'run' in change ? change.run : change.kind;
-    const message = `The change is not about “${run.order.title}”; accepted: a change of this run.`;
-    throw invalidInput([
-      { code: 'change.another-run', path: ['change'], message, value, accepted: 'a change of this run' },
-    ]);
-  }
+/** @throws ApiProblem 409 where the change comes too late */
+function refuseLate(run: StoredRun, { kind }: RemedyChange): void {
   // Soap in the mould is what it is: when it was to begin, how much of it there is and what it is made of are settled.
-  const settled = ['recipe', 'start', 'count', 'split'].includes(change.kind);
+  const settled = ['recipe', 'start', 'count', 'split'].includes(kind);
   if (settled && run.state !== 'planned') {
     throw new ApiProblem(409, 'run-begun', 'The run has begun', 'What is poured cannot be changed any more.');
   }

@@ -12,8 +12,25 @@ import { withChange } from './with-change.js';
  */
 export function changedInput(before: RunsInput, change: RemedyChange): Result<RunsInput> {
   const after = withChange(before, change);
-  const issues = under(['change'], issuesOfChange(before, after));
+  const about = issuesOfNames(before, change);
+  const issues = under(['change'], about.length > 0 ? about : issuesOfChange(before, after));
   return isNonEmpty(issues) ? { ok: false, issues } : ok(after);
+}
+
+/** A change of what is not there would leave all as it is, and be taken for carried out. */
+function issuesOfNames({ runs, recipes, moulds }: RunsInput, change: RemedyChange): Issue[] {
+  const keys = (things: readonly { readonly key: string }[]) => things.map(({ key }) => key);
+  if ('run' in change) return unlessAmong(keys(runs), 'run', change.run);
+  if (change.kind === 'recipe') return unlessAmong(keys(recipes), 'recipe', change.recipe);
+  if (change.kind === 'cavities') return unlessAmong(keys(moulds), 'mould', change.mould);
+  return [];
+}
+
+function unlessAmong(known: readonly string[], what: 'run' | 'recipe' | 'mould', key: string): Issue[] {
+  if (known.includes(key)) return [];
+  const accepted = `one of ${known.join(', ')}`;
+  const message = `There is no ${what} “${key}” to change here; accepted: ${accepted}.`;
+  return [{ code: `change.no-such-${what}`, path: [what], message, value: key, accepted }];
 }
 
 function issuesOfChange(before: RunsInput, after: RunsInput): Issue[] {
