@@ -71,3 +71,8 @@ it('describes every failure as a problem document', () => {
       expect(Object.keys(content ?? {})).toEqual(['application/problem+json']);
   }
 });
+
+it('says that the disk may be full wherever the database is asked', () => {
+  for (const [path, method, { responses }] of operations())
+    expect('507' in responses, `${method} ${path}`).toBe(path !== '/api/health');
+});

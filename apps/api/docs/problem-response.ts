@@ -11,6 +11,7 @@ const titles: Readonly<Record<number, string>> = {
   429: 'Too many wrong tries; Retry-After says how long to wait',
   500: 'Something went wrong here',
   503: 'Not ready, or the workshop is being worked on; Retry-After says how long to wait',
+  507: 'The disk of the database is full, and nothing was stored',
 };
 
 interface ProblemResponse {
