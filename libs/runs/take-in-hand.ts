@@ -12,11 +12,11 @@ import { runTeachings } from './learned/run-teachings.js';
 import { taughtClocks } from './clocks/taught-clocks.js';
 import { observedDraws } from './clocks/observe-draws.js';
 import { liveAttempts, makingAttempt, type RunInHand, type RunStanding } from './run-in-hand.js';
-import type { StageAttempt } from './log/run-progress.js';
+import { latestAttempt, type StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
 import { stageKindFacts } from './input/stage-kinds.js';
-import { withoutParts, workingsOf, type RunWorkings } from './input/workings.js';
+import { withoutOvertaken, withoutParts, workingsOf, type RunWorkings } from './input/workings.js';
 
 /** A run where it stands, with its batches sized. */
 export interface SizedRun {
@@ -75,7 +75,9 @@ function takeRun(run: RunWorkings, input: RunsInput): TakenRun {
   const folded = foldLog(run, numbered, clocks);
   const logIssues = underEntries(['log'], folded.issues, (place) => numbered[place]?.i ?? 0);
   const { progress } = folded;
-  const standing = { run: withoutParts(run, progress.dropped), progress, clocks };
+  const isDone = (stage: string): boolean => latestAttempt(progress, stage)?.status === 'done';
+  const carriedOut = withoutOvertaken(withoutParts(run, progress.dropped), isDone);
+  const standing = { run: carriedOut, progress, clocks };
   return { standing, issues: [...checkClockInputs(run, input), ...logIssues] };
 }
 

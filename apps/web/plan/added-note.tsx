@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { RunPlan } from '#contract';
 import { useWords } from '../words/words.js';
 
-/** What the plan keeps of what its design leaves unsaid, so that no soap is unmoulded or cut before it is firm. */
+/** What the plan keeps of what its design leaves unsaid, such as that no soap is unmoulded before it is firm. */
 export function AddedNote({ run }: { readonly run: RunPlan | undefined }): ReactNode {
   const { library } = useWords();
   const { added = [], stages = [], amounts = [] } = run ?? {};

@@ -35,6 +35,28 @@ describe('the order that a design leaves unsaid', () => {
     });
   });
 
+  it('has soap turned and wrapped once it is out of its mould, and wrapped once it is cut', () => {
+    const stages = [stage('wrap', 'wrap', 'base'), stage('turn', 'turn', 'top'), pour, layer, unmould, cut];
+    const { links } = implied({ parts: [base, top], stages, waits: [firm('base') as never] });
+    expect(links).toEqual([
+      { from: 'unmould', to: 'wrap', atLeastMin: 0 },
+      { from: 'cut', to: 'wrap', atLeastMin: 0 },
+      { from: 'unmould', to: 'turn', atLeastMin: 0 },
+      { from: 'layer', to: 'unmould', atLeastMin: 0 },
+      { from: 'unmould', to: 'cut', atLeastMin: 0 },
+    ]);
+  });
+
+  it('leaves turning and wrapping where a design puts them, and what no mould holds', () => {
+    const [turn, wrap] = [stage('turn', 'turn', 'base'), stage('wrap', 'wrap', 'base')];
+    const to = (key: string) => ({ from: key, to: 'unmould', atLeastMin: 0 });
+    const rough = { parts: [base], stages: [pour, unmould, turn, wrap] };
+    expect(implied({ ...rough, links: [to('turn'), to('wrap')] }).links).toEqual([]);
+    const piped = [stage('pipe', 'pipe', 'loose'), stage('wrap-loose', 'wrap', 'loose')];
+    const both = { parts: [base, batch('loose', null)], stages: [pour, unmould, ...piped] };
+    expect(implied(both).links).toEqual([]);
+  });
+
   it('waits for every part in the cavity', () => {
     expect(implied({ parts: [base, top], stages: [pour, layer, unmould] }).waits).toEqual([
       firm('base'),

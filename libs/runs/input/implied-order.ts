@@ -1,4 +1,4 @@
-import type { Link, OpeningState, Part, PieceDesign, Stage, Wait } from '#contract';
+import type { Link, OpeningState, Part, PieceDesign, Stage, StageKind, Wait } from '#contract';
 import { stageKindFacts } from './stage-kinds.js';
 
 /** What a design leaves unsaid and nobody does otherwise. */
@@ -25,10 +25,18 @@ const FIRM_ENOUGH: ReadonlySet<OpeningState> = new Set([
   'cured',
 ]);
 
+/** What has to be over before soap that was cast is turned or wrapped: no hand gets round it in its mould. */
+const OUT_BEFORE: Partial<Readonly<Record<StageKind, readonly StageKind[]>>> = {
+  turn: ['unmould'],
+  wrap: ['unmould', 'cut'],
+};
+
 /**
- * The waits and links that a design needs so that soap is not unmoulded or cut before it is firm:
+ * The waits and links that a design needs so that soap is not unmoulded or cut before it is firm, nor handled before it
+ * is out of its mould:
  * - unmoulding waits until what is in the mould is firm, and comes after all of it is made;
- * - cutting comes after the unmoulding of the same soap; where nothing unmoulds it, it waits until the soap can be cut.
+ * - cutting comes after the unmoulding of the same soap; where nothing unmoulds it, it waits until the soap can be cut;
+ * - turning comes after the unmoulding of the same soap, and wrapping after its unmoulding and cutting.
  * A design that says so itself, in whatever firm state of a part in that mould or by hours after its making, is left as
  * it is.
  * @param dropped parts that are left out: nothing waits for them, and a wait for one of them holds nothing back
@@ -43,13 +51,18 @@ export function impliedOrder(design: Outline, dropped: ReadonlySet<string> = new
     if (!comesBefore(before.key, stage.key)) links.push({ from: before.key, to: stage.key, atLeastMin: 0 });
   };
   for (const stage of design.stages) {
-    if (stage.kind !== 'unmould' && stage.kind !== 'cut') continue;
     const cast = castTogether(design, stage.part);
+    const isOfCast = ({ part }: Stage): boolean => cast.some(({ key }) => key === part);
+    for (const before of design.stages) {
+      const isFirst = OUT_BEFORE[stage.kind]?.includes(before.kind) === true && isOfCast(before);
+      if (isFirst && !comesBefore(stage.key, before.key)) putAfter(stage, before);
+    }
+    if (stage.kind !== 'unmould' && stage.kind !== 'cut') continue;
     const unmould = design.stages.find(
       (each) =>
         stage.kind === 'cut' &&
         each.kind === 'unmould' &&
-        cast.some(({ key }) => key === each.part) &&
+        isOfCast(each) &&
         !comesBefore(stage.key, each.key),
     );
     if (unmould !== undefined) {

@@ -44,6 +44,17 @@ export function withoutParts(run: RunWorkings, dropped: ReadonlySet<string>): Ru
   return { ...run, implied, design: withImplied(own, implied) };
 }
 
+/**
+ * The same run without the implied links that its log has overtaken: they lead to a stage that is done, from one that is
+ * not. The maker did without what the design never asked for.
+ */
+export function withoutOvertaken(run: RunWorkings, isDone: (stage: string) => boolean): RunWorkings {
+  const links = run.implied.links.filter(({ from, to }) => !isDone(to) || isDone(from));
+  if (links.length === run.implied.links.length) return run;
+  const implied = { ...run.implied, links };
+  return { ...run, implied, design: withImplied(ownDesign(run), implied) };
+}
+
 /** The design of a run as the maker wrote it. */
 export function ownDesign({ design, implied }: RunWorkings): PieceDesign {
   return {

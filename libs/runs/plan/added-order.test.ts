@@ -88,6 +88,13 @@ describe('a design that does not say when it is unmoulded and cut', () => {
     ]);
   });
 
+  it('plans on where a stage is logged before the one that was put before it', () => {
+    const cut: LogEntry = { kind: 'done', stage: 'cut', at: '2026-11-27T20:00:00Z' };
+    const run = runOf(withLog(under, over, cut), '2026-11-27T20:10:00Z');
+    expect(at(run, 'unmould') - minuteOfIso(over.at)).toBeGreaterThanOrEqual(Math.floor(firmOf(run, 'over')));
+    expect(run.added).not.toContainEqual({ stage: 'cut', after: 'unmould' });
+  });
+
   it('waits for the part that is left where the other is dropped', () => {
     const seized: LogEntry = {
       kind: 'mishap',
