@@ -4,7 +4,7 @@ import { checkEntry, planRuns, usualResponse as planners, type RunsInput } from 
 import { minuteOf } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 import type { QueuedEntry } from '../offline/queue-order.js';
-import { doneLately, isGoingOn, sittingsOf, sittingToShow, type BenchRun } from './bench-view.js';
+import { doneLately, isGoingOn, sittingsOf, sittingsToShow, type BenchRun } from './bench-view.js';
 import { usualResponse } from './usual-response.js';
 
 const RUN = '0197a0e0-0000-7000-8000-000000000001';
@@ -54,14 +54,9 @@ describe.each(demos)('the bench during %s', (name) => {
       }
       log = [...log, { run: order!.key, entry: { kind: 'done', stage: step.key, at: step.endAt } }];
     }
-    expect(
-      sittingToShow(
-        sittingsOf(
-          [benchRun(file, planned({ ...file, log }, Date.parse(order!.startAfter) + 9e8, document))],
-          [],
-        ),
-      ),
-    ).toBeUndefined();
+    const end = Date.parse(order!.startAfter) + 9e8;
+    const over = sittingsOf([benchRun(file, planned({ ...file, log }, end, document))], []);
+    expect(sittingsToShow(over, end)).toEqual([]);
   });
 
   it('shows every stage once, in sittings that are apart', () => {
@@ -113,6 +108,16 @@ describe('what is logged and not sent', () => {
     const [sitting] = sittingsOf([run], [queued(mishap)]);
     expect(sitting!.stages[0]).toMatchObject({ state: 'open', isNoted: true });
   });
+});
+
+it('shows what is to be done now before what was left open in an earlier sitting', () => {
+  const { file, document } = demo('rockpool-tiles');
+  const sittings = sittingsOf([benchRun(file, document)], []);
+  const [first, second] = sittings;
+  expect(sittingsToShow(sittings, first!.startAt - 1)).toEqual([first]);
+  expect(sittingsToShow(sittings, first!.startAt)).toEqual([first]);
+  expect(sittingsToShow(sittings, second!.startAt - 1)).toEqual([first]);
+  expect(sittingsToShow(sittings, second!.startAt)).toEqual([second, first]);
 });
 
 describe('runs beside each other', () => {

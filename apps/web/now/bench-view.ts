@@ -54,9 +54,15 @@ export function sittingsOf(runs: readonly BenchRun[], queue: readonly QueuedEntr
   return merged;
 }
 
-/** The sitting to show: the first in which something is open. */
-export function sittingToShow(sittings: readonly BenchSitting[]): BenchSitting | undefined {
-  return sittings.find(({ stages }) => stages.some(({ state }) => state === 'open'));
+/**
+ * The sittings to show: those that have begun and hold something open, the latest first, so that a stage nobody logged
+ * does not stand before what is to be done now; where none has begun, the next.
+ * @param now in milliseconds since 1970
+ */
+export function sittingsToShow(sittings: readonly BenchSitting[], now: number): readonly BenchSitting[] {
+  const open = sittings.filter(({ stages }) => stages.some(({ state }) => state === 'open'));
+  const begun = open.filter(({ startAt }) => startAt <= now).reverse();
+  return begun.length > 0 ? begun : open.slice(0, 1);
 }
 
 /** What was done longer ago than this is found in the log of the run. */

@@ -4,7 +4,7 @@ import { useNow } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { AnswerNote } from './answer-note.js';
-import { doneLately, isGoingOn, sittingToShow } from './bench-view.js';
+import { doneLately, isGoingOn, sittingsToShow } from './bench-view.js';
 import { Coming } from './coming.js';
 import './now.css';
 import { DoneStages, SittingView } from './sitting-view.js';
@@ -34,10 +34,11 @@ export default function NowPage(): ReactNode {
 
 function BenchView({ bench: { runs, sittings, hasPast } }: { readonly bench: Bench }): ReactNode {
   const logging = useLogging();
-  const sitting = sittingToShow(sittings);
   const present = useNow(30_000);
+  const shown = sittingsToShow(sittings, present);
+  const [sitting] = shown;
   useWakeLock(sitting !== undefined && isGoingOn(sitting, present));
-  useLastCalls(sitting);
+  useLastCalls(shown);
   const lately = doneLately(sittings, present);
   const stuck = runs.filter(({ document }) => document.status !== 'planned');
   return (
@@ -48,7 +49,11 @@ function BenchView({ bench: { runs, sittings, hasPast } }: { readonly bench: Ben
       ))}
       {sitting !== undefined && (
         <div className="columns">
-          <SittingView sitting={sitting} runs={runs} logging={logging} />
+          <div className="stack">
+            {shown.map((each) => (
+              <SittingView key={each.startAt} sitting={each} runs={runs} logging={logging} />
+            ))}
+          </div>
           <Coming sittings={sittings} shown={sitting} />
         </div>
       )}

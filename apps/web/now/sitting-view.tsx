@@ -1,6 +1,6 @@
 import { Check, Undo2 } from 'lucide-react';
 import { useQueries } from '@tanstack/react-query';
-import type { ReactNode } from 'react';
+import { useId, type ReactNode } from 'react';
 import { answered, api } from '../api/client.js';
 import { useNow, useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
@@ -21,11 +21,12 @@ export function SittingView({
   readonly logging: Logging;
 }): ReactNode {
   const { stages } = sitting;
+  const heading = useId();
   const open = stages.filter(({ state }) => state === 'open');
   const hasRunTitle = new Set(stages.map(({ runId }) => runId)).size > 1;
   return (
-    <section className="stack" aria-labelledby="sitting">
-      <SittingHead sitting={sitting} />
+    <section className="stack" aria-labelledby={heading}>
+      <SittingHead id={heading} sitting={sitting} />
       <ol className="stages">
         {open.map((bench) =>
           bench.after.length === 0 ? (
@@ -39,7 +40,7 @@ export function SittingView({
   );
 }
 
-function SittingHead({ sitting }: { readonly sitting: BenchSitting }): ReactNode {
+function SittingHead({ id, sitting }: { readonly id: string; readonly sitting: BenchSitting }): ReactNode {
   const { now } = useWords();
   const times = useTimes();
   const { startAt, endAt } = sitting;
@@ -48,7 +49,7 @@ function SittingHead({ sitting }: { readonly sitting: BenchSitting }): ReactNode
   const title = isGoingOn(sitting, present) ? now.current : present < startAt ? now.next(day) : now.late(day);
   return (
     <div className="row apart">
-      <h2 id="sitting">{title}</h2>
+      <h2 id={id}>{title}</h2>
       <p className="soft numbers">{now.between(times.time(startAt), times.time(endAt))}</p>
     </div>
   );
