@@ -113,6 +113,31 @@ describe('schedule', () => {
     });
   });
 
+  it('moves the one stage that stands in the way of several, though they come later', () => {
+    const wait = (id: string, from: string, to: string) =>
+      ({ id, from, point: 'start', to, atLeast: known(20) }) as const;
+    const later = ['b', 'c', 'd'];
+    const p: Problem = {
+      ...plain,
+      resources: [],
+      stages: [
+        { id: 'a', duration: 0, uses: [], previous: 30 },
+        ...later.flatMap((id, k) => [
+          // What is new in between takes longer than the plan before had left.
+          { id: `${id}-new`, duration: 0, uses: [] },
+          { id, duration: 0, uses: [], previous: 50 + k },
+        ]),
+      ],
+      lags: later.flatMap((id) => [wait(`${id}-1`, 'a', `${id}-new`), wait(`${id}-2`, `${id}-new`, id)]),
+    };
+    const outcome = schedule(p, { certainty: 0.5, seed: 1 });
+    if (outcome.status !== 'planned') throw new Error(outcome.status);
+    const moved = p.stages.filter(
+      ({ id, previous }) => previous !== undefined && outcome.schedule.starts.get(id) !== previous,
+    );
+    expect(moved.map(({ id }) => id)).toEqual(['a']);
+  });
+
   it('answers with what it has when it is stopped while it asks which stages can stay', () => {
     const p: Problem = {
       ...plain,

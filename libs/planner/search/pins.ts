@@ -13,13 +13,15 @@ export interface Pinned {
 
 /**
  * As many stages of the previous plan as can stay where they were together: no further one could be added within the
- * limit. Of stages that stand in each other's way, the later ones give way.
+ * limit. Of stages that cannot stay together, the one gives way that stood in the way of others most often so far; of
+ * those that did equally often, the later one.
  * @returns null when the budget ran out before anything was placed, or nothing can be
  */
 export function pinPrevious(p: Problem, search: StageSearch, budget: Budget): Pinned | null {
   const movable = [...p.stages.keys()]
     .filter((i) => p.stages[i]!.fixed === undefined && p.stages[i]!.previous !== undefined)
     .sort((a, b) => p.stages[a]!.previous! - p.stages[b]!.previous!);
+  const blamed = new Map<number, number>(movable.map((i) => [i, 0]));
   let pinned = movable;
   let placed: Extract<Placed, { status: 'placed' }>;
   for (;;) {
@@ -32,9 +34,12 @@ export function pinPrevious(p: Problem, search: StageSearch, budget: Budget): Pi
       break;
     }
     const behind = new Set(tried.status === 'impossible' ? tried.core.map(([side]) => side >> 1) : []);
-    const last = pinned.findLast((i) => behind.has(i));
-    if (last === undefined) return null;
-    pinned = pinned.filter((i) => i !== last);
+    const core = pinned.filter((i) => behind.has(i));
+    for (const i of core) blamed.set(i, blamed.get(i)! + 1);
+    const most = Math.max(...core.map((i) => blamed.get(i)!));
+    const given = core.findLast((i) => blamed.get(i) === most);
+    if (given === undefined) return null;
+    pinned = pinned.filter((i) => i !== given);
   }
   for (const i of movable) {
     if (pinned.includes(i)) continue;
