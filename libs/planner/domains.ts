@@ -6,6 +6,8 @@ export interface Domain {
   readonly to: Float64Array;
 }
 
+const ALWAYS: readonly Interval[] = [{ from: -Infinity, to: Infinity }];
+
 /**
  * The starts in [least, greatest] from which a whole duration fits into one interval of the calendar.
  * @param calendar sorted and disjoint; undefined when any time will do
@@ -16,16 +18,18 @@ export function domainOf(
   least: number,
   greatest: number,
 ): Domain {
-  const from: number[] = [];
-  const to: number[] = [];
-  for (const open of calendar ?? [{ from: -Infinity, to: Infinity }]) {
+  const hours = calendar ?? ALWAYS;
+  const from = new Float64Array(hours.length);
+  const to = new Float64Array(hours.length);
+  let count = 0;
+  for (const open of hours) {
     const first = Math.max(open.from, least);
     const last = Math.min(open.to - duration, greatest);
     if (first > last) continue;
-    from.push(first);
-    to.push(last);
+    from[count] = first;
+    to[count++] = last;
   }
-  return { from: Float64Array.from(from), to: Float64Array.from(to) };
+  return count === hours.length ? { from, to } : { from: from.slice(0, count), to: to.slice(0, count) };
 }
 
 /** The least start not before `at`; NaN when there is none. */
@@ -34,8 +38,8 @@ export function nextIn(domain: Domain, at: number): number {
   return k === domain.to.length ? NaN : Math.max(at, domain.from[k]!);
 }
 
-/** The first interval that ends at or after `at`. */
-function intervalAfter({ to }: Domain, at: number): number {
+/** The number of the first interval that ends at or after `at`; as many as there are where none does. */
+export function intervalAfter({ to }: Domain, at: number): number {
   let low = 0;
   let high = to.length;
   while (low < high) {
@@ -58,6 +62,11 @@ export function contains(domain: Domain, at: number): boolean {
 
 /** The domain seen backwards in time: x is in it exactly when −x is in `domain`. */
 export function mirrorDomain(domain: Domain): Domain {
-  const negated = (ends: Float64Array): Float64Array => ends.map((x) => -x).reverse();
+  const negated = (ends: Float64Array): Float64Array => {
+    const count = ends.length;
+    const backwards = new Float64Array(count);
+    for (let k = 0; k < count; k++) backwards[count - 1 - k] = -ends[k]!;
+    return backwards;
+  };
   return { from: negated(domain.to), to: negated(domain.from) };
 }

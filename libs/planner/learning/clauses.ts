@@ -12,7 +12,7 @@ const NARROW = 2;
  */
 export class Clauses {
   /** Clauses one after the other: the head, then pairs of side and value. */
-  store = new Int32Array(1 << 16);
+  store = new Int32Array(1 << 12);
   private size = 0;
   private readonly activity = new Map<number, number>();
   private increment = 1;

@@ -2,6 +2,7 @@ import type { Edge } from '../learning/lag-edges.js';
 import type { SearchModel } from '../learning/learning-search.js';
 import type { Propagator } from '../learning/propagator.js';
 import type { Trail } from '../learning/trail.js';
+import { intervalAfter } from '../domains.js';
 import type { ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
 import { CumulativePropagator } from './cumulative-propagator.js';
@@ -109,11 +110,15 @@ function lagsOf(net: Network): Edge[] {
 /** The hours of every node that has any choice among them. */
 function rangesOf(net: Network, origin: number, { least, greatest }: StartBounds): Ranges[] {
   return net.domains.flatMap((domain, variable): Ranges[] => {
-    const inside = [...domain.from.keys()].filter(
-      (k) => domain.to[k]! >= least[variable]! && domain.from[k]! <= greatest[variable]!,
-    );
-    if (inside.length < 2) return [];
-    const shifted = (ends: Float64Array): Int32Array => Int32Array.from(inside, (k) => ends[k]! - origin);
+    const first = intervalAfter(domain, least[variable]!);
+    let end = first;
+    while (end < domain.from.length && domain.from[end]! <= greatest[variable]!) end++;
+    if (end - first < 2) return [];
+    const shifted = (ends: Float64Array): Int32Array => {
+      const values = new Int32Array(end - first);
+      for (let k = first; k < end; k++) values[k - first] = ends[k]! - origin;
+      return values;
+    };
     return [{ variable, from: shifted(domain.from), to: shifted(domain.to) }];
   });
 }
