@@ -72,25 +72,6 @@ export function firstOverload(
   return found;
 }
 
-/** Whether the resource is overloaded while loads that begin or end with the node are there. */
-export function isOverloadedBy(
-  { capacity, loads }: ResourceLoads,
-  node: number,
-  starts: Float64Array,
-  duration: Float64Array,
-): boolean {
-  const from = (load: Load): number => starts[load.first]!;
-  const to = (load: Load): number => starts[load.last]! + duration[load.last]!;
-  return loads.some((mine) => {
-    if (mine.first !== node && mine.last !== node) return false;
-    let most = 0;
-    for (const other of loads) if (from(other) < to(mine) && to(other) > from(mine)) most += other.amount;
-    if (most <= capacity) return false;
-    const beside = loads.filter((other) => from(other) < to(mine) && to(other) > from(mine));
-    return firstOverload([{ resource: '', capacity, loads: beside }], starts, duration) !== undefined;
-  });
-}
-
 function overload(present: readonly Load[], capacity: number): readonly Load[] | undefined {
   const amount = (loads: readonly Load[]): number => loads.reduce((sum, load) => sum + load.amount, 0);
   if (amount(present) <= capacity) return undefined;

@@ -1,14 +1,19 @@
 import { contains } from './domains.js';
 import { deliveriesOf, totalEnd } from './deliveries.js';
-import { isOverloadedBy, type ResourceLoads } from './loads.js';
+import type { ResourceLoads } from './loads.js';
 import type { Network } from './network.js';
 import type { Problem } from './problem.js';
+import { Room } from './room.js';
 import { SittingCost } from './sitting-cost.js';
+
+/** How many places for stages are tried before anyone is asked whether to stop: a small problem is done by then. */
+const TRIES = 20_000;
 
 /**
  * The schedule with fewer sittings where that costs no later end: stages move, one at a time, to just before or
  * just after another, while every lag, calendar and resource is kept. Descent to a local optimum.
  * @param pinned stages that stay where they are
+ * @param stop asked for each stage once a good many places have been tried; what was reached by then is the answer
  */
 export function reduceSittings(
   p: Problem,
@@ -16,20 +21,26 @@ export function reduceSittings(
   all: readonly ResourceLoads[],
   starts: Float64Array,
   pinned: ReadonlySet<number>,
+  stop: () => boolean = () => false,
 ): Float64Array {
   const x = starts.slice();
   const isNotLater = endGuard(p, net, x);
-  const touching = incidence(net, all);
+  const edges = incidence(net);
+  const room = new Room(all, x, net.duration);
   const sittings = new SittingCost(p, x);
   let cost = sittings.cost();
+  let tries = 0;
   for (let improved = true; improved;) {
     improved = false;
     for (let i = 0; i < net.stageCount; i++) {
       if (net.fixed[i] === 1 || pinned.has(i) || p.stages[i]!.calendar === undefined) continue;
-      for (const at of spotsBeside(p, net, x, i, touching[i]!)) {
+      if (tries > TRIES && stop()) return x;
+      for (const at of spotsBeside(p, net, x, i, edges[i]!)) {
+        tries++;
         const before = x[i]!;
         x[i] = at;
-        const isAllowed = fits(net, touching[i]!, x, i) && (at < before || isNotLater(i));
+        room.move(i);
+        const isAllowed = !room.isOverloadedBy(i) && (at < before || isNotLater(i));
         if (isAllowed) {
           sittings.move(i, before);
           const moved = sittings.cost();
@@ -40,6 +51,7 @@ export function reduceSittings(
           }
         }
         x[i] = before;
+        room.move(i);
         if (isAllowed) sittings.move(i, at);
       }
     }
@@ -47,24 +59,19 @@ export function reduceSittings(
   return x;
 }
 
-/** What may break when a node moves. */
+/** The edges of a node. */
 interface Incidence {
   readonly into: number[];
   readonly out: number[];
-  readonly resources: ResourceLoads[];
 }
 
-function incidence(net: Network, all: readonly ResourceLoads[]): Incidence[] {
-  const touching = net.domains.map((): Incidence => ({ into: [], out: [], resources: [] }));
+function incidence(net: Network): Incidence[] {
+  const edges = net.domains.map((): Incidence => ({ into: [], out: [] }));
   for (let e = 0; e < net.from.length; e++) {
-    touching[net.from[e]!]!.out.push(e);
-    touching[net.to[e]!]!.into.push(e);
+    edges[net.from[e]!]!.out.push(e);
+    edges[net.to[e]!]!.into.push(e);
   }
-  for (const resource of all) {
-    const nodes = new Set(resource.loads.flatMap(({ first, last }) => [first, last]));
-    for (const node of nodes) touching[node]!.resources.push(resource);
-  }
-  return touching;
+  return edges;
 }
 
 /** Asks whether the ends of all deliveries add up to no more than at first, now that one stage has moved. */
@@ -82,15 +89,7 @@ function endGuard(p: Problem, net: Network, x: Float64Array): (moved: number) =>
   return (moved) => of[moved]!.length === 0 || total() <= least;
 }
 
-/** Whether node `i` fits where it is among all others. */
-function fits(net: Network, { resources }: Incidence, x: Float64Array, i: number): boolean {
-  return (
-    contains(net.domains[i]!, x[i]!) &&
-    !resources.some((resource) => isOverloadedBy(resource, i, x, net.duration))
-  );
-}
-
-/** Just before and just after each other stage in hours, as far as lags allow. */
+/** Just before and just after each other stage in hours, as far as lags and its own hours allow. */
 function spotsBeside(
   p: Problem,
   net: Network,
@@ -100,9 +99,10 @@ function spotsBeside(
 ): number[] {
   const least = into.reduce((at, e) => Math.max(at, x[net.from[e]!]! + net.weight[e]!), -Infinity);
   const most = out.reduce((at, e) => Math.min(at, x[net.to[e]!]! - net.weight[e]!), Infinity);
+  const domain = net.domains[i]!;
   const spots = new Set<number>();
   const add = (at: number): void => {
-    if (at >= least && at <= most && at !== x[i]) spots.add(at);
+    if (at >= least && at <= most && at !== x[i] && contains(domain, at)) spots.add(at);
   };
   for (let j = 0; j < net.stageCount; j++) {
     if (j === i || p.stages[j]!.calendar === undefined) continue;

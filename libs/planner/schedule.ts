@@ -90,7 +90,7 @@ export class ScheduleSearch {
     const { p, net, all, found, options } = this;
     if (found === undefined || this.polished) return this.polished;
     const { starts, pinned, isKept } = found;
-    const joined = isKept ? starts : reduceSittings(p, net, all, starts, new Set(pinned));
+    const joined = isKept ? starts : reduceSittings(p, net, all, starts, new Set(pinned), options.stop);
     return (this.polished = scheduleOf(p, net, all, joined, options.certainty));
   }
 }
