@@ -59,6 +59,16 @@ describe('the pool', () => {
     for (const search of searches) await expect(search).rejects.toMatchObject({ slug: 'stopping' });
   });
 
+  it('lets a preview wait for the searches that were asked after it', async () => {
+    open();
+    const done: string[] = [];
+    const asked = (['remedies', 'plan-preview', 'remedies', 'latest-start'] as const).map((name, i) =>
+      run(name, { n: i }).then(() => done.push(name)),
+    );
+    await Promise.all(asked);
+    expect(done).toEqual(['remedies', 'remedies', 'latest-start', 'plan-preview']);
+  });
+
   it('ends a task whose asker has left, running or waiting, and gives its thread to the next', async () => {
     open();
     const leaving = new AbortController();

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
 import { ApiProblem } from '../problems/api-problem.js';
 import { FairQueue } from './fair-queue.js';
-import { taskTitle, urgencyOf, usualLimits, type ComputeLimits, type Urgency } from './limits.js';
+import { SEARCH, taskTitle, urgencyOf, usualLimits, type ComputeLimits, type Urgency } from './limits.js';
 import { tasks, type TaskAnswer, type TaskInput, type TaskName } from './tasks.js';
 
 /** For whom something is computed. */
@@ -80,7 +80,7 @@ export function openCompute({ worker = ownWorker(), ...given }: ComputeOptions =
   let searching = 0;
 
   const start = (task: Task): void => {
-    const search = task.urgency === 2 ? 1 : 0;
+    const search = task.urgency >= SEARCH ? 1 : 0;
     running += 1;
     searching += search;
     task.settle(
@@ -93,7 +93,7 @@ export function openCompute({ worker = ownWorker(), ...given }: ComputeOptions =
   };
   const startNext = (): void => {
     while (running < threads) {
-      const next = queue.next(searching < threads - 1 ? 2 : 1);
+      const next = queue.next(searching < threads - 1 ? undefined : SEARCH - 1);
       if (next === undefined) return;
       start(next);
     }

@@ -28,13 +28,19 @@ export const usualLimits: Omit<ComputeLimits, 'threads'> = {
 /** Stages of one input, those of all its runs together: 50 runs of a demo design have 500 to 650. */
 const MOST_STAGES = 1000;
 
-/** 0: something was done and its plan is awaited. 1: a page is opened. 2: a search that may take its time. */
-export type Urgency = 0 | 1 | 2;
+/**
+ * 0: something was done and its plan is awaited. 1: a page is opened. 2: a search that may take its time. 3: something of
+ * which nothing is kept.
+ */
+export type Urgency = 0 | 1 | 2 | 3;
+
+/** From here on it is a search, for which not every thread may be taken. */
+export const SEARCH: Urgency = 2;
 
 export const urgencyOf: Readonly<Record<TaskName, Urgency>> = {
   ...{ replan: 0, teach: 0, amounts: 1, clocks: 1, cure: 1, gather: 1, lessons: 1 },
   ...{ remedies: 2, 'what-if': 2, 'latest-start': 2 },
-  ...{ 'plan-preview': 2, 'amounts-preview': 2, 'clocks-preview': 2 },
+  ...{ 'plan-preview': 3, 'amounts-preview': 3, 'clocks-preview': 3 },
 };
 
 /** What a person calls the task. */
