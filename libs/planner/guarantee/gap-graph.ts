@@ -6,10 +6,17 @@ import type { Requirement } from '../controllability/stnu.js';
  */
 export class GapGraph {
   private readonly arcs: { readonly to: number; readonly least: number; readonly link: number }[][];
+  /** By point: what is known of it in the question at hand, cleared after it where it was reached. */
+  private readonly least: Float64Array;
+  private readonly moves: Uint32Array;
+  private readonly isWaiting: Uint8Array;
 
   /** @param links told apart by their place in the list */
   constructor(points: number, links: readonly Requirement[]) {
     this.arcs = Array.from({ length: points }, () => []);
+    this.least = new Float64Array(points).fill(-Infinity);
+    this.moves = new Uint32Array(points);
+    this.isWaiting = new Uint8Array(points);
     links.forEach(({ from, to, min, max }, link) => {
       if (min !== undefined) this.arcs[from]!.push({ to, least: min, link });
       if (max !== undefined) this.arcs[to]!.push({ to: from, least: -max, link });
@@ -22,24 +29,31 @@ export class GapGraph {
    * @returns −∞ when there is no bound, or what can be reached contradicts itself, so that nothing need be proved from it
    */
   leastGap(from: number, to: number, leftOut: ReadonlySet<number> = new Set()): number {
-    const points = this.arcs.length;
-    const least = new Float64Array(points).fill(-Infinity);
-    const moves = new Uint32Array(points);
-    const isWaiting = new Uint8Array(points);
+    const reached = [from];
+    const gap = this.search(from, to, leftOut, reached);
+    for (const point of reached) {
+      this.least[point] = -Infinity;
+      this.moves[point] = this.isWaiting[point] = 0;
+    }
+    return gap;
+  }
+
+  /** @param waiting the first point; all that are reached are added */
+  private search(from: number, to: number, leftOut: ReadonlySet<number>, waiting: number[]): number {
+    const { arcs, least, moves, isWaiting } = this;
     least[from] = 0;
-    const waiting = [from];
     for (let next = 0; next < waiting.length; next++) {
       const point = waiting[next]!;
       isWaiting[point] = 0;
-      for (const arc of this.arcs[point]!) {
+      for (const arc of arcs[point]!) {
         const bound = least[point]! + arc.least;
         if (bound <= least[arc.to]! || leftOut.has(arc.link)) continue;
         least[arc.to] = bound;
         if (isWaiting[arc.to] === 1) continue;
-        // Without a circle of positive length no point waits more often than there are points.
-        if (++moves[arc.to]! > points) return -Infinity;
         isWaiting[arc.to] = 1;
         waiting.push(arc.to);
+        // Without a circle of positive length no point waits more often than there are points.
+        if (++moves[arc.to]! > arcs.length) return -Infinity;
       }
     }
     return least[to]!;
