@@ -39,10 +39,10 @@ export const tasks = {
   gather: gatherForRuns,
   lessons: workshopLessons,
   teach: ({ past, facts }: TeachTask): RunTeachings[] => past.map((run) => teachingsOf(run, facts).teachings),
-  remedies: ({ input, previous, now }: Standing): Result<RemediesDocument> =>
-    suggestRemedies(input, { now, previous }),
-  'what-if': ({ input, wish, ...standing }: WhatIfTask): Result<WhatIfAnswer> =>
-    tryOut(input, wish, standing),
+  remedies: ({ input, previous, now }: Standing, stop?: () => boolean): Result<RemediesDocument> =>
+    suggestRemedies(input, { now, previous, stop }),
+  'what-if': ({ input, wish, ...standing }: WhatIfTask, stop?: () => boolean): Result<WhatIfAnswer> =>
+    tryOut(input, wish, { ...standing, stop }),
   'latest-start': ({ input, odds, seed, now }: LatestStartTask): Result<LatestStartDocument> =>
     findLatestStart(input, { odds }, { now, ...(seed !== undefined && { seed }) }),
   'plan-preview': ({ input, now }: PreviewTask, stop?: () => boolean): Result<PlanDocument> =>

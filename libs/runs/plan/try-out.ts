@@ -10,18 +10,31 @@ import { planRuns } from './plan-run.js';
 /**
  * The plan that a run would have. With a change it is made afresh, as a remedy is; with entries or pins it moves as
  * little as it can, as after logging or asking for them.
- * @param standing key of the run, its latest plan and the present
+ * @param standing key of the run, its latest plan, the present, and when the best plan so far will do
  * @returns issues where an entry cannot be true, or the change makes no sense; paths from the root of the wish
  */
 export function tryOut(
   input: RunsInput,
   { change, entries, pins = [] }: WhatIf,
-  { run, previous, now }: { readonly run: string; readonly previous: PlanDocument; readonly now: Minute },
+  {
+    run,
+    previous,
+    now,
+    stop,
+  }: {
+    readonly run: string;
+    readonly previous: PlanDocument;
+    readonly now: Minute;
+    readonly stop?: (() => boolean) | undefined;
+  },
 ): Result<WhatIfAnswer> {
   const put = pins.map(({ stage, startAt }) => ({ run, stage, startAt: minuteOfIso(startAt) }));
   const tried = change === undefined ? withEntries(input, run, entries) : changedInput(input, change);
   if (!tried.ok) return tried;
-  const planned = planRuns(tried.value, change === undefined ? { now, previous, pins: put } : { now });
+  const planned = planRuns(
+    tried.value,
+    change === undefined ? { now, previous, pins: put, stop } : { now, stop },
+  );
   if (!planned.ok) return planned;
   const plan = keepOpenStages(planned.value, previous);
   return ok({ plan, changes: comparePlans(previous, plan) });

@@ -16,22 +16,32 @@ const SCENARIOS = 200;
  * The candidates that are worth a full plan, likely best first: each is planned as it would be, with few scenarios and
  * without its windows and texts, and of those about the same thing the best stays.
  * @param most at most so many
+ * @returns them, and how many were looked at: fewer than there are once `stop` of the options says true
  */
-export function sift(the: Case, candidates: readonly Candidate[], most: number): Candidate[] {
-  const { seed = 1 } = the.options;
+export function sift(the: Case, candidates: readonly Candidate[], most: number): Sifted {
+  const { seed = 1, stop = () => false } = the.options;
+  let tried = 0;
   const scenarios = Math.min(SCENARIOS, the.options.scenarios ?? SCENARIOS);
   const before = mean(chances(the.plan, seed, scenarios));
   const best = new Map<string, { readonly candidate: Candidate; readonly worth: number }>();
   for (const candidate of candidates) {
+    if (stop()) break;
+    tried++;
     const found = glance(candidate, the, seed, scenarios);
     if (found === undefined || found.odds <= before) continue;
     const worth = (found.odds - before) / disturbanceOf(candidate, found.moved).points;
     if (worth > (best.get(candidate.about)?.worth ?? 0)) best.set(candidate.about, { candidate, worth });
   }
-  return [...best.values()]
+  const worthwhile = [...best.values()]
     .sort((a, b) => b.worth - a.worth)
     .slice(0, most)
     .map(({ candidate }) => candidate);
+  return { worthwhile, tried };
+}
+
+interface Sifted {
+  readonly worthwhile: Candidate[];
+  readonly tried: number;
 }
 
 function glance(
@@ -44,7 +54,7 @@ function glance(
   const taken = takeInHand(input);
   if (!taken.ok) return undefined;
   const hands = taken.value.map(({ hand }) => hand);
-  const options = { now: the.options.now, seed, scenarios };
+  const options = { now: the.options.now, seed, scenarios, stop: the.options.stop };
   const solved = solveRuns(input, hands, options, hoursWith(candidate, the));
   if (solved.odds === null) return undefined;
   const { losses: _told, ...odds } = solved.odds;

@@ -148,6 +148,31 @@ describe.each(Object.entries(all))('remedies for %s', (_name, trial) => {
   });
 });
 
+describe('remedies that are told to stop', () => {
+  const trial = got(planned['rockpool tiles']);
+  const stoppedAfter = (most: number): { readonly document: RemediesDocument; readonly asked: number } => {
+    let asked = 0;
+    const result = suggestRemedies(trial.input, { ...options(trial), stop: () => ++asked > most });
+    if (!result.ok) throw new Error(JSON.stringify(result.issues));
+    return { document: result.value, asked };
+  };
+
+  it('are those that were found by then, and say that time was up', () => {
+    const whole = stoppedAfter(Infinity);
+    expect(whole.document).toEqual(remediesOf(trial));
+    const half = stoppedAfter(whole.asked / 2).document;
+    remediesDocument.parse(half);
+    expect(half.note).toMatch(/time was up/);
+    expect(half.tried).toBeLessThan(whole.document.tried);
+    const late = stoppedAfter(0.9 * whole.asked).document;
+    expect(late.note).toMatch(/time was up/);
+    expect(late.remedies.length).toBeGreaterThan(0);
+    for (const { effects } of late.remedies) {
+      expect(effects.odds.gain).toBeGreaterThan(2 * effects.odds.standardError);
+    }
+  });
+});
+
 /** What is worse in a plan than in another, and how it has to be said. Shares nothing with what is tested. */
 function worsenings(before: PlanDocument, after: PlanDocument, { change }: Remedy) {
   const found: { readonly what: string; readonly said: RegExp }[] = [];

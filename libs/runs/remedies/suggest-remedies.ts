@@ -21,6 +21,8 @@ import { worseThan } from './worse.js';
 /** Candidates that get a full plan: more than are shown, as some fall away. */
 const PLANNED_IN_FULL = 6;
 
+const CUT = 'The time was up before all changes were tried; there may be better ones.';
+
 /**
  * Changes that would help a plan, each with what it does, from a plan made with it: recipe, start, hours, moulds, two runs
  * for one, parts left out, fewer pieces, a later day. The weak links or the conflict say which are tried. All plans of a
@@ -29,6 +31,8 @@ const PLANNED_IN_FULL = 6;
  * A remedy is planned afresh, not held to `options.previous`: `planRuns(withChange(input, change), options)` without it
  * has the odds that are told. With `previous` the plan to be helped is the one that is held to it, and planning afresh
  * is a remedy of its own.
+ * @param options.stop once it says true, no more changes are tried, and the note says that time was up; the plan at hand
+ *   is then the best so far, which may hide what its change would gain
  * @returns five remedies at most, in order; or issues for input that makes no sense
  */
 export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<RemediesDocument> {
@@ -45,11 +49,19 @@ export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<
     })),
   };
   const candidates = the.troubles.length === 0 ? [] : remedyKinds.flatMap((kind) => kind(the));
-  const { seed = 1 } = options;
+  const { seed = 1, stop = () => false } = options;
   const before = chances(plan, seed, plan.document.odds?.scenarios ?? 1);
-  const remedies = sift(the, candidates, PLANNED_IN_FULL).flatMap(
-    (each) => remedyFrom(each, the, before) ?? [],
-  );
+  const { worthwhile, tried } = sift(the, candidates, PLANNED_IN_FULL);
+  let isCut = tried < candidates.length;
+  const remedies: Remedy[] = [];
+  for (const each of worthwhile) {
+    if (stop()) {
+      isCut = true;
+      break;
+    }
+    const remedy = remedyFrom(each, the, before);
+    if (remedy !== undefined) remedies.push(remedy);
+  }
   const chosen = chooseRemedies(remedies);
   return ok({
     schema: 'benchtide.remedies/1',
@@ -57,9 +69,9 @@ export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<
     timeZone: the.zone,
     planStatus: plan.document.status,
     odds: plan.document.odds,
-    tried: candidates.length,
+    tried,
     remedies: chosen,
-    note: noteOn(plan, candidates.length, chosen.length),
+    note: isCut ? CUT : noteOn(plan, tried, chosen.length),
   });
 }
 
