@@ -4,8 +4,10 @@ import { plan, schedule, type Problem } from '#planner';
 import { seededRandom } from '#units';
 import { scheduleFaults } from '../../../tests/support/check-schedule.js';
 import { randomProblem } from '../../../tests/support/random-problem.js';
+import { tenRunsProblem } from '../../../tests/support/ten-runs-problem.js';
 import { tileProblem } from '../../../tests/support/tile-problem.js';
 import { compileProblem } from '../compile-problem.js';
+import { deliveriesOf, totalEnd } from '../deliveries.js';
 import { contains } from '../domains.js';
 import { firstOverload, loadsOf } from '../loads.js';
 import { closeBusyTimes } from './close-busy-times.js';
@@ -137,6 +139,18 @@ describe('placePart', () => {
 
 describe('joint plans', () => {
   const p = copies(5);
+
+  it('have a first plan that is pushed to and fro: of ten, hardly later than one long searched for', () => {
+    const p = tenRunsProblem();
+    const total = (limits: { readonly limit: number; readonly stop?: () => boolean }): number => {
+      const outcome = schedule(p, { certainty: 0.6, seed: 1, ...limits });
+      if (outcome.status !== 'planned') throw new Error(outcome.status);
+      expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
+      const startOf = (i: number): number => outcome.schedule.starts.get(p.stages[i]!.id)!;
+      return totalEnd(deliveriesOf(p), startOf, (i) => p.stages[i]!.duration);
+    };
+    expect(total({ limit: Infinity, stop: () => true })).toBeLessThanOrEqual(1.01 * total({ limit: 4000 }));
+  });
 
   it('have a first plan at once, which nothing is wrong with', () => {
     const { outcome, odds } = plan(p, { seed: 1, scenarios: 80, stop: () => true });

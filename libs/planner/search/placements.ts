@@ -8,8 +8,10 @@ import { closeBusyTimes } from './close-busy-times.js';
 import { componentLns } from './component-lns.js';
 import { componentsOf } from './components.js';
 import { EarlySearch } from './early-search.js';
+import { geneticSearch } from './genetic-search.js';
 import { holdPrevious } from './hold-previous.js';
 import { insertion } from './insertion.js';
+import { ListSchedules } from './list-schedules.js';
 import { nodeStarts } from './node-starts.js';
 import { pin, pinPrevious } from './pins.js';
 import { shiftEarlier } from './shift-earlier.js';
@@ -30,6 +32,12 @@ const SMALL = 4000;
 const GROWTH = 1.1;
 const LEAST_SHARE = 1;
 const MOST_SHARE = 4;
+
+/** About how many stages may be placed, repairs included, to push a first plan to and fro: at most a second's work. */
+const PUSHES = 400_000;
+
+/** The share of what is left after the first turn that the genetic search may take. */
+const BREEDING = 0.25;
 
 /** Variables from which on a single problem is worth neighbourhoods. */
 const LARGE = 25;
@@ -79,7 +87,10 @@ export function* placements(task: Task): Generator<Found | null, Verdict> {
   return within === null ? 'infeasible' : yield* jointly(open, components, within);
 }
 
-/** By the complete search; where that takes long and nothing has to stay, by turns with neighbourhoods. */
+/**
+ * By the complete search; where that takes long and nothing has to stay, then by a genetic search over lists, and by turns
+ * with neighbourhoods.
+ */
 function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verdict> {
   const search = StageSearch.over(p, net, random);
   if (search === null) return 'infeasible';
@@ -105,6 +116,16 @@ function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verd
     if (outcome === 'impossible') return 'infeasible';
     if (early.best && early.best !== best) yield { starts: (best = early.best), pinned };
     if (outcome === 'optimal') return 'optimal';
+    if (size === TURN) {
+      const lists = new ListSchedules(search, search.lags);
+      const total = best === undefined ? Infinity : search.totalOf(best);
+      turn.left = Math.floor(BREEDING * budget.left);
+      budget.left -= turn.left;
+      for (const bred of geneticSearch(lists, total, early.lowerBound, random, turn)) {
+        yield bred && { starts: (best = bred.starts), pinned };
+      }
+      if (best !== undefined) early.adopt(best);
+    }
     if (best !== undefined) {
       turn.left = Math.min(share * size, budget.left);
       budget.left -= turn.left;
@@ -123,7 +144,7 @@ function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verd
   }
 }
 
-/** One component after the other; then the complete search and neighbourhoods by turns. */
+/** One component after the other, all pushed to and fro; then the complete search and neighbourhoods by turns. */
 function* jointly(
   task: Task,
   components: readonly (readonly number[])[],
@@ -138,6 +159,9 @@ function* jointly(
   if (inserted !== null) {
     best = shiftEarlier(net, all, nodeStarts(net, inserted), within.least);
     yield found(best);
+    const lists = new ListSchedules({ net, all, within, deliveries: deliveriesOf(p), totalOf });
+    const pushed = lists.toAndFro(lists.of(best), Math.ceil(PUSHES / p.stages.length));
+    if (pushed.starts !== best) yield found((best = pushed.starts));
     if (budget.stop()) return 'feasible';
   }
   const search = StageSearch.over(p, net, random);

@@ -7,6 +7,7 @@ import type { Network } from '../network.js';
 import type { Problem } from '../problem.js';
 import type { Budget } from './budget.js';
 import { LagPaths } from './lag-paths.js';
+import type { LagEdge } from './list-scheduler.js';
 import { settlePairs } from './load-conflicts.js';
 import { shiftEarlier } from './shift-earlier.js';
 import { startBounds, type StartBounds } from './start-bounds.js';
@@ -33,7 +34,7 @@ export class StageSearch {
   private constructor(
     readonly net: Network,
     readonly all: readonly ResourceLoads[],
-    private readonly deliveries: readonly (readonly number[])[],
+    readonly deliveries: readonly (readonly number[])[],
     readonly within: StartBounds,
     paths: LagPaths,
     orders: readonly SymmetryOrder[],
@@ -56,6 +57,14 @@ export class StageSearch {
     const all = loadsOf(p);
     if (paths.count <= TRANSITIVE && !settlePairs(net, all, within, paths)) return null;
     return new StageSearch(net, all, deliveriesOf(p), within, paths, orders, random);
+  }
+
+  /** The lags between nodes, with what follows from pairs of loads that can come in one order only. */
+  get lags(): LagEdge[] {
+    const { model, net } = this;
+    return model.edges.flatMap(({ from, to, weight, choice }): LagEdge[] =>
+      choice < 0 && to >> 1 < net.count ? [{ from: from >> 1, to: to >> 1, weight }] : [],
+    );
   }
 
   /** Node `i` starts at `at` or later. */
@@ -122,12 +131,12 @@ export class StageSearch {
   }
 
   /** The ends of all deliveries added up, in minutes after the model's origin. @param starts of all nodes */
-  totalOf(starts: Float64Array): number {
+  readonly totalOf = (starts: Float64Array): number => {
     const { deliveries, net, model } = this;
     return totalEnd(
       deliveries,
       (i) => starts[i]! - model.origin,
       (i) => net.duration[i]!,
     );
-  }
+  };
 }
