@@ -1,12 +1,4 @@
-import {
-  carryThrough,
-  chooseOrder,
-  controllability,
-  schedule,
-  type Problem,
-  type Stnu,
-  type UncertainProject,
-} from '#planner';
+import { controllability, schedule, type Problem, type Stnu } from '#planner';
 import { seededRandom } from '#units';
 import { labelledNetworks } from '../literature/planner/stnu-networks.js';
 import {
@@ -16,6 +8,9 @@ import {
 } from '../literature/planner/stochastic-projects.js';
 import { type Figure, median } from '../support/figure.js';
 import { projectFaults } from '../support/project-faults.js';
+import { carryThrough } from './partial-order/carry-through.js';
+import { chooseOrder } from './partial-order/choose-order.js';
+import type { UncertainProject } from './partial-order/uncertain-project.js';
 
 const SEED = 2014;
 

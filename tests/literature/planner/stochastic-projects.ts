@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { UncertainProject } from '#planner';
+import type { UncertainProject } from '../../bench/partial-order/uncertain-project.js';
 
 export const publishedMethods = ['proactive09', 'reactive', 'proactiveSAA', 'stnu'] as const;
 

@@ -1,4 +1,4 @@
-import type { Stnu } from '../controllability/stnu.js';
+import type { Stnu } from '#planner';
 import type { OrderLink, UncertainProject } from './uncertain-project.js';
 
 /**

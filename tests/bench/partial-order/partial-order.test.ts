@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { controllability } from '#planner';
 import { seededRandom } from '#units';
-import { controllability } from '../controllability/controllability.js';
 import { carryThrough } from './carry-through.js';
 import { chooseOrder } from './choose-order.js';
 import { orderNetwork } from './order-network.js';

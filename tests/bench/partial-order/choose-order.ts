@@ -1,5 +1,5 @@
+import { controllability } from '#planner';
 import { seededRandom } from '#units';
-import { controllability } from '../controllability/controllability.js';
 import { carryThrough } from './carry-through.js';
 import { orderNetwork } from './order-network.js';
 import { partialOrder } from './partial-order.js';
