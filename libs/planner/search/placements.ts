@@ -38,6 +38,8 @@ const PUSHES = 400_000;
 
 /** The share of what is left after the first turn that the genetic search may take. */
 const BREEDING = 0.25;
+/** A budget without an end has no share that ends. */
+const MOST_BRED = 5000;
 
 /** Variables from which on a single problem is worth neighbourhoods. */
 const LARGE = 25;
@@ -119,7 +121,7 @@ function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verd
     if (size === TURN) {
       const lists = new ListSchedules(search, search.lags);
       const total = best === undefined ? Infinity : search.totalOf(best);
-      turn.left = Math.floor(BREEDING * budget.left);
+      turn.left = Math.min(Math.floor(BREEDING * budget.left), MOST_BRED);
       budget.left -= turn.left;
       for (const bred of geneticSearch(lists, total, early.lowerBound, random, turn)) {
         yield bred && { starts: (best = bred.starts), pinned };
