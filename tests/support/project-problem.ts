@@ -4,6 +4,11 @@ import type { Instance } from './read-projects.js';
 /** The sink of a project as a stage of its problem: it starts when all others have ended. */
 export const SINK = 'sink';
 
+/** The stage that an activity of a project is. */
+export function stageName({ dur }: Pick<Instance, 'dur'>, i: number): string {
+  return i === dur.length - 1 ? SINK : `${i}`;
+}
+
 /**
  * A project of the literature as the planner is asked: each activity a stage, its resources, lags from start to start, no
  * hours, and the sink, named `SINK`, as what is to come early. The source is fixed at 0.
@@ -14,8 +19,7 @@ export function projectProblem({
   req,
   lags,
 }: Pick<Instance, 'dur' | 'cap' | 'req' | 'lags'>): Problem {
-  const sink = dur.length - 1;
-  const name = (i: number): string => (i === sink ? SINK : `${i}`);
+  const name = (i: number): string => stageName({ dur }, i);
   // If there is a schedule, one ends by then: no activity need wait longer than the longest lag from it.
   const waits = [...dur];
   for (const [i, , w] of lags) waits[i] = Math.max(waits[i]!, w);

@@ -39,7 +39,7 @@ const PUSHES = 400_000;
 /** The share of what is left after the first turn that the genetic search may take. */
 const BREEDING = 0.25;
 /** A budget without an end has no share that ends. */
-const MOST_BRED = 5000;
+const MOST_BRED = 1500;
 
 /** Variables from which on a single problem is worth neighbourhoods. */
 const LARGE = 25;
