@@ -18,7 +18,7 @@ export interface Asker {
 export interface Compute {
   /**
    * @throws ApiProblem 503 when too much waits already (`busy`), the time for the task is over (`took-too-long`) or its
-   * thread broke down (`broke-down`); what the task itself finds wrong is its answer
+   * thread ran out of memory (`took-too-much-memory`); what the task itself finds wrong is its answer
    */
   run<Name extends TaskName>(name: Name, input: TaskInput<Name>, asker: Asker): Promise<TaskAnswer<Name>>;
   /** Ends what runs, and refuses what waits. */

@@ -1,6 +1,6 @@
 import type { RunView } from '#contract';
 import type { PlanRevision, Repositories, RunHead, StoredRun } from '#storage';
-import { notFound } from '../problems/api-problem.js';
+import { ApiProblem, notFound } from '../problems/api-problem.js';
 
 /** @throws ApiProblem 404 when the workshop has no such run */
 export async function findRun(
@@ -13,7 +13,18 @@ export async function findRun(
   return run;
 }
 
-/** The same, without what the run is made from. */
+/** A run that can still be planned. @throws ApiProblem 404 without such a run, 409 where it was given up */
+export async function findRunToPlan(
+  repositories: Repositories,
+  workshopId: string,
+  id: string,
+): Promise<StoredRun> {
+  const run = await findRun(repositories, workshopId, id);
+  if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+  return run;
+}
+
+/** The same as `findRun`, without what the run is made from. */
 export async function findHead(repositories: Repositories, workshopId: string, id: string): Promise<RunHead> {
   const run = await repositories.runs.head(workshopId, id);
   if (run === null) throw notFound('run');

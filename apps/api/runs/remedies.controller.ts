@@ -19,11 +19,11 @@ import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Leaving } from '../compute/leaving.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
-import { ApiProblem, valueOf } from '../problems/api-problem.js';
+import { valueOf } from '../problems/api-problem.js';
 import { remedyCarriedOut } from '../use-cases/carry-out.js';
 import { planOnce } from '../use-cases/plan-once.js';
 import { runInput } from '../use-cases/run-input.js';
-import { findPlan, findRun } from './find-run.js';
+import { findPlan, findRunToPlan } from './find-run.js';
 
 /** What would help a run's plan, or make one possible: told, tried without keeping anything, and carried out. */
 @ApiTags('plans')
@@ -87,8 +87,7 @@ export class RemediesController {
   private async standing(workshopId: string, id: string) {
     const { taught, clock } = this.parts;
     return taught.snapshot(workshopId, async (tx, learned) => {
-      const run = await findRun(tx, workshopId, id);
-      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+      const run = await findRunToPlan(tx, workshopId, id);
       const input = await runInput(tx, learned, run);
       const { document: previous } = await findPlan(tx, workshopId, id);
       return { run, input, previous, now: minuteOf(clock.now().getTime()) };

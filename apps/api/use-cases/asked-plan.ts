@@ -3,8 +3,7 @@ import type { Replan, RunsInput, StagePin } from '#runs';
 import type { PlanRevision, StoredRun } from '#storage';
 import { minuteOfIso } from '#units';
 import type { Parts } from '../parts.js';
-import { ApiProblem } from '../problems/api-problem.js';
-import { findRun } from '../runs/find-run.js';
+import { findRunToPlan } from '../runs/find-run.js';
 import { planRun, shownPlan, storePlan } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';
@@ -27,8 +26,7 @@ export function askedPlan(
   return {
     ...{ urgency: 1, runId },
     async read(tx, learned) {
-      const run = await findRun(tx, workshopId, runId);
-      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+      const run = await findRunToPlan(tx, workshopId, runId);
       const input = await runInput(tx, learned, run);
       const before = await tx.plans.latest(workshopId, runId);
       const put = pins?.map(({ stage, startAt }) => ({ run: run.key, stage, startAt: minuteOfIso(startAt) }));

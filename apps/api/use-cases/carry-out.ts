@@ -4,7 +4,7 @@ import type { Changed, PlanRevision, Repositories, SavedPlan, StoredRun } from '
 import { under } from '#units';
 import type { Parts } from '../parts.js';
 import { ApiProblem, invalidInput, notFound, staleVersion, valueOf } from '../problems/api-problem.js';
-import { findRun } from '../runs/find-run.js';
+import { findRunToPlan } from '../runs/find-run.js';
 import { storeRun } from './create-run.js';
 import { planRun, shownPlan, storePlan } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
@@ -42,8 +42,7 @@ export function remedyCarriedOut(
   return {
     ...{ urgency: 1, runId },
     async read(tx, learned) {
-      const run = await findRun(tx, workshopId, runId);
-      if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+      const run = await findRunToPlan(tx, workshopId, runId);
       const input = await runInput(tx, learned, run);
       const after = named(tx, valueOf(changedInput(input, change)), input.log.length);
       refuseLate(run, change);

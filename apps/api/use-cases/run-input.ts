@@ -53,9 +53,10 @@ export async function orderSheetInput(
   workshopId: string,
   order: RunOrder,
   snapshot: RunSnapshot,
+  around?: Surroundings,
 ): Promise<RunsInput> {
-  const around = await readSurroundings(tx, workshopId);
-  return { ...inputOf(around, order, snapshot, []), learned: await learned(null) };
+  const surroundings = around ?? (await readSurroundings(tx, workshopId));
+  return { ...inputOf(surroundings, order, snapshot, []), learned: await learned(null) };
 }
 
 /** The same as `runInput`, for an order of which no run is made yet: all runs keep what their plans occupy. */
@@ -68,7 +69,7 @@ export async function orderInput(
 ): Promise<RunsInput> {
   const around = await readSurroundings(tx, workshopId);
   const busy = await busyElsewhere(tx, workshopId, around, null);
-  return { ...(await orderSheetInput(tx, learned, workshopId, order, snapshot)), busy };
+  return { ...(await orderSheetInput(tx, learned, workshopId, order, snapshot, around)), busy };
 }
 
 /** What the plan of any order can be made from: the whole library, and what all runs take and teach. */
