@@ -2,7 +2,7 @@ import type { Learned, PartAmounts, Risk, RunTeachings, WorkshopFacts } from '#c
 import { failed, isNonEmpty, ok, under, type Issue, type Result } from '#units';
 import { checkInput } from './input/check-input.js';
 import { fillingRisk, fillingTimes } from './clocks/filling-time.js';
-import { cureByWeight } from './clocks/cure-by-weight.js';
+import { cureByWeight } from './observed/cure-by-weight.js';
 import { foldLog, underEntries } from './log/fold-log.js';
 import { checkClockInputs, clocksOf } from './clocks/forecast-clocks.js';
 import type { RunsInput } from './input/input.js';
@@ -10,7 +10,7 @@ import { addedUses } from './learned/added-uses.js';
 import { learnedFrom, nothingLearned } from './learned/learned-from.js';
 import { runTeachings } from './learned/run-teachings.js';
 import { taughtClocks } from './clocks/taught-clocks.js';
-import { observedDraws } from './clocks/observe-draws.js';
+import { observedDraws } from './observed/observe-draws.js';
 import { liveAttempts, makingAttempt, type RunInHand, type RunStanding } from './run-in-hand.js';
 import { latestAttempt, type StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';

@@ -1,6 +1,6 @@
 import { describeUse, learnUse, priorUse, weighedMl, type PieceUse } from '#chemistry';
 import type { BatchPart, MeltPart, PartAmounts } from '#contract';
-import { expectedUse, type UseSurroundings } from './expected-use.js';
+import { expectedUse, type UseSurroundings } from '../input/expected-use.js';
 import type { PartWeighing } from '../input/workings.js';
 
 /**

@@ -2,7 +2,7 @@ import { checkRecipe, fatTable, fromSheet } from '#chemistry';
 import { closingStates, openingStates } from '#contract';
 import type { BatchPart, Fat, Mould, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
-import { expectedUse } from '../amounts/expected-use.js';
+import { expectedUse } from './expected-use.js';
 import { cavityMl, checkMould } from './cavity-of-mould.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
 import { surroundingsOf, useSurroundings } from './piece-surroundings.js';

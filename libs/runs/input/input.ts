@@ -1,6 +1,7 @@
 import type {
   Fat,
   Learned,
+  LogEntry,
   Mould,
   PieceDesign,
   PlanDocument,
@@ -10,7 +11,13 @@ import type {
   WorkshopFacts,
 } from '#contract';
 import type { Minute } from '#units';
-import type { LogLine } from '../log/standing-log.js';
+
+/** One line of a run's bench log. */
+export interface LogLine {
+  /** What later entries call it by; absent: its place, `#1` for the first. */
+  readonly id?: string | undefined;
+  readonly entry: LogEntry;
+}
 
 /** A resource that something outside these runs occupies for a while. */
 export interface Busy {

@@ -2,7 +2,7 @@ import { batchForFats, batterOf, fatTable, fromSheet, type FatFacts } from '#che
 import type { BatchPart, Fat, MeltPart, Mould, Recipe } from '#contract';
 import { byKey } from './by-key.js';
 import { cavityMl } from './cavity-of-mould.js';
-import type { UseSurroundings } from '../amounts/expected-use.js';
+import type { UseSurroundings } from './expected-use.js';
 
 /** A recipe whose water is told as a lye concentration, however it was written. */
 export type Batter = Recipe & { readonly lyeConcentrationPercent: number };

@@ -1,6 +1,6 @@
 import { oneOf, paceOf, type Pace } from '#clocks';
 import type { RunTeachings } from '#contract';
-import { expectedUse } from '../amounts/expected-use.js';
+import { expectedUse } from '../input/expected-use.js';
 import { recipeKeyOf } from '../input/workings.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import { badBatch } from '../log/bad-batch.js';

@@ -1,6 +1,6 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
-import { expectedUse } from '../amounts/expected-use.js';
+import { expectedUse } from '../input/expected-use.js';
 import type { LogPlace } from './standing-log.js';
 import { unknownName } from '../input/name-issues.js';
 import { useSurroundings } from '../input/piece-surroundings.js';

@@ -1,9 +1,10 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
-import { expectedUse } from '../amounts/expected-use.js';
+import { expectedUse } from '../input/expected-use.js';
+import type { LogLine } from '../input/input.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import type { RunWorkings } from '../input/workings.js';
-import { standingLog, type LogLine } from './standing-log.js';
+import { standingLog } from './standing-log.js';
 
 /**
  * So many times above or below its forecast a weigh-in is more likely a slip of the keys than a piece. A choice, no source:

@@ -8,7 +8,8 @@ import { applyWeighing } from './apply-weighing.js';
 import { applyMishap } from './respond-to-mishap.js';
 import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
-import { standingLog, type LogLine, type LogPlace } from './standing-log.js';
+import type { LogLine } from '../input/input.js';
+import { standingLog, type LogPlace } from './standing-log.js';
 import { makingStage, ownDesign, type RunWorkings } from '../input/workings.js';
 
 export interface FoldedLog {

@@ -1,12 +1,6 @@
 import type { LogEntry } from '#contract';
 import type { Issue, Minute } from '#units';
-
-/** One line of a run's bench log. */
-export interface LogLine {
-  /** What later entries call it by; absent: its place, `#1` for the first. */
-  readonly id?: string | undefined;
-  readonly entry: LogEntry;
-}
+import type { LogLine } from '../input/input.js';
 
 /** A line that stands, with what it is called and its place in the log. */
 export interface StandingLine {

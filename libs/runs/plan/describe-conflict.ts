@@ -4,7 +4,7 @@ import type { Problem, Requirement } from '#planner';
 import { localText } from '#hours';
 import { minute } from '#units';
 import { afterText, bandText, durationText } from '../clocks/duration-text.js';
-import { bandNow } from '../clocks/observe-draws.js';
+import { bandNow } from '../observed/observe-draws.js';
 import { isReadyId, READY, type RunInHand } from '../run-in-hand.js';
 
 /** Says requirements that cannot all be met in the maker's words, one sentence each. */

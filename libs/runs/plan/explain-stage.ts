@@ -3,7 +3,7 @@ import { localText } from '#hours';
 import type { Binding } from '#planner';
 import { minute } from '#units';
 import { afterText, bandText, durationText } from '../clocks/duration-text.js';
-import { bandNow } from '../clocks/observe-draws.js';
+import { bandNow } from '../observed/observe-draws.js';
 import type { StageAttempt } from '../log/run-progress.js';
 import { makingAttempt, type RunInHand } from '../run-in-hand.js';
 import type { StageWindow } from './stage-windows.js';

@@ -3,9 +3,9 @@ import { isNonEmpty, minuteOfIso, ok, under, type Minute, type Result } from '#u
 import type { RunsInput } from '../input/input.js';
 import { checkEntry } from '../log/check-entry.js';
 import { changedInput } from '../remedies/changed-input.js';
-import { comparePlans } from './compare-plans.js';
-import { keepOpenStages } from './keep-open-stages.js';
-import { planRuns } from './plan-run.js';
+import { comparePlans } from '../plan/compare-plans.js';
+import { keepOpenStages } from '../plan/keep-open-stages.js';
+import { planRuns } from '../plan/plan-run.js';
 
 /**
  * The plan that a run would have. With a change it is made afresh, as a remedy is; with entries or pins it moves as

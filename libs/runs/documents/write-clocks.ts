@@ -1,11 +1,11 @@
 import { sensitivity, type Move } from '#clocks';
 import type { ClockMove, ClocksDocument } from '#contract';
 import { ok, type Result } from '#units';
-import { fillingTimes } from './filling-time.js';
-import { inputsFor } from './forecast-clocks.js';
+import { fillingTimes } from '../clocks/filling-time.js';
+import { inputsFor } from '../clocks/forecast-clocks.js';
 import type { RunsInput } from '../input/input.js';
-import { allClocks } from './show-clocks.js';
-import { showLessons } from '../learned/show-lessons.js';
+import { allClocks } from '../observed/show-clocks.js';
+import { showLessons } from './show-lessons.js';
 import { takeInHand, type SizedRun } from '../take-in-hand.js';
 import { comesInto } from '../input/states-of-parts.js';
 

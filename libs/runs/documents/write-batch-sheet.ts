@@ -1,10 +1,10 @@
 import type { AmountsDocument, GatherList } from '#contract';
 import { ok, under, type Result } from '#units';
 import { cautionFor } from '../cautions.js';
-import { costPieces } from './cost-pieces.js';
-import { gatherMaterials } from './gather-materials.js';
+import { costPieces } from '../amounts/cost-pieces.js';
+import { gatherMaterials } from '../amounts/gather-materials.js';
 import type { RunsInput } from '../input/input.js';
-import { materialsOf, type MaterialUse } from './materials-of.js';
+import { materialsOf, type MaterialUse } from '../amounts/materials-of.js';
 import { makingAttempt } from '../run-in-hand.js';
 import { takeInHand, type SizedRun } from '../take-in-hand.js';
 

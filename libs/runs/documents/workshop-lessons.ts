@@ -1,5 +1,5 @@
 import type { LessonsDocument, RunTeachings } from '#contract';
-import { learnedFrom } from './learned-from.js';
+import { learnedFrom } from '../learned/learned-from.js';
 import { showLessons } from './show-lessons.js';
 
 /** What all runs of a workshop have taught its clocks, each lesson with the entries that it rests on. */

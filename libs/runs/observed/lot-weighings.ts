@@ -1,6 +1,6 @@
 import { batchForFats } from '#chemistry';
 import type { WeighIn } from '#clocks';
-import { expectedUse } from '../amounts/expected-use.js';
+import { expectedUse } from '../input/expected-use.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import type { RunWorkings } from '../input/workings.js';
 import type { CureWeighing } from '../log/run-progress.js';

@@ -4,7 +4,7 @@ import { failed, isoInstant, minute, ok, type Result } from '#units';
 import type { RunsInput } from '../input/input.js';
 import type { RunInHand } from '../run-in-hand.js';
 import { takeInHand } from '../take-in-hand.js';
-import { cureStart, lotWeighings } from './lot-weighings.js';
+import { cureStart, lotWeighings } from '../observed/lot-weighings.js';
 
 /** Points of the curve. A lot loses most at first, so they stand closer there. */
 const POINTS = 40;

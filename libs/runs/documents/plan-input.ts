@@ -1,7 +1,7 @@
 import type { PlanInput } from '#contract';
 import { isoInstant, minuteOfIso, type Minute } from '#units';
 import { nothingLearned } from '../learned/learned-from.js';
-import type { RunsInput } from './input.js';
+import type { RunsInput } from '../input/input.js';
 
 /** The input as it crosses a wire. @param madeAt when it was read */
 export function writePlanInput(input: RunsInput, madeAt: Minute): PlanInput {

@@ -3,11 +3,11 @@ import { failed, isNonEmpty, ok, under, type Issue, type Result } from '#units';
 import { learnedFrom } from '../learned/learned-from.js';
 import { teachingsOf } from '../learned/teachings-of.js';
 import { takeInHand } from '../take-in-hand.js';
-import { checkInput } from './check-input.js';
-import type { PastRun, RunsInput } from './input.js';
+import { checkInput } from '../input/check-input.js';
+import type { PastRun, RunsInput } from '../input/input.js';
 import { askWeighIns } from '../log/ask-weigh-ins.js';
-import { unknownName } from './name-issues.js';
-import { workingsOf } from './workings.js';
+import { unknownName } from '../input/name-issues.js';
+import { workingsOf } from '../input/workings.js';
 
 /** Runs that share a key could not be told apart in what they teach. */
 function repeated({ runs, earlier }: RunFile): Issue[] {
