@@ -1,7 +1,7 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import { KeyGuard } from './access/key.guard.js';
-import { DiskWatch } from './health/disk-watch.js';
+import { DiskWatch } from './problems/disk-watch.js';
 import { HealthController } from './health/health.controller.js';
 import { InboxController } from './inbox/inbox.controller.js';
 import { DesignsController, FatsController, MouldsController, RecipesController } from './library/shelves.js';

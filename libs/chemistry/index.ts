@@ -1,13 +1,15 @@
 /** What goes into a batter, how much of it, and how much room it takes. Sources: SOURCES.md. */
 export type {
+  AcidName,
+  AcidShare,
   Addition,
   BatterRecipe,
   Colourant,
   Fragrance,
   WaterStatement,
   WrittenRecipe,
-} from './batter/batter-recipe.js';
-export { acids, type AcidName, type AcidShare } from './lye/acids.js';
+} from './recipe/batter-recipe.js';
+export { acids } from './lye/acids.js';
 export { batchForFats, batchForVolume, type BatchAmounts, type NamedMass } from './batter/batch-amounts.js';
 export { checkFat } from './fats/check-fat.js';
 export { checkRecipe } from './batter/check-recipe.js';

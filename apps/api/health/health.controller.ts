@@ -5,7 +5,7 @@ import { health, type Health } from '#contract';
 import { OpenToAll } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
-import { DiskWatch } from './disk-watch.js';
+import { DiskWatch } from '../problems/disk-watch.js';
 
 /** A database that is away without a word is away all the same. */
 const LONGEST_PING_MS = 3_000;

@@ -6,7 +6,7 @@ import { Leaving } from '../compute/leaving.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { valueOf } from '../problems/api-problem.js';
-import { findRun } from '../runs/find-run.js';
+import { findRun } from '../use-cases/find-run.js';
 import { sheetInput } from '../use-cases/run-input.js';
 
 /** How a lot loses weight on its way to be ready. Weighings are entries of its run's bench log. */

@@ -3,7 +3,7 @@ import { Catch, HttpException, type ArgumentsHost, type ExceptionFilter } from '
 import type { Request, Response } from 'express';
 import type { Log } from '#nudges';
 import { storageTrouble, WorkshopBusyError } from '#storage';
-import type { DiskWatch } from '../health/disk-watch.js';
+import type { DiskWatch } from './disk-watch.js';
 import { ApiProblem } from './api-problem.js';
 
 /** Turns whatever was thrown into a problem document. What was not foreseen is logged and not told. */

@@ -23,7 +23,7 @@ import { PARTS, type Parts } from '../parts.js';
 import { valueOf } from '../problems/api-problem.js';
 import { takeSnapshot } from '../use-cases/create-run.js';
 import { orderSheetInput, readSurroundings, sheetInput } from '../use-cases/run-input.js';
-import { findRun } from './find-run.js';
+import { findRun } from '../use-cases/find-run.js';
 
 /** Batch sheets: what to weigh, how surely it reaches, what to gather and buy, what a piece costs. */
 @ApiTags('amounts')

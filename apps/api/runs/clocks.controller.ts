@@ -19,7 +19,7 @@ import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { valueOf } from '../problems/api-problem.js';
 import { sheetInput } from '../use-cases/run-input.js';
-import { findRun } from './find-run.js';
+import { findRun } from '../use-cases/find-run.js';
 
 /** Clocks with their reasons, the rules behind them, and what the bench logs have taught. */
 @ApiTags('clocks')

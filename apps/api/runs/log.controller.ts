@@ -15,7 +15,7 @@ import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { entryChange, shownEntry } from '../use-cases/log-entry.js';
 import { planOnce } from '../use-cases/plan-once.js';
-import { findHead } from './find-run.js';
+import { findHead } from '../use-cases/find-run.js';
 
 /** The bench log of a run: it only grows, and each entry makes a new plan. */
 @ApiTags('log')

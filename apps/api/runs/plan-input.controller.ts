@@ -7,7 +7,7 @@ import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { libraryInput, runInput } from '../use-cases/run-input.js';
-import { findRun } from './find-run.js';
+import { findRun } from '../use-cases/find-run.js';
 
 /** What plans are made from, for those who try things out where they are. */
 @ApiTags('plans')

@@ -31,7 +31,7 @@ import { notFound, valueOf } from '../problems/api-problem.js';
 import { askedPlan } from '../use-cases/asked-plan.js';
 import { shownPlan } from '../use-cases/make-plan.js';
 import { planOnce } from '../use-cases/plan-once.js';
-import { findHead, findPlan } from './find-run.js';
+import { findHead, findPlan } from '../use-cases/find-run.js';
 
 /** Plans of a run, each a revision that never changes, and plans that are not kept. */
 @ApiTags('plans')

@@ -23,7 +23,7 @@ import { valueOf } from '../problems/api-problem.js';
 import { remedyCarriedOut } from '../use-cases/carry-out.js';
 import { planOnce } from '../use-cases/plan-once.js';
 import { runInput } from '../use-cases/run-input.js';
-import { findPlan, findRunToPlan } from './find-run.js';
+import { findPlan, findRunToPlan } from '../use-cases/find-run.js';
 
 /** What would help a run's plan, or make one possible: told, tried without keeping anything, and carried out. */
 @ApiTags('plans')

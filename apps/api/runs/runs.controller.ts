@@ -8,7 +8,7 @@ import { PARTS, type Parts } from '../parts.js';
 import { newRunChange } from '../use-cases/create-run.js';
 import { planOnce } from '../use-cases/plan-once.js';
 import { queueAfterCommit } from '../use-cases/queue-after-commit.js';
-import { findHead, shownRun } from './find-run.js';
+import { findHead, shownRun } from '../use-cases/find-run.js';
 
 /** Runs: made from an order, planned at once, given up if need be. */
 @ApiTags('runs')

@@ -3,7 +3,7 @@ import type { Replan, RunsInput, StagePin } from '#runs';
 import type { PlanRevision, StoredRun } from '#storage';
 import { minuteOfIso } from '#units';
 import type { Parts } from '../parts.js';
-import { findRunToPlan } from '../runs/find-run.js';
+import { findRunToPlan } from './find-run.js';
 import { planRun, shownPlan, storePlan } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';

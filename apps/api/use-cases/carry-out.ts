@@ -4,7 +4,7 @@ import type { Changed, PlanRevision, Repositories, SavedPlan, StoredRun } from '
 import { under } from '#units';
 import type { Parts } from '../parts.js';
 import { ApiProblem, invalidInput, notFound, staleVersion, valueOf } from '../problems/api-problem.js';
-import { findRunToPlan } from '../runs/find-run.js';
+import { findRunToPlan } from './find-run.js';
 import { storeRun } from './create-run.js';
 import { planRun, shownPlan, storePlan } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';

@@ -3,7 +3,7 @@ import { matterOf, unknownName, withRecipes, type Replan, type RunsInput } from 
 import type { Repositories, RunSnapshot, SavedPlan, StoredRun } from '#storage';
 import type { Parts } from '../parts.js';
 import { invalidInput, keyTaken } from '../problems/api-problem.js';
-import { findRun, shownRun } from '../runs/find-run.js';
+import { findRun, shownRun } from './find-run.js';
 import { planRun, shownPlan, storePlan } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { orderInput } from './run-input.js';

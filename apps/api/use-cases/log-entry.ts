@@ -3,7 +3,7 @@ import { checkEntry, planWithoutMoves, tellChanges, type Replan, type RunsInput 
 import type { LoggedEntry, PlanRevision, Repositories, StoredRun } from '#storage';
 import type { Parts } from '../parts.js';
 import { ApiProblem, invalidInput } from '../problems/api-problem.js';
-import { findRun } from '../runs/find-run.js';
+import { findRun } from './find-run.js';
 import { planRun, shownPlan, storePlan } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';

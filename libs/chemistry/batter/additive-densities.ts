@@ -1,5 +1,4 @@
-import type { AcidName } from '../lye/acids.js';
-import type { AdditionKind, CarrierKind } from './batter-recipe.js';
+import type { AcidName, AdditionKind, CarrierKind } from '../recipe/batter-recipe.js';
 
 /**
  * Densities of what goes in besides fats and lye, g/mL, not corrected for heat.

@@ -1,7 +1,7 @@
 import type { Issue, Result } from '#units';
 import { acids, acidStrength } from '../lye/acids.js';
 import { acidDensity, additionDensity, carrierDensity, densityOf } from './additive-densities.js';
-import type { BatterRecipe, CarrierKind } from './batter-recipe.js';
+import type { BatterRecipe, CarrierKind } from '../recipe/batter-recipe.js';
 import { checkRecipe } from './check-recipe.js';
 import { fatDensity } from '../fats/fat-density.js';
 import type { FatFacts } from '../fats/fat-facts.js';

@@ -1,4 +1,4 @@
-import type { Fragrance } from './batter-recipe.js';
+import type { Fragrance } from '../recipe/batter-recipe.js';
 import type { Risk } from './risk.js';
 
 /**

@@ -1,5 +1,5 @@
 import type { Issue } from '#units';
-import type { WrittenRecipe } from './batter-recipe.js';
+import type { WrittenRecipe } from '../recipe/batter-recipe.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { nearestFats } from '../fats/nearest-fats.js';
 import { recipeLimits, type Limit } from './recipe-limits.js';

@@ -3,7 +3,7 @@ import { fatShares } from '../fats/fat-shares.js';
 import { acidDemand } from '../lye/acids.js';
 import { molarMass } from '../fats/molar-mass.js';
 import type { BatchAmounts } from './batch-amounts.js';
-import type { BatterRecipe } from './batter-recipe.js';
+import type { BatterRecipe } from '../recipe/batter-recipe.js';
 import type { Risk } from './risk.js';
 
 /**

@@ -1,4 +1,4 @@
-import type { WrittenRecipe } from './batter-recipe.js';
+import type { WrittenRecipe } from '../recipe/batter-recipe.js';
 
 /** What a number of a recipe may be, both ends included. */
 export interface Limit {

@@ -2,7 +2,7 @@ import type { FatFacts } from '../fats/fat-facts.js';
 import { acidWater } from '../lye/acids.js';
 import { carrierShare } from '../lye/lye-amounts.js';
 import type { BatchAmounts } from './batch-amounts.js';
-import type { BatterRecipe } from './batter-recipe.js';
+import type { BatterRecipe } from '../recipe/batter-recipe.js';
 import { browningOf } from './browning.js';
 import { lyeRisks } from './lye-risks.js';
 import type { Risk } from './risk.js';

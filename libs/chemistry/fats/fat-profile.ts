@@ -1,4 +1,4 @@
-import type { BatterRecipe } from '../batter/batter-recipe.js';
+import type { BatterRecipe } from '../recipe/batter-recipe.js';
 import type { FatFacts, FatTag } from './fat-facts.js';
 import { fatShares } from './fat-shares.js';
 

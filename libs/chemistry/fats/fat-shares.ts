@@ -1,4 +1,4 @@
-import type { BatterRecipe } from '../batter/batter-recipe.js';
+import type { BatterRecipe } from '../recipe/batter-recipe.js';
 import type { FatFacts } from './fat-facts.js';
 
 /** A recipe's fats with their facts and shares scaled to 1, so that rounded percentages still add up. */

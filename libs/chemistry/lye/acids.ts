@@ -1,4 +1,5 @@
 import { molarMassOf } from '../fats/molar-mass.js';
+import type { AcidName, AcidShare } from '../recipe/batter-recipe.js';
 
 /** An acid that takes alkali for itself before any fat does. */
 interface Acid {
@@ -11,7 +12,7 @@ interface Acid {
 }
 
 /** Formulas: any textbook. Citric acid is sold with and without its water of crystallisation. */
-const table = {
+export const acids: Readonly<Record<AcidName, Acid>> = {
   'citric-acid': {
     title: 'Citric acid, anhydrous',
     sold: 'as crystals',
@@ -36,21 +37,7 @@ const table = {
     molarMass: molarMassOf({ C: 2, H: 4, O: 2 }),
     protons: 1,
   },
-} as const satisfies Record<string, Acid>;
-
-export type AcidName = keyof typeof table;
-
-export interface AcidShare {
-  readonly acid: AcidName;
-  /** Of the fats, as weighed. */
-  readonly percent: number;
-  /** Acid in what is weighed: 5 for a vinegar, 100 for crystals. Needed for acids that are sold in water. */
-  readonly strengthPercent?: number | undefined;
-  /** The water it brings is left out of the lye. Absent: it comes on top. */
-  readonly replacesWater?: boolean | undefined;
-}
-
-export const acids: Readonly<Record<AcidName, Acid>> = table;
+};
 
 /** Acid in what is weighed, 0 to 1. Crystals are all acid; `checkRecipe` asks for the rest. */
 export function acidStrength({ strengthPercent = 100 }: AcidShare): number {

@@ -1,5 +1,5 @@
 import { acidDemand, acidWater } from './acids.js';
-import type { BatterRecipe, CarrierKind, WrittenRecipe } from '../batter/batter-recipe.js';
+import type { BatterRecipe, CarrierKind, WrittenRecipe } from '../recipe/batter-recipe.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { fatShares } from '../fats/fat-shares.js';
 import { molarMass } from '../fats/molar-mass.js';

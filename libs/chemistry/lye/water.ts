@@ -1,4 +1,4 @@
-import type { BatterRecipe, WrittenRecipe } from '../batter/batter-recipe.js';
+import type { BatterRecipe, WrittenRecipe } from '../recipe/batter-recipe.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { acidWater } from './acids.js';
 import { alkaliPerFat, carrierShare, lyeForFats, type LyeAmounts } from './lye-amounts.js';

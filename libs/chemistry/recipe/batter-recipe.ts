@@ -1,5 +1,3 @@
-import type { AcidShare } from '../lye/acids.js';
-
 /** Water in a recipe: one quantity that is written in one of three ways. */
 export interface WaterStatement {
   /** Pure alkali as a share of the lye solution, by mass. */
@@ -49,6 +47,19 @@ export interface Fragrance {
   readonly behaviour?: string | undefined;
   /** Vanillin in the fragrance. */
   readonly vanillinPercent?: number | undefined;
+}
+
+/** An acid that takes alkali for itself; its figures stand in `lye/acids.ts`. */
+export type AcidName = 'citric-acid' | 'citric-acid-monohydrate' | 'lactic-acid' | 'acetic-acid';
+
+export interface AcidShare {
+  readonly acid: AcidName;
+  /** Of the fats, as weighed. */
+  readonly percent: number;
+  /** Acid in what is weighed: 5 for a vinegar, 100 for crystals. Needed for acids that are sold in water. */
+  readonly strengthPercent?: number | undefined;
+  /** The water it brings is left out of the lye. Absent: it comes on top. */
+  readonly replacesWater?: boolean | undefined;
 }
 
 /** A cold-process batter in shares, as it is written down. */

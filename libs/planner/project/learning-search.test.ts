@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '#units';
 import { readProjects, type Instance } from '../../../tests/support/read-projects.js';
-import { LearningSearch } from './learning-search.js';
-import type { Propagator } from './propagator.js';
-import type { Trail } from './trail.js';
-import { TimeTable } from '../project/time-table.js';
-import { distancesOf, modelOf, type Model } from '../project/model.js';
+import { LearningSearch } from '../learning/learning-search.js';
+import type { Propagator } from '../learning/propagator.js';
+import type { Trail } from '../learning/trail.js';
+import { TimeTable } from './time-table.js';
+import { distancesOf, modelOf, type Model } from './model.js';
 
 /** Later than the optimum of any instance here. */
 const HORIZON = 400;
