@@ -5,7 +5,7 @@ import { ApiError } from './api/client.js';
 import { Session } from './session/session.js';
 import { Frame } from './shell/frame.js';
 import { Loading, NothingHere } from './shell/states.js';
-import { WordsProvider } from './words/words-provider.js';
+import { WordsProvider } from './words-provider.js';
 
 const Now = lazy(() => import('./now/now-page.js'));
 const Runs = lazy(() => import('./run/runs-page.js'));
@@ -16,7 +16,7 @@ const Shelf = lazy(() => import('./shelf/shelf-page.js'));
 const Hours = lazy(() => import('./hours/hours-page.js'));
 const Lessons = lazy(() => import('./lessons/lessons-page.js'));
 const Settings = lazy(() => import('./settings/settings-page.js'));
-const Background = lazy(() => import('./offline/background.js'));
+const Background = lazy(() => import('./background.js'));
 
 /** A refusal will not change by asking again; a failure to reach the API may. */
 const queries = new QueryClient({

@@ -1,5 +1,5 @@
 import createClient from 'openapi-fetch';
-import { noteAnswer, noteSilence } from '../offline/connection.js';
+import { noteAnswer, noteSilence } from './connection.js';
 import { heardFrom } from './server-time.js';
 import type { components, paths } from './schema.js';
 

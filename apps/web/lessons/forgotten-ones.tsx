@@ -4,7 +4,7 @@ import { answered, api, type Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-time.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
-import { useLogEntry } from '../shell/use-log-entry.js';
+import { useLogEntry } from '../offline/use-log-entry.js';
 import { useWords } from '../words/words.js';
 import { forgottenIn, type Forgotten } from './lesson-facts.js';
 import { useTitles } from './use-titles.js';

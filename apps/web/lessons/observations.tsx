@@ -6,7 +6,7 @@ import { useAmounts } from '../look/amounts.js';
 import { useTimes } from '../look/times.js';
 import { Confirm } from '../shell/confirm.js';
 import { Failed } from '../shell/states.js';
-import { useLogEntry } from '../shell/use-log-entry.js';
+import { useLogEntry } from '../offline/use-log-entry.js';
 import { useWords } from '../words/words.js';
 import { placeOf, type Lesson } from './lesson-facts.js';
 import type { JustForgotten } from './undo-note.js';

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { serverNow } from '../api/server-time.js';
 import { Failed } from '../shell/states.js';
-import { useLogEntry } from '../shell/use-log-entry.js';
+import { useLogEntry } from '../offline/use-log-entry.js';
 import { useWords } from '../words/words.js';
 
 /** An entry that was forgotten on this page a moment ago. */

@@ -1,4 +1,4 @@
-import { usePreference } from '../settings/preferences.js';
+import { usePreference } from '../preferences/preferences.js';
 import { useLanguage } from '../words/words.js';
 import { amountsIn, type Amounts } from './amounts-in.js';
 

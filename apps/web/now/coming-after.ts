@@ -1,5 +1,5 @@
 import type { BenchSitting, BenchStage } from './bench-view.js';
-import { isSameDay } from './wall-clock.js';
+import { isSameDay } from '../look/wall-clock.js';
 
 /** What is open on one day of the clock on the wall. */
 export interface ComingDay {

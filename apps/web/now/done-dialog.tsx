@@ -4,7 +4,7 @@ import { serverNow } from '../api/server-time.js';
 import { useTimeZone } from '../session/session.js';
 import { Dialog } from '../shell/dialog.js';
 import { useWords } from '../words/words.js';
-import { instantOf, wallClock } from './wall-clock.js';
+import { instantOf, wallClock } from '../look/wall-clock.js';
 
 type Done = Extract<LogEntry, { kind: 'done' }>;
 type Wrong = 'noTime' | 'backwards' | 'future';

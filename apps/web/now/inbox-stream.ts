@@ -1,5 +1,5 @@
 import type { Schemas } from '../api/client.js';
-import { noteReached, noteSilence } from '../offline/connection.js';
+import { noteReached, noteSilence } from '../api/connection.js';
 
 type Entry = Schemas['InboxEntry'];
 

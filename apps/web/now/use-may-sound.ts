@@ -2,9 +2,9 @@ import { useQuery } from '@tanstack/react-query';
 import { useCallback, useEffect } from 'react';
 import { answered, api } from '../api/client.js';
 import { serverNow } from '../api/server-time.js';
-import { usePreference } from '../settings/preferences.js';
+import { usePreference } from '../preferences/preferences.js';
 import { readyToSound } from './alarm.js';
-import { isQuiet } from './wall-clock.js';
+import { isQuiet } from '../look/wall-clock.js';
 
 /** Tells whether a last call may be heard: if she allowed it, and never in her quiet hours. */
 export function useMaySound(): () => boolean {

@@ -1,6 +1,3 @@
-/** When a copy that a page is shown instead of an answer was made, ISO 8601. Set by the service worker. */
-export const KEPT_AT = 'x-benchtide-kept-at';
-
 /** What *Now*, a run and the bench sheet are made of; everything else needs a connection. */
 const copied = [
   /^\/api\/runs$/,

@@ -1,5 +1,5 @@
 import { useId, useState, type ReactNode } from 'react';
-import { instantOf, wallClock } from '../now/wall-clock.js';
+import { instantOf, wallClock } from '../look/wall-clock.js';
 import { useTimeZone } from '../session/session.js';
 import { useWords } from '../words/words.js';
 import { correctEntry } from './log-queue.js';

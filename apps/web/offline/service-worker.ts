@@ -1,5 +1,6 @@
 /// <reference lib="webworker" />
-import { KEPT_AT, mannerOf } from './copies.js';
+import { KEPT_AT } from '../api/kept-at.js';
+import { mannerOf } from './copies.js';
 
 declare const self: ServiceWorkerGlobalScope;
 /** Paths of the build's files, the page among them, and a name that changes with them. Set by the build. */

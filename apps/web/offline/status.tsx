@@ -2,7 +2,7 @@ import { CloudOff, Send, TriangleAlert } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
-import { useConnection } from './connection.js';
+import { useConnection } from '../api/connection.js';
 import { QueueDialog } from './queue-dialog.js';
 import './status.css';
 import { useLogQueue } from './use-log-queue.js';

@@ -1,6 +1,6 @@
 import { useQueryClient, type QueryClient } from '@tanstack/react-query';
 import { useEffect } from 'react';
-import { isConnectionLost, whenConnectionChanges } from './connection.js';
+import { isConnectionLost, whenConnectionChanges } from '../api/connection.js';
 import { sendWaiting } from './log-queue.js';
 import { whenSent, type SentEntry } from './queue-news.js';
 import { useLogQueue } from './use-log-queue.js';

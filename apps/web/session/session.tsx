@@ -1,7 +1,7 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { createContext, use, type ReactNode } from 'react';
 import { answered, api, ApiError, type Schemas } from '../api/client.js';
-import { usePreference } from '../settings/preferences.js';
+import { usePreference } from '../preferences/preferences.js';
 import { Failed, Loading } from '../shell/states.js';
 import { SignIn } from './sign-in.js';
 

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { languages, useWords, type Language } from '../words/words.js';
 import { Choice } from './choice.js';
-import { usePreference } from './preferences.js';
+import { usePreference } from '../preferences/preferences.js';
 
 /** The language, each called by its own name. */
 export function LanguageChoice(): ReactNode {

@@ -1,7 +1,7 @@
 import { useState, type ReactNode } from 'react';
 import { useWords } from '../words/words.js';
 import { canVibrate, soundLastCall } from '../now/alarm.js';
-import { usePreference } from './preferences.js';
+import { usePreference } from '../preferences/preferences.js';
 
 /** Whether last call may be heard and felt, with a way to try it beforehand. */
 export function LastCall(): ReactNode {

@@ -3,7 +3,7 @@ import { useNow, useTimes } from '../look/times.js';
 import { useSession } from '../session/session.js';
 import { useWords } from '../words/words.js';
 import { Choice } from './choice.js';
-import { usePreference } from './preferences.js';
+import { usePreference } from '../preferences/preferences.js';
 import { findTimeZone, knownTimeZones } from './time-zones.js';
 
 /** The time zone in which this device shows times: the workshop's, or another while she is away. */

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { useAmounts } from '../look/amounts.js';
 import { useWords } from '../words/words.js';
 import { Choice } from './choice.js';
-import { usePreference } from './preferences.js';
+import { usePreference } from '../preferences/preferences.js';
 
 /** The units in which amounts are shown and typed. */
 export function UnitsChoice(): ReactNode {

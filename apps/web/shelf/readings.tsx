@@ -6,7 +6,7 @@ import { useTimes } from '../look/times.js';
 import { Confirm } from '../shell/confirm.js';
 import { Failed } from '../shell/states.js';
 import { useWords } from '../words/words.js';
-import { useLogEntry } from '../shell/use-log-entry.js';
+import { useLogEntry } from '../offline/use-log-entry.js';
 
 type Reading = Schemas['CureCurve']['readings'][number];
 

@@ -4,7 +4,7 @@ import { ApiError, type Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-time.js';
 import { readNumber, writeNumber } from '../form/numbers.js';
 import { useAmounts } from '../look/amounts.js';
-import { useLogEntry } from '../shell/use-log-entry.js';
+import { useLogEntry } from '../offline/use-log-entry.js';
 import { Failed } from '../shell/states.js';
 import { useLanguage, useWords } from '../words/words.js';
 import { readWeighIn } from './read-weigh-in.js';

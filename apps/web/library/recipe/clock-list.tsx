@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { Schemas } from '../../api/client.js';
 import { useAmounts } from '../../look/amounts.js';
 import { useWords } from '../../words/words.js';
-import { roughBand, roughLength } from '../rough-length.js';
+import { roughBand, roughLength } from '../../words/rough-length.js';
 import { BandPicture } from './band-picture.js';
 import { groupClocks } from './clock-groups.js';
 

@@ -1,5 +1,5 @@
 import { design } from './design.js';
-import type { LengthUnit } from '../../library/rough-length.js';
+import type { LengthUnit } from '../rough-length.js';
 
 const lengths: Readonly<Record<LengthUnit, readonly [one: string, many: string]>> = {
   minutes: ['min', 'min'],

@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient, type UseMutationResult } from '@tanstack/react-query';
 import type { LogEntry } from '#contract';
 import { ApiError } from '../api/client.js';
-import { logEntry, type LogOutcome } from '../offline/log-queue.js';
+import { logEntry, type LogOutcome } from './log-queue.js';
 
 /** What became of an entry that was not refused. */
 export type Logged = Exclude<LogOutcome, { readonly status: 'refused' }>;

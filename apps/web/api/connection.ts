@@ -1,5 +1,5 @@
 import { useSyncExternalStore } from 'react';
-import { KEPT_AT } from './copies.js';
+import { KEPT_AT } from './kept-at.js';
 
 /** What the page stands on. */
 export interface Connection {

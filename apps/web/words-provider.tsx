@@ -1,7 +1,7 @@
 import { useEffect, useState, type ReactNode } from 'react';
-import { usePreference } from '../settings/preferences.js';
-import { en } from './en/index.js';
-import { WordsContext, wordsOf, type Language, type Words } from './words.js';
+import { usePreference } from './preferences/preferences.js';
+import { en } from './words/en/index.js';
+import { WordsContext, wordsOf, type Language, type Words } from './words/words.js';
 
 /** Hands out the texts of the chosen language; until they have come, those shown before stay. */
 export function WordsProvider({ children }: { readonly children: ReactNode }): ReactNode {
