@@ -11,6 +11,14 @@ const config = createRequire(import.meta.url)('../../.dependency-cruiser.cjs') a
   options: ICruiseOptions;
 };
 
+/** Its files import each other in no circle, but its folders do. */
+const folderCircle: readonly [file: string, source: string][] = [
+  ['libs/units/one/goes-out.ts', `export * from '../two/stays.js';`],
+  ['libs/units/two/comes-back.ts', `export * from '../one/stays.js';`],
+  ['libs/units/one/stays.ts', `export const one = 1;`],
+  ['libs/units/two/stays.ts', `export const two = 2;`],
+];
+
 /** Each file breaks just the one rule named beside it. */
 const mustFail: readonly [file: string, source: string, rule: string][] = [
   ['libs/units/looks-ahead.ts', `export * from '#chemistry';`, 'flow-of-units'],
@@ -18,11 +26,12 @@ const mustFail: readonly [file: string, source: string, rule: string][] = [
   ['libs/chemistry/knows-the-wire.ts', `export * from '#contract';`, 'flow-of-chemistry'],
   ['libs/clocks/looks-ahead.ts', `export type { Thing } from '#runs';`, 'flow-of-clocks'],
   ['libs/planner/looks-ahead.ts', `export * from '#hours';`, 'flow-of-planner'],
+  ['libs/planner/knows-soap.ts', `export * from '#chemistry';`, 'flow-of-planner'],
   ['libs/hours/looks-ahead.ts', `export * from '#storage';`, 'flow-of-hours'],
   ['libs/contract/knows-chemistry.ts', `export * from '#chemistry';`, 'flow-of-contract'],
   ['libs/runs/stores.ts', `export * from '#storage';`, 'flow-of-runs'],
-  ['libs/shelf/knows-the-wire.ts', `export * from '#contract';`, 'flow-of-shelf'],
   ['libs/storage/nudges.ts', `export * from '#nudges';`, 'flow-of-storage'],
+  ['libs/nudges/stores.ts', `export * from '#storage';`, 'flow-of-nudges'],
   ['libs/chemistry/goes-round-the-index.ts', `export * from '../units/inside.js';`, 'through-the-index'],
   [
     'apps/api/goes-round-the-index.ts',
@@ -46,7 +55,7 @@ const mustFail: readonly [file: string, source: string, rule: string][] = [
 
 const mayStay: readonly [file: string, source: string][] = [
   ['libs/runs/uses-what-came-before.ts', `export * from '#planner';\nexport * from '#contract';`],
-  ['libs/nudges/uses-storage.ts', `import 'bullmq';\nexport * from '#storage';`],
+  ['libs/nudges/queues.ts', `import 'bullmq';\nexport * from '#contract';`],
   ['libs/hours/zones.ts', `import 'luxon';\nexport * from '#units';`],
   ['libs/contract/schema.ts', `import 'zod';`],
   ['libs/storage/client.ts', `import '@prisma/client';\nimport 'node:fs';`],
@@ -54,7 +63,7 @@ const mayStay: readonly [file: string, source: string][] = [
   ['apps/api/answers.ts', `import '@nestjs/common';\nexport * from '#nudges';`],
 ];
 
-const libraries = 'units contract chemistry clocks planner hours runs shelf storage nudges'.split(' ');
+const libraries = 'units contract chemistry clocks planner hours runs storage nudges'.split(' ');
 const scenery: readonly [file: string, source: string][] = [
   ...libraries.map((name): [string, string] => [`libs/${name}/index.ts`, `export interface Thing {}`]),
   ['libs/units/inside.ts', `export const inside = 1;`],
@@ -70,7 +79,7 @@ describe('the boundaries of the libraries', () => {
   beforeAll(async () => {
     await mkdir(join(projectFolder, 'tests/output'), { recursive: true });
     folder = await mkdtemp(join(projectFolder, 'tests/output/boundaries-'));
-    for (const [file, source] of [...mustFail, ...mayStay, ...scenery]) {
+    for (const [file, source] of [...mustFail, ...mayStay, ...folderCircle, ...scenery]) {
       await mkdir(dirname(join(folder, file)), { recursive: true });
       await writeFile(join(folder, file), `${source}\n`);
     }
@@ -90,16 +99,57 @@ describe('the boundaries of the libraries', () => {
     expect(broken.get(file)).toBeUndefined();
   });
 
+  it('sees folders in a circle where files are in none', () => {
+    expect(broken.get('libs/units/one')).toEqual(['no-folder-circle']);
+    expect(broken.get('libs/units/two')).toEqual(['no-folder-circle']);
+    for (const [file] of folderCircle) expect(broken.get(file)).toBeUndefined();
+  });
+
   it('has a file that must fail for every kind of rule', () => {
     const kinds = (names: readonly string[]): Set<string> =>
       new Set(names.map((name) => name.replace(/^(flow|packages)-of-.*/, '$1')));
-    expect(kinds(mustFail.map(([, , rule]) => rule))).toEqual(
+    expect(kinds([...mustFail.map(([, , rule]) => rule), 'no-folder-circle'])).toEqual(
       kinds((config.forbidden ?? []).map(({ name }) => name ?? '')),
     );
   });
 });
 
-/** @returns the names of the rules each file breaks, by its path */
+describe('the table of DEVELOPERS.md', () => {
+  const flow = new Map(
+    (config.forbidden ?? []).flatMap((rule) => {
+      const [, library] = /^flow-of-(.*)$/.exec(rule.name ?? '') ?? [];
+      const [, allowed = ''] = ('to' in rule && /\((.*)\)/.exec(String(rule.to.pathNot))) || [];
+      return library === undefined ? [] : [[library, new Set(allowed.split('|'))]];
+    }),
+  );
+  const packages = new Set(
+    (config.forbidden ?? []).flatMap(({ name = '' }) => /^packages-of-(.*)$/.exec(name)?.slice(1) ?? []),
+  );
+
+  it('says what the rules say that each library may import', async () => {
+    const told = new Map<string, ReadonlySet<string>>();
+    for (const [, library = '', knows = ''] of (await developers()).matchAll(LIBRARY_ROW)) {
+      const above = knows === 'all above' ? [...told.keys()] : knows.match(/[a-z]+/g);
+      told.set(library, new Set([library, ...(above ?? []).filter((name) => libraries.includes(name))]));
+    }
+    expect([...told.keys()].sort()).toEqual([...libraries].sort());
+    expect(flow).toEqual(told);
+  });
+
+  it('calls those pure that may use no package but the one agreed', async () => {
+    const [, names = ''] = /programs\. ([a-z, \n]+) are pure:/.exec(await developers()) ?? [];
+    expect(packages).toEqual(new Set(names.replace(/\s+/g, ' ').split(/, | and /)));
+  });
+});
+
+/** Of the table: the library, and what it knows of up to a remark. */
+const LIBRARY_ROW = /^\|[^|]*\| `libs\/([a-z]+)` +\| ([^|;]*?) *(?:;[^|]*)?\|$/gm;
+
+function developers(): Promise<string> {
+  return readFile(join(projectFolder, 'DEVELOPERS.md'), 'utf8');
+}
+
+/** @returns the names of the rules each file breaks, by its path; those of a folder, by its own */
 async function brokenRules(folder: string): Promise<ReadonlyMap<string, readonly string[]>> {
   const { enhancedResolveOptions, doNotFollow, tsPreCompilationDeps } = config.options;
   const { output } = await cruise(
