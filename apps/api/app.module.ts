@@ -1,5 +1,5 @@
 import { Module, type DynamicModule } from '@nestjs/common';
-import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
+import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { KeyGuard } from './access/key.guard.js';
 import { DiskWatch } from './problems/disk-watch.js';
 import { HealthController } from './health/health.controller.js';
@@ -21,6 +21,7 @@ import { RemediesController } from './runs/remedies.controller.js';
 import { RunsController } from './runs/runs.controller.js';
 import { KeysController } from './session/keys.controller.js';
 import { SessionController } from './session/session.controller.js';
+import { TextsInterceptor } from './words/texts.interceptor.js';
 import { WorkshopController } from './workshop/workshop.controller.js';
 
 /** All routes over parts that were made before. */
@@ -56,6 +57,7 @@ export class AppModule {
         { provide: PARTS, useValue: parts },
         { provide: DiskWatch, useValue: disk },
         { provide: APP_GUARD, useClass: KeyGuard },
+        { provide: APP_INTERCEPTOR, useClass: TextsInterceptor },
         { provide: APP_PIPE, useClass: ContractPipe },
         { provide: APP_FILTER, useValue: new ProblemFilter(parts.log, disk) },
       ],

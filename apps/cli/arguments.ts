@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { existsSync, readdirSync } from 'node:fs';
 import { LARGEST_INT4 } from '#contract';
 import type { UnitSystem } from '#units';
+import { isLanguage, languages, type Language } from '#words';
 
 export type CommandName = 'plan' | 'amounts' | 'clocks';
 
@@ -12,6 +13,7 @@ export interface Arguments {
   readonly file: string;
   readonly json: boolean;
   readonly units: UnitSystem;
+  readonly language: Language;
   /** Pieces to make instead of what the file says. */
   readonly count: number | undefined;
   /** Local date and time that stands for the present; absent: when the first run may start. */
@@ -42,6 +44,7 @@ export type Parsed =
 const options = {
   json: { type: 'boolean' },
   units: { type: 'string' },
+  lang: { type: 'string' },
   count: { type: 'string' },
   at: { type: 'string' },
   seed: { type: 'string' },
@@ -85,7 +88,7 @@ export function usageOf(command: CommandName): string {
       ? 'Exit status: 0 planned, 2 no plan (the reasons are printed), 64 something is wrong with the input.'
       : 'Exit status: 0 done, 64 something is wrong with the input.';
   return [
-    `Usage: npm run ${command} -- FILE [--count N] [--units metric|us] [--json]${own}`,
+    `Usage: npm run ${command} -- FILE [--count N] [--lang en|de] [--units metric|us] [--json]${own}`,
     ...also[command],
     `       npm run ${command} -- --schema         the JSON Schema of what --json prints`,
     `       npm run ${command} -- --file-schema    the JSON Schema of a run file`,
@@ -120,9 +123,13 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
   if (file === undefined) return { kind: 'wrong', message: 'Which run file?' };
   if (more.length > 0)
     return { kind: 'wrong', message: `One file at a time; “${more.join(' ')}” is too many.` };
-  const { units = 'metric', count, seed = '1', at } = values;
+  const { units = 'metric', lang = 'en', count, seed = '1', at } = values;
   if (units !== 'metric' && units !== 'us') {
     return { kind: 'wrong', message: `--units ${units} is not known; accepted: metric, us.` };
+  }
+  if (!isLanguage(lang)) {
+    const accepted = Object.keys(languages).join(', ');
+    return { kind: 'wrong', message: `--lang ${lang} is not known; accepted: ${accepted}.` };
   }
   if (count !== undefined && !(/^[1-9]\d{0,3}$/.test(count) && Number(count) <= 5000)) {
     return { kind: 'wrong', message: `--count ${count} is no count; accepted: a whole number, 1 to 5000.` };
@@ -143,6 +150,7 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
       file: resolveFile(file),
       json: values.json === true,
       units,
+      language: lang,
       count: count === undefined ? undefined : Number(count),
       at,
       seed: Number(seed),

@@ -4,6 +4,7 @@ import { ok } from '#units';
 import { fileCommand, jsonText } from './file-command.js';
 import { told, type Outcome } from './outcome.js';
 import { printClocks, printRules } from './print-clocks.js';
+import { jsonWithTexts } from './texts-of.js';
 
 /** `clocks`: a run file in, the clocks of its parts with reasons out; or the rules behind them. */
 export function clocksCommand(args: readonly string[]): Outcome {
@@ -15,9 +16,10 @@ export function clocksCommand(args: readonly string[]): Outcome {
         return json ? jsonText(rules) : printRules(rules);
       },
     },
-    run: (input, { json }) => {
+    run: (input, args) => {
       const clocks = writeClocks(input);
-      return clocks.ok ? ok(told(json ? jsonText(clocks.value) : printClocks(clocks.value))) : clocks;
+      if (!clocks.ok) return clocks;
+      return ok(told(args.json ? jsonWithTexts(clocks.value, args) : printClocks(clocks.value)));
     },
   });
 }

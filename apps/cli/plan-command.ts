@@ -9,11 +9,12 @@ import { instantOf, isTimeZone } from '#hours';
 import { findLatestStart, planRuns, suggestRemedies, type RunsInput } from '#runs';
 import { minute, ok, type Minute, type Result } from '#units';
 import type { Arguments } from './arguments.js';
-import { fileCommand, jsonText } from './file-command.js';
+import { fileCommand } from './file-command.js';
 import { badInput, DONE, NO_PLAN, type Outcome } from './outcome.js';
 import { printLatestStart } from './print-latest-start.js';
 import { printPlan } from './print-plan.js';
 import { printRemedies } from './print-remedies.js';
+import { jsonWithTexts, textsOf } from './texts-of.js';
 
 /** `plan`: a run file in, a tide table or JSON out. Reads nothing but the file. */
 export function planCommand(args: readonly string[]): Outcome {
@@ -36,14 +37,23 @@ function planInput(input: RunsInput, args: Arguments): Result<Outcome> {
   if (!planned.ok) return planned;
   const plan = planned.value;
   if (args.remedies) return helped(input, args, plan, now);
-  return ok(planOutcome(plan, args, args.json ? jsonText(plan) : printPlan(plan, args.units)));
+  return ok(
+    planOutcome(
+      plan,
+      args,
+      args.json ? jsonWithTexts(plan, args) : printPlan(plan, textsOf(args, plan.timeZone)),
+    ),
+  );
 }
 
 function helped(input: RunsInput, args: Arguments, plan: PlanDocument, now: Minute): Result<Outcome> {
   const remedies = suggestRemedies(input, { now, seed: args.seed });
   if (!remedies.ok) return remedies;
   const both: PlanWithRemedies = { schema: 'benchtide.plan-with-remedies/1', plan, remedies: remedies.value };
-  const text = args.json ? jsonText(both) : `${printPlan(plan, args.units)}\n${printRemedies(both)}`;
+  const texts = textsOf(args, plan.timeZone);
+  const text = args.json
+    ? jsonWithTexts(both, args)
+    : `${printPlan(plan, texts)}\n${printRemedies(both, texts)}`;
   return ok(planOutcome(plan, args, text));
 }
 
@@ -60,7 +70,9 @@ function countBack(input: RunsInput, args: Arguments, odds: number, now: Minute)
   const answer = findLatestStart(input, { run, readyBy, odds }, { now, seed });
   if (!answer.ok) return answer;
   return ok({
-    stdout: args.json ? jsonText(answer.value) : printLatestStart(answer.value, args.units),
+    stdout: args.json
+      ? jsonWithTexts(answer.value, args)
+      : printLatestStart(answer.value, textsOf(args, input.workshop.timeZone)),
     stderr: answer.value.status !== 'found' && args.json ? `${answer.value.why}\n` : '',
     status: answer.value.status === 'found' ? DONE : NO_PLAN,
   });

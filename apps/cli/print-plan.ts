@@ -1,6 +1,7 @@
 import type { Caution, PlanDocument, PlannedStage, RunPlan } from '#contract';
 import { localDateOf, localText, localTimeOf } from '#hours';
 import { minuteOfIso, type UnitSystem } from '#units';
+import type { Texts } from '#words';
 import { amountsSection } from './print-amounts.js';
 import { cautionsSection, columns, heading, percentText, wrap } from './text-layout.js';
 
@@ -8,13 +9,13 @@ import { cautionsSection, columns, heading, percentText, wrap } from './text-lay
  * A plan as text for a terminal or a pin board: tide table, amounts, sittings, odds and cautions of each run, or
  * why there is no plan.
  */
-export function printPlan(plan: PlanDocument, units: UnitSystem): string {
+export function printPlan(plan: PlanDocument, texts: Texts): string {
   const sections = [
-    ...plan.runs.flatMap((run) => runSections(run, plan, units)),
+    ...plan.runs.flatMap((run) => runSections(run, plan, texts.system)),
     ...(plan.status === 'planned'
       ? [sittingsSection(plan), oddsSection(plan), guaranteeSection(plan)]
       : [conflictSection(plan)]),
-    cautionsSection(cautionsOf(plan)),
+    cautionsSection(cautionsOf(plan), texts),
   ];
   return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
 }

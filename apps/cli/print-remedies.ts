@@ -1,16 +1,20 @@
 import type { PlanWithRemedies, Remedy } from '#contract';
+import type { Texts } from '#words';
 import { cautionsOf } from './print-plan.js';
 import { cautionsSection, wrap } from './text-layout.js';
 
 const WIDTH = 100;
 
 /** What would help a plan: each change with what it makes better and worse, and cautions that the plan itself lacks. */
-export function printRemedies({ plan, remedies: { remedies, note } }: PlanWithRemedies): string {
+export function printRemedies(
+  { plan, remedies: { remedies, note } }: PlanWithRemedies,
+  texts: Texts,
+): string {
   const shown = new Set(cautionsOf(plan).map(({ code }) => code));
   const cautions = remedies.flatMap((each) => each.cautions).filter(({ code }) => !shown.has(code));
   const sections = [
     ['Remedies', ...remedies.map(remedyLines), wrap(note, 2, WIDTH)].join('\n'),
-    cautionsSection(cautions),
+    cautionsSection(cautions, texts),
   ];
   return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
 }

@@ -1,19 +1,20 @@
 import type { AmountsDocument, GatherLine, GatherList, PieceCost } from '#contract';
 import { showMeasure, type UnitSystem } from '#units';
+import type { Texts } from '#words';
 import { amountsSection, piecesText } from './print-amounts.js';
 import { cautionsSection, columns, heading, percentText, wrap } from './text-layout.js';
 
 /** A batch sheet as text: amounts of each run, what to gather and buy for all, what a piece costs, cautions. */
-export function printSheet(sheet: AmountsDocument, units: UnitSystem): string {
+export function printSheet(sheet: AmountsDocument, texts: Texts): string {
   const cautions = sheet.runs.flatMap((run) => [...run.cautions, ...run.amounts.flatMap((a) => a.cautions)]);
   const sections = [
     ...sheet.runs.flatMap((run) => [
       heading(`${run.title} · ${String(run.count)} pieces`),
-      amountsSection(run.amounts, units),
+      amountsSection(run.amounts, texts.system),
       costSection(run.cost),
     ]),
-    gatherSection(sheet.gather, units),
-    cautionsSection(cautions),
+    gatherSection(sheet.gather, texts),
+    cautionsSection(cautions, texts),
   ];
   return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
 }
@@ -33,7 +34,8 @@ function costSection(cost: PieceCost): string {
   ].join('\n');
 }
 
-function gatherSection(gather: GatherList, units: UnitSystem): string {
+function gatherSection(gather: GatherList, texts: Texts): string {
+  const units = texts.system;
   if (gather.lines.length === 0) return 'Gather: nothing more.';
   const title = gather.runs.length === 1 ? 'Gather' : `Gather for ${String(gather.runs.length)} runs`;
   const rows = gather.lines.map((line) => [
@@ -48,7 +50,7 @@ function gatherSection(gather: GatherList, units: UnitSystem): string {
   const [head = '', ...lines] = columns([[title, 'needed', 'on hand', 'buy', ''], ...rows]);
   const told = lines.flatMap((text, i) => [
     text,
-    ...(gather.lines[i]?.cautions ?? []).map((caution) => wrap(`! ${caution.text}`, 4, 100, 2)),
+    ...(gather.lines[i]?.cautions ?? []).map((caution) => wrap(`! ${texts.of(caution)}`, 4, 100, 2)),
   ]);
   const unused =
     gather.unused.length === 0

@@ -1,3 +1,6 @@
+import type { Caution } from '#contract';
+import type { Texts } from '#words';
+
 /** Rows as lines with their cells under each other. */
 export function columns(rows: readonly (readonly string[])[]): string[] {
   const widths = rows.reduce<number[]>(
@@ -39,10 +42,8 @@ export function percentText(share: number): string {
 }
 
 /** Each caution once, in full. */
-export function cautionsSection(
-  cautions: Iterable<{ readonly code: string; readonly text: string }>,
-): string {
-  const byCode = new Map([...cautions].map(({ code, text }) => [code, text]));
+export function cautionsSection(cautions: Iterable<Caution>, texts: Texts): string {
+  const byCode = new Map([...cautions].map((caution) => [caution.code, texts.of(caution)]));
   if (byCode.size === 0) return '';
   return ['Take care', ...[...byCode.values()].map((text) => wrap(text, 2, 100))].join('\n');
 }

@@ -1,11 +1,9 @@
 import { z } from 'zod';
 import { band, key } from './common.js';
+import { caution } from './messages/caution.js';
 
 const text = z.string();
 const mass = z.number().meta({ description: 'grams' });
-
-/** A caution that stands where the act is. */
-export const caution = z.strictObject({ code: text, text }).meta({ id: 'Caution' });
 
 /** Something that may go wrong with what was written down, and what would help. */
 export const risk = z
@@ -190,7 +188,6 @@ export const amountsDocument = z
   })
   .meta({ id: 'AmountsDocument' });
 
-export type Caution = z.infer<typeof caution>;
 export type Risk = z.infer<typeof risk>;
 export type BatchAmounts = z.infer<typeof batchAmounts>;
 export type Cover = z.infer<typeof cover>;

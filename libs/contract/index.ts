@@ -1,5 +1,6 @@
 /** Schemas of everything that crosses a wire or comes from a file. */
 export * from './common.js';
+export * from './messages/index.js';
 export * from './quantity.js';
 export * from './workshop.js';
 export * from './mould.js';

@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { caution, partAmounts } from './amounts.js';
+import { partAmounts } from './amounts.js';
 import { clockForecast, fillingTime } from './clocks.js';
 import { instant, instantBand, key } from './common.js';
+import { caution } from './messages/caution.js';
 import { openingStates, stageKinds } from './piece-design.js';
 
 const text = z.string();

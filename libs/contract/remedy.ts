@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { caution } from './amounts.js';
 import { instant, key, localDate, localDateTime } from './common.js';
+import { caution } from './messages/caution.js';
 import { planDocument } from './plan-document.js';
 import { logEntry, runOrder } from './run.js';
 import { span } from './workshop.js';

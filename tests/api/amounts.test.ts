@@ -39,7 +39,9 @@ describe('batch sheets over HTTP', () => {
     const sheet = await sheetOf(`/api/runs/${run.run.id}/amounts`);
     const plan = (await bench.call('GET', `/api/runs/${run.run.id}/plan`)).body as PlanView;
     expect(sheet.runs[0]?.amounts).toEqual(plan.document.runs[0]?.amounts);
-    expect(sheet.gather.lines.find(({ kind }) => kind === 'lye')?.cautions[0]?.code).toBe('lye-keeping');
+    expect(sheet.gather.lines.find(({ kind }) => kind === 'lye')?.cautions[0]?.code).toBe(
+      'caution.lye-keeping',
+    );
     expect(sheet.runs[0]?.cost.currency).toBe('EUR');
   });
 

@@ -1,7 +1,6 @@
 import { useState, type ReactNode } from 'react';
 import { fromBase, toBase } from '#units';
-import { useAmounts } from '../look/amounts.js';
-import type { FieldUnit, Measured } from '../look/amounts-in.js';
+import { useAmounts, type FieldUnit, type Measured } from '../look/amounts.js';
 import { useLanguage } from '../words/words.js';
 import { FieldFrame } from './fields.js';
 import { useField } from './form-context.js';

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { useTimes, timesIn } from '../look/times.js';
+import { useTimes, timesFor } from '../look/times.js';
 import { useLanguage, useWords } from '../words/words.js';
 import type { Day, Stretch } from './weeks.js';
 
@@ -116,7 +116,7 @@ function WeeksTable({ days, zone }: { readonly days: readonly Day[]; readonly zo
 
 /** Hours are those of the workshop, whatever zone this device shows elsewhere. */
 function useZoneTimes(zone: string): ReturnType<typeof useTimes> {
-  return timesIn(useLanguage() === 'de' ? 'de-DE' : 'en-GB', zone);
+  return timesFor(useLanguage(), zone);
 }
 
 /** Noon is safely within its day, also where the clocks change at midnight. */

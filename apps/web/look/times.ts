@@ -1,18 +1,11 @@
 import { useEffect, useState } from 'react';
+import { timesIn, type Times as TimesOfReader } from '#words';
 import { serverNow } from '../api/server-time.js';
 import { useTimeZone } from '../session/session.js';
 import { useLanguage, type Language } from '../words/words.js';
 
 /** How dates and times are written here: in the person's language and time zone, through Intl. */
-export interface Times {
-  /** `Fri 27 Nov, 18:10` */
-  readonly dayTime: (at: string | number) => string;
-  /** `18:10` */
-  readonly time: (at: string | number) => string;
-  /** `Fri 27 Nov` */
-  readonly day: (at: string | number) => string;
-  /** `27 November 2026` */
-  readonly date: (at: string | number) => string;
+export interface Times extends TimesOfReader {
   /** `1 h 05`, `3 d 4 h`, `12 min` */
   readonly length: (minutes: number) => string;
 }
@@ -20,35 +13,12 @@ export interface Times {
 const locales: Record<Language, string> = { en: 'en-GB', de: 'de-DE' };
 
 export function useTimes(): Times {
-  const language = useLanguage();
-  const timeZone = useTimeZone();
-  return timesIn(locales[language], timeZone);
+  return timesFor(useLanguage(), useTimeZone());
 }
 
-const made = new Map<string, Times>();
-
-/** Formatters cost milliseconds to make, so those of a language and zone are made once. */
-export function timesIn(locale: string, timeZone: string): Times {
-  const key = `${locale} ${timeZone}`;
-  let times = made.get(key);
-  if (times === undefined) made.set(key, (times = makeTimes(locale, timeZone)));
-  return times;
-}
-
-function makeTimes(locale: string, timeZone: string): Times {
-  const format = (options: Intl.DateTimeFormatOptions): ((at: string | number) => string) => {
-    const formatter = new Intl.DateTimeFormat(locale, { timeZone, ...options });
-    return (at) => formatter.format(new Date(at));
-  };
-  const day = { weekday: 'short', day: 'numeric', month: 'short' } as const;
-  const time = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' } as const;
-  return {
-    dayTime: format({ ...day, ...time }),
-    time: format(time),
-    day: format(day),
-    date: format({ dateStyle: 'long' }),
-    length: lengthText,
-  };
+/** Times in a language and zone, with lengths as a clock would show them. */
+export function timesFor(language: Language, timeZone: string): Times {
+  return { ...timesIn(locales[language], timeZone), length: lengthText };
 }
 
 function lengthText(minutes: number): string {

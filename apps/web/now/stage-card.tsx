@@ -9,6 +9,7 @@ import { CountdownView } from './countdown-view.js';
 import { DoneDialog } from './done-dialog.js';
 import { MishapDialog } from './mishap-dialog.js';
 import { instantNow, type Logging } from './use-logging.js';
+import { Sentence } from '../look/sentence.js';
 
 /** A stage that can be begun, with all that can be said about it. */
 export function StageCard({
@@ -38,9 +39,9 @@ export function StageCard({
         </p>
       </div>
       <CountdownView stage={stage} isLarge />
-      {stage.cautions.map(({ code, text }) => (
-        <p key={code} className="note amber small caution">
-          <TriangleAlert size={18} aria-hidden /> <strong>{now.mind}.</strong> {text}
+      {stage.cautions.map((caution) => (
+        <p key={caution.code} className="note amber small caution">
+          <TriangleAlert size={18} aria-hidden /> <strong>{now.mind}.</strong> <Sentence of={caution} />
         </p>
       ))}
       {bench.isNoted && <p className="small soft">{now.isNoted}</p>}

@@ -9,6 +9,7 @@ import { AddedNote } from './added-note.js';
 import { Amounts } from './amounts.js';
 import { cautionsOf, minutesIn, shownOdds, weakest } from './plan-facts.js';
 import { Sittings } from './sittings.js';
+import { Sentence } from '../look/sentence.js';
 
 /** What a plan comes to, as it is tried: odds, dates, sittings, amounts; or why there is none. */
 export function Outcome({ state }: { readonly state: WhatIfState }): ReactNode {
@@ -121,8 +122,10 @@ function Cautions({ plan }: { readonly plan: PlanDocument }): ReactNode {
       <section className="note coral stack tight">
         <h3>{words.cautions}</h3>
         <ul className="small">
-          {cautions.map(({ code, text }) => (
-            <li key={code}>{text}</li>
+          {cautions.map((caution) => (
+            <li key={caution.code}>
+              <Sentence of={caution} />
+            </li>
           ))}
         </ul>
       </section>

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { useAmounts } from '../look/amounts.js';
-import { timesIn } from '../look/times.js';
+import { timesFor } from '../look/times.js';
 import { useLanguage, useWords } from '../words/words.js';
 import { asUtc, hoursBetween, later, type LocalTime } from './local-times.js';
 import type { PlanDraft } from './plan-draft.js';
@@ -22,7 +22,7 @@ export function When({
 }): ReactNode {
   const { plan } = useWords();
   const amounts = useAmounts();
-  const times = timesIn(useLanguage() === 'de' ? 'de-DE' : 'en-GB', 'UTC');
+  const times = timesFor(useLanguage(), 'UTC');
   const hours = Math.max(SLIDER_DAYS * 24, hoursBetween(now, draft.startAfter));
   return (
     <fieldset className="stack">

@@ -3,6 +3,7 @@ import { useAmounts } from '../look/amounts.js';
 import { useWords } from '../words/words.js';
 import { useMoney } from './use-money.js';
 import type { BatchSheet } from './use-sheet.js';
+import { Sentence } from '../look/sentence.js';
 
 /** Everything to have before the run begins, and what of it is missing. */
 export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): ReactNode {
@@ -30,9 +31,9 @@ export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): R
                 <th scope="row">
                   {line.title}
                   {line.toBuy > 0 &&
-                    line.cautions.map(({ code, text }) => (
-                      <span key={code} className="note amber small run-line-caution">
-                        {text}
+                    line.cautions.map((caution) => (
+                      <span key={caution.code} className="note amber small run-line-caution">
+                        <Sentence of={caution} />
                       </span>
                     ))}
                 </th>

@@ -3,6 +3,7 @@ import { useAmounts } from '../look/amounts.js';
 import { useWords } from '../words/words.js';
 import type { PartAmounts } from './use-sheet.js';
 import { weighGroups, type WeighGroup } from './weigh-lines.js';
+import { Sentence } from '../look/sentence.js';
 
 /** What to weigh for a part, with each caution where the act is. */
 export function PartWeights({
@@ -15,11 +16,11 @@ export function PartWeights({
   const { sheet } = useWords().run;
   const { mass, temperature, percent } = useAmounts();
   const { batch, told, cautions } = part;
-  const lye = cautions.filter(({ code }) => code === 'lye');
-  const others = cautions.filter(({ code }) => code !== 'lye');
-  const mind = others.map(({ code, text }) => (
-    <p key={code} className="note amber small">
-      {text}
+  const lye = cautions.filter(({ code }) => code === 'caution.lye');
+  const others = cautions.filter(({ code }) => code !== 'caution.lye');
+  const mind = others.map((caution) => (
+    <p key={caution.code} className="note amber small">
+      <Sentence of={caution} />
     </p>
   ));
   return (
@@ -68,9 +69,9 @@ function Group({
   return (
     <section className="run-weigh">
       <h4>{name}</h4>
-      {cautions.map(({ code, text }) => (
-        <p key={code} className="note coral small">
-          {text}
+      {cautions.map((caution) => (
+        <p key={caution.code} className="note coral small">
+          <Sentence of={caution} />
         </p>
       ))}
       <ul>

@@ -6,6 +6,7 @@ import { useWords } from '../words/words.js';
 import type { Tried } from './tried.js';
 import { useOdds } from './use-odds.js';
 import { whatIf, type Document } from './use-run.js';
+import { Sentence } from '../look/sentence.js';
 
 type Remedy = Schemas['Remedy'];
 
@@ -113,9 +114,9 @@ function OneRemedy({
           <p className="small soft">{words.points(remedy.disturbance.points.toFixed(1))}</p>
         </details>
       )}
-      {remedy.cautions.map(({ code, text }) => (
-        <p key={code} className="note amber small">
-          {text}
+      {remedy.cautions.map((caution) => (
+        <p key={caution.code} className="note amber small">
+          <Sentence of={caution} />
         </p>
       ))}
       <div className="row">

@@ -4,6 +4,7 @@ import { useStageWords } from '../tide/stage-words.js';
 import type { TideMark } from '../tide/tide-run.js';
 import { rowId } from '../tide/tide-table.js';
 import { useWords } from '../words/words.js';
+import { Sentence } from '../look/sentence.js';
 
 /** All that is told of one stage. */
 export function StageDetails({
@@ -37,9 +38,9 @@ export function StageDetails({
         <p>{told.label(mark)}</p>
       )}
       <p>{stage.why}</p>
-      {stage.cautions.map(({ code, text }) => (
-        <p key={code} className="note amber small">
-          {text}
+      {stage.cautions.map((caution) => (
+        <p key={caution.code} className="note amber small">
+          <Sentence of={caution} />
         </p>
       ))}
       <div className="row">

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { logEntry } from '#contract';
-import { amountsIn } from '../look/amounts-in.js';
+import { amountsIn } from '#words';
 import { readWeighIn } from './read-weigh-in.js';
 
 const grams = (mass: number): number => mass;

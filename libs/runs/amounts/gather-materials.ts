@@ -1,5 +1,4 @@
 import type { GatherLine, GatherList, Material, WorkshopFacts } from '#contract';
-import { cautionFor } from '../cautions.js';
 import { choosePacks, priceOf } from './choose-packs.js';
 import { summed, type MaterialUse } from './materials-of.js';
 import { byKey } from '../input/by-key.js';
@@ -52,6 +51,6 @@ function lineOf(use: MaterialUse, material: Material | undefined, left: number):
     toBuy,
     packs,
     ...(price === undefined ? {} : { price }),
-    cautions: use.kind === 'lye' ? [cautionFor('lye-keeping')] : [],
+    cautions: use.kind === 'lye' ? [{ code: 'caution.lye-keeping' }] : [],
   };
 }

@@ -1,7 +1,6 @@
 import { batchForVolume, checkRecipe, questionsAbout, recipeRisks, replacedFat } from '#chemistry';
 import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts, Risk } from '#contract';
 import { failed, isNonEmpty, ok, type Issue, type Minute, type Result } from '#units';
-import { cautionFor } from '../cautions.js';
 import { coverOfDecor, coverOfVolume } from './cover-of.js';
 import { learnedUse } from './learned-use.js';
 import { leftoverUses } from './leftover-uses.js';
@@ -63,7 +62,7 @@ function sizeDecor(part: DecorPart, base: Base, run: RunWorkings): PartAmounts {
     ...(part.material === undefined ? {} : { material: part.material }),
     cover,
     risks: [],
-    cautions: part.material === undefined ? [] : [cautionFor('fresh-soap')],
+    cautions: part.material === undefined ? [] : [{ code: 'caution.fresh-soap' }],
   };
 }
 
@@ -74,7 +73,7 @@ function sizeMelt(part: MeltPart, base: Base, run: RunWorkings): PartAmounts {
     massG: sized.volumeMl * MELT_DENSITY,
     material: part.material,
     risks: [],
-    cautions: [cautionFor('hot-base'), cautionFor('alcohol')],
+    cautions: [{ code: 'caution.hot-base' }, { code: 'caution.alcohol' }],
   };
 }
 
@@ -101,7 +100,7 @@ function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAm
       ...ownFigures(recipe, run),
       ...recipeRisks(recipe, batch.value, run.fats),
     ],
-    cautions: [cautionFor('lye'), cautionFor('fresh-soap')],
+    cautions: [{ code: 'caution.lye' }, { code: 'caution.fresh-soap' }],
   });
 }
 

@@ -52,7 +52,7 @@ describe('a batch sheet', () => {
       batches.reduce((sum, { naohG }) => sum + naohG, 0),
       9,
     );
-    expect(lye[0]?.cautions.map(({ code }) => code)).toEqual(['lye-keeping']);
+    expect(lye[0]?.cautions.map(({ code }) => code)).toEqual(['caution.lye-keeping']);
     expect(line(sheet, 'olive')?.cautions).toEqual([]);
   });
 

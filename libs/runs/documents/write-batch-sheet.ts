@@ -1,6 +1,5 @@
 import type { AmountsDocument, GatherList } from '#contract';
 import { ok, under, type Result } from '#units';
-import { cautionFor } from '../cautions.js';
 import { costPieces } from '../amounts/cost-pieces.js';
 import { gatherMaterials } from '../amounts/gather-materials.js';
 import type { RunsInput } from '../input/input.js';
@@ -25,7 +24,7 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
       count: hand.run.order.count,
       amounts,
       cost: costPieces(hand, materialsOf([...amounts, ...spoilt]), input.workshop),
-      cautions: hand.run.design.looksEdible ? [cautionFor('looks-edible')] : [],
+      cautions: hand.run.design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
     })),
     gather: gatherMaterials(stillNeeded(taken.value), input.workshop),
   });

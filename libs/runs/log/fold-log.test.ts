@@ -37,7 +37,9 @@ it('sees soap through that can no longer be cured by its day', () => {
   if (!planned.ok) throw new Error('refused');
   expect(planned.value.status).toBe('planned');
   expect(planned.value.runs[0]?.stages.filter((s) => s.status === 'planned')).toHaveLength(2);
-  expect(planned.value.runs[0]?.cautions).toMatchObject([{ code: 'missed-day' }]);
+  expect(planned.value.runs[0]?.cautions).toMatchObject([
+    { code: 'caution.missed-day', readyBy: expect.any(String) },
+  ]);
 });
 
 it('refuses a wait for a state that the part has no clock for', () => {

@@ -80,9 +80,12 @@ describe('rockpool tiles', () => {
   });
 
   it('shows the lye caution at each act with lye, and what fresh soap does at each act with that', () => {
-    expect(stageOf(plan, 'pour-deep').cautions.map((c) => c.code)).toContain('lye');
-    expect(stageOf(plan, 'patch').cautions.map((c) => c.code)).toContain('fresh-soap');
-    expect(stageOf(plan, 'drops').cautions.map((c) => c.code)).toEqual(['hot-base', 'alcohol']);
+    expect(stageOf(plan, 'pour-deep').cautions.map((c) => c.code)).toContain('caution.lye');
+    expect(stageOf(plan, 'patch').cautions.map((c) => c.code)).toContain('caution.fresh-soap');
+    expect(stageOf(plan, 'drops').cautions.map((c) => c.code)).toEqual([
+      'caution.hot-base',
+      'caution.alcohol',
+    ]);
   });
 
   it('is the same at every call', () => {

@@ -136,12 +136,7 @@ function document(
 function missedDay({ run }: RunInHand): Caution[] {
   const { readyBy } = run.order;
   if (readyBy === undefined) return [];
-  return [
-    {
-      code: 'missed-day',
-      text: `This can hardly be cured by ${readyBy} any more; it is planned without that day.`,
-    },
-  ];
+  return [{ code: 'caution.missed-day', readyBy }];
 }
 
 function sittingsOf(problem: Problem, schedule: Schedule): PlanDocument['sittings'] {

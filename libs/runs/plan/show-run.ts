@@ -2,7 +2,6 @@ import type { Band } from '#clocks';
 import type { Caution, PlannedStage, RunPlan, WorkshopFacts } from '#contract';
 import type { Schedule } from '#planner';
 import { isoInstant, minute } from '#units';
-import { cautionFor } from '../cautions.js';
 import { bandNow } from '../observed/observe-draws.js';
 import { explainStage } from './explain-stage.js';
 import { fillingTimes } from '../clocks/filling-time.js';
@@ -44,7 +43,7 @@ export function showRun(
     ...addedTo(hand),
     stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
     ready: placed === undefined ? null : readyBand(hand, placed.schedule),
-    cautions: design.looksEdible ? [cautionFor('looks-edible')] : [],
+    cautions: design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
   };
 }
 
@@ -114,7 +113,9 @@ function instantOrNull(at: number | undefined): string | null {
 }
 
 function cautionsOf(attempt: StageAttempt): Caution[] {
-  return attempt.status === 'open' ? stageKindFacts[attempt.stage.kind].cautions.map(cautionFor) : [];
+  return attempt.status === 'open'
+    ? stageKindFacts[attempt.stage.kind].cautions.map((code) => ({ code }))
+    : [];
 }
 
 /** The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together. */

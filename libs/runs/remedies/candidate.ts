@@ -1,6 +1,6 @@
 import type { RemedyChange } from '#contract';
 import type { OpenInterval } from '#hours';
-import type { CautionCode } from '../cautions.js';
+import type { CautionCode } from '#contract';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { FullPlan } from '../plan/plan-run.js';
 import type { RunInHand } from '../run-in-hand.js';

@@ -271,7 +271,7 @@ describe('remedies', () => {
       if (change.kind !== 'recipe') continue;
       const { lyeConcentrationPercent: lye = 33, sodiumLactatePercent: lactate = 2 } = change;
       expect(lye >= 25 && lye <= 40 && lactate >= 0 && lactate <= 3).toBe(true);
-      expect(cautions.map(({ code }) => code)).toEqual(['lye']);
+      expect(cautions.map(({ code }) => code)).toEqual(['caution.lye']);
     }
   });
 

@@ -1,6 +1,5 @@
 import type { RemediesDocument, Remedy } from '#contract';
 import { isoInstant, minute, ok, type Result } from '#units';
-import { cautionFor } from '../cautions.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { planInFull, type FullPlan } from '../plan/plan-run.js';
 import { BENCH } from '../run-in-hand.js';
@@ -102,7 +101,7 @@ function remedyFrom(candidate: Candidate, the: Case, before: Float64Array): Reme
     also: [...candidate.also, ...tellBesides(effects, compared), ...cost.also],
     effects,
     disturbance: disturbanceOf(candidate, moved, effects, risks),
-    cautions: candidate.cautions.map(cautionFor),
+    cautions: candidate.cautions.map((code) => ({ code })),
   };
 }
 

@@ -3,6 +3,7 @@ import type { Schemas } from '../../api/client.js';
 import { useAmounts } from '../../look/amounts.js';
 import { useWords } from '../../words/words.js';
 import { SuperfatPicture } from './superfat-picture.js';
+import { Sentence } from '../../look/sentence.js';
 
 /** What to weigh: lye and water first and large, with the caution right there; then all the rest. */
 export function AmountsList({ amounts }: { readonly amounts: Schemas['PartAmounts'] }): ReactNode {
@@ -29,9 +30,9 @@ export function AmountsList({ amounts }: { readonly amounts: Schemas['PartAmount
         {batch.kohG > 0 && <Figure name={library.koh} text={weighed(batch.kohG)} />}
         <Figure name={library.waterNow} text={weighed(batch.waterG)} />
       </dl>
-      {cautions.map(({ code, text }) => (
-        <p key={code} className={code === 'lye' ? 'note coral small' : 'note small'}>
-          {text}
+      {cautions.map((caution) => (
+        <p key={caution.code} className={caution.code === 'caution.lye' ? 'note coral small' : 'note small'}>
+          <Sentence of={caution} />
         </p>
       ))}
       <p className="soft small">

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { timesIn } from '../../look/times.js';
+import { timesFor } from '../../look/times.js';
 import type { WhatIfState } from '../../whatif/use-what-if.js';
 import { useLanguage, useWords } from '../../words/words.js';
 import { asUtc, hoursBetween, later, type LocalTime } from '../local-times.js';
@@ -22,7 +22,7 @@ export function StartStep({
   readonly onChange: (change: Partial<GuideDraft>) => void;
 }): ReactNode {
   const { plan } = useWords();
-  const times = timesIn(useLanguage() === 'de' ? 'de-DE' : 'en-GB', 'UTC');
+  const times = timesFor(useLanguage(), 'UTC');
   const count = countOf(draft);
   return (
     <>

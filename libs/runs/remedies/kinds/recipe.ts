@@ -49,7 +49,7 @@ export function changeRecipe(the: Case): Candidate[] {
         asks: [{ what: 'a recipe to weigh anew', points: words.length }],
         worse: [],
         also: ['Weigh by the batch sheet of the changed recipe, not by the one before.'],
-        cautions: ['lye'],
+        cautions: ['caution.lye'],
       };
     });
   });

@@ -32,7 +32,7 @@ export function splitRun(the: Case): Candidate[] {
           asks: [{ what: 'every batch twice', points: 2 }],
           worse: ['Every batch is mixed twice, with lye twice, and bowls and bags are washed twice.'],
           also: [],
-          cautions: ['lye'],
+          cautions: ['caution.lye'],
         };
       });
     });

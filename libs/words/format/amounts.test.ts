@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { amountsIn } from './amounts-in.js';
+import { amountsIn } from './amounts.js';
 
 /** Intl puts no-break spaces in some places; which, is its own affair. */
 const plain = (text: string): string => text.replace(/[\u00a0\u202f]/g, ' ');

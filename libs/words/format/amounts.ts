@@ -1,4 +1,5 @@
 import { fromBase, toBase, type Unit, type UnitSystem } from '#units';
+import type { Language } from '../reader.js';
 
 /** How amounts are written here. All take the unit that the code and the API use. */
 export interface Amounts {
@@ -33,15 +34,15 @@ export interface FieldUnit {
 
 const made = new Map<string, Amounts>();
 
-/** Amounts in a language (`en` or `de`) and a system of units; made once for each pair, as formatters cost time. */
-export function amountsIn(language: string, system: UnitSystem): Amounts {
+/** Amounts in a language and a system of units; made once for each pair, as formatters cost time. */
+export function amountsIn(language: Language, system: UnitSystem): Amounts {
   const key = `${language} ${system}`;
   let amounts = made.get(key);
   if (amounts === undefined) made.set(key, (amounts = makeAmounts(language, system)));
   return amounts;
 }
 
-function makeAmounts(language: string, system: UnitSystem): Amounts {
+function makeAmounts(language: Language, system: UnitSystem): Amounts {
   // British English would say “US fl oz” to somebody who asked for just those.
   const english = system === 'us' ? 'en-US' : 'en-GB';
   const locale = language === 'de' ? 'de-DE' : english;

@@ -1,0 +1,20 @@
+import type { Request } from 'express';
+import { en, languages, type Language, type Reader, type Words } from '#words';
+import { de } from '#words/de';
+
+/** The words of every language. */
+export const wordsOf: Readonly<Record<Language, Words>> = { en, de };
+
+/**
+ * For whom an answer is written: the best of the languages that `Accept-Language` names (RFC 9110, 12.5.4), English where
+ * it names none of ours, and US units where `Prefer` (RFC 7240) says `units=us`. Times are UTC unless a document
+ * names its zone.
+ */
+export function readerOf(request: Request): Reader {
+  const accepted = request.acceptsLanguages(Object.keys(languages));
+  return {
+    language: accepted === 'de' ? 'de' : 'en',
+    units: /(^|[,;\s])units\s*=\s*"?us\b/i.test(request.get('Prefer') ?? '') ? 'us' : 'metric',
+    timeZone: 'UTC',
+  };
+}

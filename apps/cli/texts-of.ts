@@ -1,0 +1,16 @@
+import { en, textsFor, withTexts, type Language, type Reader, type Texts, type Words } from '#words';
+import { de } from '#words/de';
+import type { Arguments } from './arguments.js';
+
+const wordsOf: Readonly<Record<Language, Words>> = { en, de };
+
+/** Sentences in the language and units that the command line asks for, and in the zone of a document. */
+export function textsOf({ language, units }: Arguments, timeZone: string): Texts {
+  return textsFor({ language, units, timeZone }, wordsOf[language]);
+}
+
+/** A document as `--json` prints it: every message with its sentence beside it. */
+export function jsonWithTexts(document: unknown, { language, units }: Arguments): string {
+  const reader: Reader = { language, units, timeZone: 'UTC' };
+  return `${JSON.stringify(withTexts(document, reader, wordsOf[language]), null, 2)}\n`;
+}

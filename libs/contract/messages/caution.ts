@@ -1,0 +1,20 @@
+import { z } from 'zod';
+import { localDate } from '../common.js';
+import { message } from './message.js';
+
+/** A caution that stands where the act is. */
+export const caution = z
+  .discriminatedUnion('code', [
+    message('caution.lye', {}),
+    message('caution.lye-keeping', {}),
+    message('caution.fresh-soap', {}),
+    message('caution.hot-base', {}),
+    message('caution.alcohol', {}),
+    message('caution.looks-edible', {}),
+    message('caution.missed-day', { readyBy: localDate }),
+  ])
+  .meta({ id: 'Caution' });
+
+export type Caution = z.infer<typeof caution>;
+/** Cautions that say the same wherever they stand. */
+export type CautionCode = Exclude<Caution['code'], 'caution.missed-day'>;

@@ -1,0 +1,14 @@
+import { countedOdds, type Phrases } from '../phrases.js';
+
+const bounds = { about: 'etwa', over: 'mehr als', under: 'weniger als' } as const;
+
+export const phrases: Phrases = {
+  odds: (probability) => {
+    const { bound, count, of } = countedOdds(probability);
+    return `${bounds[bound]} ${String(count)} von ${String(of)}`;
+  },
+  range: (low, high) => `${low} bis ${high}`,
+  quoted: (title) => `„${title}“`,
+  days: (count, isOne) => `${count} ${isOne ? 'Tag' : 'Tage'}`,
+  weeks: (count, isOne) => `${count} ${isOne ? 'Woche' : 'Wochen'}`,
+};

@@ -1,0 +1,33 @@
+import type { Caution } from '#contract';
+import type { MessageWords } from '../words.js';
+
+/**
+ * The usual cautions. They defer to the supplier's safety data sheet and to local rules, and replace neither.
+ *
+ * Sources: lye is classed Skin Corr. 1A, H314, in Regulation (EC) 1272/2008, Annex VI; rinsing for at least 30
+ * minutes after the New Jersey Hazardous Substance Fact Sheet on sodium hydroxide (2015); flash point of
+ * isopropyl alcohol 12 °C in NFPA 497 (2008); food imitation after Regulation (EU) 2023/988, Article 6(1)(f),
+ * and SI 1989/1291 (United Kingdom). Gloves for uncured soap: common practice, no source.
+ */
+export const cautions: MessageWords<Caution> = {
+  'caution.lye': () =>
+    'Lye burns skin and eyes badly. Wear goggles, gloves and long sleeves, with fresh air and nobody else in reach. ' +
+    'Add lye to cold water, never water to lye; no aluminium. In an eye or on skin: rinse for at least 30 minutes ' +
+    'and get medical help. The supplier’s safety data sheet comes first.',
+  'caution.lye-keeping': () =>
+    'Lye is corrosive. Buy and carry it in its own sealed, labelled container. Keep it dry, away from acids, food and ' +
+    'aluminium, and locked where no child reaches. Read the supplier’s safety data sheet before you open it.',
+  'caution.fresh-soap': () =>
+    'Uncured soap is still caustic. Wear gloves, and keep your hands away from your eyes.',
+  'caution.hot-base': () =>
+    'Melted base clings and burns. Stir it, test its heat on the side of the jug, and watch for splashes.',
+  'caution.alcohol': () =>
+    'Isopropyl alcohol catches fire at room temperature. Spritz sparingly, with fresh air and no flame, hot plate or ' +
+    'spark nearby. Let it flash off before you switch the melter on again.',
+  'caution.looks-edible': () =>
+    'This piece could be taken for food. Keep it from children, mark it “soap, not food”, and check your local rules ' +
+    'before you sell it: the United Kingdom forbids supplying such goods where they are dangerous in the mouth, and ' +
+    'the European Union wants the likeness weighed in the safety assessment.',
+  'caution.missed-day': ({ readyBy }, texts) =>
+    `This soap will hardly be cured by ${texts.calendarDay(readyBy)}. It is planned without that day.`,
+};

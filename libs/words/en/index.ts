@@ -1,0 +1,6 @@
+import type { Words } from '../words.js';
+import { cautions } from './cautions.js';
+import { phrases } from './phrases.js';
+
+/** All that is said in English. */
+export const en: Words = { phrases, messages: { ...cautions } };

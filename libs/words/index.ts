@@ -1,0 +1,12 @@
+/**
+ * Sentences at the edge: messages of the contract in a reader's language, units and time zone. English stands here;
+ * other languages are entry points of their own (`#words/de`), so that a page fetches only what it shows.
+ */
+export * from './reader.js';
+export * from './words.js';
+export * from './phrases.js';
+export * from './texts.js';
+export * from './with-texts.js';
+export * from './format/times.js';
+export * from './format/amounts.js';
+export { en } from './en/index.js';

@@ -1,0 +1,30 @@
+import type { Message } from '#contract';
+import { amountsIn } from './format/amounts.js';
+import { lengthsWith } from './format/lengths.js';
+import { timesIn } from './format/times.js';
+import type { Reader } from './reader.js';
+import type { Texts, Words } from './words.js';
+
+/** @param words those of the reader's language */
+export function textsFor({ language, units, timeZone }: Reader, words: Words): Texts {
+  const locale = language === 'de' ? 'de-DE' : 'en-GB';
+  const amounts = amountsIn(language, units);
+  const list = (type: 'conjunction' | 'disjunction') => {
+    const format = new Intl.ListFormat(locale, { type });
+    return (items: readonly string[]): string => format.format(items);
+  };
+  const texts: Texts = {
+    language,
+    ...words.phrases,
+    ...timesIn(locale, timeZone),
+    ...amounts,
+    ...lengthsWith(words.phrases, amounts.number),
+    and: list('conjunction'),
+    or: list('disjunction'),
+    of: (told) => {
+      const say = words.messages[told.code] as (told: Message, texts: Texts) => string;
+      return say(told, texts);
+    },
+  };
+  return texts;
+}

@@ -1,0 +1,28 @@
+import type { Message } from '#contract';
+import type { Amounts } from './format/amounts.js';
+import type { Lengths } from './format/lengths.js';
+import type { Times } from './format/times.js';
+import type { Phrases } from './phrases.js';
+import type { Language } from './reader.js';
+
+/** Makes sentences for one reader. */
+export interface Texts extends Times, Amounts, Lengths, Phrases {
+  readonly language: Language;
+  /** The sentence of a message. */
+  readonly of: (told: Message) => string;
+  /** `a, b and c`. */
+  readonly and: (items: readonly string[]) => string;
+  /** `a, b or c`. */
+  readonly or: (items: readonly string[]) => string;
+}
+
+/** A sentence for each message of a family. */
+export type MessageWords<M extends { readonly code: string }> = {
+  readonly [C in M['code']]: (told: Extract<M, { readonly code: C }>, texts: Texts) => string;
+};
+
+/** All that is said in one language. */
+export interface Words {
+  readonly phrases: Phrases;
+  readonly messages: MessageWords<Message>;
+}
