@@ -14,6 +14,8 @@ const mayImport = {
 const pure = ['units', 'chemistry', 'clocks', 'planner', 'hours', 'contract', 'runs', 'words'];
 const packagesOfPure = { contract: ['zod'], hours: ['luxon'] };
 
+/** What is outside of a library sees of it; also the names of the contract alone, and one more language. */
+const index = '^libs/([^/]+|contract/names|words/de)/index[.]ts$';
 const test = '[.]test[.]tsx?$';
 /** Reached by path once found, by bare name when it is not installed. */
 const fromPackage = (/** @type {string} */ name) => `(^|node_modules/)${name}(/|$)`;
@@ -33,16 +35,13 @@ module.exports = {
       comment: 'A library is used through its index.ts; its other files are its own business.',
       severity: 'error',
       from: { path: '^libs/([^/]+)/' },
-      to: {
-        path: '^libs/[^/]+/',
-        pathNot: ['^libs/$1/', '^libs/[^/]+/index[.]ts$', '^libs/words/de/index[.]ts$'],
-      },
+      to: { path: '^libs/[^/]+/', pathNot: ['^libs/$1/', index] },
     },
     {
       name: 'apps-through-the-index',
       severity: 'error',
       from: { path: '^apps/' },
-      to: { path: '^libs/[^/]+/', pathNot: ['^libs/[^/]+/index[.]ts$', '^libs/words/de/index[.]ts$'] },
+      to: { path: '^libs/[^/]+/', pathNot: index },
     },
     ...pure.map((library) => ({
       name: `packages-of-${library}`,
@@ -56,6 +55,13 @@ module.exports = {
         ),
       },
     })),
+    {
+      name: 'names-alone',
+      comment: 'Names of the contract come to a page without the schemas that are made from them.',
+      severity: 'error',
+      from: { path: '^libs/contract/names/', pathNot: test },
+      to: { pathNot: '^libs/contract/names/' },
+    },
     {
       name: 'pure-without-node',
       severity: 'error',

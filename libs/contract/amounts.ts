@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { band, key } from './common.js';
 import { caution } from './messages/caution.js';
+import { carrierKinds, partKinds } from './names/index.js';
 
 const text = z.string();
 const mass = z.number().meta({ description: 'grams' });
@@ -30,9 +31,7 @@ export const batchAmounts = z
     colourants: z.array(
       z.strictObject({
         ...namedMass,
-        carrier: z
-          .strictObject({ kind: z.enum(['fat', 'water', 'glycerol']), fat: key.optional(), massG: mass })
-          .optional(),
+        carrier: z.strictObject({ kind: z.enum(carrierKinds), fat: key.optional(), massG: mass }).optional(),
       }),
     ),
     additions: z.array(z.strictObject(namedMass)),
@@ -86,7 +85,7 @@ export const partAmounts = z
   .strictObject({
     part: key,
     title: text,
-    kind: z.enum(['batch', 'melt-and-pour', 'decor']),
+    kind: z.enum(partKinds),
     count: z.int().meta({ description: 'Pieces it is made for' }),
     perPiece: perPiece.optional(),
     neededMl: z.number().optional().meta({ description: 'In the pieces, without loss or reserve' }),

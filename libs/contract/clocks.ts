@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { risk } from './amounts.js';
 import { band, instant, key } from './common.js';
-import { soapStates } from './soap-states.js';
+import { soapStates } from './names/soap-states.js';
 
 const text = z.string();
 

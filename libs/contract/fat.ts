@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { key, line, percent, title } from './common.js';
+import { fatKinds } from './names/index.js';
 
 /** What a fat is made of. */
 export const fatKind = z
-  .enum(['triglyceride', 'wax', 'fatty-acid'])
+  .enum(fatKinds)
   .meta({ description: 'Esters of glycerol, esters of long alcohols, or acids that are free already' });
 
 const rising = { message: 'low ≤ high is needed' };

@@ -1,4 +1,5 @@
 /** Schemas of everything that crosses a wire or comes from a file. */
+export * from './names/index.js';
 export * from './common.js';
 export * from './messages/index.js';
 export * from './quantity.js';
@@ -8,7 +9,6 @@ export * from './fat.js';
 export * from './recipe.js';
 export * from './part.js';
 export * from './material.js';
-export * from './soap-states.js';
 export * from './piece-design.js';
 export * from './run.js';
 export * from './run-file.js';

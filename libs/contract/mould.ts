@@ -1,8 +1,7 @@
 import { z } from 'zod';
 import { key, title } from './common.js';
+import { mouldKinds } from './names/index.js';
 import { celsius, grams, millilitres, millimetres } from './quantity.js';
-
-export const mouldKinds = ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'] as const;
 
 const measure = millimetres(1, 2000);
 

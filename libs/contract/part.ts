@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { key, percent, title } from './common.js';
+import { carrierKinds } from './names/index.js';
 import { grams, millilitres, millimetres, squareCentimetres } from './quantity.js';
 
 const byCavity = z.strictObject({
@@ -90,7 +91,7 @@ export const colourant = z
     percent: percent(0.01, 10).meta({ description: 'Of the fats' }),
     carrier: z
       .strictObject({
-        kind: z.enum(['fat', 'water', 'glycerol']),
+        kind: z.enum(carrierKinds),
         fat: key.optional().meta({ description: 'Which fat, where it is one' }),
         perGram: z.number().min(0.1).max(20).meta({ description: 'Grams for each gram of colour' }),
       })

@@ -1,23 +1,7 @@
 import { z } from 'zod';
 import { key, title } from './common.js';
+import { closingStates, openingStates, stageKinds } from './names/index.js';
 import { part } from './part.js';
-
-/** What is done at a stage. Each kind brings its cautions and its hold on a mould. */
-export const stageKinds = [
-  'press-decor',
-  'pour',
-  'layer',
-  'unmould',
-  'patch',
-  'dip',
-  'pipe',
-  'set-in',
-  'glaze',
-  'turn',
-  'cut',
-  'stamp',
-  'wrap',
-] as const;
 
 export const stage = z
   .strictObject({
@@ -38,19 +22,6 @@ export const stage = z
       .default([]),
   })
   .meta({ id: 'Stage' });
-
-/** States of the soap after which something may be done. */
-export const openingStates = [
-  'holds-layer',
-  'firm',
-  'cuttable',
-  'coat-turnable',
-  'piping-firm',
-  'glaze-set',
-  'cured',
-] as const;
-/** States after which it is too late. */
-export const closingStates = ['bonds-until', 'pliable-until', 'cuttable-until', 'piping-skinned'] as const;
 
 /** One stage after another, by the clock on the wall: `to` starts this long after `from` has ended. */
 export const link = z
@@ -102,10 +73,7 @@ export const pieceDesign = z
   })
   .meta({ id: 'PieceDesign' });
 
-export type StageKind = (typeof stageKinds)[number];
 export type Stage = z.infer<typeof stage>;
 export type Link = z.infer<typeof link>;
 export type Wait = z.infer<typeof wait>;
-export type OpeningState = (typeof openingStates)[number];
-export type ClosingState = (typeof closingStates)[number];
 export type PieceDesign = z.infer<typeof pieceDesign>;

@@ -3,7 +3,7 @@ import { partAmounts } from './amounts.js';
 import { clockForecast, fillingTime } from './clocks.js';
 import { instant, instantBand, key } from './common.js';
 import { caution } from './messages/caution.js';
-import { openingStates, stageKinds } from './piece-design.js';
+import { openingStates, stageKinds } from './names/index.js';
 
 const text = z.string();
 

@@ -1,17 +1,7 @@
 import { z } from 'zod';
 import { key, line, percent, title } from './common.js';
+import { acidNames, additionKinds, fragranceBehaviours, gels, mixings } from './names/index.js';
 import { celsius } from './quantity.js';
-
-export const fragranceBehaviours = ['none', 'mild', 'brisk', 'strong', 'seizing'] as const;
-export const acidNames = ['citric-acid', 'citric-acid-monohydrate', 'lactic-acid', 'acetic-acid'] as const;
-export const additionKinds = [
-  'clay',
-  'dried-plant',
-  'scrub',
-  'powdered-milk',
-  'fresh-food',
-  'other',
-] as const;
 
 const fragrance = z
   .strictObject({
@@ -105,8 +95,8 @@ export const recipe = z
       .default([])
       .meta({ description: 'Clay, plants, milk powder and the like' }),
     batterTemperatureC: celsius(20, 75).default(38),
-    mixing: z.enum(['blender', 'hand']).default('blender'),
-    gel: z.enum(['none', 'full']).default('none'),
+    mixing: z.enum(mixings).default('blender'),
+    gel: z.enum(gels).default('none'),
   })
   .meta({ id: 'Recipe' });
 

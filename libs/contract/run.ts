@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { givenInstant, key, localDate, localDateTime, line, percent, prose, title } from './common.js';
-import { soapStates } from './soap-states.js';
+import { mishapKinds, mishapResponses, soapStates } from './names/index.js';
 import { grams } from './quantity.js';
 
 /** What to make, how many, and when she could begin. */
@@ -37,10 +37,6 @@ export const newRun = runOrder
       }),
   })
   .meta({ id: 'NewRun' });
-
-export const mishapKinds = ['seized', 'riced', 'separated', 'cracked', 'holes', 'ran-short'] as const;
-/** What to do about a mishap. Absent in an entry: the first that applies to its kind. */
-export const mishapResponses = ['remake', 'carry-on', 'drop-part'] as const;
 
 const seen = { note: prose(2000).optional() };
 
@@ -132,5 +128,3 @@ export const logEntry = z
 export type RunOrder = z.infer<typeof runOrder>;
 export type NewRun = z.infer<typeof newRun>;
 export type LogEntry = z.infer<typeof logEntry>;
-export type MishapKind = (typeof mishapKinds)[number];
-export type MishapResponse = (typeof mishapResponses)[number];

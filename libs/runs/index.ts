@@ -22,7 +22,6 @@ export { busyOf } from './plan/busy-of.js';
 export { unknownName } from './input/name-issues.js';
 export { tellChanges } from './log/tell-changes.js';
 export { checkEntry } from './log/check-entry.js';
-export { usualResponse } from './log/respond-to-mishap.js';
 export { keepOpenStages } from './plan/keep-open-stages.js';
 export { planWithoutMoves, type PlansAround } from './plan/plan-without-moves.js';
 export { impliedOrder, type ImpliedOrder } from './input/implied-order.js';

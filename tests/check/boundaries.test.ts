@@ -41,6 +41,7 @@ const mustFail: readonly [file: string, source: string, rule: string][] = [
   ],
   ['libs/chemistry/uses-a-package.ts', `import 'zod';`, 'packages-of-chemistry'],
   ['libs/contract/uses-another-package.ts', `import 'fast-check';`, 'packages-of-contract'],
+  ['libs/contract/names/knows-a-schema.ts', `export * from '../schema.js';`, 'names-alone'],
   ['libs/planner/reads-files.ts', `import 'node:fs';`, 'pure-without-node'],
   ['libs/storage/local-time.ts', `import 'luxon';`, 'luxon-in-hours'],
   ['apps/api/asks-the-database.ts', `import '@prisma/client';`, 'database-client-in-storage'],
@@ -61,12 +62,14 @@ const mayStay: readonly [file: string, source: string][] = [
   ['libs/contract/schema.ts', `import 'zod';`],
   ['libs/storage/client.ts', `import '@prisma/client';\nimport 'node:fs';`],
   ['libs/chemistry/beside.test.ts', `import 'fast-check';\nimport 'node:fs';\nexport * from '#chemistry';`],
+  ['apps/web/offers.ts', `export * from '#contract/names';`],
   ['apps/api/answers.ts', `import '@nestjs/common';\nexport * from '#nudges';`],
 ];
 
 const libraries = 'units contract chemistry clocks planner hours runs words storage nudges'.split(' ');
 const scenery: readonly [file: string, source: string][] = [
   ...libraries.map((name): [string, string] => [`libs/${name}/index.ts`, `export interface Thing {}`]),
+  ['libs/contract/names/index.ts', `export const names = 1;`],
   ['libs/units/inside.ts', `export const inside = 1;`],
   ['libs/units/trip.ts', `export * from './round.js';`],
   ['libs/runs/some.test.ts', `export const some = 1;`],

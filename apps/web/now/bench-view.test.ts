@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { LogEntry, PlanDocument, RunFile } from '#contract';
-import { checkEntry, planRuns, usualResponse as planners, type RunsInput } from '#runs';
+import { checkEntry, planRuns, type RunsInput } from '#runs';
 import { minuteOf } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 import type { QueuedEntry } from '../offline/queue-order.js';
 import { doneLately, isGoingOn, sittingsOf, sittingsToShow, type BenchRun } from './bench-view.js';
-import { usualResponse } from './usual-response.js';
 
 const RUN = '0197a0e0-0000-7000-8000-000000000001';
 const demos = ['rockpool-tiles', 'orchard-loaves', 'honeycomb-tartlets'] as const;
@@ -133,8 +132,4 @@ describe('runs beside each other', () => {
     expect(isGoingOn(both!, both!.startAt - 1)).toBe(false);
     expect(isGoingOn(both!, both!.endAt + 2 * 3_600_000)).toBe(false);
   });
-});
-
-it('answers a mishap as the planner would', () => {
-  expect(usualResponse).toEqual(planners);
 });

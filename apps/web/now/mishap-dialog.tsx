@@ -1,9 +1,9 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { LogEntry, MishapKind, MishapResponse, RunPlan } from '#contract';
+import { mishapKinds, mishapResponses, usualResponse } from '#contract/names';
 import { Dialog } from '../shell/dialog.js';
 import { useWords } from '../words/words.js';
 import { makesPart } from './stage-order.js';
-import { mishapKinds, mishapResponses, usualResponse } from './usual-response.js';
 import { instantNow } from './use-logging.js';
 
 type Mishap = Extract<LogEntry, { kind: 'mishap' }>;

@@ -1,13 +1,11 @@
 import { useMutation } from '@tanstack/react-query';
 import { useState, type FormEvent, type ReactNode } from 'react';
+import { mishapKinds, mishapResponses } from '#contract/names';
 import { serverNow } from '../api/server-time.js';
 import { useWords } from '../words/words.js';
 import { MishapAnswers, type MishapAnswer } from './mishap-answers.js';
 import type { Mishap, RunProps } from './run-props.js';
 import { whatIf } from './use-run.js';
-
-const kinds = ['seized', 'riced', 'separated', 'cracked', 'holes', 'ran-short'] as const;
-const responses = ['remake', 'carry-on', 'drop-part'] as const;
 
 /** Something went wrong: what each answer to it would do, before one is logged. */
 export function MishapForm({ run, plan }: RunProps): ReactNode {
@@ -28,7 +26,7 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
       };
       // One after the other, as the API works them out one after the other anyway.
       const answers: MishapAnswer[] = [];
-      for (const response of responses) {
+      for (const response of mishapResponses) {
         const entry = { ...base, response };
         const tried = await whatIf(run.id, { entries: [entry] }).then(
           (answer) => ({ answer }),
@@ -72,7 +70,7 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
               value={mishap}
               onChange={(event) => change(() => setMishap(event.target.value as Mishap['mishap']))()}
             >
-              {kinds.map((kind) => (
+              {mishapKinds.map((kind) => (
                 <option key={kind} value={kind}>
                   {words.kinds[kind]}
                 </option>

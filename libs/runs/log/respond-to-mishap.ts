@@ -1,22 +1,8 @@
-import type { LogEntry, MishapKind, MishapResponse } from '#contract';
+import { usualResponse, type LogEntry } from '#contract';
 import type { Issue, Minute } from '#units';
 import { latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
 import { makingStage, type RunWorkings } from '../input/workings.js';
-
-/**
- * What is usually done about a mishap when the maker does not choose.
- * Common practice, no source: a batch that seized or separated, or does not reach, is made again; riced batter,
- * cracks and holes are carried on with and patched.
- */
-export const usualResponse: Readonly<Record<MishapKind, MishapResponse>> = {
-  seized: 'remake',
-  separated: 'remake',
-  'ran-short': 'remake',
-  riced: 'carry-on',
-  cracked: 'carry-on',
-  holes: 'carry-on',
-};
 
 /**
  * Changes where the run stands after a mishap.

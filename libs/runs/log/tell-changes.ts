@@ -1,5 +1,11 @@
-import type { LogEntry, MishapKind, MishapResponse, PlanChange, PlanDocument } from '#contract';
-import { usualResponse } from './respond-to-mishap.js';
+import {
+  usualResponse,
+  type LogEntry,
+  type MishapKind,
+  type MishapResponse,
+  type PlanChange,
+  type PlanDocument,
+} from '#contract';
 
 const happened: Readonly<Record<MishapKind, string>> = {
   seized: 'seized',

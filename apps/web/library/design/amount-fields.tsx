@@ -1,9 +1,13 @@
 import type { ReactNode } from 'react';
+import { amountWays, type AmountWay } from '#contract/names';
 import { useForm } from '../../form/form-context.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
 import { valueAt, withValue, type Path, type Value } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
-import { amountWays, type AmountWay } from './names.js';
+
+/** `ml` is the bare figure. */
+type Way = 'ml' | AmountWay;
+const offeredWays: readonly Way[] = ['ml', ...amountWays];
 
 /** How much of a part one piece takes, in one of the ways to say so. */
 export function AmountFields({
@@ -17,8 +21,8 @@ export function AmountFields({
   const { library } = useWords();
   const { content, change } = useForm();
   const way = wayOf(valueAt(content, path));
-  const offered = amountWays.filter((each) => ways === 'all' || each !== 'cavity' || way === 'cavity');
-  const turn = (next: AmountWay): void => {
+  const offered = offeredWays.filter((each) => ways === 'all' || each !== 'cavity' || way === 'cavity');
+  const turn = (next: Way): void => {
     const bare = withValue(
       withValue(content, [...path, 'amount'], undefined),
       [...path, 'perPieceMl'],
@@ -33,11 +37,7 @@ export function AmountFields({
         <label htmlFor={`way-${path.join('-')}`} className="visually-hidden">
           {library.amountBy}
         </label>
-        <select
-          id={`way-${path.join('-')}`}
-          value={way}
-          onChange={({ target }) => turn(target.value as AmountWay)}
-        >
+        <select id={`way-${path.join('-')}`} value={way} onChange={({ target }) => turn(target.value as Way)}>
           {offered.map((each) => (
             <option key={each} value={each}>
               {library.amountWays[each]}
@@ -53,16 +53,16 @@ export function AmountFields({
   );
 }
 
-const begun: Partial<Readonly<Record<AmountWay, { readonly [field: string]: Value }>>> = {
+const begun: Partial<Readonly<Record<Way, { readonly [field: string]: Value }>>> = {
   cavity: { fillPercent: 100 },
 };
 
-function wayOf(part: Value): AmountWay {
+function wayOf(part: Value): Way {
   const by = valueAt(part, ['amount', 'by']);
-  return typeof by === 'string' ? (by as AmountWay) : 'ml';
+  return typeof by === 'string' ? (by as Way) : 'ml';
 }
 
-function WayFields({ way, path }: { readonly way: AmountWay; readonly path: Path }): ReactNode {
+function WayFields({ way, path }: { readonly way: Way; readonly path: Path }): ReactNode {
   const { library } = useWords();
   const amount = [...path, 'amount'];
   switch (way) {

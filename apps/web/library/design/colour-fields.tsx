@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { carrierKinds } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { ListEditor } from '../../form/list-editor.js';
@@ -7,8 +8,6 @@ import { listAt, textAt, valueAt, type Path } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
 import { newKey } from '../new-key.js';
 import { useShippedFats } from '../shelf-calls.js';
-
-const carriers = ['glycerol', 'water', 'fat'] as const;
 
 /** The colours of a part, and what they are stirred into first. */
 export function ColourFields({ path }: { readonly path: Path }): ReactNode {
@@ -40,7 +39,7 @@ function ColourItem({ path }: { readonly path: Path }): ReactNode {
         path={[...path, 'carrier', 'kind']}
         label={library.carrier}
         none={library.noCarrier}
-        choices={carriers.map((value) => ({ value, text: library.carriers[value] }))}
+        choices={carrierKinds.map((value) => ({ value, text: library.carriers[value] }))}
         onChosen={(kind) =>
           change([...path, 'carrier'], kind === undefined ? undefined : { kind, perGram: 2 })
         }

@@ -7,7 +7,7 @@ import { listAt, valueAt, withItem, withoutItem, type Value, textAt } from '../.
 import { useWords } from '../../words/words.js';
 import { useUnsaidTexts } from './condition-texts.js';
 import { conditionsOf } from './design-edits.js';
-import { statesOf } from './names.js';
+import { statesOf } from './states-of.js';
 
 /** When a stage may begin: after another stage, or by what the soap is. */
 export function ConditionFields({ stage }: { readonly stage: Value }): ReactNode {

@@ -1,11 +1,11 @@
 import type { PieceDesign } from '#contract';
 import { impliedOrder } from '#runs';
+import type { ClosingState, OpeningState } from '#contract/names';
 import { useForm } from '../../form/form-context.js';
 import { listAt, valueAt, type Value, textAt } from '../../form/values.js';
 import { useTimes } from '../../look/times.js';
 import { useWords } from '../../words/words.js';
 import { conditionsOf } from './design-edits.js';
-import type { ClosingState, OpeningState } from './names.js';
 
 /** What a stage waits for though the design does not say so, in plain words. */
 export function useUnsaidTexts(stage: Value): string[] {

@@ -1,6 +1,6 @@
+import type { PartKind, StageKind } from '#contract/names';
 import { listAt, valueAt, withItem, withoutItem, withValue, type Value, textAt } from '../../form/values.js';
 import { newKey } from '../new-key.js';
-import type { PartKind, StageKind } from './names.js';
 
 /** What makes a part of each kind, unless she chooses otherwise. */
 const makingKinds: Readonly<Record<PartKind, StageKind>> = {

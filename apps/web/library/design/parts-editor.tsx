@@ -1,5 +1,6 @@
 import { Trash2 } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
+import { partKinds, type PartKind } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
 import { fieldId, useForm } from '../../form/form-context.js';
 import { NumberField, MeasureField } from '../../form/number-field.js';
@@ -10,7 +11,6 @@ import { ColourFields } from './colour-fields.js';
 import { withoutPart, withPart, withPartKind } from './design-edits.js';
 import type { DesignAround } from './design-around.js';
 import { LossFields } from './loss-fields.js';
-import { partKinds, type PartKind } from './names.js';
 
 /** The parts of a piece. */
 export function PartsEditor({ around }: { readonly around: DesignAround }): ReactNode {

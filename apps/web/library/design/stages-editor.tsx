@@ -1,5 +1,6 @@
 import { ArrowDown, ArrowUp, Trash2 } from 'lucide-react';
 import { useRef, useState, type ReactNode } from 'react';
+import { stageKinds, type StageKind } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
 import { fieldId, useForm } from '../../form/form-context.js';
 import { ListEditor } from '../../form/list-editor.js';
@@ -10,7 +11,6 @@ import { ConditionFields } from './condition-fields.js';
 import { useConditionTexts } from './condition-texts.js';
 import { withoutStage, withStage } from './design-edits.js';
 import type { DesignAround } from './design-around.js';
-import { stageKinds, type StageKind } from './names.js';
 
 /** The stages that build a piece, in order, each with what it waits for in plain words. */
 export function StagesEditor({ around }: { readonly around: DesignAround }): ReactNode {

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { useSearchParams } from 'react-router';
+import { fatKinds } from '#contract/names';
 import { CheckField, SelectField, TextField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { NumberField } from '../../form/number-field.js';
@@ -10,7 +11,7 @@ import { useShippedFats } from '../shelf-calls.js';
 import { ThingEditor } from '../thing-editor.js';
 import { ThingPage } from '../thing-page.js';
 import { AcidProfile } from './acid-profile.js';
-import { fatKinds, ownFrom } from './own-from.js';
+import { ownFrom } from './own-from.js';
 
 /** A fat of the maker's own, by the certificate of her lot. */
 export default function FatPage(): ReactNode {

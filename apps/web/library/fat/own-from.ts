@@ -1,9 +1,6 @@
 import type { Schemas } from '../../api/client.js';
 import type { Value } from '../../form/values.js';
 
-/** Names of the contract; a test holds them to it. */
-export const fatKinds = ['triglyceride', 'wax', 'fatty-acid'] as const;
-
 /**
  * What an own fat begins with when it is one of those that are there already: all of its figures but the
  * saponification value, which the certificate of the lot gives, and a source of its own.

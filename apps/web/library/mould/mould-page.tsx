@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { mouldKinds } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
@@ -8,7 +9,7 @@ import { useWords } from '../../words/words.js';
 import { ThingEditor } from '../thing-editor.js';
 import { useCapacity } from '../thing-line.js';
 import { ThingPage } from '../thing-page.js';
-import { forms, measuresOf, mouldKinds, mouldWay, mouldWays, type MouldWay } from './mould-ways.js';
+import { forms, measuresOf, mouldWay, mouldWays, type MouldWay } from './mould-ways.js';
 import { ShapePicture } from './shape-picture.js';
 
 const blank = { kind: 'silicone-cavity', waterC: 20, waterFillG: undefined };

@@ -1,10 +1,6 @@
 import { expect, it } from 'vitest';
 import * as contract from '#contract';
-import { forms, measuresOf, mouldKinds, mouldWay } from './mould-ways.js';
-
-it('offers the kinds of the contract', () => {
-  expect(mouldKinds).toEqual(contract.mouldKinds);
-});
+import { forms, measuresOf, mouldWay } from './mould-ways.js';
 
 it.each(forms)('asks for just the measures that a %s has', (form) => {
   const told = Object.fromEntries(measuresOf(form).map((measure) => [measure, 20]));

@@ -1,7 +1,6 @@
 import { valueAt, type Value } from '../../form/values.js';
 
-/** Names of the contract that the page of a mould offers; a test holds them to it. */
-export const mouldKinds = ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'] as const;
+/** In the order in which the page of a mould offers them. */
 export const mouldWays = ['waterFillG', 'cavityMl', 'shape'] as const;
 export type MouldWay = (typeof mouldWays)[number];
 

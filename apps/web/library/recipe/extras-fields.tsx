@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { additionKinds, fragranceBehaviours } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { ListEditor } from '../../form/list-editor.js';
@@ -6,7 +7,6 @@ import { NumberField } from '../../form/number-field.js';
 import { listAt, valueAt, type Value } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
 import { newKey } from '../new-key.js';
-import { additionKinds, fragranceBehaviours } from './names.js';
 
 /** Hardener, fragrance and whatever else goes in. */
 export function ExtrasFields(): ReactNode {

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { acidNames } from './names.js';
+import { acidNames } from '#contract/names';
 import { CheckField, SelectField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { ListEditor } from '../../form/list-editor.js';

@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
+import { gels, mixings } from '#contract/names';
 import { SelectField } from '../../form/fields.js';
 import { MeasureField } from '../../form/number-field.js';
 import { useWords } from '../../words/words.js';
-import { gels, mixings } from './names.js';
 
 /** How the batter is worked, which the clocks want to know. */
 export function WorkFields(): ReactNode {

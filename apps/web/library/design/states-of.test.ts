@@ -1,19 +1,9 @@
 import { expect, it } from 'vitest';
 import * as contract from '#contract';
 import { checkDesign } from '#runs';
-import { amountWays, partKinds, stageKinds, statesOf } from './names.js';
+import { statesOf } from './states-of.js';
 
-it('offers what the contract knows', () => {
-  expect(stageKinds).toEqual(contract.stageKinds);
-  const ways = contract.amountPerPiece.options.map((option) => option.shape.by.value);
-  expect([...amountWays].sort()).toEqual(['ml', ...ways].sort());
-  const soap = statesOf('batch');
-  const melt = statesOf('melt-and-pour');
-  expect([...soap.opening, ...melt.opening].sort()).toEqual([...contract.openingStates].sort());
-  expect([...soap.closing, ...melt.closing].sort()).toEqual([...contract.closingStates].sort());
-});
-
-it.each(partKinds)('offers for a part of kind %s just the states that it has', (kind) => {
+it.each(contract.partKinds)('offers for a part of kind %s just the states that it has', (kind) => {
   const part = { key: 'a', title: 'A', perPieceMl: 5, perPiece: 1, recipe: 'base' };
   const { recipe, perPieceMl, perPiece, ...named } = part;
   const parts = {

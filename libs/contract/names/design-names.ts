@@ -1,0 +1,44 @@
+/** What a part is made from. */
+export const partKinds = ['batch', 'melt-and-pour', 'decor'] as const;
+export type PartKind = (typeof partKinds)[number];
+
+/** Ways to say how much of a part one piece takes, where it is not simply given in millilitres. */
+export const amountWays = ['cavity', 'finished', 'coat', 'bead', 'bead-section', 'weighing'] as const;
+export type AmountWay = (typeof amountWays)[number];
+
+/** What is done at a stage. Each kind brings its cautions and its hold on a mould. */
+export const stageKinds = [
+  'press-decor',
+  'pour',
+  'layer',
+  'unmould',
+  'patch',
+  'dip',
+  'pipe',
+  'set-in',
+  'glaze',
+  'turn',
+  'cut',
+  'stamp',
+  'wrap',
+] as const;
+export type StageKind = (typeof stageKinds)[number];
+
+/** States after which something may be done with a part, by its kind. */
+export const openingStatesOf = {
+  batch: ['holds-layer', 'firm', 'cuttable', 'coat-turnable', 'piping-firm', 'cured'],
+  'melt-and-pour': ['glaze-set'],
+  decor: [],
+} as const satisfies Record<PartKind, readonly string[]>;
+
+/** States after which it is too late. */
+export const closingStatesOf = {
+  batch: ['bonds-until', 'pliable-until', 'cuttable-until', 'piping-skinned'],
+  'melt-and-pour': [],
+  decor: [],
+} as const satisfies Record<PartKind, readonly string[]>;
+
+export const openingStates = [...openingStatesOf.batch, ...openingStatesOf['melt-and-pour']] as const;
+export const closingStates = closingStatesOf.batch;
+export type OpeningState = (typeof openingStates)[number];
+export type ClosingState = (typeof closingStates)[number];

@@ -1,0 +1,5 @@
+/** Names that schemas are made from, without the schemas: what a page needs for its choices, and nothing to fetch with it. */
+export * from './design-names.js';
+export * from './mishaps.js';
+export * from './recipe-names.js';
+export * from './soap-states.js';
