@@ -47,6 +47,7 @@ describe('a forecast', () => {
     expect(firm.reasons).toEqual([
       {
         rule: 'lye-on-set',
+        ...{ input: 'lyeConcentrationPercent', value: 28, usual: 33 },
         read: 'lye concentration 28 %',
         factor: 1.3,
         why: 'Less water leaves less to be taken up before the soap is firm.',
@@ -54,6 +55,7 @@ describe('a forecast', () => {
       },
       {
         rule: 'sodium-lactate',
+        ...{ input: 'sodiumLactatePercent', value: 2, usual: 0 },
         read: 'sodium lactate 2 %',
         factor: 0.68,
         why: 'Sodium lactate hardens fresh soap, so that it leaves the mould sooner and cleaner.',

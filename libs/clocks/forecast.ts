@@ -1,7 +1,7 @@
 import { evidenceText } from '#units';
 import { demandChecked } from './check-inputs.js';
 import { evaluate } from './evaluate.js';
-import { inputText, measures, numberText, type ClockInputs } from './inputs.js';
+import { inputText, measures, numberText, referenceInputs, type ClockInputs } from './inputs.js';
 import { beyondSide, factorOf, isMeasureRule, type Rule } from './rule.js';
 import { rulesOf } from './rules.js';
 import { states, type StateId } from './states.js';
@@ -10,6 +10,11 @@ import { states, type StateId } from './states.js';
 export interface Reason {
   /** Id of the rule. */
   readonly rule: string;
+  /** What it read; `log`: how many batches of the log have taught it. */
+  readonly input: keyof ClockInputs | 'log';
+  readonly value: number | string;
+  /** What would have left the forecast as it was. */
+  readonly usual: number | string;
   /** What it read, in words: “lye concentration 28 %”. */
   readonly read: string;
   readonly factor: number;
@@ -59,7 +64,11 @@ export function forecast(state: StateId, inputs: ClockInputs): Forecast {
 
 function reasonOf(rule: Rule, factor: number, inputs: ClockInputs): Reason {
   const { id, why, evidence, reads } = rule;
-  return { rule: id, read: inputText(reads, inputs[reads]), factor, why, evidence: evidenceText(evidence) };
+  const [value, usual] = [inputs[reads], referenceInputs[reads]];
+  return {
+    ...{ rule: id, input: reads, value, usual, factor, why },
+    ...{ read: inputText(reads, value), evidence: evidenceText(evidence) },
+  };
 }
 
 function beyondOf(rule: Rule, factor: number, inputs: ClockInputs): string | undefined {

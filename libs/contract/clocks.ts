@@ -1,16 +1,16 @@
 import { z } from 'zod';
 import { risk } from './amounts.js';
+import { influence } from './influence.js';
 import { band, instant, key } from './common.js';
 import { soapStates } from './names/soap-states.js';
 
 const text = z.string();
 
 /** One factor of a forecast. The product of `base` and all factors is the likely value. */
-export const reason = z
-  .strictObject({
+export const reason = influence
+  .extend({
     rule: text,
     read: text.meta({ description: 'Quantity and value the rule read' }),
-    factor: z.number(),
     why: text,
     evidence: text,
   })

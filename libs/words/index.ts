@@ -5,6 +5,7 @@
 export * from './reader.js';
 export * from './words.js';
 export * from './phrases.js';
+export * from './names.js';
 export * from './texts.js';
 export * from './with-texts.js';
 export * from './format/times.js';

@@ -15,6 +15,7 @@ export function textsFor({ language, units, timeZone }: Reader, words: Words): T
   };
   const texts: Texts = {
     language,
+    names: words.names,
     ...words.phrases,
     ...timesIn(locale, timeZone),
     ...amounts,

@@ -2,12 +2,14 @@ import type { Message } from '#contract';
 import type { Amounts } from './format/amounts.js';
 import type { Lengths } from './format/lengths.js';
 import type { Times } from './format/times.js';
+import type { Names } from './names.js';
 import type { Phrases } from './phrases.js';
 import type { Language } from './reader.js';
 
 /** Makes sentences for one reader. */
 export interface Texts extends Times, Amounts, Lengths, Phrases {
   readonly language: Language;
+  readonly names: Names;
   /** The sentence of a message. */
   readonly of: (told: Message) => string;
   /** `a, b and c`. */
@@ -24,5 +26,6 @@ export type MessageWords<M extends { readonly code: string }> = {
 /** All that is said in one language. */
 export interface Words {
   readonly phrases: Phrases;
+  readonly names: Names;
   readonly messages: MessageWords<Message>;
 }

@@ -28,7 +28,7 @@ function taught(forecast: Forecast, recipe: string, { paces }: Learned): Forecas
     mean,
     sd,
     reason: {
-      rule: 'lesson',
+      ...{ rule: 'lesson', input: 'log', value: batches, usual: 0 },
       read: `${String(batches)} ${batches === 1 ? 'batch' : 'batches'} in your log, ${String(own)} of this recipe`,
       factor: Math.exp(mean),
       why: 'Your room, moulds and fats have a pace of their own.',

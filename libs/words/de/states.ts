@@ -1,0 +1,36 @@
+import type { Names } from '../names.js';
+
+const lye = 'nach der Laugenzugabe';
+const pour = 'nach dem Gießen';
+const dip = 'nach dem Tauchen';
+const piping = 'nach dem Aufspritzen';
+const glaze = 'nach dem Gießen der Glasur';
+const unmoulding = 'nach dem Ausformen';
+
+export const states: Names['states'] = {
+  emulsion: { is: 'stabil emulgiert', after: lye },
+  'light-trace': { is: 'leicht angedickt', after: lye },
+  'medium-trace': { is: 'mittel angedickt', after: lye },
+  'thick-trace': { is: 'stark angedickt', after: lye },
+  stiff: { is: 'zu fest zum Verarbeiten', after: lye },
+  'holds-layer': { is: 'tragfähig für eine zweite Schicht', after: pour },
+  'bonds-until': { is: 'noch bindefähig für eine zweite Schicht', after: pour },
+  skinned: { is: 'mit einer Haut überzogen', after: pour },
+  patchable: { is: 'knetbar wie Teig', after: pour },
+  firm: { is: 'fest genug zum Ausformen', after: pour },
+  'pliable-until': { is: 'weich genug zum Ausbessern', after: pour },
+  handled: { is: 'so fest, dass sie ohne Druckstellen angefasst werden kann', after: pour },
+  cuttable: { is: 'fest genug zum Schneiden', after: pour },
+  'cuttable-until': { is: 'weich genug für einen sauberen Schnitt', after: pour },
+  'ash-safe': { is: 'sicher vor Sodaasche', after: pour },
+  'coat-tacky-until': { is: 'noch klebrig', after: dip },
+  'coat-turnable': { is: 'fest genug zum Wenden ohne Druckstellen', after: dip },
+  'piping-skinned': { is: 'noch ohne Haut', after: piping },
+  'piping-firm': { is: 'fest genug für eine Glasur', after: piping },
+  'piping-turnable': { is: 'fest genug, um sie auf der Dekoration zu wenden', after: piping },
+  'glaze-set': { is: 'berührungsfest', after: glaze },
+  'glaze-turnable': { is: 'hart genug zum Wenden', after: glaze },
+  usable: { is: 'benutzbar', after: unmoulding },
+  cured: { is: 'reif', after: unmoulding },
+  best: { is: 'am besten', after: unmoulding },
+};

@@ -1,0 +1,36 @@
+import type { Names } from '../names.js';
+
+const lye = 'after lye-in';
+const pour = 'after the end of the pour';
+const dip = 'after the end of dipping';
+const piping = 'after the end of piping';
+const glaze = 'after the glaze was poured';
+const unmoulding = 'after unmoulding';
+
+export const states: Names['states'] = {
+  emulsion: { is: 'a stable emulsion', after: lye },
+  'light-trace': { is: 'at light trace', after: lye },
+  'medium-trace': { is: 'at medium trace', after: lye },
+  'thick-trace': { is: 'at thick trace', after: lye },
+  stiff: { is: 'too stiff to work', after: lye },
+  'holds-layer': { is: 'ready to hold a second layer', after: pour },
+  'bonds-until': { is: 'able to bond with a second layer', after: pour },
+  skinned: { is: 'skinned over', after: pour },
+  patchable: { is: 'pliable like dough', after: pour },
+  firm: { is: 'firm enough to unmould', after: pour },
+  'pliable-until': { is: 'soft enough to patch', after: pour },
+  handled: { is: 'firm enough to handle without marks', after: pour },
+  cuttable: { is: 'firm enough to cut', after: pour },
+  'cuttable-until': { is: 'soft enough to cut cleanly', after: pour },
+  'ash-safe': { is: 'safe from soda ash', after: pour },
+  'coat-tacky-until': { is: 'tacky to the touch', after: dip },
+  'coat-turnable': { is: 'firm enough to turn without marks', after: dip },
+  'piping-skinned': { is: 'free of a skin', after: piping },
+  'piping-firm': { is: 'firm enough to bear a glaze', after: piping },
+  'piping-turnable': { is: 'firm enough to turn over on its piping', after: piping },
+  'glaze-set': { is: 'set to the touch', after: glaze },
+  'glaze-turnable': { is: 'hard enough to turn over', after: glaze },
+  usable: { is: 'fit to use', after: unmoulding },
+  cured: { is: 'cured', after: unmoulding },
+  best: { is: 'at its best', after: unmoulding },
+};
