@@ -112,7 +112,7 @@ export async function openStorage(databaseUrl: string, options: StorageOptions):
         return await inTransaction(async (inner) => {
           await lockWorkshop(inner, workshopId, options.lockTimeoutMs ?? LOCK_TIMEOUT_MS);
           since = performance.now();
-          return work(repositories(inner));
+          return work(repositories(sessionInside(inner.db, now, workshopId)));
         });
       } finally {
         if (since !== undefined) options.onLockHeld?.(performance.now() - since);
@@ -131,8 +131,9 @@ export async function openStorage(databaseUrl: string, options: StorageOptions):
   };
 }
 
-function sessionInside(db: Prisma.TransactionClient, now: () => Date): Session {
-  const session: Session = { db, now, atomically: (work) => work(session) };
+function sessionInside(db: Prisma.TransactionClient, now: () => Date, holds?: string): Session {
+  const held = holds === undefined ? {} : { holds };
+  const session: Session = { db, now, ...held, atomically: (work) => work(session) };
   return session;
 }
 

@@ -13,17 +13,25 @@ export { startEmbeddedPostgres } from './embedded/start-embedded-postgres.js';
 export type { EmbeddedPostgres, EmbeddedPostgresOptions } from './embedded/start-embedded-postgres.js';
 export { HomeUnusableError, explainHome, prepareHome } from './home-folder.js';
 export { DatabaseStartError, HomeInUseError, UnsupportedPlatformError } from './embedded/errors.js';
-export type { Idempotency, OnceResult, StoredResponse } from './repositories/idempotency.js';
+export { written, type Written } from './session.js';
+export type {
+  AnswerKey,
+  FoundAnswer,
+  Idempotency,
+  KeptAnswer,
+  OnceResult,
+  StoredResponse,
+} from './repositories/idempotency.js';
 export type { AccessKey, Keys } from './repositories/keys.js';
 export type { Library, Shelf, Stored } from './repositories/library.js';
 export type { Log, LoggedEntry } from './repositories/log.js';
 export type { LotFacts, Lots, StoredLot } from './repositories/lots.js';
 export type { DeliveredNudge, Nudges, NudgeStatus, StoredNudge } from './repositories/nudges.js';
 export type { PlanBasis } from './repositories/plan-basis.js';
-export type { LivePlan, PlanRevision, PlanRevisionHead, Plans, SavedPlan } from './repositories/plans.js';
+export type { LivePlan, PlanRevisionHead, Plans } from './repositories/plans.js';
 export type { DesiredNudge, ReconciledNudges } from './repositories/reconcile-nudges.js';
 export type { RunChange, RunHead, Runs, RunSnapshot, RunState, StoredRun } from './repositories/runs.js';
-export type { PlanToSave } from './repositories/save-plan.js';
+export type { PlanRevision, PlanToSave, SavedPlan, StoredAlong } from './repositories/plan-to-save.js';
 export type { SignInCode, SignInCodes } from './repositories/sign-in-codes.js';
 export type { KeptTeachings, TeachingStanding, Teachings } from './repositories/teachings.js';
 export type { StoredWorkshop, Workshops } from './repositories/workshops.js';

@@ -5,6 +5,8 @@ import type { Prisma } from './generated/client.js';
 export interface Session {
   readonly db: Prisma.TransactionClient;
   readonly now: () => Date;
+  /** The workshop that this transaction has to itself. */
+  readonly holds?: string;
   /** Runs the work in the transaction this session is in already, or else in one of its own. */
   atomically<T>(work: (session: Session) => Promise<T>): Promise<T>;
 }
@@ -19,6 +21,19 @@ let made = 0;
 export function newId({ now }: Pick<Session, 'now'>): string {
   made = (made + 1) >>> 0;
   return v7({ msecs: now().getTime(), seq: made });
+}
+
+/**
+ * A value with its JSON text. Writing a long one out takes milliseconds, so it is done before anything is locked; and as
+ * text, because the database client takes several times as long for a value.
+ */
+export interface Written<T> {
+  readonly value: T;
+  readonly text: string;
+}
+
+export function written<T>(value: T): Written<T> {
+  return { value, text: JSON.stringify(value) };
 }
 
 /** A value as a JSON column takes it; fields that are undefined are left out. */

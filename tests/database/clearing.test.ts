@@ -61,6 +61,19 @@ describe('clearing', () => {
     expect(await clear()).toEqual({ idempotencyKeys: 0, nudges: 0, planRevisions: 0, signInCodes: 0 });
   });
 
+  it('keeps a plan while an answer shows it, and lets both go together', async () => {
+    await plan();
+    const shown = await storage.plans.latest(workshopId, runId);
+    await plan();
+    now = daysAgo(29.9);
+    const answer = { key: 'shown', requestHash: 'hash', status: 201, response: null };
+    await storage.idempotency.keep(workshopId, { ...answer, revisionId: shown?.id ?? null });
+    expect(await clear()).toMatchObject({ planRevisions: 0, idempotencyKeys: 0 });
+    await database.sql("UPDATE idempotency_key SET created_at = $1 WHERE key = 'shown'", [daysAgo(31)]);
+    expect(await clear()).toMatchObject({ planRevisions: 1, idempotencyKeys: 1 });
+    expect(await numbers()).toEqual([2]);
+  });
+
   it('keeps plans of the last 30 days, to which an entry that is taken back returns', async () => {
     await plan();
     now = daysAgo(29.9);

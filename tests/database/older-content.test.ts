@@ -174,7 +174,7 @@ describe('what the first version stored', () => {
 
   it('shows plans of that time without the amounts that had another shape', async () => {
     const { runId: other, workshopId: workshop } = await seedRun(storage);
-    const { document } = planToSave(other, []);
+    const { value: document } = planToSave(other, []).document;
     const saved = await storage.plans.save(workshop, planToSave(other, []));
     const older = {
       ...document,
@@ -197,7 +197,7 @@ describe('what the first version stored', () => {
   });
   it('shows plans from before there were guarantees without one', async () => {
     const { runId: other, workshopId: workshop } = await seedRun(storage);
-    const { document } = planToSave(other, []);
+    const { value: document } = planToSave(other, []).document;
     await storage.plans.save(workshop, planToSave(other, []));
     await database.sql(
       `INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)

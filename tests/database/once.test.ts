@@ -189,4 +189,13 @@ describe('planBasis', () => {
     expect(await storage.planBasis.read(workshopId, runId)).not.toBe(before[1]);
     expect(await storage.planBasis.read(runId, null)).toBeNull();
   });
+
+  it('is another one once the key of an answer is used', async () => {
+    const read = () => storage.planBasis.read(workshopId, null, 'basis-key');
+    const [before, other] = [await read(), await storage.planBasis.read(workshopId, null)];
+    const answer = { key: 'basis-key', requestHash: 'hash', status: 201, response: null, revisionId: null };
+    await storage.idempotency.keep(workshopId, answer);
+    expect(await read()).not.toBe(before);
+    expect(await storage.planBasis.read(workshopId, null)).toBe(other);
+  });
 });

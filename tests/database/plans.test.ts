@@ -83,6 +83,31 @@ describe('plans.save', () => {
     expect(await storage.plans.latest(workshopId, runId)).toBeNull();
   });
 
+  it('stores along what belongs to the step, and nothing of it where the run has moved on', async () => {
+    const entry = { kind: 'not-yet', stage: 'pour-base', at: later.toISOString() } as const;
+    const along = (version: number) => ({
+      entry: { id: storage.log.nextId(), entry },
+      state: { version, state: 'making' as const },
+      answer: {
+        ...{ key: `step-${String(version)}`, requestHash: 'hash', status: 201 },
+        response: (logged: { sequence: number } | null) => ({ place: logged?.sequence }),
+      },
+    });
+    const toSave = planToSave(runId, [nudge()]);
+    const moved = storage.plans.save(workshopId, { ...toSave, along: along(7) });
+    await expect(moved).rejects.toThrow('is at version 1');
+    expect([await storage.log.list(workshopId), await storage.nudges.list(workshopId)]).toEqual([[], []]);
+
+    const saved = await storage.plans.save(workshopId, { ...toSave, along: along(1) });
+    expect(await storage.log.list(workshopId)).toEqual([saved?.logged]);
+    expect(await storage.runs.head(workshopId, runId)).toMatchObject({ state: 'making', version: 2 });
+    expect(await storage.plans.get(workshopId, saved?.revision.id ?? '')).toEqual(saved?.revision);
+    expect(await storage.idempotency.find(workshopId, { key: 'step-1', requestHash: 'hash' })).toEqual({
+      ...{ ok: true, status: 201, response: { place: saved?.logged?.sequence } },
+      revisionId: saved?.revision.id,
+    });
+  });
+
   it('refuses a document that does not plan the run', async () => {
     await expect(save([], { ...plan(), runs: [] })).rejects.toThrow('"first-tide"');
   });

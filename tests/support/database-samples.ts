@@ -9,7 +9,7 @@ import {
   type RunOrder,
   type WorkshopFacts,
 } from '#contract';
-import type { DesiredNudge, PlanToSave, RunSnapshot, Storage } from '#storage';
+import { written, type DesiredNudge, type PlanToSave, type RunSnapshot, type Storage } from '#storage';
 
 /** Invented, like everything here. */
 export const facts: WorkshopFacts = workshopFacts.parse({
@@ -168,7 +168,10 @@ export function planToSave(
   nudges: DesiredNudge[],
   document: PlanDocument = plan(),
 ): PlanToSave {
-  return { runId, madeAt: new Date(document.madeAt), cause: 'test', document, changes: [], nudges };
+  return {
+    ...{ runId, madeAt: new Date(document.madeAt), cause: 'test' },
+    ...{ document: written(document), changes: [], nudges },
+  };
 }
 
 function weekOf(spans: { from: string; to: string }[]): WorkshopFacts['hours']['weekly'] {

@@ -1,10 +1,10 @@
 import type { PlanRequest, PlanView } from '#contract';
-import type { Replan, RunsInput, StagePin } from '#runs';
+import type { RunsInput, StagePin } from '#runs';
 import type { PlanRevision, StoredRun } from '#storage';
 import { minuteOfIso } from '#units';
 import type { Parts } from '../parts.js';
 import { findRunToPlan } from './find-run.js';
-import { planRun, shownPlan, storePlan } from './make-plan.js';
+import { planRun, storePlan, type PlannedRun } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';
 
@@ -22,7 +22,7 @@ export function askedPlan(
   workshopId: string,
   runId: string,
   { seed, pins }: PlanRequest,
-): PlanningChange<Seen, Replan, PlanView> {
+): PlanningChange<Seen, PlannedRun, null, PlanView> {
   return {
     ...{ urgency: 1, runId },
     async read(tx, learned) {
@@ -34,9 +34,13 @@ export function askedPlan(
     },
     plan: async ({ input, before, now, pins: put }) =>
       planRun(compute, workshopId, { input, before, now, seed, pins: put }),
-    async store(tx, { run, now }, made) {
-      const saved = await storePlan(tx, { run, cause: 'asked for', now }, made);
-      return { answer: shownPlan(saved.revision), nudges: [saved] };
+    async store(tx, { run, now }, made, key) {
+      const answer = key && { ...key, status: 201, response: () => null };
+      const saved = await storePlan(tx, { run, cause: 'asked for', now }, made, {
+        ...(answer && { answer }),
+      });
+      return { rest: null, revision: saved.revision, nudges: [saved] };
     },
+    answer: (_rest, plan) => plan,
   };
 }

@@ -1,12 +1,12 @@
 import type { PlanView, RemedyChange } from '#contract';
-import { busyOf, changedInput, checkEntry, type Replan, type RunsInput } from '#runs';
+import { busyOf, changedInput, checkEntry, type RunsInput } from '#runs';
 import type { Changed, PlanRevision, Repositories, SavedPlan, StoredRun } from '#storage';
 import { under } from '#units';
 import type { Parts } from '../parts.js';
 import { ApiProblem, invalidInput, notFound, staleVersion, valueOf } from '../problems/api-problem.js';
 import { findRunToPlan } from './find-run.js';
 import { storeRun } from './create-run.js';
-import { planRun, shownPlan, storePlan } from './make-plan.js';
+import { planRun, storePlan, type PlannedRun } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';
 import { taughtBy, type RunTaught } from './taught-by.js';
@@ -23,7 +23,7 @@ interface Seen {
 
 /** What follows from a change: the plan of the run, and of those that a split makes. */
 interface Made {
-  readonly plans: readonly [Replan, ...Replan[]];
+  readonly plans: readonly [PlannedRun, ...PlannedRun[]];
   readonly teaches: RunTaught;
 }
 
@@ -37,7 +37,7 @@ export function remedyCarriedOut(
   workshopId: string,
   runId: string,
   change: RemedyChange,
-): PlanningChange<Seen, Made, PlanView> {
+): PlanningChange<Seen, Made, null, PlanView> {
   const cause = `change: ${change.kind}`;
   return {
     ...{ urgency: 1, runId },
@@ -53,28 +53,31 @@ export function remedyCarriedOut(
     async plan({ run, after, before, now }) {
       const [first, ...rest] = after.runs.map((order) => ({ ...after, runs: [order] }));
       if (first === undefined) throw new Error('a change left no run');
-      const plans: [Replan, ...Replan[]] = [
+      const plans: [PlannedRun, ...PlannedRun[]] = [
         await planRun(compute, workshopId, { input: first, before, now, afresh: true }),
       ];
-      const busy = [...(first.busy ?? []), ...busyOf(plans[0].document, first)];
+      const busy = [...(first.busy ?? []), ...busyOf(plans[0].document.value, first)];
       for (const each of rest) {
         const input = { ...each, log: [], busy };
         plans.push(await planRun(compute, workshopId, { input, before: null, now, afresh: true }));
       }
       return { plans, teaches: await taughtBy(compute, runAfter(run, after), first) };
     },
-    async store(tx, { run, input, after, now }, { plans: [made, ...splits], teaches }) {
+    async store(tx, { run, input, after, now }, { plans: [made, ...splits], teaches }, key) {
       await storeAround(tx, run, input, after);
       await storeLog(tx, run, input, after, teaches);
       const changed = await storeChanged(tx, run, input, after);
-      const saved: [SavedPlan, ...SavedPlan[]] = [await storePlan(tx, { run: changed, cause, now }, made)];
+      const answer = key && { ...key, status: 201, response: () => null };
+      const first = await storePlan(tx, { run: changed, cause, now }, made, { ...(answer && { answer }) });
+      const saved: SavedPlan[] = [first];
       for (const [i, split] of splits.entries()) {
         const order = after.runs[i + 1]!;
         const { snapshot } = changed;
-        saved.push((await storeRun(tx, workshopId, { order, snapshot, now }, split, cause)).saved);
+        saved.push((await storeRun(tx, workshopId, { order, snapshot, now }, split, { cause })).saved);
       }
-      return { answer: shownPlan(saved[0].revision), nudges: saved };
+      return { rest: null, revision: first.revision, nudges: saved };
     },
+    answer: (_rest, plan) => plan,
   };
 }
 

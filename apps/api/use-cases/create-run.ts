@@ -1,10 +1,10 @@
 import type { CreatedRun, NewRun, RunOrder } from '#contract';
-import { matterOf, unknownName, withRecipes, type Replan, type RunsInput } from '#runs';
-import type { Repositories, RunSnapshot, SavedPlan, StoredRun } from '#storage';
+import { matterOf, unknownName, withRecipes, type RunsInput } from '#runs';
+import type { Repositories, RunSnapshot, SavedPlan, StoredAlong, StoredRun } from '#storage';
 import type { Parts } from '../parts.js';
 import { invalidInput, keyTaken } from '../problems/api-problem.js';
-import { findRun, shownRun } from './find-run.js';
-import { planRun, shownPlan, storePlan } from './make-plan.js';
+import { shownRun } from './find-run.js';
+import { planRun, storePlan, type PlannedRun } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { orderInput } from './run-input.js';
 import type { LearnedBut } from './taught.js';
@@ -17,21 +17,26 @@ interface Seen {
   readonly now: Date;
 }
 
+/** The answer without its plan. */
+type Rest = Omit<CreatedRun, 'plan'>;
+
 /** Makes a run from an order: takes its own copy of the design and all that it refers to, and plans it at once. */
 export function newRunChange(
   { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
   workshopId: string,
   order: NewRun,
-): PlanningChange<Seen, Replan, CreatedRun> {
+): PlanningChange<Seen, PlannedRun, Rest, CreatedRun> {
   return {
     ...{ urgency: 1, runId: null },
     read: (tx, learned) => readForRun(tx, learned, workshopId, order, clock.now()),
     plan: async ({ input, now }) => planRun(compute, workshopId, { input, before: null, now }),
-    async store(tx, seen, made) {
-      const { run, saved } = await storeRun(tx, workshopId, seen, made);
-      const shown = shownRun(await findRun(tx, workshopId, run.id));
-      return { answer: { run: shown, plan: shownPlan(saved.revision) }, nudges: [saved] };
+    async store(tx, seen, made, key) {
+      const { run, saved } = await storeRun(tx, workshopId, seen, made, {
+        answer: (stored) => key && { ...key, status: 201, response: () => ({ run: shownRun(stored) }) },
+      });
+      return { rest: { run: shownRun(run) }, revision: saved.revision, nudges: [saved] };
     },
+    answer: (rest, plan) => ({ ...rest, plan }),
   };
 }
 
@@ -52,18 +57,26 @@ export async function readForRun(
   return { order, snapshot, input: await orderInput(tx, learned, workshopId, order, snapshot), now };
 }
 
+interface RunStored {
+  /** Of its first plan. */
+  readonly cause?: string;
+  /** Kept for a repeated request. */
+  readonly answer?: (run: StoredRun) => StoredAlong['answer'];
+}
+
 /** The run with its first plan. Must run inside the transaction that holds the workshop. */
 export async function storeRun(
   tx: Repositories,
   workshopId: string,
   { order, snapshot, now }: Pick<Seen, 'order' | 'snapshot' | 'now'>,
-  made: Replan,
-  cause = 'first plan',
+  made: PlannedRun,
+  { cause = 'first plan', answer }: RunStored = {},
 ): Promise<{ run: StoredRun; saved: SavedPlan }> {
   const created = await tx.runs.create(workshopId, { order, snapshot });
   if (!created.ok) throw keyTaken('run', order.key);
   const run = created.value;
-  return { run, saved: await storePlan(tx, { run, cause, now }, made) };
+  const kept = answer?.(run);
+  return { run, saved: await storePlan(tx, { run, cause, now }, made, { ...(kept && { answer: kept }) }) };
 }
 
 /**

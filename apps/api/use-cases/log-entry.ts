@@ -1,10 +1,10 @@
 import type { LogAnswer, LogEntry, LoggedView, PlanDocument } from '#contract';
-import { checkEntry, planWithoutMoves, tellChanges, type Replan, type RunsInput } from '#runs';
+import { checkEntry, planWithoutMoves, tellChanges, type RunsInput } from '#runs';
 import type { LoggedEntry, PlanRevision, Repositories, StoredRun } from '#storage';
 import type { Parts } from '../parts.js';
 import { ApiProblem, invalidInput } from '../problems/api-problem.js';
 import { findRun } from './find-run.js';
-import { planRun, shownPlan, storePlan } from './make-plan.js';
+import { planRun, storePlan, type PlannedRun } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';
 import { taughtBy, type RunTaught } from './taught-by.js';
@@ -31,9 +31,12 @@ interface Seen {
 /** What follows from an entry. */
 interface Made {
   /** Null: the run is not planned any more. */
-  readonly replan: Replan | null;
+  readonly replan: PlannedRun | null;
   readonly teaches: RunTaught;
 }
+
+/** The answer without its plan. */
+type Rest = Omit<LogAnswer, 'plan'>;
 
 /**
  * Writes down what happened and plans the rest anew. The entry is kept even when no plan is possible from here; an entry
@@ -44,7 +47,7 @@ export function entryChange(
   workshopId: string,
   runId: string,
   entry: LogEntry,
-): PlanningChange<Seen, Made, LogAnswer> {
+): PlanningChange<Seen, Made, Rest, LogAnswer> {
   return {
     ...{ urgency: 0, runId },
     read: (tx, learned) => readBefore({ tx, learned }, workshopId, runId, entry, clock.now()),
@@ -61,22 +64,32 @@ export function entryChange(
       ]);
       return { replan, teaches };
     },
-    async store(tx, { run, id, before, now }, { replan: made, teaches }) {
-      const logged = await tx.log.append(workshopId, run.id, entry, id);
-      await tx.teachings.put(workshopId, [{ runId: run.id, ...teaches, through: logged.sequence }]);
+    async store(tx, { run, id, before, now }, { replan: made, teaches }, key) {
       if (made === null) {
+        const logged = await tx.log.append(workshopId, run.id, entry, id);
+        await tx.teachings.put(workshopId, [{ runId: run.id, ...teaches, through: logged.sequence }]);
         const why = 'It is put right for what this run teaches; the run stays given up.';
-        return { answer: { entry: shownEntry(logged), why, plan: shownPlan(before) }, nudges: [] };
+        const rest = { entry: shownEntry(logged), why };
+        if (key !== undefined) {
+          const answer = { ...key, status: 201, response: rest, revisionId: before.id };
+          await tx.idempotency.keep(workshopId, answer);
+        }
+        return { rest, revision: before, nudges: [] };
       }
-      const saved = await storePlan(tx, { run, cause: causeOf(entry), now }, made);
       const { parts, stages } = run.snapshot.design;
       const titles = new Map([...parts, ...stages].map((each) => [each.key, each.title]));
-      const why = tellChanges(entry, titles, made.changes, made.document);
-      return {
-        answer: { entry: shownEntry(logged), why, plan: shownPlan(saved.revision) },
-        nudges: [saved],
+      const why = tellChanges(entry, titles, made.changes, made.document.value);
+      const restOf = (logged: LoggedEntry | null): Rest => {
+        if (logged === null) throw new Error('nothing was logged');
+        return { entry: shownEntry(logged), why };
       };
+      const saved = await storePlan(tx, { run, cause: causeOf(entry), now }, made, {
+        ...{ entry: { id, entry }, teaches },
+        ...(key !== undefined && { answer: { ...key, status: 201, response: restOf } }),
+      });
+      return { rest: restOf(saved.logged), revision: saved.revision, nudges: [saved] };
     },
+    answer: (rest, plan) => ({ ...rest, plan }),
   };
 }
 

@@ -1,12 +1,14 @@
-import type { ReconciledNudges, Repositories } from '#storage';
+import type { PlanView } from '#contract';
+import type { AnswerKey, PlanRevision, ReconciledNudges, Repositories } from '#storage';
 import type { Parts } from '../parts.js';
 import { callHash, keyReused, type OnceRequest } from './create-once.js';
+import { shownPlan } from './make-plan.js';
 import { queueAfterCommit } from './queue-after-commit.js';
 import type { LearnedBut } from './taught.js';
 import type { TurnUrgency } from './workshop-turns.js';
 
 /** A change that makes plans, in the three steps that let it hold the workshop for the last one only. */
-export interface PlanningChange<Seen, Made, Answer> {
+export interface PlanningChange<Seen, Made, Rest, Answer> {
   readonly urgency: TurnUrgency;
   /** The run that it is about; null: one that it makes. */
   readonly runId: string | null;
@@ -14,13 +16,26 @@ export interface PlanningChange<Seen, Made, Answer> {
   read(tx: Repositories, learned: LearnedBut): Promise<Seen>;
   /** Plans; no connection is held meanwhile. */
   plan(seen: Seen): Promise<Made>;
-  /** Writes everything down, in one transaction; nothing that was read has moved since. */
-  store(tx: Repositories, seen: Seen, made: Made): Promise<Stored<Answer>>;
+  /**
+   * Writes everything down, in one transaction; nothing that was read has moved since. The rest of the answer is kept
+   * under the key, if there is one, with the plan's revision.
+   */
+  store(tx: Repositories, seen: Seen, made: Made, key: AnswerKey | undefined): Promise<Stored<Rest>>;
+  /** The answer's body; also when the same request comes again, from what was kept. */
+  answer(rest: Rest, plan: PlanView): Answer;
 }
 
-export interface Stored<Answer> {
-  readonly answer: Answer;
+export interface Stored<Rest> {
+  /** The answer without its plan. */
+  readonly rest: Rest;
+  readonly revision: PlanRevision;
   /** What it did to the nudges: told to the queue after the commit. */
+  readonly nudges: readonly ReconciledNudges[];
+}
+
+/** The answer's body, and what the queue is to be told. */
+interface Done<Answer> {
+  readonly answer: Answer;
   readonly nudges: readonly ReconciledNudges[];
 }
 
@@ -33,10 +48,10 @@ const FREE_TRIES = 5;
  * the workshop while it plans, so that it ends. Changes of one workshop take turns before any of this.
  * @returns the answer's body; an error in any step leaves nothing behind and frees the key
  */
-export async function planOnce<Seen, Made, Answer>(
+export async function planOnce<Seen, Made, Rest, Answer>(
   parts: Parts,
   request: OnceRequest,
-  change: PlanningChange<Seen, Made, Answer>,
+  change: PlanningChange<Seen, Made, Rest, Answer>,
 ): Promise<Answer> {
   const { workshopId } = request;
   return parts.turns.take(workshopId, change.urgency, async () => {
@@ -45,65 +60,72 @@ export async function planOnce<Seen, Made, Answer>(
       if (done !== undefined) return answered(parts, done);
     }
     const held = await parts.storage.withWorkshopLock(workshopId, async (tx) => {
-      const before = await replayed<Answer>(tx, request);
+      const before = await replayed(tx, request, change);
       if (before !== undefined) return before;
       const seen = await change.read(tx, parts.taught.learnedIn(tx, workshopId));
-      return storedOnce(tx, request, change, seen, await change.plan(seen));
+      return done(change, await change.store(tx, seen, await change.plan(seen), keyOf(request)));
     });
     return answered(parts, held);
   });
 }
 
 /** @returns undefined when something moved while it planned */
-async function tryFreely<Seen, Made, Answer>(
+async function tryFreely<Seen, Made, Rest, Answer>(
   { storage, taught }: Parts,
   request: OnceRequest,
-  change: PlanningChange<Seen, Made, Answer>,
-): Promise<Stored<Answer> | undefined> {
-  const { workshopId } = request;
+  change: PlanningChange<Seen, Made, Rest, Answer>,
+): Promise<Done<Answer> | undefined> {
+  const { workshopId, key } = request;
   const begun = await taught.snapshot(workshopId, async (tx, learned) => {
-    const before = await replayed<Answer>(tx, request);
+    const before = await replayed(tx, request, change);
     if (before !== undefined) return { before };
-    return { seen: await change.read(tx, learned), basis: await tx.planBasis.read(workshopId, change.runId) };
+    return {
+      seen: await change.read(tx, learned),
+      basis: await tx.planBasis.read(workshopId, change.runId, key),
+    };
   });
   if ('before' in begun) return begun.before;
   const made = await change.plan(begun.seen);
-  return storage.withWorkshopLock(workshopId, async (tx) => {
-    const basis = await tx.planBasis.read(workshopId, change.runId);
-    return basis === begun.basis ? storedOnce(tx, request, change, begun.seen, made) : undefined;
+  const keptUnder = keyOf(request);
+  const stored = await storage.withWorkshopLock(workshopId, async (tx) => {
+    const basis = await tx.planBasis.read(workshopId, change.runId, key);
+    return basis === begun.basis ? change.store(tx, begun.seen, made, keptUnder) : undefined;
   });
+  return stored && done(change, stored);
+}
+
+function keyOf(request: OnceRequest): AnswerKey | undefined {
+  const { key } = request;
+  return key === undefined ? undefined : { key, requestHash: callHash(request) };
 }
 
 /** The answer that was given under this key before; undefined: none. */
-async function replayed<Answer>(tx: Repositories, request: OnceRequest): Promise<Stored<Answer> | undefined> {
-  const { workshopId, key } = request;
-  if (key === undefined) return undefined;
-  const found = await tx.idempotency.find(workshopId, key, callHash(request));
-  if (found === null) return undefined;
-  if (!found.ok) throw keyReused();
-  return { answer: found.response as Answer, nudges: [] };
-}
-
-async function storedOnce<Seen, Made, Answer>(
+async function replayed<Rest, Answer>(
   tx: Repositories,
   request: OnceRequest,
-  change: PlanningChange<Seen, Made, Answer>,
-  seen: Seen,
-  made: Made,
-): Promise<Stored<Answer>> {
-  const { workshopId, key } = request;
-  if (key === undefined) return change.store(tx, seen, made);
-  let nudges: readonly ReconciledNudges[] = [];
-  const outcome = await tx.idempotency.once(workshopId, key, callHash(request), async (inner) => {
-    const stored = await change.store(inner, seen, made);
-    nudges = stored.nudges;
-    return { status: 201, response: stored.answer };
-  });
-  if (!outcome.ok) throw keyReused();
-  return { answer: outcome.response as Answer, nudges };
+  change: Pick<PlanningChange<unknown, unknown, Rest, Answer>, 'answer'>,
+): Promise<Done<Answer> | undefined> {
+  const { workshopId } = request;
+  const key = keyOf(request);
+  if (key === undefined) return undefined;
+  const found = await tx.idempotency.find(workshopId, key);
+  if (found === null) return undefined;
+  if (!found.ok) throw keyReused();
+  // Answers of earlier versions hold their plan themselves.
+  if (found.revisionId === null) return { answer: found.response as Answer, nudges: [] };
+  const revision = await tx.plans.get(workshopId, found.revisionId);
+  if (revision === null) throw new Error(`the plan ${found.revisionId} of an answer is gone`);
+  return done(change, { rest: found.response as Rest, revision, nudges: [] });
 }
 
-async function answered<Answer>(parts: Parts, { answer, nudges }: Stored<Answer>): Promise<Answer> {
+function done<Rest, Answer>(
+  change: Pick<PlanningChange<unknown, unknown, Rest, Answer>, 'answer'>,
+  { rest, revision, nudges }: Stored<Rest>,
+): Done<Answer> {
+  return { answer: change.answer(rest, shownPlan(revision)), nudges };
+}
+
+async function answered<Answer>(parts: Parts, { answer, nudges }: Done<Answer>): Promise<Answer> {
   for (const each of nudges) await queueAfterCommit(parts, each);
   return answer;
 }

@@ -11,8 +11,8 @@ export interface Cleared {
 export interface Clearing {
   /**
    * Clears a workshop of what is no longer of use, at most so many rows of each kind in one go: answers kept for a
-   * repeated request, nudges that were delivered or cancelled, plans that later ones have replaced and no nudge refers
-   * to, codes that ran out. Everything younger than the instant stays, and so does the latest plan of every run. Any
+   * repeated request, nudges that were delivered or cancelled, plans that later ones have replaced and no nudge or
+   * answer refers to, codes that ran out. Everything younger than the instant stays, and so does the latest plan of every run. Any
    * number of processes may do this at once: rows that one is at are passed over by the others.
    */
   clear(workshopId: string, before: Date, atMost: number): Promise<Cleared>;
@@ -24,7 +24,7 @@ const PLANS_SHARE = 5;
 export function clearing(session: Session): Clearing {
   return {
     async clear(workshopId, before, atMost) {
-      // One transaction each, so that none holds rows for longer than it must. Nudges first: they refer to plans.
+      // One transaction each, so that none holds rows for longer than it must. Plans last: the others refer to them.
       const idempotencyKeys = await session.db.$executeRaw`
         DELETE FROM idempotency_key WHERE workshop_id = ${workshopId}::uuid AND key IN (
           SELECT key FROM idempotency_key
@@ -60,6 +60,8 @@ async function clearPlans(
       AND EXISTS (SELECT 1 FROM plan_revision newer WHERE newer.workshop_id = old.workshop_id
                   AND newer.run_id = old.run_id AND newer.number > old.number)
       AND NOT EXISTS (SELECT 1 FROM nudge WHERE nudge.workshop_id = old.workshop_id AND nudge.revision_id = old.id)
+      AND NOT EXISTS (SELECT 1 FROM idempotency_key answer
+                      WHERE answer.workshop_id = old.workshop_id AND answer.revision_id = old.id)
     LIMIT ${atMost} FOR UPDATE SKIP LOCKED`;
   const ids = superseded.map(({ id }) => id);
   if (ids.length === 0) return 0;

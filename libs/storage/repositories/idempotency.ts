@@ -1,4 +1,12 @@
+import { Prisma } from '../generated/client.js';
 import { fromJson, type Session } from '../session.js';
+
+/** What an answer is kept under. */
+export interface AnswerKey {
+  readonly key: string;
+  /** Tells requests apart, for example a hash of method, path and body. */
+  readonly requestHash: string;
+}
 
 /** What is answered, and answered again when the same request comes once more. */
 export interface StoredResponse {
@@ -12,9 +20,22 @@ export type OnceResult =
   /** The key was used before, for a different request. */
   | { readonly ok: false; readonly reason: 'key-reused' };
 
+/** An answer as it is kept: what it shows of a plan is that plan's revision, and stands in `response` no second time. */
+export interface KeptAnswer extends AnswerKey, StoredResponse {
+  /** Null: `response` is the whole answer. */
+  readonly revisionId: string | null;
+}
+
+export type FoundAnswer =
+  | ({ readonly ok: true; readonly revisionId: string | null } & StoredResponse)
+  /** The key was used before, for a different request. */
+  | { readonly ok: false; readonly reason: 'key-reused' };
+
 export interface Idempotency<Tx> {
   /** What was answered under a key; null when it was not used yet, or its work is not over. */
-  find(workshopId: string, key: string, requestHash: string): Promise<OnceResult | null>;
+  find(workshopId: string, answer: AnswerKey): Promise<FoundAnswer | null>;
+  /** Keeps an answer, in the transaction of the work that it answers. @throws when the key is used already */
+  keep(workshopId: string, answer: KeptAnswer): Promise<void>;
   /**
    * Does the work once for a key, in one transaction with the record of it. The same key and request again get
    * the stored response; one that comes while the first is at work waits for it. When the work throws, nothing
@@ -32,14 +53,17 @@ export interface Idempotency<Tx> {
 /** @param inside makes the repositories of a transaction, which the work is given */
 export function idempotency<Tx>(session: Session, inside: (session: Session) => Tx): Idempotency<Tx> {
   return {
-    async find(workshopId, key, requestHash) {
+    async find(workshopId, { key, requestHash }) {
       const found = await session.db.idempotencyKey.findUnique({
         where: { workshopId_key: { workshopId, key } },
       });
       if (found === null) return null;
       if (found.requestHash !== requestHash) return { ok: false, reason: 'key-reused' };
-      const { status, response } = found;
-      return status === null ? null : { ok: true, replayed: true, status, response: fromJson(response) };
+      const { status, response, revisionId } = found;
+      return status === null ? null : { ok: true, status, response: fromJson(response), revisionId };
+    },
+    async keep(workshopId, answer) {
+      await session.db.$executeRaw(answerInsert(session, workshopId, answer));
     },
     once(workshopId, key, requestHash, work) {
       return session.atomically(async (tx) => {
@@ -65,4 +89,15 @@ export function idempotency<Tx>(session: Session, inside: (session: Session) => 
       });
     },
   };
+}
+
+export function answerInsert(
+  { now }: Pick<Session, 'now'>,
+  workshopId: string,
+  { key, requestHash, status, response, revisionId }: KeptAnswer,
+): Prisma.Sql {
+  return Prisma.sql`
+    INSERT INTO idempotency_key (workshop_id, key, request_hash, status, response, revision_id, created_at)
+    VALUES (${workshopId}::uuid, ${key}, ${requestHash}, ${status}, ${JSON.stringify(response)}::jsonb,
+      ${revisionId}::uuid, ${now()})`;
 }

@@ -7,15 +7,17 @@ export interface PlanBasis {
    * library, every run that needs hands and moulds, with its latest plan and the end of its log, and what other runs
    * teach. Equal texts say that nothing of it has moved. Null without such a workshop.
    * @param runId this run counts too, whatever its state
+   * @param key of an answer, which counts too: another text once it is used
    */
-  read(workshopId: string, runId: string | null): Promise<string | null>;
+  read(workshopId: string, runId: string | null, key?: string): Promise<string | null>;
 }
 
 export function planBasis({ db }: Session): PlanBasis {
   return {
-    async read(workshopId, runId) {
+    async read(workshopId, runId, key) {
       const rows = await db.$queryRaw<{ basis: string }[]>`
         SELECT concat_ws(' ', workshop.version,
+          (SELECT 'answered' FROM idempotency_key WHERE workshop_id = workshop.id AND key = ${key ?? null}),
           (SELECT string_agg(concat_ws(':', run.id, run.version, plan.number, log.sequence), ',' ORDER BY run.id)
             FROM run
             LEFT JOIN LATERAL (

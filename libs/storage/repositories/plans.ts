@@ -1,31 +1,11 @@
 import { readStored, runOrder, type PlanChange, type PlanDocument, type RunOrder } from '#contract';
 import type { PlanRevision as Row, Prisma } from '../generated/client.js';
 import { fromJson, type Session } from '../session.js';
-import type { ReconciledNudges } from './reconcile-nudges.js';
+import type { PlanRevision, PlanToSave, SavedPlan } from './plan-to-save.js';
 import { LIVE, revivedSnapshot, type RunSnapshot } from './runs.js';
-import { savePlan, type PlanToSave } from './save-plan.js';
-
-export interface PlanRevision {
-  readonly id: string;
-  readonly workshopId: string;
-  readonly runId: string;
-  /** 1, 2, 3 … within the run. */
-  readonly number: number;
-  readonly madeAt: Date;
-  /** What made a new plan necessary. */
-  readonly cause: string;
-  readonly status: PlanDocument['status'];
-  readonly document: PlanDocument;
-  /** What moved since the revision before. */
-  readonly changes: readonly PlanChange[];
-}
+import { savePlan } from './save-plan.js';
 
 export type PlanRevisionHead = Omit<PlanRevision, 'document' | 'changes'>;
-
-/** The new revision, and what it changed about the nudges; those in `moved` are to be queued after the commit. */
-export interface SavedPlan extends ReconciledNudges {
-  readonly revision: PlanRevision;
-}
 
 /** A run that needs hands and moulds, with its latest plan. */
 export interface LivePlan {
@@ -37,12 +17,13 @@ export interface LivePlan {
 
 export interface Plans {
   /**
-   * Stores a plan as the run's next revision, and makes the run's waiting nudges those that the plan wants: all of
-   * it, or nothing.
+   * Stores a plan as the run's next revision, with what belongs to the step that made it, and makes the run's waiting
+   * nudges those that the plan wants: all of it, or nothing.
    * @returns null when there is no such run
-   * @throws RangeError when the document has no plan for the run
+   * @throws RangeError when the document has no plan for the run, or the run has another version than the given one
    */
   save(workshopId: string, plan: PlanToSave): Promise<SavedPlan | null>;
+  get(workshopId: string, id: string): Promise<PlanRevision | null>;
   latest(workshopId: string, runId: string): Promise<PlanRevision | null>;
   /**
    * The latest plans of the runs that need hands and moulds, the oldest run first. Runs that are over or given up are
@@ -59,10 +40,11 @@ export function plans(session: Session): Plans {
   const { db } = session;
   return {
     async save(workshopId, plan) {
-      return session.atomically(async (tx) => {
-        const saved = await savePlan(tx, workshopId, plan);
-        return saved && { ...saved.nudges, revision: readRevision(saved.row) };
-      });
+      return session.atomically((tx) => savePlan(tx, workshopId, plan));
+    },
+    async get(workshopId, id) {
+      const row = await db.planRevision.findUnique({ where: { workshopId_id: { workshopId, id } } });
+      return row && readRevision(row);
     },
     async latest(workshopId, runId) {
       const row = await db.planRevision.findFirst({

@@ -1,6 +1,5 @@
 import type { NudgeKind } from '#contract';
-import type { Nudge, Prisma } from '../generated/client.js';
-import { newId, type Session } from '../session.js';
+import type { Nudge } from '../generated/client.js';
 import { surelyAhead } from './undo-early.js';
 
 /** A nudge as a plan wants it. */
@@ -12,13 +11,20 @@ export interface DesiredNudge {
   readonly dueAt: Date;
 }
 
-type Row = Pick<
+/** A nudge of the run that waits or was delivered. */
+export type KnownNudge = Pick<
   Nudge,
   'id' | 'stageKey' | 'attempt' | 'kind' | 'text' | 'dueAt' | 'status' | 'version' | 'deliveredAt'
 >;
 
-/** A plan made anew within this time does not repeat what was said. */
-const ONCE_WITHIN_MS = 60 * 60_000;
+/** What a plan does to the nudges of its run. */
+export interface NudgeChanges {
+  readonly made: readonly (DesiredNudge & { readonly id: string })[];
+  readonly changed: readonly { readonly row: KnownNudge; readonly want: DesiredNudge }[];
+  /** Ids of those that stay as they are, under the new revision. */
+  readonly kept: readonly string[];
+  readonly cancelled: readonly { readonly id: string; readonly version: number }[];
+}
 
 export interface ReconciledNudges {
   /** New, or with another time or text: to be queued (again) under this version. */
@@ -27,69 +33,52 @@ export interface ReconciledNudges {
   readonly cancelled: readonly { readonly id: string; readonly version: number }[];
 }
 
+/** A plan made anew within this time does not repeat what was said. */
+const ONCE_WITHIN_MS = 60 * 60_000;
+
 /**
- * Makes the waiting nudges of a run those that its new plan wants, and touches no more of them than it must:
+ * How the waiting nudges of a run become those that its new plan wants, with no more of them touched than must be:
  * - waiting and not wanted: cancelled;
  * - waiting and wanted just so: kept, under the new revision;
  * - waiting and wanted at another time or with another text: changed, its version raised;
  * - overdue while its stage is still open: left to be delivered late, as a replan must not silence it;
  * - wanted and not waiting: made, unless one for the same stage, attempt and kind was delivered within the hour
- *   before: a plan made anew while she is at it must not tell her again. What a clock that was ahead delivered too
- *   early does not count as said.
+ *   before: a plan made anew while the maker is at it must not tell them again. What a clock that was ahead delivered
+ *   too early does not count as said.
  *
- * Must run in a transaction. Locks the run's nudges, so that a delivery comes before or after, not between.
+ * @param rows the run's nudges that wait or were delivered
+ * @param openStages as `stageOf` names them
  */
-export async function reconcileNudges(
-  session: Session,
-  target: { workshopId: string; runId: string; revisionId: string },
+export function reconcileNudges(
+  rows: readonly KnownNudge[],
   desired: readonly DesiredNudge[],
   openStages: ReadonlySet<string>,
-): Promise<ReconciledNudges> {
-  const { db } = session;
-  const { workshopId, runId, revisionId } = target;
-  const rows = await db.$queryRaw<Row[]>`
-    SELECT id, stage_key AS "stageKey", attempt, kind, text, due_at AS "dueAt", status, version,
-      delivered_at AS "deliveredAt"
-    FROM nudge
-    WHERE workshop_id = ${workshopId}::uuid AND run_id = ${runId}::uuid AND status IN ('waiting', 'delivered')
-    ORDER BY id FOR UPDATE`;
+  { now, newId }: { readonly now: Date; readonly newId: () => string },
+): NudgeChanges {
   const waiting = new Map(rows.filter((row) => row.status === 'waiting').map((row) => [subject(row), row]));
-  const delivered = new Map<string, number>();
-  const ahead = surelyAhead(session.now());
-  for (const row of rows) {
-    if (row.deliveredAt === null || row.deliveredAt > ahead) continue;
-    delivered.set(subject(row), Math.max(delivered.get(subject(row)) ?? -Infinity, row.dueAt.getTime()));
-  }
-
+  const delivered = lastDelivered(rows, surelyAhead(now));
   const made: (DesiredNudge & { readonly id: string })[] = [];
-  const changed: { readonly row: Row; readonly want: DesiredNudge }[] = [];
+  const changed: { readonly row: KnownNudge; readonly want: DesiredNudge }[] = [];
   const kept: string[] = [];
   for (const want of desired) {
-    const wanted = { ...want, stageKey: want.stage };
-    const row = waiting.get(subject(wanted));
-    waiting.delete(subject(wanted));
+    const wanted = subject({ ...want, stageKey: want.stage });
+    const row = waiting.get(wanted);
+    waiting.delete(wanted);
     if (row === undefined) {
-      const last = delivered.get(subject(wanted)) ?? -Infinity;
-      if (want.dueAt.getTime() >= last + ONCE_WITHIN_MS) made.push({ ...want, id: newId(session) });
+      const last = delivered.get(wanted) ?? -Infinity;
+      if (want.dueAt.getTime() >= last + ONCE_WITHIN_MS) made.push({ ...want, id: newId() });
     } else if (row.dueAt.getTime() === want.dueAt.getTime() && row.text === want.text) {
       kept.push(row.id);
     } else {
       changed.push({ row, want });
     }
   }
-  const now = session.now();
   const unwanted = [...waiting.values()].filter((row) => row.dueAt > now || !openStages.has(stageOf(row)));
-  const cancelled = unwanted.map(({ id, version }) => ({ id, version }));
-  // The workshop is held meanwhile, so it is one statement for each kind of change, and none where there is nothing.
-  if (made.length > 0) await db.nudge.createMany({ data: made.map((nudge) => rowOf(nudge, target)) });
-  if (changed.length > 0) await change(session, target, changed);
-  if (kept.length > 0) {
-    await db.nudge.updateMany({ where: { workshopId, id: { in: kept } }, data: { revisionId } });
-  }
-  if (cancelled.length > 0) {
-    const ids = cancelled.map(({ id }) => id);
-    await db.nudge.updateMany({ where: { workshopId, id: { in: ids } }, data: { status: 'cancelled' } });
-  }
+  return { made, changed, kept, cancelled: unwanted.map(({ id, version }) => ({ id, version })) };
+}
+
+/** What the queue is to be told of it. */
+export function toldToQueue({ made, changed, cancelled }: NudgeChanges): ReconciledNudges {
   const moved = [
     ...made.map(({ id, dueAt }) => ({ id, version: 1, dueAt })),
     ...changed.map(({ row, want }) => ({ id: row.id, version: row.version + 1, dueAt: want.dueAt })),
@@ -97,26 +86,14 @@ export async function reconcileNudges(
   return { moved, cancelled };
 }
 
-function rowOf(
-  { id, stage, attempt, kind, text, dueAt }: DesiredNudge & { readonly id: string },
-  target: { workshopId: string; runId: string; revisionId: string },
-): Prisma.NudgeCreateManyInput {
-  return { id, ...target, stageKey: stage, attempt, kind, text, dueAt, status: 'waiting' };
-}
-
-async function change(
-  { db }: Session,
-  { workshopId, revisionId }: { workshopId: string; revisionId: string },
-  changed: readonly { readonly row: Row; readonly want: DesiredNudge }[],
-): Promise<void> {
-  const ids = changed.map(({ row }) => row.id);
-  const texts = changed.map(({ want }) => want.text);
-  const times = changed.map(({ want }) => want.dueAt.toISOString());
-  await db.$executeRaw`
-    UPDATE nudge SET
-      text = wanted.text, due_at = wanted.due_at, version = nudge.version + 1, revision_id = ${revisionId}::uuid
-    FROM unnest(${ids}::uuid[], ${texts}::text[], ${times}::timestamptz[]) AS wanted (id, text, due_at)
-    WHERE nudge.workshop_id = ${workshopId}::uuid AND nudge.id = wanted.id`;
+/** By subject: for when the latest was due that was delivered, and not by a clock that was ahead. */
+function lastDelivered(rows: readonly KnownNudge[], ahead: Date): ReadonlyMap<string, number> {
+  const last = new Map<string, number>();
+  for (const row of rows) {
+    if (row.deliveredAt === null || row.deliveredAt > ahead) continue;
+    last.set(subject(row), Math.max(last.get(subject(row)) ?? -Infinity, row.dueAt.getTime()));
+  }
+  return last;
 }
 
 function subject(nudge: { stageKey: string; attempt: number; kind: string }): string {

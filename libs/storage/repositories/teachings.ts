@@ -1,5 +1,5 @@
 import type { RunTeachings, WorkshopFacts } from '#contract';
-import type { Prisma } from '../generated/client.js';
+import { Prisma } from '../generated/client.js';
 import { fromJson, type Session } from '../session.js';
 import { LIVE } from './runs.js';
 
@@ -46,20 +46,7 @@ export function teachings({ db }: Session): Teachings {
   return {
     async put(workshopId, kept) {
       if (kept.length === 0) return;
-      const runs = kept.map(({ runId }) => runId);
-      const bases = kept.map(({ basis }) => basis);
-      const ends = kept.map(({ through }) => through);
-      const texts = kept.map(({ teachings: taught }) => JSON.stringify(taught));
-      await db.$executeRaw`
-        INSERT INTO run_teaching (workshop_id, run_id, basis, through, teachings, version)
-        SELECT ${workshopId}::uuid, each.run_id, each.basis, each.through, each.teachings::jsonb,
-          each.place + (SELECT coalesce(max(version), 0) FROM run_teaching WHERE workshop_id = ${workshopId}::uuid)
-        FROM unnest(${runs}::uuid[], ${bases}::text[], ${ends}::bigint[], ${texts}::text[])
-          WITH ORDINALITY AS each (run_id, basis, through, teachings, place)
-        ON CONFLICT (workshop_id, run_id) DO UPDATE SET
-          basis = EXCLUDED.basis, through = EXCLUDED.through, teachings = EXCLUDED.teachings,
-          version = CASE WHEN run_teaching.teachings = EXCLUDED.teachings
-            THEN run_teaching.version ELSE EXCLUDED.version END`;
+      await db.$executeRaw(teachingsUpsert(workshopId, kept));
     },
     async version(workshopId, butRun) {
       const rows = await db.$queryRaw<{ version: number | null }[]>`
@@ -118,4 +105,22 @@ interface StandingRow {
   readonly sequence: bigint;
   readonly basis: string | null;
   readonly through: bigint | null;
+}
+
+/** See `Teachings.put`. @param kept one at least */
+export function teachingsUpsert(workshopId: string, kept: readonly KeptTeachings[]): Prisma.Sql {
+  const runs = kept.map(({ runId }) => runId);
+  const bases = kept.map(({ basis }) => basis);
+  const ends = kept.map(({ through }) => through);
+  const texts = kept.map(({ teachings: taught }) => JSON.stringify(taught));
+  return Prisma.sql`
+    INSERT INTO run_teaching (workshop_id, run_id, basis, through, teachings, version)
+    SELECT ${workshopId}::uuid, each.run_id, each.basis, each.through, each.teachings::jsonb,
+      each.place + (SELECT coalesce(max(version), 0) FROM run_teaching WHERE workshop_id = ${workshopId}::uuid)
+    FROM unnest(${runs}::uuid[], ${bases}::text[], ${ends}::bigint[], ${texts}::text[])
+      WITH ORDINALITY AS each (run_id, basis, through, teachings, place)
+    ON CONFLICT (workshop_id, run_id) DO UPDATE SET
+      basis = EXCLUDED.basis, through = EXCLUDED.through, teachings = EXCLUDED.teachings,
+      version = CASE WHEN run_teaching.teachings = EXCLUDED.teachings
+        THEN run_teaching.version ELSE EXCLUDED.version END`;
 }
