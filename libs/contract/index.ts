@@ -13,6 +13,7 @@ export * from './piece-design.js';
 export * from './run.js';
 export * from './run-file.js';
 export * from './amounts.js';
+export * from './evidence.js';
 export * from './influence.js';
 export * from './clocks.js';
 export * from './learned.js';

@@ -1,11 +1,38 @@
-import type { ClockInput, Influence, SoapState } from '#contract';
-import type { Texts } from './words.js';
+import type {
+  ClockChoice,
+  ClockInput,
+  ClockRuleId,
+  Evidence,
+  Influence,
+  SoapState,
+  StageKind,
+  clockChoices,
+} from '#contract';
+import type { materials } from './en/materials.js';
+import type { Amounts } from './format/amounts.js';
 
 /** How things are called that many sentences speak of. */
 export interface Names {
   readonly states: Readonly<Record<SoapState, StateName>>;
   /** What hurried or slowed a change of state, fit for “slower, because …”: “the batter is cool (29 °C)”. */
-  readonly influences: Readonly<Record<ClockInput, (read: Influence, texts: Texts) => string>>;
+  readonly influences: Readonly<Record<ClockInput, (read: Influence, amounts: Amounts) => string>>;
+  /** What a clock reads: `lye concentration`. */
+  readonly inputs: Readonly<Record<Exclude<ClockInput, 'log'>, string>>;
+  readonly choices: {
+    readonly [C in ClockChoice]: Readonly<Record<(typeof clockChoices)[C][number], string>>;
+  };
+  /** Why the soap does what a rule says, as a sentence. */
+  readonly rules: Readonly<Record<ClockRuleId, string>>;
+  /** What to know beyond the ends of a rule, besides that it does not reach there. */
+  readonly beyondRules: Partial<
+    Readonly<Record<ClockRuleId, { readonly below?: string; readonly above?: string }>>
+  >;
+  /** The act of a stage as a verb, as it stands after “to”: `pour a layer`. */
+  readonly stageKinds: Readonly<Record<StageKind, string>>;
+  /** How well a figure is known: `common practice, no source`. */
+  readonly evidence: (evidence: Evidence) => string;
+  /** Shipped fats and materials with keys of their own; `Texts.titled` looks here. */
+  readonly materials: Readonly<Record<keyof typeof materials, string>>;
 }
 
 export interface StateName {

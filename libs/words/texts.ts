@@ -1,6 +1,8 @@
 import type { Message } from '#contract';
 import { amountsIn } from './format/amounts.js';
+import { materials } from './en/materials.js';
 import { lengthsWith } from './format/lengths.js';
+import { readsWith, titledWith } from './format/reads.js';
 import { timesIn } from './format/times.js';
 import type { Reader } from './reader.js';
 import type { Texts, Words } from './words.js';
@@ -20,6 +22,8 @@ export function textsFor({ language, units, timeZone }: Reader, words: Words): T
     ...timesIn(locale, timeZone),
     ...amounts,
     ...lengthsWith(words.phrases, amounts.number),
+    read: readsWith(words.names, amounts),
+    titled: titledWith(words.names, materials),
     and: list('conjunction'),
     or: list('disjunction'),
     of: (told) => {

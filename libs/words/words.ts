@@ -1,4 +1,4 @@
-import type { Message } from '#contract';
+import type { ClockInput, Message } from '#contract';
 import type { Amounts } from './format/amounts.js';
 import type { Lengths } from './format/lengths.js';
 import type { Times } from './format/times.js';
@@ -10,6 +10,10 @@ import type { Language } from './reader.js';
 export interface Texts extends Times, Amounts, Lengths, Phrases {
   readonly language: Language;
   readonly names: Names;
+  /** What the clocks read, as it is written: `28 %`, `29 °C`, `lined wood`. */
+  readonly read: (input: ClockInput, value: number | string) => string;
+  /** What a fat or material is called: a shipped one in the language, any other by the title that it was given. */
+  readonly titled: (key: string, title: string) => string;
   /** The sentence of a message. */
   readonly of: (told: Message) => string;
   /** `a, b and c`. */

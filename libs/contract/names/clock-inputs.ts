@@ -1,3 +1,5 @@
+import { fragranceBehaviours, gels, mixings, mouldKinds } from './recipe-names.js';
+
 /** What a clock reads, and `log`: how many batches of the log have taught it. */
 export const clockInputs = [
   'lyeConcentrationPercent',
@@ -20,3 +22,46 @@ export const clockInputs = [
 ] as const;
 
 export type ClockInput = (typeof clockInputs)[number];
+
+/** Those that are temperatures, °C; other measures are per cent. */
+export const clockTemperatures: ReadonlySet<ClockInput> = new Set(['batterTemperatureC', 'roomTemperatureC']);
+
+/** Those that are one of a list, and the lists; `mould` by its kind. */
+export const clockChoices = {
+  mould: mouldKinds,
+  fragrance: fragranceBehaviours,
+  gel: gels,
+  mixing: mixings,
+} as const;
+export type ClockChoice = keyof typeof clockChoices;
+
+/** Every rule of the clocks, in the order in which reasons are listed, and `lesson`: what the log has taught. */
+export const clockRuleIds = [
+  'lye-on-batter',
+  'batter-temperature',
+  'fragrance',
+  'olive-pomace',
+  'castor',
+  'butters',
+  'sugar',
+  'mixing',
+  'lye-on-set',
+  'sodium-lactate',
+  'salt-in-mould',
+  'salt-in-the-open',
+  'hard-fatty-acids',
+  'room-temperature',
+  'gel-on-set',
+  'mould',
+  'room-on-glaze',
+  'lye-on-ash',
+  'room-on-ash',
+  'humidity-on-ash',
+  'gel-on-ash',
+  'lye-on-cure',
+  'oleic',
+  'room-humidity',
+  'gel-on-cure',
+  'lesson',
+] as const;
+export type ClockRuleId = (typeof clockRuleIds)[number];

@@ -1,8 +1,7 @@
 import type { Words } from '../words.js';
 import { cautions } from './cautions.js';
-import { influences } from './influences.js';
+import { names } from './names.js';
 import { phrases } from './phrases.js';
-import { states } from './states.js';
 
 /** All that is said in German. */
-export const de: Words = { phrases, names: { states, influences }, messages: { ...cautions } };
+export const de: Words = { phrases, names, messages: { ...cautions } };

@@ -1,6 +1,6 @@
 import type { Influence } from '#contract';
 import type { Names } from '../names.js';
-import type { Texts } from '../words.js';
+import type { Amounts } from '../format/amounts.js';
 
 const moulds: Readonly<Record<string, string>> = {
   'silicone-cavity': 'in Silikon',
@@ -18,23 +18,23 @@ const fragrances: Readonly<Record<string, string>> = {
 
 /** Nebensätze: sie folgen auf „langsamer, weil …“. */
 export const influences: Names['influences'] = {
-  lyeConcentrationPercent: (read, texts) =>
-    `die Lauge ${isAbove(read) ? 'stark' : 'schwach'} ist (${percent(read, texts)})`,
-  sodiumLactatePercent: (read, texts) => `Natriumlactat darin ist (${percent(read, texts)})`,
-  saltPercent: (read, texts) => `Salz darin ist (${percent(read, texts)})`,
-  sugarPercent: (read, texts) => `Zucker darin ist (${percent(read, texts)})`,
-  hardFattyAcidsPercent: (read, texts) =>
-    `ihre Fette ${isAbove(read) ? 'harte' : 'weiche'} Seife geben (${percent(read, texts)} harte Fettsäuren)`,
-  oleicPercent: (read, texts) => `ihre Fette ${moreOrLess(read)} Ölsäure haben (${percent(read, texts)})`,
-  castorPercent: (read, texts) => `${moreOrLess(read)} Rizinusöl darin ist (${percent(read, texts)})`,
-  buttersPercent: (read, texts) => `Butter darin ist (${percent(read, texts)} der Fette)`,
-  olivePomacePercent: (read, texts) => `Tresteröl darin ist (${percent(read, texts)})`,
-  batterTemperatureC: (read, texts) =>
-    `der Leim ${isAbove(read) ? 'warm' : 'kühl'} ist (${degrees(read, texts)})`,
-  roomTemperatureC: (read, texts) =>
-    `der Raum ${isAbove(read) ? 'warm' : 'kühl'} ist (${degrees(read, texts)})`,
-  roomHumidityPercent: (read, texts) =>
-    `die Luft ${isAbove(read) ? 'feucht' : 'trocken'} ist (${percent(read, texts)})`,
+  lyeConcentrationPercent: (read, amounts) =>
+    `die Lauge ${isAbove(read) ? 'stark' : 'schwach'} ist (${percent(read, amounts)})`,
+  sodiumLactatePercent: (read, amounts) => `Natriumlactat darin ist (${percent(read, amounts)})`,
+  saltPercent: (read, amounts) => `Salz darin ist (${percent(read, amounts)})`,
+  sugarPercent: (read, amounts) => `Zucker darin ist (${percent(read, amounts)})`,
+  hardFattyAcidsPercent: (read, amounts) =>
+    `ihre Fette ${isAbove(read) ? 'harte' : 'weiche'} Seife geben (${percent(read, amounts)} harte Fettsäuren)`,
+  oleicPercent: (read, amounts) => `ihre Fette ${moreOrLess(read)} Ölsäure haben (${percent(read, amounts)})`,
+  castorPercent: (read, amounts) => `${moreOrLess(read)} Rizinusöl darin ist (${percent(read, amounts)})`,
+  buttersPercent: (read, amounts) => `Butter darin ist (${percent(read, amounts)} der Fette)`,
+  olivePomacePercent: (read, amounts) => `Tresteröl darin ist (${percent(read, amounts)})`,
+  batterTemperatureC: (read, amounts) =>
+    `der Leim ${isAbove(read) ? 'warm' : 'kühl'} ist (${degrees(read, amounts)})`,
+  roomTemperatureC: (read, amounts) =>
+    `der Raum ${isAbove(read) ? 'warm' : 'kühl'} ist (${degrees(read, amounts)})`,
+  roomHumidityPercent: (read, amounts) =>
+    `die Luft ${isAbove(read) ? 'feucht' : 'trocken'} ist (${percent(read, amounts)})`,
   mould: ({ value }) => `sie ${moulds[value] ?? 'in einer anderen Form'} steht`,
   fragrance: ({ value }) => fragrances[value] ?? 'ihr Duft das tut',
   gel: () => 'sie durch die Gelphase geht',
@@ -50,10 +50,10 @@ function moreOrLess(read: Influence): string {
   return isAbove(read) ? 'viel' : 'wenig';
 }
 
-function percent({ value }: Influence, texts: Texts): string {
-  return texts.percent(Number(value));
+function percent({ value }: Influence, amounts: Amounts): string {
+  return amounts.percent(Number(value));
 }
 
-function degrees({ value }: Influence, texts: Texts): string {
-  return texts.temperature(Number(value));
+function degrees({ value }: Influence, amounts: Amounts): string {
+  return amounts.temperature(Number(value));
 }

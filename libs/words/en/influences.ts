@@ -1,6 +1,6 @@
 import type { Influence } from '#contract';
 import type { Names } from '../names.js';
-import type { Texts } from '../words.js';
+import type { Amounts } from '../format/amounts.js';
 
 const moulds: Readonly<Record<string, string>> = {
   'silicone-cavity': 'silicone cavities',
@@ -17,23 +17,24 @@ const fragrances: Readonly<Record<string, string>> = {
 };
 
 export const influences: Names['influences'] = {
-  lyeConcentrationPercent: (read, texts) =>
-    `the lye is ${isAbove(read) ? 'strong' : 'weak'} (${percent(read, texts)})`,
-  sodiumLactatePercent: (read, texts) => `there is sodium lactate in it (${percent(read, texts)})`,
-  saltPercent: (read, texts) => `there is salt in it (${percent(read, texts)})`,
-  sugarPercent: (read, texts) => `there is sugar in it (${percent(read, texts)})`,
-  hardFattyAcidsPercent: (read, texts) =>
-    `its fats make ${isAbove(read) ? 'hard' : 'soft'} soap (${percent(read, texts)} hard fatty acids)`,
-  oleicPercent: (read, texts) => `its fats hold ${moreOrLess(read)} oleic acid (${percent(read, texts)})`,
-  castorPercent: (read, texts) => `there is ${moreOrLess(read)} castor oil in it (${percent(read, texts)})`,
-  buttersPercent: (read, texts) => `there is butter in it (${percent(read, texts)} of the fats)`,
-  olivePomacePercent: (read, texts) => `there is olive pomace oil in it (${percent(read, texts)})`,
-  batterTemperatureC: (read, texts) =>
-    `the batter is ${isAbove(read) ? 'warm' : 'cool'} (${degrees(read, texts)})`,
-  roomTemperatureC: (read, texts) =>
-    `the room is ${isAbove(read) ? 'warm' : 'cool'} (${degrees(read, texts)})`,
-  roomHumidityPercent: (read, texts) =>
-    `the air is ${isAbove(read) ? 'damp' : 'dry'} (${percent(read, texts)})`,
+  lyeConcentrationPercent: (read, amounts) =>
+    `the lye is ${isAbove(read) ? 'strong' : 'weak'} (${percent(read, amounts)})`,
+  sodiumLactatePercent: (read, amounts) => `there is sodium lactate in it (${percent(read, amounts)})`,
+  saltPercent: (read, amounts) => `there is salt in it (${percent(read, amounts)})`,
+  sugarPercent: (read, amounts) => `there is sugar in it (${percent(read, amounts)})`,
+  hardFattyAcidsPercent: (read, amounts) =>
+    `its fats make ${isAbove(read) ? 'hard' : 'soft'} soap (${percent(read, amounts)} hard fatty acids)`,
+  oleicPercent: (read, amounts) => `its fats hold ${moreOrLess(read)} oleic acid (${percent(read, amounts)})`,
+  castorPercent: (read, amounts) =>
+    `there is ${moreOrLess(read)} castor oil in it (${percent(read, amounts)})`,
+  buttersPercent: (read, amounts) => `there is butter in it (${percent(read, amounts)} of the fats)`,
+  olivePomacePercent: (read, amounts) => `there is olive pomace oil in it (${percent(read, amounts)})`,
+  batterTemperatureC: (read, amounts) =>
+    `the batter is ${isAbove(read) ? 'warm' : 'cool'} (${degrees(read, amounts)})`,
+  roomTemperatureC: (read, amounts) =>
+    `the room is ${isAbove(read) ? 'warm' : 'cool'} (${degrees(read, amounts)})`,
+  roomHumidityPercent: (read, amounts) =>
+    `the air is ${isAbove(read) ? 'damp' : 'dry'} (${percent(read, amounts)})`,
   mould: ({ value }) => `it sits in ${moulds[value] ?? 'another mould'}`,
   fragrance: ({ value }) => fragrances[value] ?? 'of its fragrance',
   gel: () => 'it goes through gel',
@@ -49,10 +50,10 @@ function moreOrLess(read: Influence): string {
   return isAbove(read) ? 'much' : 'little';
 }
 
-function percent({ value }: Influence, texts: Texts): string {
-  return texts.percent(Number(value));
+function percent({ value }: Influence, amounts: Amounts): string {
+  return amounts.percent(Number(value));
 }
 
-function degrees({ value }: Influence, texts: Texts): string {
-  return texts.temperature(Number(value));
+function degrees({ value }: Influence, amounts: Amounts): string {
+  return amounts.temperature(Number(value));
 }

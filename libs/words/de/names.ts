@@ -1,0 +1,69 @@
+import type { Names } from '../names.js';
+import { influences } from './influences.js';
+import { materials } from './materials.js';
+import { beyondRules, rules } from './rules.js';
+import { states } from './states.js';
+
+export const names: Names = {
+  states,
+  influences,
+  rules,
+  beyondRules,
+  materials,
+  inputs: {
+    lyeConcentrationPercent: 'Laugenkonzentration',
+    sodiumLactatePercent: 'Natriumlaktat',
+    saltPercent: 'Salz',
+    sugarPercent: 'Zucker',
+    hardFattyAcidsPercent: 'harte Fettsäuren',
+    oleicPercent: 'Ölsäure',
+    castorPercent: 'Rizinusöl',
+    buttersPercent: 'Butter',
+    olivePomacePercent: 'Oliventresteröl',
+    batterTemperatureC: 'Temperatur des Leims',
+    roomTemperatureC: 'Raumtemperatur',
+    roomHumidityPercent: 'Luftfeuchte',
+    mould: 'Form',
+    fragrance: 'Duft',
+    gel: 'Gelphase',
+    mixing: 'Rühren',
+  },
+  choices: {
+    mould: {
+      'silicone-cavity': 'Silikonmulde',
+      'lined-wood': 'ausgelegtes Holz',
+      'lined-carton': 'ausgelegter Karton',
+      'rigid-plastic': 'harter Kunststoff',
+    },
+    fragrance: {
+      none: 'keiner',
+      mild: 'dickt ein wenig an',
+      brisk: 'dickt an',
+      strong: 'dickt stark an',
+      seizing: 'lässt den Leim stocken',
+    },
+    gel: { none: 'keine', full: 'volle' },
+    mixing: { blender: 'mit dem Stabmixer', hand: 'von Hand' },
+  },
+  stageKinds: {
+    'press-decor': 'Dekor pressen',
+    pour: 'gießen',
+    layer: 'eine Schicht gießen',
+    unmould: 'ausformen',
+    patch: 'ausbessern',
+    dip: 'tunken',
+    pipe: 'spritzen',
+    'set-in': 'einsetzen',
+    glaze: 'übergießen',
+    turn: 'wenden',
+    cut: 'schneiden',
+    stamp: 'stempeln',
+    wrap: 'einwickeln',
+  },
+  evidence: ({ kind, source }) => {
+    if (kind === 'common practice') return 'übliche Praxis, ohne Quelle';
+    if (kind === 'bench log') return 'Ihr Protokoll';
+    if (kind === 'published') return source ?? 'veröffentlicht';
+    return source === undefined ? 'aus dem Gedächtnis' : `aus dem Gedächtnis, nach: ${source}`;
+  },
+};

@@ -1,0 +1,63 @@
+import type { Names } from '../names.js';
+import { influences } from './influences.js';
+import { materials } from './materials.js';
+import { beyondRules, rules } from './rules.js';
+import { states } from './states.js';
+
+export const names: Names = {
+  states,
+  influences,
+  rules,
+  beyondRules,
+  materials,
+  inputs: {
+    lyeConcentrationPercent: 'lye concentration',
+    sodiumLactatePercent: 'sodium lactate',
+    saltPercent: 'salt',
+    sugarPercent: 'sugar',
+    hardFattyAcidsPercent: 'hard fatty acids',
+    oleicPercent: 'oleic acid',
+    castorPercent: 'castor oil',
+    buttersPercent: 'butters',
+    olivePomacePercent: 'olive-pomace oil',
+    batterTemperatureC: 'batter temperature',
+    roomTemperatureC: 'room temperature',
+    roomHumidityPercent: 'room humidity',
+    mould: 'mould',
+    fragrance: 'fragrance',
+    gel: 'gel',
+    mixing: 'mixing',
+  },
+  choices: {
+    mould: {
+      'silicone-cavity': 'silicone cavity',
+      'lined-wood': 'lined wood',
+      'lined-carton': 'lined carton',
+      'rigid-plastic': 'rigid plastic',
+    },
+    fragrance: { none: 'none', mild: 'mild', brisk: 'brisk', strong: 'strong', seizing: 'seizing' },
+    gel: { none: 'none', full: 'full' },
+    mixing: { blender: 'blender', hand: 'by hand' },
+  },
+  stageKinds: {
+    'press-decor': 'press the decor',
+    pour: 'pour',
+    layer: 'pour a layer',
+    unmould: 'unmould',
+    patch: 'patch',
+    dip: 'dip',
+    pipe: 'pipe',
+    'set-in': 'set it in',
+    glaze: 'glaze',
+    turn: 'turn',
+    cut: 'cut',
+    stamp: 'stamp',
+    wrap: 'wrap',
+  },
+  evidence: ({ kind, source }) => {
+    if (kind === 'common practice') return 'common practice, no source';
+    if (kind === 'bench log') return 'your bench log';
+    if (kind === 'published') return source ?? 'published';
+    return source === undefined ? 'from memory' : `from memory of ${source}`;
+  },
+};

@@ -1,0 +1,42 @@
+import type { Names } from '../names.js';
+
+/** Why the soap does what a rule of the clocks says. */
+export const rules: Names['rules'] = {
+  'lye-on-batter': 'Stronger lye meets the fats less diluted, so the batter thickens sooner.',
+  'batter-temperature': 'The warmer the batter, the faster it turns to soap.',
+  fragrance:
+    'Some fragrances speed the batter up. How much differs by supplier and lot: only a test batch tells.',
+  'olive-pomace': 'Pomace oil carries free fatty acids and waxes that turn to soap at once.',
+  castor: 'Much castor oil draws the lye into the fats, so trace comes sooner.',
+  butters: 'Much butter thickens the batter as it cools.',
+  sugar: 'Sugar warms the batter and speeds it up.',
+  mixing: 'Stirring by hand leaves large drops of lye, so trace takes several times as long.',
+  'lye-on-set': 'Less water leaves less to dry before the soap is firm.',
+  'sodium-lactate': 'Sodium lactate hardens fresh soap, so that it leaves the mould sooner and cleaner.',
+  'salt-in-mould':
+    'Salt draws water from the soap and hardens it. A bar with a quarter of its fats in salt is cut within hours.',
+  'salt-in-the-open': 'Salt draws water from the soap and hardens it.',
+  'hard-fatty-acids':
+    'Soap of saturated fatty acids is hard from the start; soap of oleic acid stays soft for days.',
+  'room-temperature': 'A warm room keeps the reaction going and dries the surface.',
+  'gel-on-set': 'In full gel the reaction is over within hours.',
+  mould: 'A lined block keeps its warmth and is lifted by its lining; tight plastic holds on to the soap.',
+  'room-on-glaze': 'Melt-and-pour sets by cooling alone, so a warm room delays it.',
+  'lye-on-ash': 'Weak lye leaves more water, which carries lye up to the air.',
+  'room-on-ash': 'In a cool room the lye is used up slowly.',
+  'humidity-on-ash': 'Damp air keeps the surface wet, and ash forms where it is wet.',
+  'gel-on-ash': 'In full gel the lye is used up within hours.',
+  'lye-on-cure': 'Less water in the batch is less to dry out.',
+  oleic: 'Soap that is mostly oleic acid stays soft and slimy for months.',
+  'room-humidity': 'Damp air takes up water more slowly.',
+  'gel-on-cure': 'Soap that went through full gel begins its cure with the reaction finished.',
+  lesson: 'Your room, moulds and fats have a pace of their own.',
+};
+
+/** What to know beyond the ends of a rule, besides that it does not reach there. */
+export const beyondRules: Names['beyondRules'] = {
+  'batter-temperature': {
+    below: 'Hard fats set as they cool, and may thicken the batter with no soap in it.',
+  },
+  'sodium-lactate': { above: 'More than that makes edges brittle.' },
+};

@@ -1,0 +1,24 @@
+import { clockTemperatures, type ClockInput } from '#contract';
+import type { Names } from '../names.js';
+import type { Amounts } from './amounts.js';
+
+/** How what the clocks read is written: `28 %`, `29 °C`, `lined wood`. */
+export function readsWith(
+  { choices }: Names,
+  amounts: Amounts,
+): (input: ClockInput, value: number | string) => string {
+  const words: Readonly<Record<string, Readonly<Record<string, string>>>> = choices;
+  return (input, value) => {
+    if (typeof value === 'string') return words[input]?.[value] ?? value;
+    return clockTemperatures.has(input) ? amounts.temperature(value) : amounts.percent(value);
+  };
+}
+
+/** The name of a shipped fat or a material with a key of its own; a title that somebody gave stays as it is. */
+export function titledWith(
+  { materials }: Names,
+  english: Names['materials'],
+): (key: string, title: string) => string {
+  const [own, shipped] = [materials, english] as readonly Readonly<Record<string, string>>[];
+  return (key, title) => (shipped?.[key] === title ? own?.[key] : undefined) ?? title;
+}

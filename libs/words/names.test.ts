@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { shippedFats } from '#chemistry';
+import { rules } from '#clocks';
+import { clockRuleIds } from '#contract';
+import { en, textsFor } from './index.js';
+import { de } from './de/index.js';
+
+const reader = { language: 'de', units: 'metric', timeZone: 'UTC' } as const;
+const german = textsFor(reader, de);
+
+describe('the names of things', () => {
+  it('title every shipped fat as its row does, and in German', () => {
+    for (const { key, title } of shippedFats) {
+      expect(en.names.materials, key).toHaveProperty(key, title);
+      expect(german.titled(key, title), key).not.toBe(title);
+    }
+  });
+
+  it('leave alone what the maker titled', () => {
+    expect(german.titled('olive', 'Olivenöl vom Nachbarn')).toBe('Olivenöl vom Nachbarn');
+    expect(german.titled('house-blend', 'Olive oil')).toBe('Olive oil');
+    expect(german.titled('olive', 'Olive oil')).toBe('Olivenöl');
+  });
+
+  it('cover every rule of the clocks', () => {
+    expect([...rules.map(({ id }) => id), 'lesson']).toEqual([...clockRuleIds]);
+  });
+
+  it('write what a clock read in the reader’s units', () => {
+    expect(german.read('batterTemperatureC', 29)).toBe('29 °C');
+    expect(textsFor({ ...reader, units: 'us' }, de).read('roomTemperatureC', 20)).toBe('68 °F');
+    expect(german.read('lyeConcentrationPercent', 28.5)).toBe('28,5\u00a0%');
+    expect(german.read('mould', 'lined-wood')).toBe('ausgelegtes Holz');
+  });
+});
