@@ -20,10 +20,17 @@ export function told(stdout: string): Outcome {
 /** Nobody reads more at once; a file may have as many problems as it has lines. */
 const MOST_PROBLEMS = 100;
 
-/** The first problems of a list, each as a line, and a last line that counts the rest. */
-export function problemLines<T>(problems: readonly T[], lineOf: (problem: T) => string): string[] {
+/**
+ * The first problems of a list, each as a line, and a last line that counts the rest.
+ * @param besides how many there are that the list leaves out
+ */
+export function problemLines<T>(
+  problems: readonly T[],
+  lineOf: (problem: T) => string,
+  besides = 0,
+): string[] {
   const lines = problems.slice(0, MOST_PROBLEMS).map(lineOf);
-  const more = problems.length - lines.length;
+  const more = problems.length - lines.length + besides;
   return more > 0 ? [...lines, `… and ${String(more)} more.`] : lines;
 }
 

@@ -46,8 +46,10 @@ export function readRunFile(path: string): ReadOutcome {
   }
   const locate = locator(path, document, lines);
   const parsed = parseWith(runFile, content);
-  if (!parsed.ok)
-    return { ok: false, problems: problemLines(parsed.issues, (issue) => problemText(issue, locate)) };
+  if (!parsed.ok) {
+    const lineOf = (issue: Issue): string => problemText(issue, locate);
+    return { ok: false, problems: problemLines(parsed.issues, lineOf, parsed.more) };
+  }
   return { ok: true, file: parsed.value, locate };
 }
 

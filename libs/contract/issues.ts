@@ -1,21 +1,40 @@
 import { z } from 'zod';
-import { shownOnOneLine, type Issue, type Result } from '#units';
+import { shownOnOneLine, type Issue } from '#units';
+
+/** Nobody reads more, and telling one takes time: there may be as many as there are values in what was sent. */
+const MOST_ISSUES = 100;
+
+/** What a schema makes of input, or why it cannot: the first hundred issues, and how many there are besides. */
+export type Parsed<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly issues: readonly Issue[]; readonly more: number };
 
 /**
  * Checks input against a schema and says what is wrong in the project's own terms.
  * @returns the parsed value with defaults filled in, or one issue per problem with the value found there
  */
-export function parseWith<T extends z.ZodType>(schema: T, input: unknown): Result<z.output<T>> {
+export function parseWith<T extends z.ZodType>(schema: T, input: unknown): Parsed<z.output<T>> {
   const parsed = schema.safeParse(input, { reportInput: true });
   if (parsed.success) return { ok: true, value: parsed.data };
-  return { ok: false, issues: parsed.error.issues.flatMap((issue) => toIssues(issue, input)) };
+  const found = parsed.error.issues;
+  const issues: Issue[] = [];
+  for (const issue of found) {
+    const room = MOST_ISSUES - issues.length;
+    if (room === 0) break;
+    issues.push(...toIssues(issue, input, room));
+  }
+  const all = found.reduce(
+    (sum, issue) => sum + (issue.code === 'unrecognized_keys' ? issue.keys.length : 1),
+    0,
+  );
+  return { ok: false, issues, more: all - issues.length };
 }
 
-/** One zod issue as issues of ours; unknown properties become one each. */
-export function toIssues(issue: z.core.$ZodIssue, input: unknown): Issue[] {
+/** One zod issue as issues of ours; unknown properties become one each, up to `most` of them. */
+function toIssues(issue: z.core.$ZodIssue, input: unknown, most: number): Issue[] {
   const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((name) => ({
+    return issue.keys.slice(0, most).map((name) => ({
       code: 'input.unknown-field',
       path: [...path, name],
       message: `There is no field “${shortened(shownOnOneLine(name))}” here.`,

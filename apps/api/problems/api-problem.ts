@@ -33,8 +33,8 @@ export class ApiProblem extends Error {
 /** Nobody reads more; there may be as many as there are values in what was sent. */
 const MOST_ISSUES = 50;
 
-/** What was sent makes no sense; nothing was stored. */
-export function invalidInput(issues: readonly Issue[]): ApiProblem {
+/** What was sent makes no sense; nothing was stored. @param besides how many issues there are besides these */
+export function invalidInput(issues: readonly Issue[], besides = 0): ApiProblem {
   const listed = issues.slice(0, MOST_ISSUES).map(({ code, path, message, value, accepted }) => ({
     code,
     path: toldText(pathText(path)),
@@ -42,7 +42,7 @@ export function invalidInput(issues: readonly Issue[]): ApiProblem {
     ...(value === undefined ? {} : { value: toldValue(value) }),
     ...(accepted === undefined ? {} : { accepted }),
   }));
-  const more = issues.length - listed.length;
+  const more = issues.length - listed.length + besides;
   const detail = listed.length === 1 ? `${listed[0]?.path ?? ''}: ${listed[0]?.message ?? ''}` : undefined;
   return new ApiProblem(422, 'invalid-input', 'What was sent cannot be used', detail, {
     issues: listed,

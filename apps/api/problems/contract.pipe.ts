@@ -17,6 +17,6 @@ export class ContractPipe implements PipeTransform {
     if (unkept.length > 0) throw invalidInput(under(prefix, unkept));
     const parsed = parseWith(schema, input);
     if (parsed.ok) return parsed.value;
-    throw invalidInput(under(prefix, parsed.issues));
+    throw invalidInput(under(prefix, parsed.issues), parsed.more);
   }
 }
