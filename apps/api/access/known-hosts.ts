@@ -1,11 +1,12 @@
+import { isIPv4 } from 'node:net';
 import type { NextFunction, Request, Response } from 'express';
 import { ApiProblem } from '../problems/api-problem.js';
 
-const LOOPBACK = new Set(['localhost', '127.0.0.1', '[::1]', '::1']);
+const LOOPBACK = new Set(['localhost', '[::1]', '::1']);
 
-/** Whether an address to bind to is reachable from this machine only. */
+/** Whether an address to bind to is reachable from this machine only: 127.0.0.0/8 or ::1 (RFC 6890), or their name. */
 export function isLoopback(address: string): boolean {
-  return LOOPBACK.has(address) || /^127(\.\d{1,3}){3}$/.test(address);
+  return LOOPBACK.has(address) || (isIPv4(address) && address.startsWith('127.'));
 }
 
 /**
