@@ -23,6 +23,7 @@ import { Taught } from '../use-cases/taught.js';
 import { WorkshopTurns } from '../use-cases/workshop-turns.js';
 import { ensureAccessKey, type AccessKeyFile } from './access-key.js';
 import { loadDemoWorkshop } from './demo-workshop.js';
+import { explainDatabase } from './explain-database.js';
 import { portError, requireFreePort } from './require-free-port.js';
 
 const SWEEP_MS = 60_000;
@@ -71,7 +72,9 @@ export async function startProgram(options: StartOptions): Promise<Program> {
     const builtIn = config.databaseUrl === undefined ? await startBuiltIn(options, stops) : undefined;
     const databaseUrl = builtIn?.databaseUrl ?? config.databaseUrl ?? '';
     progress('Tables: looking for changes …');
-    await migrate(databaseUrl, progress);
+    await migrate(databaseUrl, progress).catch((error: unknown) => {
+      throw config.databaseUrl === undefined ? error : explainDatabase(config.databaseUrl, error);
+    });
     const storage = await openStorage(databaseUrl, {
       now: () => clock.now(),
       onLockHeld: (milliseconds) => log.debug('A workshop was held', { milliseconds }),
