@@ -10,6 +10,7 @@ import { CureController } from './lots/cure.controller.js';
 import { LotsController } from './lots/lots.controller.js';
 import { PARTS, type Parts } from './parts.js';
 import { ContractPipe } from './problems/contract.pipe.js';
+import { NoticeStored } from './problems/notice-stored.interceptor.js';
 import { ProblemFilter } from './problems/problem.filter.js';
 import { AmountsController } from './runs/amounts.controller.js';
 import { ClocksController } from './runs/clocks.controller.js';
@@ -58,6 +59,7 @@ export class AppModule {
         { provide: DiskWatch, useValue: disk },
         { provide: APP_GUARD, useClass: KeyGuard },
         { provide: APP_INTERCEPTOR, useClass: TextsInterceptor },
+        { provide: APP_INTERCEPTOR, useClass: NoticeStored },
         { provide: APP_PIPE, useClass: ContractPipe },
         { provide: APP_FILTER, useValue: new ProblemFilter(parts.log, disk) },
       ],

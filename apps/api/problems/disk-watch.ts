@@ -6,7 +6,7 @@ export type DiskState = 'ok' | 'full' | 'unknown';
 
 /** Below two segments of its write-ahead log (16 MB each by default) PostgreSQL is about to fail. */
 const LEAST_FREE_BYTES = 32 * 1024 * 1024;
-/** How long a complaint counts: after that a request either works again or complains anew. */
+/** How long a complaint counts where nothing is stored meanwhile: after that a request either works or complains anew. */
 const COMPLAINT_MS = 60_000;
 
 /** Watches the disk under the database. */
@@ -22,6 +22,11 @@ export class DiskWatch {
   /** The database said that the disk is full. */
   complain(): void {
     this.complainedAt = this.clock.now().getTime();
+  }
+
+  /** Something was stored, so there is space again. */
+  stored(): void {
+    this.complainedAt = -Infinity;
   }
 
   async state(): Promise<DiskState> {
