@@ -45,7 +45,7 @@ async function compileBenches() {
     still: 'still compiling',
     command: process.execPath,
     args: [
-      inProject('node_modules', 'typescript', 'lib', 'tsc.js'),
+      inProject('node_modules', 'typescript-native', 'bin', 'tsc'),
       // Not -b: it does not see changes of what benches import from outside their own folder.
       '-p',
       inProject('tests', 'tsconfig.bench.json'),

@@ -35,7 +35,7 @@ export async function compile(log) {
     title: 'Compiling, about ten seconds the first time …',
     still: 'still compiling',
     command: process.execPath,
-    args: [inProject('node_modules', 'typescript', 'lib', 'tsc.js'), '-b', inProject('tsconfig.json')],
+    args: [inProject('node_modules', 'typescript-native', 'bin', 'tsc'), '-b', inProject('tsconfig.json')],
     failure: 'The sources do not compile; the compiler’s words are above.',
   });
   removeStaleOutput();

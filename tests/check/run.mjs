@@ -17,16 +17,18 @@ import { topLevel } from './top-level.mjs';
  */
 const lanes = [
   [
-    { name: 'types', run: () => runCommand('typescript/lib/tsc.js', ['-b', 'tsconfig.json']) },
+    { name: 'types', run: () => compiler(['-b', 'tsconfig.json']) },
+    { name: 'types of the web app', run: () => compiler(['-p', 'apps/web/tsconfig.pages.json']) },
+    { name: 'types of the service worker', run: () => compiler(['-p', 'apps/web/offline']) },
+    { name: 'types of tests and launchers', run: () => compiler(['-p', 'tests']) },
     {
-      name: 'types of the web app',
-      run: () => runCommand('typescript/lib/tsc.js', ['-p', 'apps/web/tsconfig.pages.json']),
+      name: 'lint',
+      run: () =>
+        runCommand('oxlint/bin/oxlint', [
+          '--deny-warnings',
+          ...orFolders(/^(apps|libs|tests)\/.*\.(ts|tsx|mjs|cjs|js)$/, ['apps', 'libs', 'tests']),
+        ]),
     },
-    {
-      name: 'types of the service worker',
-      run: () => runCommand('typescript/lib/tsc.js', ['-p', 'apps/web/offline']),
-    },
-    { name: 'types of tests and launchers', run: () => runCommand('typescript/lib/tsc.js', ['-p', 'tests']) },
   ],
   [
     {
@@ -45,19 +47,16 @@ const lanes = [
           ...orFolders(/^(apps|libs|prisma)\/.*\.(ts|tsx|mjs|cjs|js)$/, ['apps', 'libs', 'prisma']),
         ]),
     },
-    {
-      name: 'lint',
-      run: () =>
-        runCommand('oxlint/bin/oxlint', [
-          '--deny-warnings',
-          ...orFolders(/^(apps|libs|tests)\/.*\.(ts|tsx|mjs|cjs|js)$/, ['apps', 'libs', 'tests']),
-        ]),
-    },
     { name: 'file sizes', run: () => onFiles(fileSizes) },
     { name: 'top level', run: () => onFiles(topLevel) },
     { name: 'words', run: () => onFiles(forbiddenWords) },
   ],
 ];
+
+/** @param {string[]} args */
+function compiler(args) {
+  return runCommand('typescript-native/bin/tsc', args);
+}
 
 /**
  * Runs every check, also after one failed, and prints a line for each.

@@ -56,7 +56,7 @@ writeFileSync('dist/web/index.html', parts.join(' '));
 
 /** The packages of the small project: where each lies, the script it brings, and what that does. */
 const packages = [
-  { name: 'typescript', script: 'lib/tsc.js', text: compiler },
+  { name: 'typescript-native', script: 'bin/tsc', text: compiler },
   { name: 'openapi-typescript', script: 'bin/cli.js', text: typeMaker },
   { name: 'vite', script: 'bin/vite.js', text: bundler },
 ];
