@@ -12,6 +12,9 @@ fc.configureGlobal({ seed: 1843 });
 
 const reason: Reason = {
   rule: 'lesson',
+  input: 'log',
+  value: 4,
+  usual: 0,
   read: 'four batches',
   factor: 1,
   why: 'This workshop is slower than most.',

@@ -129,7 +129,15 @@ function shareHeld(
 }
 
 function taught({ mean: offset, sd }: Offset): Forecast {
-  const reason = { rule: 'lesson', read: 'the log', factor: 1, why: 'It was logged.', evidence: 'the log' };
+  const log = { input: 'log', value: 1, usual: 0 } as const;
+  const reason = {
+    rule: 'lesson',
+    ...log,
+    read: 'the log',
+    factor: 1,
+    why: 'It was logged.',
+    evidence: 'the log',
+  };
   return withOffset(firm, { mean: offset, sd, reason });
 }
 

@@ -27,5 +27,5 @@ export function testFilesOf(path) {
     .filter((each) => path === each || path.startsWith(`${each}/`))
     .sort((a, b) => b.length - a.length)[0];
   // A folder with all in it, or every file that begins so.
-  return folder && testsOf[folder]?.flatMap((start) => [`${start}/**/*.test.ts`, `${start}*.test.ts`]);
+  return testsOf[folder ?? '']?.flatMap((start) => [`${start}/**/*.test.ts`, `${start}*.test.ts`]);
 }
