@@ -55,13 +55,16 @@ export class EarlySearch {
       if (budget.left <= 0) return 'limit';
       const { total } = this.found;
       const step = Math.max(1, Math.floor((total - this.least) * this.share));
-      const tried = search.place([search.totalAtMost(total - step), ...claims], budget, this.limit);
+      // What holds for good teaches more than what is claimed.
+      if (claims.length === 0) search.require(total - 1);
+      const better = claims.length === 0 && step === 1 ? [] : [search.totalAtMost(total - step)];
+      const tried = search.place([...better, ...claims], budget, this.limit);
       switch (tried.status) {
         case 'placed':
           this.found = tried;
           break;
         case 'impossible':
-          this.least = total - step + 1;
+          this.least = tried.core.length === 0 ? total : total - step + 1;
           break;
         case 'limit':
           if (budget.stop()) return 'limit';

@@ -84,8 +84,11 @@ function crossed(mother: Int32Array, father: Int32Array, random: Random): Int32A
   const b = Math.floor(random.next() * mother.length);
   const [from, to] = a < b ? [a, b] : [b, a];
   const child = mother.slice();
-  const inside = new Set(mother.subarray(from, to));
-  let k = from;
-  for (const i of father) if (inside.has(i)) child[k++] = i;
+  let most = 0;
+  for (let k = 0; k < mother.length; k++) most = Math.max(most, mother[k]!);
+  const isInside = new Uint8Array(most + 1);
+  for (let k = from; k < to; k++) isInside[mother[k]!] = 1;
+  let place = from;
+  for (let k = 0; k < father.length; k++) if (isInside[father[k]!] === 1) child[place++] = father[k]!;
   return child;
 }

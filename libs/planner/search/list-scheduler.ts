@@ -1,5 +1,6 @@
 import { nextIn, type Domain } from '../domains.js';
 import type { Load, ResourceLoads } from '../loads.js';
+import { profileGroups } from './profile-groups.js';
 import { StepProfile } from './step-profile.js';
 
 /** x[to] ≥ x[from] + weight, between starts. */
@@ -40,13 +41,29 @@ export function mirrorModel({ duration, domains, fixed, edges, all }: ListModel)
   };
 }
 
-/** A load with the profile of its resource, as one of its ends sees it. */
-interface Need extends Load {
+/** What a node uses as long as it lasts, of the resources of one profile. */
+interface Need {
   readonly profile: StepProfile;
+  /** Of each resource. */
+  readonly amounts: Float64Array;
+  /** The most that others may use beside it; infinite where it uses nothing. */
+  readonly room: Float64Array;
+}
+
+/** A load that ends with another node than it began with, and its resource in a profile. */
+interface Hold extends Load {
+  readonly profile: StepProfile;
+  readonly column: number;
   /** The most that others may use beside it. */
   readonly room: number;
   /** How long it is taken to last while its other end has no start. */
   readonly length: number;
+}
+
+/** Edges between one node and others. */
+interface Lags {
+  readonly nodes: Int32Array;
+  readonly weights: Float64Array;
 }
 
 /**
@@ -60,11 +77,11 @@ export class ListScheduler {
   readonly starts: Float64Array;
   private readonly isPlaced: Uint8Array;
   /** For each node, edges that enter and that leave it. */
-  private readonly entering: readonly LagEdge[][];
-  private readonly leaving: readonly LagEdge[][];
-  /** The loads that last as long as each node; and those that begin or end with it. */
+  private readonly entering: readonly Lags[];
+  private readonly leaving: readonly Lags[];
+  /** What lasts as long as each node, and what begins or ends with it. */
   private readonly needs: readonly Need[][];
-  private readonly holds: readonly Need[][];
+  private readonly holds: readonly Hold[][];
   private readonly profiles: readonly StepProfile[];
   /** With what cannot move only. */
   private readonly bare: readonly StepProfile[];
@@ -77,27 +94,45 @@ export class ListScheduler {
     const { duration, domains, fixed, edges, all } = model;
     this.starts = Float64Array.from(domains, (domain, i) => (fixed[i] === 1 ? domain.from[0]! : NaN));
     this.isPlaced = fixed.slice();
-    const lists = <T>(): T[][] => Array.from({ length: duration.length }, () => []);
-    [this.entering, this.leaving] = [lists<LagEdge>(), lists<LagEdge>()];
-    for (const edge of edges) {
-      this.entering[edge.to]!.push(edge);
-      this.leaving[edge.from]!.push(edge);
-    }
-    this.profiles = all.map(() => new StepProfile());
-    this.bare = all.map(() => new StepProfile());
-    [this.needs, this.holds] = [lists<Need>(), lists<Need>()];
-    all.forEach(({ capacity, loads }, r) => {
-      for (const load of loads) {
-        const { first, last, amount, constant } = load;
-        if (constant) {
-          this.bare[r]!.add(this.starts[first]!, this.starts[last]! + duration[last]!, amount);
-          continue;
-        }
-        const need = { ...load, profile: this.profiles[r]!, room: capacity - amount, length: lengthOf(load) };
-        for (const node of first === last ? [] : [first, last]) this.holds[node]!.push(need);
-        if (first === last) this.needs[first]!.push(need);
-      }
+    this.entering = lagsAt(duration.length, edges, 'to', 'from');
+    this.leaving = lagsAt(duration.length, edges, 'from', 'to');
+    this.needs = domains.map(() => []);
+    this.holds = domains.map(() => []);
+    const groups = profileGroups(all);
+    this.profiles = groups.map(({ length }) => new StepProfile(length));
+    this.bare = groups.map(({ length }) => new StepProfile(length));
+    groups.forEach((group, g) => {
+      group.forEach((r, column) => {
+        const resource = { profile: this.profiles[g]!, column, bare: this.bare[g]!, width: group.length };
+        for (const load of all[r]!.loads) this.register(load, all[r]!.capacity, resource, lengthOf);
+      });
     });
+  }
+
+  private register(
+    load: Load,
+    capacity: number,
+    { profile, column, bare, width }: Place,
+    lengthOf: (load: Load) => number,
+  ): void {
+    const { first, last, amount, constant } = load;
+    if (constant) {
+      bare.addTo(column, this.starts[first]!, this.starts[last]! + this.model.duration[last]!, amount);
+      return;
+    }
+    if (first !== last) {
+      const hold = { ...load, profile, column, room: capacity - amount, length: lengthOf(load) };
+      this.holds[first]!.push(hold);
+      this.holds[last]!.push(hold);
+      return;
+    }
+    let need = this.needs[first]!.find((each) => each.profile === profile);
+    if (need === undefined) {
+      need = { profile, amounts: new Float64Array(width), room: new Float64Array(width).fill(Infinity) };
+      this.needs[first]!.push(need);
+    }
+    need.amounts[column]! += amount;
+    need.room[column] = capacity - need.amounts[column]!;
   }
 
   /**
@@ -133,8 +168,10 @@ export class ListScheduler {
   private placeNode(i: number, floor: number): Floor | null {
     const { starts, isPlaced, model } = this;
     let at = floor;
-    for (const { from, weight } of this.entering[i]!) {
-      if (isPlaced[from] === 1 && starts[from]! + weight > at) at = starts[from]! + weight;
+    const before = this.entering[i]!;
+    for (let k = 0; k < before.nodes.length; k++) {
+      const from = before.nodes[k]!;
+      if (isPlaced[from] === 1) at = Math.max(at, starts[from]! + before.weights[k]!);
     }
     const [needs, holds] = [this.needs[i]!, this.holds[i]!];
     for (let k = 0; k < holds.length; k++) this.book(holds[k]!, -holds[k]!.amount);
@@ -156,22 +193,25 @@ export class ListScheduler {
       if (Number.isNaN(at)) return LOST;
       settled = -1;
     }
-    for (const { to, weight } of this.leaving[i]!) {
-      if (isPlaced[to] === 1 && to !== i && at + weight > starts[to]!) return { node: to, at: at + weight };
+    const after = this.leaving[i]!;
+    for (let k = 0; k < after.nodes.length; k++) {
+      const to = after.nodes[k]!;
+      const least = at + after.weights[k]!;
+      if (isPlaced[to] === 1 && to !== i && least > starts[to]!) return { node: to, at: least };
     }
     starts[i] = at;
     isPlaced[i] = 1;
-    for (let k = 0; k < needs.length; k++) needs[k]!.profile.add(at, at + duration, needs[k]!.amount);
+    for (let k = 0; k < needs.length; k++) needs[k]!.profile.add(at, at + duration, needs[k]!.amounts);
     for (let k = 0; k < holds.length; k++) this.book(holds[k]!, holds[k]!.amount);
     return null;
   }
 
   /** When node `i` can start from `at` on, as far as a hold goes; or which other node must not start before when. */
-  private roomFor(need: Need, i: number, at: number): Floor {
-    const { first, last, profile, room } = need;
+  private roomFor(hold: Hold, i: number, at: number): Floor {
+    const { first, last, profile, column, room } = hold;
     if (first !== i && this.isPlaced[first] === 0) return { node: i, at };
-    const end = this.endOf(need, i, at);
-    const blocked = profile.lastOver(first === i ? at : this.starts[first]!, end, room);
+    const end = this.endOf(hold, i, at);
+    const blocked = profile.lastOver(column, first === i ? at : this.starts[first]!, end, room);
     if (blocked === -Infinity) return { node: i, at };
     // What began with another node began too early.
     if (first !== i) return { node: first, at: blocked };
@@ -179,18 +219,36 @@ export class ListScheduler {
   }
 
   /** When the load ends if node `i` starts at `at`; a likely end while its last node has no start. */
-  private endOf({ first, last, length }: Need, i: number, at: number): number {
+  private endOf({ first, last, length }: Hold, i: number, at: number): number {
     if (last === i) return at + this.model.duration[i]!;
     if (this.isPlaced[last] === 1) return this.starts[last]! + this.model.duration[last]!;
     return (first === i ? at : this.starts[first]!) + length;
   }
 
   /** Adds the load to its profile as far as it is known, or takes it away. */
-  private book(need: Need, amount: number): void {
-    const { first, profile } = need;
+  private book(hold: Hold, amount: number): void {
+    const { first, profile, column } = hold;
     if (this.isPlaced[first] === 0) return;
-    profile.add(this.starts[first]!, this.endOf(need, -1, 0), amount);
+    profile.addTo(column, this.starts[first]!, this.endOf(hold, -1, 0), amount);
   }
+}
+
+/** Where a resource is kept. */
+interface Place {
+  readonly profile: StepProfile;
+  readonly column: number;
+  readonly bare: StepProfile;
+  readonly width: number;
+}
+
+/** The edges of each node at one of their ends. */
+function lagsAt(count: number, edges: readonly LagEdge[], end: 'from' | 'to', other: 'from' | 'to'): Lags[] {
+  const at: LagEdge[][] = Array.from({ length: count }, () => []);
+  for (const edge of edges) at[edge[end]]!.push(edge);
+  return at.map((own) => ({
+    nodes: Int32Array.from(own, (edge) => edge[other]),
+    weights: Float64Array.from(own, ({ weight }) => weight),
+  }));
 }
 
 interface Floor {

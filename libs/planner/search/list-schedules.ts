@@ -22,7 +22,7 @@ export interface ListTask {
 }
 
 export interface ListSchedule {
-  /** The nodes that can move, by their starts. */
+  /** The nodes that can move, in the order in which they were placed or, where nothing placed them, by their starts. */
   readonly list: Int32Array;
   /** Of all nodes. */
   readonly starts: Float64Array;
@@ -85,7 +85,7 @@ export class ListSchedules {
 
   /** The schedule of a list, each node as early as those before it let it; null where the list leads to none. */
   early(list: Int32Array): ListSchedule | null {
-    return this.forward.place(list, this.task.within.least, REPAIRS) ? this.current() : null;
+    return this.forward.place(list, this.task.within.least, REPAIRS) ? this.current(list) : null;
   }
 
   /**
@@ -103,8 +103,9 @@ export class ListSchedules {
     const late = backward.starts;
     const list = this.sorted(inOrder, (i) => -late[i]! - duration[i]!);
     if (!forward.place(list, task.within.least, repairs)) return given;
-    const pushed = this.current();
-    return pushed !== null && pushed.total <= given.total ? pushed : given;
+    const pushed = this.current(list);
+    // Lists in the order of starts make better parents than those they came from.
+    return pushed !== null && pushed.total <= given.total ? this.of(pushed.starts) : given;
   }
 
   /** A list by chance, in which nodes with much after them tend to come early; `pull` from 1 says how strongly. */
@@ -145,11 +146,11 @@ export class ListSchedules {
   }
 
   /** What the forward pass has just placed; null where loads of one stage overload a resource together. */
-  private current(): ListSchedule | null {
+  private current(list: Int32Array): ListSchedule | null {
     const { all, net } = this.task;
     const starts = this.forward.starts.slice();
     const isSound = !this.isLoose || firstOverload(all, starts, net.duration) === undefined;
-    return isSound ? this.of(starts) : null;
+    return isSound ? { list, starts, total: this.task.totalOf(starts) } : null;
   }
 
   /** When each node has to have ended, so that no delivery ends later than at the given starts. */
@@ -172,10 +173,17 @@ export class ListSchedules {
   /** Nodes by a key, a whole number; equals stay in their order. */
   private sorted(nodes: Int32Array, keyOf: (node: number) => number): Int32Array {
     const { length } = nodes;
+    const keys = new Float64Array(length);
     let least = Infinity;
-    for (let k = 0; k < length; k++) least = Math.min(least, keyOf(nodes[k]!));
-    const keys = Float64Array.from(nodes, (node, k) => (keyOf(node) - least) * length + k).sort();
-    return Int32Array.from(keys, (key) => nodes[key % length]!);
+    for (let k = 0; k < length; k++) {
+      keys[k] = keyOf(nodes[k]!);
+      least = Math.min(least, keys[k]!);
+    }
+    for (let k = 0; k < length; k++) keys[k] = (keys[k]! - least) * length + k;
+    keys.sort();
+    const sorted = new Int32Array(length);
+    for (let k = 0; k < length; k++) sorted[k] = nodes[keys[k]! % length]!;
+    return sorted;
   }
 }
 

@@ -25,8 +25,9 @@ const JOINT = 60;
 /** What the complete search and the neighbourhoods take of the budget by turns. */
 const TURN = 500;
 
-/** Edges of a model whose conflicts count as one each. */
+/** Edges of a model whose conflicts count as one each: in joint plans, and in the first turn of a single problem. */
 const SMALL = 4000;
+const SMALL_FIRST = 1000;
 
 /** How turns grow, and the least and the most that neighbourhoods may take of what the complete search takes. */
 const GROWTH = 1.1;
@@ -41,8 +42,8 @@ const BREEDING = 0.25;
 /** A budget without an end has no share that ends. */
 const MOST_BRED = 1500;
 
-/** Variables from which on a single problem is worth neighbourhoods. */
-const LARGE = 25;
+/** Stages that can move from which on a single problem is worth breeding and neighbourhoods. */
+const LARGE = 50;
 
 /** What is proved at the end: nothing earlier exists, nothing at all exists, or neither. */
 export type Verdict = 'optimal' | 'feasible' | 'infeasible' | 'undecided';
@@ -90,17 +91,19 @@ export function* placements(task: Task): Generator<Found | null, Verdict> {
 }
 
 /**
- * By the complete search; where that takes long and nothing has to stay, then by a genetic search over lists, and by turns
- * with neighbourhoods.
+ * By the complete search; where much is to be placed and nothing has to stay, then by a genetic search over lists, and by
+ * turns with neighbourhoods.
  */
 function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verdict> {
   const search = StageSearch.over(p, net, random);
   if (search === null) return 'infeasible';
-  const held = pinPrevious(p, search, budget);
+  const movable = p.stages.filter(({ fixed }) => fixed === undefined);
+  const hasPrevious = movable.some(({ previous }) => previous !== undefined);
+  const held = hasPrevious ? pinPrevious(p, search, budget) : null;
   const pinned = held?.stages ?? [];
   const claims = pinned.flatMap((i) => pin(p, search, i));
   const early = new EarlySearch(search, claims, held?.placed.starts);
-  if (held !== null || search.model.starts < LARGE) {
+  if (held !== null || movable.length < LARGE) {
     const outcome = early.run(budget);
     if (outcome === 'impossible') return 'infeasible';
     if (early.best === undefined) return 'undecided';
@@ -111,8 +114,9 @@ function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verd
   const turn = { left: 0, stop: budget.stop };
   let best: Float64Array | undefined;
   let share = 1;
+  const first = Math.ceil(TURN / Math.max(1, search.model.edges.length / SMALL_FIRST));
   for (let size = TURN; ; size *= GROWTH) {
-    turn.left = Math.min(size, budget.left);
+    turn.left = Math.min(size === TURN ? first : size, budget.left);
     budget.left -= turn.left;
     const outcome = early.run(turn);
     if (outcome === 'impossible') return 'infeasible';
@@ -126,6 +130,7 @@ function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verd
       for (const bred of geneticSearch(lists, total, early.lowerBound, random, turn)) {
         yield bred && { starts: (best = bred.starts), pinned };
       }
+      budget.left += Math.max(0, turn.left);
       if (best !== undefined) early.adopt(best);
     }
     if (best !== undefined) {

@@ -81,6 +81,11 @@ export class StageSearch {
     return [2 * this.model.total + 1, -total];
   }
 
+  /** From now on only placements with at most this total are looked for, whatever the claims. */
+  require(total: number): void {
+    this.search.require(...this.totalAtMost(total));
+  }
+
   /** Starts under which the claims hold. @param limit conflicts to learn from, of those that the budget has left */
   place(claims: readonly Claim[], budget: Budget, limit = Infinity): Placed {
     const { search, model, net } = this;

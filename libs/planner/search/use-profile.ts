@@ -1,74 +1,48 @@
-/** A load and when it is surely there. */
-interface Sure {
-  readonly amount: number;
-  readonly sureFrom: number;
-  readonly sureTo: number;
-}
-
-/** How much of a resource is surely in use, as a step function of time. */
+/** How much of a resource is surely in use, as a step function of time that follows its loads. */
 export class UseProfile {
-  /** From `time[k]` to `time[k + 1]` there is `use[k]` in use; before the first and from the last on, nothing. */
-  time = new Int32Array(16);
-  use = new Int32Array(16);
+  /**
+   * From `time[k]` to `time[k + 1]` there is `use[k]` in use; before the first and from the last on, nothing. A load that
+   * is there at the beginning of a step is there throughout; use may stay the same from one step to the next.
+   */
+  time = new Int32Array(0);
+  use = new Int32Array(0);
   count = 0;
+
+  /**
+   * Loads by number: their units, and when they are surely there, which is kept up to date here.
+   * @param sureFrom not before `sureTo` where a load is nowhere for sure
+   */
+  constructor(
+    private readonly amount: Int32Array,
+    private readonly sureFrom: Int32Array,
+    private readonly sureTo: Int32Array,
+  ) {}
+
   /** The most that is in use. */
-  peak = 0;
-  /** The loads by when they surely begin and end; nearly in order from one time to the next. */
-  private readonly byFrom: Sure[] = [];
-  private readonly byTo: Sure[] = [];
-
-  /** @param loads may grow until the first rebuild; their times change */
-  constructor(private readonly loads: readonly Sure[]) {}
-
-  /** To be called when times have changed. */
-  rebuild(): void {
-    const { byFrom, byTo, loads } = this;
-    if (byFrom.length < loads.length) {
-      byFrom.push(...loads);
-      byTo.push(...loads);
-      this.time = new Int32Array(2 * loads.length + 1);
-      this.use = new Int32Array(2 * loads.length + 1);
-    }
-    for (let k = 1; k < byFrom.length; k++) {
-      const load = byFrom[k]!;
-      const key = load.sureFrom;
-      let at = k - 1;
-      for (; at >= 0 && byFrom[at]!.sureFrom > key; at--) byFrom[at + 1] = byFrom[at]!;
-      byFrom[at + 1] = load;
-    }
-    for (let k = 1; k < byTo.length; k++) {
-      const load = byTo[k]!;
-      const key = load.sureTo;
-      let at = k - 1;
-      for (; at >= 0 && byTo[at]!.sureTo > key; at--) byTo[at + 1] = byTo[at]!;
-      byTo[at + 1] = load;
-    }
-    this.sweep();
+  peak(): number {
+    const { use, count } = this;
+    let peak = 0;
+    for (let k = 0; k < count; k++) if (use[k]! > peak) peak = use[k]!;
+    return peak;
   }
 
-  private sweep(): void {
-    const { byFrom, byTo, time, use } = this;
-    const length = byFrom.length;
-    let amount = 0;
-    let peak = 0;
-    let count = 0;
-    let from = 0;
-    let to = 0;
-    while (to < length) {
-      // Those that are nowhere for sure begin and end at one moment.
-      const at =
-        from < length && byFrom[from]!.sureFrom < byTo[to]!.sureTo
-          ? byFrom[from]!.sureFrom
-          : byTo[to]!.sureTo;
-      for (; from < length && byFrom[from]!.sureFrom === at; from++) amount += byFrom[from]!.amount;
-      for (; to < length && byTo[to]!.sureTo === at; to++) amount -= byTo[to]!.amount;
-      // A step too where use stays the same, so that a load that is there at its beginning is there throughout.
-      time[count] = at;
-      use[count++] = amount;
-      if (amount > peak) peak = amount;
+  /** A load is surely there at another time from now on. @param from not before `to` where it is nowhere for sure */
+  move(load: number, from: number, to: number): void {
+    if (this.count + 4 > this.time.length) this.clean();
+    const amount = this.amount[load]!;
+    const sureFrom = this.sureFrom[load]!;
+    const sureTo = this.sureTo[load]!;
+    this.sureFrom[load] = from;
+    this.sureTo[load] = to;
+    if (from >= to || sureFrom >= sureTo || from >= sureTo || to <= sureFrom) {
+      this.add(sureFrom, sureTo, -amount);
+      this.add(from, to, amount);
+      return;
     }
-    this.count = count;
-    this.peak = peak;
+    if (from < sureFrom) this.add(from, sureFrom, amount);
+    else if (from > sureFrom) this.add(sureFrom, from, -amount);
+    if (to > sureTo) this.add(sureTo, to, amount);
+    else if (to < sureTo) this.add(to, sureTo, -amount);
   }
 
   /** The last step that begins before `t`; −1 where there is none. */
@@ -82,5 +56,40 @@ export class UseProfile {
       else high = middle;
     }
     return low - 1;
+  }
+
+  private add(from: number, to: number, amount: number): void {
+    if (from >= to) return;
+    const first = this.stepAt(from);
+    const end = this.stepAt(to);
+    const { use } = this;
+    for (let k = first; k < end; k++) use[k]! += amount;
+  }
+
+  /** The step that begins at a moment; there is one from now on. */
+  private stepAt(at: number): number {
+    const { time, use } = this;
+    const k = this.lastBefore(at) + 1;
+    if (k < this.count && time[k] === at) return k;
+    for (let j = this.count; j > k; j--) {
+      time[j] = time[j - 1]!;
+      use[j] = use[j - 1]!;
+    }
+    this.count++;
+    time[k] = at;
+    use[k] = k > 0 ? use[k - 1]! : 0;
+    return k;
+  }
+
+  /** Without the steps at which loads began and ended before they moved. */
+  private clean(): void {
+    const { amount, sureFrom, sureTo } = this;
+    const room = 4 * amount.length + 16;
+    if (this.time.length < room) {
+      this.time = new Int32Array(room);
+      this.use = new Int32Array(room);
+    }
+    this.count = 0;
+    for (let k = 0; k < amount.length; k++) this.add(sureFrom[k]!, sureTo[k]!, amount[k]!);
   }
 }

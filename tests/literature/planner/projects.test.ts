@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { schedule, solveProject } from '#planner';
+import { schedule, ScheduleSearch, solveProject } from '#planner';
 import { scheduleFaults } from '../../support/check-schedule.js';
 import { projectFaults } from '../../support/project-faults.js';
 import { projectProblem, SINK } from '../../support/project-problem.js';
@@ -58,5 +58,14 @@ describe('projects of the literature', () => {
     if (outcome.status !== 'planned') return;
     expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
     expect(outcome.schedule.starts.get(SINK)).toBe(instance.expected?.makespan);
+  });
+
+  /** Within these conflicts the complete search alone leaves it a minute late and open. */
+  it('j60/j6014_4 is solved by breeding and neighbourhoods within what the complete search alone takes', () => {
+    const instance = classic.find(({ name }) => name === 'j60/j6014_4')!;
+    const search = new ScheduleSearch(projectProblem(instance), { certainty: 0.5, seed: 1, limit: 3000 });
+    while (search.step());
+    expect(search.verdict).toBe('optimal');
+    expect(search.schedule()?.starts.get(SINK)).toBe(instance.expected?.makespan);
   });
 });
