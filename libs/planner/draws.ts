@@ -2,14 +2,38 @@ import { normalCdf, seededRandom } from '#units';
 import { truncatedQuantile } from './length.js';
 import type { Problem } from './problem.js';
 
-/** For each draw name, one standard normal value per scenario, conditioned on what was observed of it. */
-export type Draws = ReadonlyMap<string, Float64Array>;
+/** One standard normal value per scenario, conditioned on what was observed of it; sampled as far as it is asked for. */
+export class Draw {
+  private values = new Float64Array(64);
+  private sampled = 0;
+
+  /** @param sample gives the values of the scenarios in turn */
+  constructor(private readonly sample: () => number) {}
+
+  /** @param scenario from 0 */
+  at(scenario: number): number {
+    if (scenario >= this.sampled) this.extend(scenario + 1);
+    return this.values[scenario]!;
+  }
+
+  private extend(to: number): void {
+    if (to > this.values.length) {
+      const { values } = this;
+      this.values = new Float64Array(Math.max(to, 2 * values.length));
+      this.values.set(values);
+    }
+    while (this.sampled < to) this.values[this.sampled++] = this.sample();
+  }
+}
+
+/** By draw name. */
+export type Draws = ReadonlyMap<string, Draw>;
 
 /**
  * Samples every draw of the problem. The values depend on the seed, the name of the draw and the number of the
  * scenario only, so two plans of one problem are compared on the same weather (common random numbers).
  */
-export function sampleDraws(p: Problem, seed: number, scenarios: number): Draws {
+export function sampleDraws(p: Problem, seed: number): Draws {
   const names = new Set(
     p.lags.flatMap(({ atLeast, atMost }) =>
       [atLeast, atMost].flatMap((length) => (length?.kind === 'uncertain' ? [length.draw] : [])),
@@ -21,9 +45,7 @@ export function sampleDraws(p: Problem, seed: number, scenarios: number): Draws 
       const { above = -Infinity, below = Infinity } = p.draws[name] ?? {};
       // Half a step off the ends of [0, 1): the generator can return 0, and no length is 0 or infinite.
       const uniform = (): number => (random.next() * 4294967296 + 0.5) / 4294967296;
-      const values = new Float64Array(scenarios);
-      for (let k = 0; k < scenarios; k++) values[k] = truncatedQuantile(uniform(), above, below);
-      return [name, values];
+      return [name, new Draw(() => truncatedQuantile(uniform(), above, below))];
     }),
   );
 }

@@ -29,5 +29,5 @@ export function metScenarios(p: Problem, s: Schedule, options: OddsOptions): Uin
 }
 
 function tallyOf(p: Problem, s: Schedule, { seed, scenarios, retestMin }: OddsOptions): Tally {
-  return new Tally(p, s, sampleDraws(p, seed, scenarios), scenarios, retestMin).simulate(scenarios);
+  return new Tally(p, s, sampleDraws(p, seed), scenarios, retestMin).simulate(scenarios);
 }

@@ -35,7 +35,7 @@ export function race(
     stop = () => false,
   }: { readonly seed: number; readonly scenarios: number; readonly stop?: () => boolean },
 ): { readonly schedule: Schedule; readonly odds: Odds } {
-  const draws = sampleDraws(p, seed, scenarios);
+  const draws = sampleDraws(p, seed);
   let left = runners.map((runner) => ({ ...runner, tally: new Tally(p, runner.schedule, draws, scenarios) }));
   let leader = left[0]!;
   const endOf = (heat: number): number => Math.ceil((scenarios * heat) / HEATS);

@@ -44,7 +44,7 @@ export function simulator(
     world.done.fill(0);
     world.done.fill(1, likely.stageCount);
     uncertain.forEach(({ median, sigma }, k) => {
-      world.actual[k] = median * Math.exp(sigma * values[k]![scenario]!);
+      world.actual[k] = median * Math.exp(sigma * values[k]!.at(scenario));
     });
     for (let j = world.due.first(); j >= 0; j = world.due.first()) {
       const loss = attempt(world, j);

@@ -15,7 +15,7 @@ export class Tally {
   private readonly lost = new Map<number, Map<Requirement, number>>();
   private metCount = 0;
 
-  /** @param draws sampled for as many scenarios as will be asked for */
+  /** @param most scenarios that will be asked for */
   constructor(
     private readonly p: Problem,
     s: Schedule,

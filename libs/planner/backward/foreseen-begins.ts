@@ -11,7 +11,7 @@ import type { Length, Problem } from '../problem.js';
  * Nobody at the bench knows more, so the share of scenarios whose value is `from` or later is at least the odds of
  * whatever plan begins at `from`: a bound that needs no plan. As the greatest solution of the network is greatest at
  * every stage at once, its earliest open stage is as late as it can be.
- * @param draws of the problem, `scenarios` or more of each
+ * @param draws of the problem
  */
 export function foreseenBegins(p: Problem, draws: Draws, scenarios: number): Float64Array {
   const back = mirror(compileProblem(p, 0.5, [], true));
@@ -22,7 +22,7 @@ export function foreseenBegins(p: Problem, draws: Draws, scenarios: number): Flo
   return Float64Array.from({ length: scenarios }, (_, k) => {
     sides.forEach(({ length, weightOf }, e) => {
       const { median, sigma, draw } = length;
-      back.weight[first + e] = weightOf(median * Math.exp(sigma * draws.get(draw)![k]!));
+      back.weight[first + e] = weightOf(median * Math.exp(sigma * draws.get(draw)!.at(k)));
     });
     const greatest = leastSolution(back);
     return greatest === null

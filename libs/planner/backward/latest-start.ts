@@ -72,7 +72,7 @@ export function latestStart(p: Problem, options: LatestStartOptions): LatestStar
   if (!p.stages.some((stage) => stage.fixed === undefined && isHandsOn(stage))) {
     throw new RangeError('nothing is left to begin');
   }
-  const draws = sampleDraws(p, seed, scenarios);
+  const draws = sampleDraws(p, seed);
   const need = Math.ceil(level * scenarios - 1e-9);
   const trials = new Trials(p, draws, { seed, scenarios, need });
   const from = (at: number): Beginning | undefined => beginningAt(p, at, { seed, scenarios });
