@@ -19,5 +19,3 @@ export { plan, type PlanOptions } from './plan.js';
 export { schedule, ScheduleSearch } from './schedule.js';
 export { sittings, type Sitting } from './sittings.js';
 export { windows, windowsAlong } from './windows.js';
-export type { Project, ProjectOptions, ProjectResult } from './project/project.js';
-export { solveProject } from './project/solve-project.js';

@@ -1,7 +1,8 @@
 import { atLeast, atMost, type Figure, median, watched } from '../support/figure.js';
 import { projectFaults } from '../support/project-faults.js';
 import { readProjects } from '../support/read-projects.js';
-import { type ProjectResult, type Solved, solveTimed, warmedUpProjects } from '../support/solve-timed.js';
+import type { ProjectResult } from '../support/solve-project.js';
+import { type Solved, solveTimed, warmedUpProjects } from '../support/solve-timed.js';
 import { demoRun } from './makers/demo-run.js';
 import { likeRuns } from './makers/like-runs.js';
 import { tenRuns, thirtyRuns } from './makers/ten-runs.js';

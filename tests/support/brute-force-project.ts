@@ -1,4 +1,4 @@
-import type { Project } from '#planner';
+import type { Project } from './project.js';
 import { projectFaults } from './project-faults.js';
 
 /**

@@ -1,5 +1,5 @@
 import { seededRandom, type Random } from '#units';
-import type { Project } from '#planner';
+import type { Project } from './project.js';
 import type { Instance } from './read-projects.js';
 
 /** What a generated project is like; the parameters carry the names of the literature. */

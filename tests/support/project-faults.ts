@@ -1,4 +1,4 @@
-import type { Project } from '#planner';
+import type { Project } from './project.js';
 
 /**
  * What is wrong with the starts of a project, in words; empty when nothing is. Written from the definition of the

@@ -1,11 +1,11 @@
 import type { Problem } from '#planner';
-import type { Instance } from './read-projects.js';
+import type { Project } from './project.js';
 
 /** The sink of a project as a stage of its problem: it starts when all others have ended. */
 export const SINK = 'sink';
 
 /** The stage that an activity of a project is. */
-export function stageName({ dur }: Pick<Instance, 'dur'>, i: number): string {
+export function stageName({ dur }: Pick<Project, 'dur'>, i: number): string {
   return i === dur.length - 1 ? SINK : `${i}`;
 }
 
@@ -13,12 +13,7 @@ export function stageName({ dur }: Pick<Instance, 'dur'>, i: number): string {
  * A project of the literature as the planner is asked: each activity a stage, its resources, lags from start to start, no
  * hours, and the sink, named `SINK`, as what is to come early. The source is fixed at 0.
  */
-export function projectProblem({
-  dur,
-  cap,
-  req,
-  lags,
-}: Pick<Instance, 'dur' | 'cap' | 'req' | 'lags'>): Problem {
+export function projectProblem({ dur, cap, req, lags }: Project): Problem {
   const name = (i: number): string => stageName({ dur }, i);
   // If there is a schedule, one ends by then: no activity need wait longer than the longest lag from it.
   const waits = [...dur];

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Project } from '#planner';
+import type { Project } from './project.js';
 
 /** An instance of the literature and what is known of it. */
 export interface Instance extends Project {

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Project } from '#planner';
+import type { Project } from './project.js';
 
 /** If a tiny project has a schedule, it has one that ends by then: four activities, each of or waiting for at most 2. */
 export const TINY_HORIZON = 8;

@@ -1,6 +1,6 @@
 import type { ResourceLoads } from '../loads.js';
 import type { Network } from '../network.js';
-import { NO_PATH } from '../project/longest-paths.js';
+import { NO_PATH } from './longest-paths.js';
 import type { LagPaths } from './lag-paths.js';
 import type { StartBounds } from './start-bounds.js';
 

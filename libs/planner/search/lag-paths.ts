@@ -1,6 +1,6 @@
 import type { Edge } from '../learning/lag-edges.js';
 import type { Network } from '../network.js';
-import { close, NO_PATH, tighten, tightestLags, type Distances } from '../project/longest-paths.js';
+import { close, NO_PATH, tighten, tightestLags, type Distances } from './longest-paths.js';
 
 /** The longest paths between nodes by lags alone, all pairs. Nodes that cannot move and have no lags cost nothing. */
 export class LagPaths {

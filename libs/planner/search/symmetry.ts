@@ -1,5 +1,5 @@
 import { deliveriesOf } from '../deliveries.js';
-import { NO_PATH } from '../project/longest-paths.js';
+import { NO_PATH } from './longest-paths.js';
 import type { Network } from '../network.js';
 import type { Problem } from '../problem.js';
 import { componentsOf } from './components.js';

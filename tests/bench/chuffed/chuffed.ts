@@ -2,7 +2,7 @@ import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { Worker } from 'node:worker_threads';
-import type { Project } from '#planner';
+import type { Project } from '../../support/project.js';
 import type { Answer, Request } from './minizinc-worker.js';
 
 const { resolve } = createRequire(import.meta.url);

@@ -1,35 +1,13 @@
-import type { Project } from './project.js';
-
-/** The distance of two activities without a path. Far enough from the end of 32 bits that two can be added. */
+/** The distance of two nodes without a path. Far enough from the end of 32 bits that two can be added. */
 export const NO_PATH = -(1 << 29);
 
-/** Longest paths between all starts by the lags alone, in rows; source and sink count as lags too. */
+/** Longest paths between the starts of nodes by lags alone, in rows. */
 export interface Distances {
   readonly count: number;
   readonly at: Int32Array;
 }
 
-/**
- * All-pairs longest paths (Floyd and Warshall).
- * @returns null when the lags contradict each other: a cycle of positive length
- */
-export function longestPaths({ dur, lags }: Project): Distances | null {
-  const count = dur.length;
-  const at = new Int32Array(count * count).fill(NO_PATH);
-  const sink = count - 1;
-  const lengthen = (i: number, j: number, w: number): void => {
-    at[i * count + j] = Math.max(at[i * count + j]!, w);
-  };
-  for (let i = 0; i < count; i++) {
-    lengthen(i, i, 0);
-    lengthen(0, i, 0);
-    lengthen(i, sink, dur[i]!);
-  }
-  for (const [i, j, w] of lags) lengthen(i, j, w);
-  return close({ count, at }) ? { count, at } : null;
-}
-
-/** Makes the distances transitive. @returns false when a cycle has positive length */
+/** Makes the distances transitive (Floyd and Warshall). @returns false when a cycle has positive length */
 export function close({ count, at }: Distances): boolean {
   const onward = new Int32Array(count);
   for (let k = 0; k < count; k++) {
@@ -68,7 +46,7 @@ export function tighten({ count, at }: Distances, i: number, j: number, w: numbe
   return true;
 }
 
-/** Lags from which all distances follow: those that no way round over a third activity replaces. */
+/** Lags from which all distances follow: those that no way round over a third node replaces. */
 export function tightestLags({ count, at }: Distances): [number, number, number][] {
   const lags: [number, number, number][] = [];
   for (let i = 0; i < count; i++) {
