@@ -218,7 +218,7 @@ function resolveFile(file: string): string {
 }
 
 /** Names of the demos that ship with the project. */
-export function demoNames(): string[] {
+function demoNames(): string[] {
   return readdirSync(demoFolder())
     .filter((name) => name.endsWith('.yaml'))
     .map((name) => name.slice(0, -'.yaml'.length));

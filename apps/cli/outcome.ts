@@ -10,7 +10,7 @@ export interface Outcome {
 /** Exit statuses; 64 is EX_USAGE of sysexits(3). */
 export const DONE = 0;
 export const NO_PLAN = 2;
-export const BAD_INPUT = 64;
+const BAD_INPUT = 64;
 
 /** The command went as asked. */
 export function told(stdout: string): Outcome {

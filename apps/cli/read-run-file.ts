@@ -18,7 +18,7 @@ export type Locate = (path: readonly (string | number)[]) => string;
  * Reads a run file in YAML (JSON is YAML too) and checks it against the contract.
  * @param path as given by the person; shown in problems as it is
  */
-export function readRunFile(path: string): ReadOutcome {
+function readRunFile(path: string): ReadOutcome {
   const read = readText(path);
   if (!read.ok) {
     const place = read.line === undefined ? path : `${path}:${String(read.line)}`;

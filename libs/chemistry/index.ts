@@ -35,7 +35,7 @@ export {
   theoreticalSaponificationValue,
   type Titration,
 } from './fats/saponification-value.js';
-export { batterOf, effectiveLyePercent, waterViews, type WaterViews } from './lye/water.js';
+export { batterOf, effectiveLyePercent, type WaterViews } from './lye/water.js';
 export { beadMl, coatMl, weighedMl, type Bead, type Coat } from './demand/amount-per-piece.js';
 export { isSureEnough } from './demand/certainty.js';
 export { chanceOfTooFew, piecesWithSpares } from './demand/decor.js';
@@ -59,5 +59,4 @@ export {
 } from './demand/piece-use.js';
 export { freshVolume } from './volumes/fresh-volume.js';
 export { shapeVolume, type CavityShape } from './volumes/shape-volume.js';
-export { waterDensity } from './volumes/water-density.js';
 export { waterFillVolume } from './volumes/water-fill-volume.js';

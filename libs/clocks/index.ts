@@ -19,7 +19,6 @@ export { offsetPrior } from './offset-prior.js';
 export { ofTypicalWorkshop, withOffset, type ReasonedOffset } from './offset.js';
 export { paceOf, type Pace } from './paces.js';
 export { sensitivity, type Move, type StateMoves } from './sensitivity.js';
-export { usualSteps, type UsualStep } from './sensitivity-steps.js';
 export { rulesVersion } from './rules-version.js';
 export { ruleList, stateList, type RuleLine, type StateLine } from './rule-list.js';
 export { stretches, workingTime, type WayOfWorking, type WorkingTime } from './working-time.js';

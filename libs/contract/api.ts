@@ -32,7 +32,7 @@ export const workshopReplacement = z
   .strictObject({ version, facts: workshopFacts })
   .meta({ id: 'WorkshopReplacement' });
 
-export const runStates = ['planned', 'making', 'curing', 'abandoned'] as const;
+const runStates = ['planned', 'making', 'curing', 'abandoned'] as const;
 
 export const storedRun = z
   .strictObject({

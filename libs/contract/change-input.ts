@@ -55,5 +55,3 @@ export const changeInput = z
     }),
   ])
   .meta({ id: 'ChangeInput' });
-
-export type ChangeInput = z.infer<typeof changeInput>;

@@ -7,7 +7,7 @@ import { soapStates } from './names/soap-states.js';
 const text = z.string();
 
 /** One factor of a forecast. The product of `base` and all factors is the likely value. */
-export const reason = influence
+const reason = influence
   .extend({
     rule: text,
     read: text.meta({ description: 'Quantity and value the rule read' }),
@@ -156,7 +156,7 @@ export const clocksDocument = z
   .meta({ id: 'ClocksDocument' });
 
 /** A rule of the clocks as data, with the evidence behind it. */
-export const clockRule = z
+const clockRule = z
   .strictObject({
     rule: text,
     acts: z.array(z.enum(soapStates)),
@@ -168,7 +168,7 @@ export const clockRule = z
   })
   .meta({ id: 'ClockRule' });
 
-export const clockState = z
+const clockState = z
   .strictObject({
     state: z.enum(soapStates),
     title: text,
@@ -186,7 +186,6 @@ export const clockRules = z
   .strictObject({ states: z.array(clockState), rules: z.array(clockRule) })
   .meta({ id: 'ClockRules' });
 
-export type Reason = z.infer<typeof reason>;
 export type ClockForecast = z.infer<typeof clockForecast>;
 export type FillingTime = z.infer<typeof fillingTime>;
 export type ClockMove = z.infer<typeof clockMove>;

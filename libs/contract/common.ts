@@ -98,5 +98,3 @@ export const band = z
 export const instantBand = z
   .strictObject({ low: instant, likely: instant, high: instant })
   .meta({ id: 'InstantBand', description: '10th, 50th and 90th percentile' });
-
-export type Band = z.infer<typeof band>;

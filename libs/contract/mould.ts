@@ -58,4 +58,3 @@ export const mould = z
   .meta({ id: 'Mould' });
 
 export type Mould = z.infer<typeof mould>;
-export type MouldKind = (typeof mouldKinds)[number];

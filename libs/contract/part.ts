@@ -84,7 +84,7 @@ const lossG = loss
   .meta({ description: 'Left in bowl, bag and pipette together; or `losses` says where' });
 
 /** Colour of a part: two layers from one recipe differ in it. */
-export const colourant = z
+const colourant = z
   .strictObject({
     key,
     title,
@@ -185,7 +185,6 @@ export const decorPart = z
 
 export const part = z.discriminatedUnion('kind', [batchPart, meltPart, decorPart]).meta({ id: 'Part' });
 
-export type AmountPerPiece = z.infer<typeof amountPerPiece>;
 export type BatchPart = z.infer<typeof batchPart>;
 export type MeltPart = z.infer<typeof meltPart>;
 export type DecorPart = z.infer<typeof decorPart>;

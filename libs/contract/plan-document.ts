@@ -30,7 +30,7 @@ export const plannedStage = z
   })
   .meta({ id: 'PlannedStage' });
 
-export const sitting = z
+const sitting = z
   .strictObject({
     startAt: instant,
     endAt: instant,
@@ -58,7 +58,7 @@ export const weakLink = z
   .meta({ id: 'WeakLink' });
 
 /** An order of the stages that the design leaves unsaid and the plan keeps all the same. */
-export const addedOrder = z
+const addedOrder = z
   .union([
     z
       .strictObject({ stage: key, part: key, opens: z.enum(openingStates) })
@@ -157,12 +157,10 @@ export const planChange = z
   .meta({ id: 'PlanChange' });
 
 export type PlannedStage = z.infer<typeof plannedStage>;
-export type Sitting = z.infer<typeof sitting>;
 export type WeakLink = z.infer<typeof weakLink>;
 export type Guarantee = z.infer<typeof guarantee>;
 export type RunPlan = z.infer<typeof runPlan>;
 export type ConflictReason = z.infer<typeof conflictReason>;
 export type ConflictClash = z.infer<typeof conflictClash>;
-export type AddedOrder = z.infer<typeof addedOrder>;
 export type PlanDocument = z.infer<typeof planDocument>;
 export type PlanChange = z.infer<typeof planChange>;

@@ -101,4 +101,3 @@ export const recipe = z
   .meta({ id: 'Recipe' });
 
 export type Recipe = z.infer<typeof recipe>;
-export type FragranceBehaviour = (typeof fragranceBehaviours)[number];

@@ -58,7 +58,7 @@ const compared = <T extends z.ZodType>(figure: T) =>
   z.strictObject({ before: figure.nullable(), after: figure });
 
 /** What a remedy does to each run. */
-export const runEffect = z
+const runEffect = z
   .strictObject({
     run: key,
     readyAt: z
@@ -151,7 +151,6 @@ export const planWithRemedies = z
   .meta({ id: 'PlanWithRemedies' });
 
 export type RemedyChange = z.infer<typeof remedyChange>;
-export type RunEffect = z.infer<typeof runEffect>;
 export type MaterialEffect = z.infer<typeof materialEffect>;
 export type RemedyEffects = z.infer<typeof remedyEffects>;
 export type Disturbance = z.infer<typeof disturbance>;

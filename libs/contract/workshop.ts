@@ -15,7 +15,7 @@ export const span = z
 const spans = z.array(span).max(12).default([]);
 
 /** Quiet hours; may run over midnight, unlike a span. */
-export const quietSpan = z.strictObject({ from: localTime, to: localTime }).meta({ id: 'QuietSpan' });
+const quietSpan = z.strictObject({ from: localTime, to: localTime }).meta({ id: 'QuietSpan' });
 
 /** When the maker can be at the bench and when she may be disturbed. */
 export const hours = z
@@ -41,9 +41,7 @@ export const hours = z
   .meta({ id: 'Hours' });
 
 /** Shared equipment other than moulds: trays, the melter. */
-export const equipment = z
-  .strictObject({ key, title, count: z.int().min(1).max(1000) })
-  .meta({ id: 'Equipment' });
+const equipment = z.strictObject({ key, title, count: z.int().min(1).max(1000) }).meta({ id: 'Equipment' });
 
 /** What is true of the workshop whatever is being made. */
 export const workshopFacts = z

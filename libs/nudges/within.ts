@@ -1,5 +1,5 @@
 /** A call to the queue took longer than it may. The call itself may still go through. */
-export class TookTooLongError extends Error {
+class TookTooLongError extends Error {
   override readonly name = 'TookTooLongError';
 }
 

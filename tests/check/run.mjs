@@ -47,6 +47,10 @@ const lanes = [
           ...orFolders(/^(apps|libs|prisma)\/.*\.(ts|tsx|mjs|cjs|js)$/, ['apps', 'libs', 'prisma']),
         ]),
     },
+    {
+      name: 'unused',
+      run: () => runCommand('knip/bin/knip.js', ['--no-progress', '--config', 'tests/check/knip.config.mjs']),
+    },
     { name: 'file sizes', run: () => onFiles(fileSizes) },
     { name: 'top level', run: () => onFiles(topLevel) },
     { name: 'words', run: () => onFiles(forbiddenWords) },

@@ -95,7 +95,7 @@ export async function libraryInput(
 }
 
 /** Input for an order with its own copy of what it refers to, nothing around it but the workshop. */
-export function inputOf(
+function inputOf(
   { facts, moulds }: Surroundings,
   order: RunOrder,
   snapshot: RunSnapshot,

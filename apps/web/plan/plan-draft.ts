@@ -96,7 +96,7 @@ export function recipesOf(design: string | null, input: PlanInput): Recipe[] {
 }
 
 /** The order that a draft comes to; null while no design is chosen. @param taken keys of the runs there are */
-export function orderOf(draft: PlanDraft, input: PlanInput, taken: readonly string[]): RunOrder | null {
+function orderOf(draft: PlanDraft, input: PlanInput, taken: readonly string[]): RunOrder | null {
   const design = input.designs.find(({ key }) => key === draft.design);
   if (design === undefined) return null;
   const title = draft.title?.trim() ?? '';

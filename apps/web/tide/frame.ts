@@ -4,7 +4,7 @@ import type { Stretch } from './local-days.js';
 /** Pixels above the water, where days and times stand. */
 export const HEAD = 46;
 /** Pixels from one ribbon's middle to the next. */
-export const ROW = 78;
+const ROW = 78;
 /** Pixels of a ribbon that is as thick as it gets. */
 export const THICKEST = 48;
 

@@ -91,7 +91,7 @@ export function tideRun(
 }
 
 /** What a stage of a plan is called on the page. */
-export function markId({ key, attempt }: Pick<TideStage, 'key' | 'attempt'>): string {
+function markId({ key, attempt }: Pick<TideStage, 'key' | 'attempt'>): string {
   return `${key}#${String(attempt)}`;
 }
 

@@ -4,7 +4,7 @@ import { loadsOf } from '../loads.js';
 import type { Lag, Length, Problem, Requirement, Schedule } from '../problem.js';
 
 /** Point 0 of a plan's network, before all else; stage k of the problem starts at point k + 1. */
-export const ORIGIN = 0;
+const ORIGIN = 0;
 
 /** min ≤ t(to) − t(from) ≤ max, and what of the problem asks for it; null: what is done, and what no one can change. */
 export interface PlanLink {

@@ -86,7 +86,7 @@ function ask(program: WorkshopProgram, run: string): Promise<Answer[]> {
 }
 
 /** The demo's order so many times over, as one run file. */
-export function manyRuns(count: number): Omit<RunFile, 'earlier'> {
+function manyRuns(count: number): Omit<RunFile, 'earlier'> {
   const { runs, earlier: _past, ...file } = loadRunFile('demo', 'rockpool-tiles');
   const [first] = runs;
   if (first === undefined) throw new Error('the demo has no run');

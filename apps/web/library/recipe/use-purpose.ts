@@ -3,7 +3,7 @@ import type { Mould } from '#contract';
 import type { Purpose } from './preview-file.js';
 
 /** A careful hand with a jug; common practice, no source. */
-export const USUAL_SECONDS = 8;
+const USUAL_SECONDS = 8;
 export const USUAL_ML = 1000;
 
 /** What the batch is made for: the first mould there is, all of its cavities, until something else is chosen. */
