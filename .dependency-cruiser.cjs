@@ -9,13 +9,13 @@ const mayImport = {
   runs: ['units', 'chemistry', 'clocks', 'planner', 'hours', 'contract'],
   words: ['units', 'contract'],
   storage: ['contract'],
-  nudges: ['units', 'contract'],
+  nudges: ['units', 'contract', 'words'],
 };
 const pure = ['units', 'chemistry', 'clocks', 'planner', 'hours', 'contract', 'runs', 'words'];
 const packagesOfPure = { contract: ['zod'], hours: ['luxon'] };
 
-/** What is outside of a library sees of it; also the names of the contract alone, and one more language. */
-const index = '^libs/([^/]+|contract/names|words/de)/index[.]ts$';
+/** What is outside of a library sees of it; also the names of the contract alone, and one more language, or all. */
+const index = '^libs/([^/]+|contract/names|words/(de|all))/index[.]ts$';
 const test = '[.]test[.]tsx?$';
 /** Reached by path once found, by bare name when it is not installed. */
 const fromPackage = (/** @type {string} */ name) => `(^|node_modules/)${name}(/|$)`;

@@ -1,8 +1,6 @@
-import { en, textsFor, withTexts, type Language, type Reader, type Texts, type Words } from '#words';
-import { de } from '#words/de';
+import { textsFor, withTexts, type Reader, type Texts } from '#words';
+import { wordsOf } from '#words/all';
 import type { Arguments } from './arguments.js';
-
-const wordsOf: Readonly<Record<Language, Words>> = { en, de };
 
 /** Sentences in the language and units that the command line asks for, and in the zone of a document. */
 export function textsOf({ language, units }: Arguments, timeZone: string): Texts {

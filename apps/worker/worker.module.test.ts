@@ -33,7 +33,7 @@ describe('the worker', () => {
     );
     try {
       const inbox = () => storage.nudges.inboxSince(workshopId, 0);
-      await expect.poll(inbox, { timeout: 20_000 }).toMatchObject([{ text: due.text, dueAt: due.dueAt }]);
+      await expect.poll(inbox, { timeout: 20_000 }).toMatchObject([{ title: due.title, dueAt: due.dueAt }]);
       await expect
         .poll(() => database.sql('SELECT key FROM idempotency_key'), { timeout: 5_000 })
         .toEqual([]);

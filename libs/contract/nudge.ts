@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { instant, key, uuid } from './common.js';
+import { nudgeMessage } from './messages/nudge.js';
 
 export const nudgeKinds = ['window-opens', 'time-for-it', 'last-call'] as const;
 
@@ -12,7 +13,10 @@ export const nudge = z
     stage: key,
     attempt: z.int(),
     kind: z.enum(nudgeKinds),
-    text: z.string(),
+    message: nudgeMessage.meta({
+      description: 'What it says: as of its delivery, or as of the time at which it is due',
+    }),
+    timeZone: z.string().meta({ description: 'Of the workshop' }),
     dueAt: instant,
     status: z.enum(['waiting', 'delivered', 'cancelled']),
     deliveredAt: instant.nullable(),

@@ -52,6 +52,11 @@ export const workshopFacts = z
       .min(1)
       .max(64)
       .meta({ description: 'IANA time zone', examples: ['Europe/Dublin'] }),
+    language: z
+      .enum(['en', 'de'])
+      .default('en')
+      .meta({ description: 'In which nudges are written that leave the program' }),
+    units: z.enum(['metric', 'us']).default('metric').meta({ description: 'Of amounts in these' }),
     room: z
       .strictObject({
         temperatureC: celsius(5, 35).default(20),

@@ -4,6 +4,7 @@ export { openNudgeQueue, type QueueAlone } from './open-nudge-queue.js';
 export type { NudgeQueue, QueueHealth } from './queue.js';
 export type { SweepCount } from './sweep.js';
 export type { DeliveredNudge, NudgeStore, WaitingNudge } from './nudge-store.js';
+export { describeNudge } from './describe-nudge.js';
 export type { Channel } from './channels/channel.js';
 export { logChannel } from './channels/log.js';
 export { systemClock, type Clock } from './clock.js';

@@ -1,13 +1,13 @@
 import type { JobsOptions } from 'bullmq';
 import { z } from 'zod';
-import { instant, key, uuid } from '#contract';
+import { instant, key, nudgeKinds, uuid } from '#contract';
 import type { DeliveredNudge, WaitingNudge } from './nudge-store.js';
 
 const date = instant.transform((text) => new Date(text));
 
 /** What each job carries, as checked on arrival: jobs outlive the program version that queued them. */
 export const payloads = {
-  /** The alarm for one stored nudge. Deliberately without its text: the row is read when the alarm rings. */
+  /** The alarm for one stored nudge. Deliberately without what it says: the row is read when the alarm rings. */
   deliver: z.strictObject({ id: uuid, version: z.int().min(1), dueAt: date }),
   /** An already delivered nudge on its way through one further channel. */
   send: z.strictObject({
@@ -16,10 +16,13 @@ export const payloads = {
       id: uuid,
       workshopId: uuid,
       runId: uuid,
+      runTitle: z.string(),
       stage: z.string(),
       attempt: z.int(),
-      kind: z.string(),
-      text: z.string(),
+      kind: z.enum(nudgeKinds),
+      title: z.string(),
+      startAt: date.nullable(),
+      lastCallAt: date.nullable(),
       dueAt: date,
       deliveredAt: date,
       sequence: z.int(),
@@ -82,6 +85,10 @@ export function sendJob(channel: string, nudge: DeliveredNudge): NewJob {
 
 /** A store may hand out more than was asked for; the payload's schema takes no more than it knows. */
 function onlyKnown(nudge: DeliveredNudge): DeliveredNudge {
-  const { id, workshopId, runId, stage, attempt, kind, text, dueAt, deliveredAt, sequence } = nudge;
-  return { id, workshopId, runId, stage, attempt, kind, text, dueAt, deliveredAt, sequence };
+  const { id, workshopId, runId, runTitle, stage, attempt, kind, title, sequence } = nudge;
+  const { startAt, lastCallAt, dueAt, deliveredAt } = nudge;
+  return {
+    ...{ id, workshopId, runId, runTitle, stage, attempt, kind, title, sequence },
+    ...{ startAt, lastCallAt, dueAt, deliveredAt },
+  };
 }

@@ -1,4 +1,8 @@
-/** A stored nudge that has not been delivered yet. Each change of its time or text raises `version`. */
+import type { NudgeKind } from '#contract';
+import type { Reader } from '#words';
+import type { NudgeFacts } from './describe-nudge.js';
+
+/** A stored nudge that has not been delivered yet. Each change of its time or of what it says raises `version`. */
 export interface WaitingNudge {
   readonly id: string;
   readonly version: number;
@@ -6,16 +10,15 @@ export interface WaitingNudge {
 }
 
 /** A nudge as the store returned it from the one claim that delivered it. */
-export interface DeliveredNudge {
+export interface DeliveredNudge extends NudgeFacts {
   readonly id: string;
   readonly workshopId: string;
   readonly runId: string;
+  readonly runTitle: string;
   /** Key of the stage it is about. */
   readonly stage: string;
   readonly attempt: number;
-  readonly kind: string;
-  readonly text: string;
-  readonly dueAt: Date;
+  readonly kind: NudgeKind;
   readonly deliveredAt: Date;
   /** Position in the inbox; later deliveries have higher ones. */
   readonly sequence: number;
@@ -39,4 +42,6 @@ export interface NudgeStore {
    * @returns null when another claim was first, or it was cancelled, moved (other version), or is not due at `now`
    */
   claim(id: string, version: number, now: Date): Promise<DeliveredNudge | null>;
+  /** For whom the nudges of a workshop are written that leave the program. */
+  readerOf(workshopId: string): Promise<Reader>;
 }

@@ -1,6 +1,7 @@
 import { DelayedError, UnrecoverableError, type Job } from 'bullmq';
 import { describe, expect, it } from 'vitest';
 import type { NewJob } from './jobs.js';
+import type { WrittenNudge } from './channels/channel.js';
 import type { DeliveredNudge } from './nudge-store.js';
 import { processorFor } from './process-job.js';
 
@@ -10,10 +11,13 @@ const nudge: DeliveredNudge = {
   id,
   workshopId: '01939a3e-7c00-7000-8000-000000000002',
   runId: '01939a3e-7c00-7000-8000-000000000003',
+  runTitle: 'Tiles',
   stage: 'unmould',
   attempt: 1,
   kind: 'window-opens',
-  text: 'The unmould window opens.',
+  title: 'Unmould',
+  startAt: new Date('2026-11-27T19:00:00Z'),
+  lastCallAt: null,
   dueAt: at,
   deliveredAt: at,
   sequence: 7,
@@ -22,7 +26,7 @@ const nudge: DeliveredNudge = {
 /** What a processor does with one job as it comes out of a queue, that is, after a trip through JSON. */
 async function run(name: string, data: unknown, claimed: DeliveredNudge | null = nudge) {
   const queued: NewJob[] = [];
-  const sent: DeliveredNudge[] = [];
+  const sent: WrittenNudge[] = [];
   const claims: unknown[] = [];
   const delays: number[] = [];
   const silent = () => undefined;
@@ -30,6 +34,7 @@ async function run(name: string, data: unknown, claimed: DeliveredNudge | null =
     store: {
       due: async () => [],
       undoEarly: async () => 0,
+      readerOf: async () => ({ language: 'de', units: 'metric', timeZone: 'Europe/Berlin' }),
       claim: async (...args) => {
         claims.push(args);
         return claimed;
@@ -61,11 +66,12 @@ describe('a job from the queue', () => {
     ]);
   });
 
-  it('hands over no more than the next job can read, whatever else the store returns', async () => {
+  it('hands over no more than the next job can read, written for the workshop', async () => {
     const generous = { ...nudge, run: 'first-tide', status: 'delivered' };
     const { queued } = await run('deliver', { id, version: 1, dueAt: at }, generous);
     const { sent } = await run('send', queued[0]?.data);
-    expect(sent).toEqual([nudge]);
+    const text = 'Unmould: ab jetzt möglich. Am besten 20:00.';
+    expect(sent).toEqual([{ ...nudge, heading: 'Tiles', text }]);
   });
 
   it('is put off for as long as the nudge is not due, be it a second', async () => {

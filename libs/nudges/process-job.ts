@@ -1,9 +1,12 @@
 import { DelayedError, UnrecoverableError, type Job, type Processor } from 'bullmq';
 import { parseWith } from '#contract';
 import { pathText } from '#units';
+import { textsFor } from '#words';
+import { wordsOf } from '#words/all';
 import type { Channel } from './channels/channel.js';
 import { deliverToInbox } from './channels/inbox.js';
 import type { Clock } from './clock.js';
+import { describeNudge } from './describe-nudge.js';
 import { payloads, sendJob, type JobName, type NewJob, type Payload } from './jobs.js';
 import type { Log } from './log.js';
 import type { NudgeStore } from './nudge-store.js';
@@ -55,10 +58,16 @@ async function deliver(
   await queueJobs(channels.map(({ name }) => sendJob(name, nudge)));
 }
 
-async function send({ channels }: ProcessorParts, { channel, nudge }: Payload<'send'>): Promise<void> {
+async function send(
+  { channels, clock, store }: ProcessorParts,
+  { channel, nudge }: Payload<'send'>,
+): Promise<void> {
   const known = channels.find(({ name }) => name === channel);
   if (known === undefined) throw new UnrecoverableError(`There is no channel “${channel}” here.`);
-  await known.send(nudge);
+  const reader = await store.readerOf(nudge.workshopId);
+  const texts = textsFor(reader, wordsOf[reader.language]);
+  const text = texts.of(describeNudge(nudge, clock.now()));
+  await known.send({ ...nudge, heading: nudge.runTitle, text });
 }
 
 function read<Name extends JobName>(name: Name, job: Job): Payload<Name> {

@@ -11,6 +11,11 @@ function autumn(): RunFile {
   return { ...file, runs: file.runs.map((run) => ({ ...run, startAfter: START })) };
 }
 
+function got<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error('missing');
+  return value;
+}
+
 /** Reads server-sent events until there are enough of them. */
 async function readEvents(
   bench: Bench,
@@ -84,8 +89,28 @@ describe('three days of a run, with the clock going back in the second night', (
     });
     for (const nudge of inbox) {
       const time = local.format(Date.parse(nudge.dueAt));
-      expect(time > '07:29' && time <= '22:30', `${nudge.text} at ${time}`).toBe(true);
+      expect(time > '07:29' && time <= '22:30', `${nudge.message.code} at ${time}`).toBe(true);
     }
+  });
+
+  it('says each as of its delivery, in the language of whoever asks and the zone of the workshop', async () => {
+    const inbox: InboxEntry[] = (await bench.call('GET', '/api/inbox')).body;
+    const late = inbox.filter(({ message }) => message.code === 'nudge.was-planned');
+    const inTime = inbox.filter(({ message }) => message.code === 'nudge.now');
+    expect(inTime.length * late.length).toBeGreaterThan(0);
+    const behind = ({ deliveredAt, dueAt }: InboxEntry) => Date.parse(deliveredAt ?? '') - Date.parse(dueAt);
+    for (const entry of inTime) expect(behind(entry)).toBeLessThanOrEqual(5 * 60_000);
+    const first = got(inbox[0]);
+    expect(first).toMatchObject({ timeZone: 'Europe/Dublin', message: { saidAt: first.deliveredAt } });
+    const asked = await fetch(`${bench.url}/api/inbox`, {
+      headers: { authorization: `Bearer ${bench.key}`, 'accept-language': 'de' },
+    });
+    const german = (await asked.json()) as InboxEntry[];
+    const texts = german.map(({ message }) => message.text).join('\n');
+    expect(texts).toContain('geplant');
+    expect(texts).not.toContain('planned');
+    const [streamed] = await readEvents(bench, 1);
+    expect(streamed?.data).toEqual(first);
   });
 
   it('replays to a reader who comes back from where it was', async () => {

@@ -123,12 +123,49 @@ beforeAll(async () => {
     olderOrder,
     snapshot,
   ]);
+  await insertNudges();
   await migrate(database.url, () => undefined);
   storage = await database.open();
 });
 afterAll(() => database.drop());
 
+/** As the first version wrote them: with their sentence, about a stage of the plan and about one that it does not have. */
+async function insertNudges(): Promise<void> {
+  const times = { startAt: '2026-11-27T18:10:00.000Z', lastCallAt: '2026-11-27T20:45:00.000Z' };
+  const planned = { key: 'pour-base', attempt: 1, title: 'Pour it', ...times };
+  const again = { ...planned, attempt: 2, title: 'Pour it again', lastCallAt: null };
+  const document = { runs: [{ run: 'another' }, { run: olderOrder.key, stages: [again, planned] }] };
+  const revisionId = '018f0000-0000-7000-8000-000000000003';
+  await database.sql(
+    `INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
+     VALUES ($1, $2, $3, 1, now(), 'older', 'planned', $4, '[]')`,
+    [revisionId, workshopId, runId, document],
+  );
+  const insert = (stage: string, attempt: number, kind: string) =>
+    database.sql(
+      `INSERT INTO nudge (id, workshop_id, run_id, revision_id, stage_key, attempt, kind, text, due_at, status)
+       VALUES (gen_random_uuid(), $1, $2, $3, $4, $5, $6, 'Pour it now.', '2026-11-27T18:10:00Z', 'waiting')`,
+      [workshopId, runId, revisionId, stage, attempt, kind],
+    );
+  await insert('pour-base', 1, 'time-for-it');
+  await insert('pour-base', 2, 'time-for-it');
+  await insert('pour-base', 3, 'time-for-it');
+  await insert('gone', 1, 'last-call');
+}
+
 describe('what the first version stored', () => {
+  it('has nudges that know what they say, as far as their plan or the design does', async () => {
+    const startAt = new Date('2026-11-27T18:10:00.000Z');
+    const found = await storage.nudges.list(workshopId);
+    const by = (stage: string, attempt: number) =>
+      found.find((each) => each.stage === stage && each.attempt === attempt);
+    const lastCallAt = new Date('2026-11-27T20:45:00.000Z');
+    expect(by('pour-base', 1)).toMatchObject({ title: 'Pour it', startAt, lastCallAt });
+    expect(by('pour-base', 2)).toMatchObject({ title: 'Pour it again', startAt, lastCallAt: null });
+    expect(by('pour-base', 3)).toMatchObject({ title: 'Pour', startAt: null, lastCallAt: null });
+    expect(by('gone', 1)).toMatchObject({ title: 'gone', startAt: null, lastCallAt: null });
+  });
+
   it('is read with what was added since at its default', async () => {
     const run = await storage.runs.get(workshopId, runId);
     expect(run?.order.certaintyPercent).toBe(95);

@@ -133,7 +133,9 @@ describe('nudges of a new plan', () => {
 
   it.each([
     ['time', { dueAt: later }],
-    ['text', { text: 'Pour now.' }],
+    ['stage’s title', { title: 'Pour it' }],
+    ['stage’s start', { startAt: later }],
+    ['last call', { lastCallAt: later }],
   ])('move, keeping their id, when their %s changes', async (_, change) => {
     const before = await save([nudge()]);
     const { moved } = await save([nudge(change)]);
@@ -156,7 +158,7 @@ describe('nudges of a new plan', () => {
     const { moved } = await save([nudge()]);
     await storage.nudges.claim(moved[0]?.id ?? '', 1, later);
     now = later;
-    expect((await save([nudge({ text: 'Other words.' })])).moved).toEqual([]);
+    expect((await save([nudge({ title: 'Other words' })])).moved).toEqual([]);
     expect((await save([nudge({ dueAt: later })])).moved).toHaveLength(1);
     expect(await storage.nudges.list(workshopId, { status: 'delivered' })).toHaveLength(1);
   });
@@ -198,7 +200,7 @@ describe('nudges of a new plan', () => {
   it('refuses two waiting ones for the same thing, even past the repositories', async () => {
     const { moved } = await save([nudge()]);
     const copy = `INSERT INTO nudge SELECT gen_random_uuid(), workshop_id, run_id, revision_id, stage_key,
-      attempt, kind, text, due_at, status, version, inbox_sequence, delivered_at FROM nudge WHERE id = $1`;
+      attempt, kind, due_at, status, version, inbox_sequence, delivered_at, early_deliveries, title FROM nudge WHERE id = $1`;
     await expect(database.sql(copy, [moved[0]?.id])).rejects.toThrow('nudge_one_waiting');
   });
 });

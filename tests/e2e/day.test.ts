@@ -54,7 +54,9 @@ describe.skipIf(browser === null)('a run from plan to shelf', () => {
     const nudges = await bench.call('GET', `/api/nudges?run=${run}`);
     const [first] = nudges.body;
     await bench.walkTo(first.dueAt, 10);
-    await page.getByText(first.text).first().waitFor();
+    const delivered = (await bench.call('GET', `/api/nudges?run=${run}&status=delivered`)).body;
+    const { message } = delivered.find(({ id }: { id: string }) => id === first.id);
+    await page.getByText(message.text).first().waitFor();
   });
 
   it('takes down that a stage is done, and tells how long there is for the next', async () => {

@@ -28,7 +28,7 @@ describe.each(homes)('nudges of a real plan over $name', (home) => {
     // The clock begins anew, and what the other home's test has delivered lies ahead of it.
     await database.sql("UPDATE run SET state = 'abandoned'");
     ({ workshopId, runId } = await seedRun(storage));
-    const bell = { name: 'bell', send: async ({ text }: { text: string }) => void sent.push(text) };
+    const bell = { name: 'bell', send: async ({ title }: { title: string }) => void sent.push(title) };
     workers = await Promise.all(
       [1, 2].map(() =>
         startNudges({
@@ -59,15 +59,15 @@ describe.each(homes)('nudges of a real plan over $name', (home) => {
   };
   const inbox = async (): Promise<string[]> =>
     (await storage.nudges.inboxSince(workshopId, 0)).map(
-      ({ text, deliveredAt }) => `${deliveredAt.toISOString()} ${text}`,
+      ({ title, deliveredAt }) => `${deliveredAt.toISOString()} ${title}`,
     );
 
   it('fills the inbox in order, once each, at the times of the last plan', async () => {
-    const opens = nudge({ kind: 'window-opens', text: 'Opens.', dueAt: new Date('2026-11-27T18:00:00Z') });
-    const last = nudge({ kind: 'last-call', text: 'Last call.', dueAt: new Date('2026-11-27T21:00:00Z') });
+    const opens = nudge({ kind: 'window-opens', title: 'Opens.', dueAt: new Date('2026-11-27T18:00:00Z') });
+    const last = nudge({ kind: 'last-call', title: 'Last call.', dueAt: new Date('2026-11-27T21:00:00Z') });
     const gone = nudge({
       kind: 'time-for-it',
-      text: 'Not any more.',
+      title: 'Not any more.',
       dueAt: new Date('2026-11-27T19:00:00Z'),
     });
     await replan(opens, last, gone);
@@ -86,7 +86,7 @@ describe.each(homes)('nudges of a real plan over $name', (home) => {
     const before = (await inbox()).length;
     const kinds = ['window-opens', 'time-for-it', 'last-call'] as const;
     const at = (hour: number): string => `2026-11-28T${String(hour)}:00:00Z`;
-    await replan(...kinds.map((kind, i) => nudge({ kind, text: `${kind}.`, dueAt: new Date(at(10 + i)) })));
+    await replan(...kinds.map((kind, i) => nudge({ kind, title: `${kind}.`, dueAt: new Date(at(10 + i)) })));
     await until(at(10));
     const told = await inbox();
     expect(told).toHaveLength(before + 1);

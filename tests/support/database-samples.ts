@@ -156,7 +156,9 @@ export function nudge(over: Partial<DesiredNudge> = {}): DesiredNudge {
     stage: 'pour-base',
     attempt: 1,
     kind: 'time-for-it',
-    text: 'Time to pour.',
+    title: 'Pour',
+    startAt: new Date('2026-11-27T18:00:00.000Z'),
+    lastCallAt: null,
     dueAt: new Date('2026-11-27T18:00:00.000Z'),
     ...over,
   };

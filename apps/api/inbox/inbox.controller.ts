@@ -11,9 +11,13 @@ import {
   type Nudge,
 } from '#contract';
 import type { DeliveredNudge, StoredNudge } from '#storage';
+import { describeNudge } from '#nudges';
+import { withTexts } from '#words';
+import { wordsOf } from '#words/all';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
+import { readerOf } from '../words/reader-of.js';
 
 const HEARTBEAT_MS = 25_000;
 
@@ -41,7 +45,9 @@ export class InboxController implements OnModuleDestroy {
     @Query({ schema: nudgeFilter }) { status, run }: z.output<typeof nudgeFilter>,
   ): Promise<Nudge[]> {
     const filter = { ...(status && { status }), ...(run && { runId: run }) };
-    return (await this.parts.storage.nudges.list(workshopId, filter)).map(shown);
+    const found = await this.parts.storage.nudges.list(workshopId, filter);
+    const timeZone = await this.timeZoneOf(workshopId);
+    return found.map((nudge) => shown(nudge, timeZone));
   }
 
   @Get('inbox')
@@ -55,7 +61,9 @@ export class InboxController implements OnModuleDestroy {
     @Caller() { workshopId }: CallerFacts,
     @Query({ schema: place }) { after }: z.output<typeof place>,
   ): Promise<InboxEntry[]> {
-    return (await this.parts.storage.nudges.inboxSince(workshopId, after)).map(shownEntry);
+    const found = await this.parts.storage.nudges.inboxSince(workshopId, after);
+    const timeZone = await this.timeZoneOf(workshopId);
+    return found.map((nudge) => shownEntry(nudge, timeZone));
   }
 
   @Get('inbox/stream')
@@ -64,20 +72,26 @@ export class InboxController implements OnModuleDestroy {
     summary: 'The inbox as server-sent events, after a place; Last-Event-ID picks up where a stream ended',
     problems: [422],
   })
-  stream(
+  async stream(
     @Caller() caller: CallerFacts,
     @Headers('last-event-id') last: string | undefined,
     @Query({ schema: place }) { after: wanted }: z.output<typeof place>,
     @Req() request: Request,
     @Res() response: Response,
-  ): void {
-    response.writeHead(200, { 'Content-Type': 'text/event-stream', 'X-Accel-Buffering': 'no' });
+  ): Promise<void> {
+    const timeZone = await this.timeZoneOf(caller.workshopId);
+    const reader = readerOf(request);
+    response.writeHead(200, {
+      'Content-Type': 'text/event-stream',
+      'Content-Language': reader.language,
+      'X-Accel-Buffering': 'no',
+    });
     response.write('retry: 2000\n\n');
     this.open.add(response);
     // A browser cannot send the header with its first request, only when it comes back by itself.
     const after = /^\d{1,15}$/.test(last ?? '') ? Number(last) : wanted;
     const end = this.parts.inbox.follow(caller.workshopId, after, (nudge) => {
-      const data = JSON.stringify(shownEntry(nudge));
+      const data = JSON.stringify(withTexts(shownEntry(nudge, timeZone), reader, wordsOf[reader.language]));
       response.write(`id: ${String(nudge.sequence)}\nevent: nudge\ndata: ${data}\n\n`);
     });
     const heartbeat = setInterval(() => void this.goOnOrEnd(caller, response), HEARTBEAT_MS);
@@ -86,6 +100,11 @@ export class InboxController implements OnModuleDestroy {
       end();
       this.open.delete(response);
     });
+  }
+
+  /** Times of nudges are read in the workshop's zone. */
+  private async timeZoneOf(workshopId: string): Promise<string> {
+    return (await this.parts.storage.nudges.readerOf(workshopId)).timeZone;
   }
 
   /** A stream was let in long ago; it ends soon after its key is revoked. The browser then asks anew, and is refused. */
@@ -102,22 +121,13 @@ export class InboxController implements OnModuleDestroy {
   }
 }
 
-function shown({
-  id,
-  runId,
-  run,
-  stage,
-  attempt,
-  kind,
-  text,
-  dueAt,
-  status,
-  deliveredAt,
-}: StoredNudge): Nudge {
+function shown(nudge: StoredNudge, timeZone: string): Nudge {
+  const { id, runId, run, stage, attempt, kind, dueAt, status, deliveredAt } = nudge;
   const times = { dueAt: dueAt.toISOString(), deliveredAt: deliveredAt?.toISOString() ?? null };
-  return { id, runId, run, stage, attempt, kind, text, status, ...times };
+  const message = describeNudge(nudge, deliveredAt ?? dueAt);
+  return { id, runId, run, stage, attempt, kind, message, timeZone, status, ...times };
 }
 
-function shownEntry(nudge: DeliveredNudge): InboxEntry {
-  return { ...shown(nudge), sequence: nudge.sequence };
+function shownEntry(nudge: DeliveredNudge, timeZone: string): InboxEntry {
+  return { ...shown(nudge, timeZone), sequence: nudge.sequence };
 }

@@ -61,8 +61,10 @@ export async function storePlan(
   const { state, lot } = following(run, document.value);
   const saved = await tx.plans.save(run.workshopId, {
     ...{ runId: run.id, madeAt: now, cause, document, changes },
-    nudges: nudges.map(({ stage, attempt, kind, text, dueAt }) => ({
-      ...{ stage, attempt, kind, text },
+    nudges: nudges.map(({ stage, attempt, kind, title, startAt, lastCallAt, dueAt }) => ({
+      ...{ stage, attempt, kind, title },
+      startAt: new Date(epochMs(startAt)),
+      lastCallAt: lastCallAt === undefined ? null : new Date(epochMs(lastCallAt)),
       dueAt: new Date(epochMs(dueAt)),
     })),
     along: { ...along, ...(state !== run.state && { state: { version: run.version, state } }) },

@@ -1,9 +1,5 @@
 import type { Request } from 'express';
-import { en, languages, type Language, type Reader, type Words } from '#words';
-import { de } from '#words/de';
-
-/** The words of every language. */
-export const wordsOf: Readonly<Record<Language, Words>> = { en, de };
+import { languages, type Reader } from '#words';
 
 /**
  * For whom an answer is written: the best of the languages that `Accept-Language` names (RFC 9110, 12.5.4), English where

@@ -2,7 +2,8 @@ import type { CallHandler, ExecutionContext, NestInterceptor } from '@nestjs/com
 import type { Request, Response } from 'express';
 import { map, type Observable } from 'rxjs';
 import { withTexts } from '#words';
-import { readerOf, wordsOf } from './reader-of.js';
+import { wordsOf } from '#words/all';
+import { readerOf } from './reader-of.js';
 
 /** Gives every message of an answer its text, in the language and the units of whoever asked. */
 export class TextsInterceptor implements NestInterceptor {

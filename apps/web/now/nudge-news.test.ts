@@ -7,7 +7,9 @@ const now = Date.parse('2026-11-27T18:00:00Z');
 function nudge(sequence: number, stage: string, deliveredAt = '2026-11-27T17:59:00Z'): InboxEntry {
   const about = { runId: 'r', run: 'tiles', stage, attempt: 1, kind: 'time-for-it' } as const;
   const times = { dueAt: deliveredAt, deliveredAt };
-  return { id: `id-${String(sequence)}`, ...about, text: stage, status: 'delivered', ...times, sequence };
+  const message = { code: 'nudge.now', stage, lastCallAt: null, saidAt: deliveredAt } as const;
+  const id = `id-${String(sequence)}`;
+  return { id, ...about, message, timeZone: 'UTC', status: 'delivered', ...times, sequence };
 }
 
 describe('the nudges on the page', () => {

@@ -4,6 +4,7 @@ import { useEffect, useState, type ReactNode } from 'react';
 import { Link } from 'react-router';
 import type { Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-time.js';
+import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import { whenSent } from '../offline/queue-news.js';
@@ -17,15 +18,16 @@ import { useMaySound } from './use-may-sound.js';
 export function Nudges(): ReactNode {
   const { now, shell } = useWords();
   const times = useTimes();
+  const texts = useTexts();
   const [shown, dismiss] = useArrivals();
   return (
     <section className="nudges" aria-label={now.nudges.region} aria-live="polite" aria-relevant="additions">
-      {shown.map(({ id, text, deliveredAt, dueAt }) => (
+      {shown.map(({ id, message, deliveredAt, dueAt }) => (
         <div key={id} className="card nudge">
           <BellRing size={22} aria-hidden />
           <div>
             <p className="small soft numbers">{now.nudges.at(times.time(deliveredAt ?? dueAt))}</p>
-            <p>{text}</p>
+            <p>{texts.of(message)}</p>
             <p>
               <Link to="/" onClick={() => dismiss(id)}>
                 {shell.toNow}
@@ -35,7 +37,7 @@ export function Nudges(): ReactNode {
           <button
             type="button"
             className="button plain"
-            aria-label={now.nudges.dismiss(text)}
+            aria-label={now.nudges.dismiss(texts.of(message))}
             onClick={() => dismiss(id)}
           >
             <X size={22} aria-hidden />

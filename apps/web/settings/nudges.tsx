@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import { answered, api } from '../api/client.js';
+import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 
@@ -9,6 +10,7 @@ import { useWords } from '../words/words.js';
 export function Nudges(): ReactNode {
   const { settings } = useWords();
   const times = useTimes();
+  const texts = useTexts();
   const { data } = useQuery({
     queryKey: ['nudges', 'waiting'],
     queryFn: () => answered(api.GET('/api/nudges', { params: { query: { status: 'waiting' } } })),
@@ -19,7 +21,9 @@ export function Nudges(): ReactNode {
       <p>{settings.inbox}</p>
       {data !== undefined && (
         <p className="soft">
-          {next === undefined ? settings.noNudge : settings.nextNudge(times.dayTime(next.dueAt), next.text)}
+          {next === undefined
+            ? settings.noNudge
+            : settings.nextNudge(times.dayTime(next.dueAt), texts.of(next.message))}
         </p>
       )}
       <p>

@@ -3,6 +3,7 @@ import { useWords } from '../words/words.js';
 import { Devices } from './devices.js';
 import { LanguageChoice } from './language-choice.js';
 import { LastCall } from './last-call.js';
+import { NudgeLanguage } from './nudge-language.js';
 import { Nudges } from './nudges.js';
 import { SignOut } from './sign-out.js';
 import { TimeZoneChoice } from './time-zone-choice.js';
@@ -27,6 +28,7 @@ export default function SettingsPage(): ReactNode {
           <section className="card stack" aria-labelledby="told">
             <h2 id="told">{settings.told}</h2>
             <Nudges />
+            <NudgeLanguage />
             <LastCall />
           </section>
           <section className="card stack" aria-labelledby="devices">

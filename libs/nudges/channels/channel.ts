@@ -1,5 +1,12 @@
 import type { DeliveredNudge } from '../nudge-store.js';
 
+/** A nudge written for the workshop, in its language and time zone, as of the moment of sending. */
+export interface WrittenNudge extends DeliveredNudge {
+  /** To stand above the text: the run's. */
+  readonly heading: string;
+  readonly text: string;
+}
+
 /**
  * A way to reach the maker besides the inbox. A new one is one file in this folder, plus its place in the list
  * the apps pass to `startNudges`.
@@ -12,5 +19,5 @@ import type { DeliveredNudge } from '../nudge-store.js';
 export interface Channel {
   /** Lower-case letters, digits and hyphens; part of job ids, so it never changes. */
   readonly name: string;
-  send(nudge: DeliveredNudge): Promise<void>;
+  send(nudge: WrittenNudge): Promise<void>;
 }

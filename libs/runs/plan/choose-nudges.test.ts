@@ -53,11 +53,9 @@ function chosen(times: Parameters<typeof planWith>[0], now = '2026-10-23T12:00:0
   return nudges.map((nudge) => [nudge.kind, isoInstant(nudge.dueAt)]);
 }
 
-/** When what is said of a stage that begins then, and may begin as soon as it is planned. */
-function texts(startAt: string, now = '2026-10-23T12:00:00Z'): [string, string][] {
-  const plan = planWith({ opensAt: now, startAt, lastCallAt: null });
-  const nudges = chooseNudges(plan, NIGHT, parseIsoInstant(now) ?? minute(0));
-  return nudges.map(({ dueAt, text }) => [isoInstant(dueAt), text]);
+/** When the nudges of a stage are due that begins then, and may begin as soon as it is planned. */
+function due(startAt: string, now = '2026-10-23T12:00:00Z'): [string, string][] {
+  return chosen({ opensAt: now, startAt, lastCallAt: null }, now);
 }
 
 describe('nudges of a stage', () => {
@@ -109,40 +107,37 @@ describe('nudges of a stage', () => {
     expect(chosen(times, '2026-10-24T18:00:00Z')).toEqual([['time-for-it', '2026-10-24T19:00:00.000Z']]);
   });
 
+  it('know the stage by its title, and the times that the plan has for it', () => {
+    const times = { startAt: '2026-10-24T19:00:00.000Z', lastCallAt: '2026-10-24T20:45:00.000Z' };
+    const plan = planWith({ opensAt: '2026-10-24T17:10:00.000Z', ...times });
+    const [startAt, lastCallAt] = [parseIsoInstant(times.startAt), parseIsoInstant(times.lastCallAt)];
+    const about = { run: 'tiles', stage: 'unmould', attempt: 1, title: 'Unmould', startAt, lastCallAt };
+    const nudges = chooseNudges(plan, NIGHT, minute(0));
+    expect(nudges).toHaveLength(3);
+    for (const nudge of nudges) expect(nudge).toMatchObject(about);
+  });
+
   /** Ireland is an hour ahead of UTC on 24 October 2026 (IANA time zone database): quiet from 21:30Z to 06:30Z. */
   it.each([
-    [
-      'in the night, the evening before',
-      '2026-10-24T05:00:00.000Z',
-      '2026-10-23T21:29:00.000Z',
-      'Sat 24 Oct 06:00',
-    ],
-    ['in the first quiet minute', '2026-10-23T21:30:00.000Z', '2026-10-23T21:29:00.000Z', 'Fri 23 Oct 22:30'],
-    ['in the last quiet minute', '2026-10-24T06:29:00.000Z', '2026-10-23T21:29:00.000Z', 'Sat 24 Oct 07:29'],
-  ])('give the time of a stage that begins %s, and do not say “now”', (_when, startAt, dueAt, time) => {
-    expect(texts(startAt)).toEqual([[dueAt, `Unmould: planned for ${time}.`]]);
+    ['in the night', '2026-10-24T05:00:00.000Z'],
+    ['in the first quiet minute', '2026-10-23T21:30:00.000Z'],
+    ['in the last quiet minute', '2026-10-24T06:29:00.000Z'],
+  ])('tell the evening before of a stage that begins %s', (_when, startAt) => {
+    expect(due(startAt)).toEqual([['time-for-it', '2026-10-23T21:29:00.000Z']]);
   });
 
-  it('give that time also where the evening before is past, once the quiet hours end', () => {
-    expect(texts('2026-10-24T05:00:00.000Z', '2026-10-24T00:00:00Z')).toEqual([
-      ['2026-10-24T06:30:00.000Z', 'Unmould: planned for Sat 24 Oct 06:00.'],
-    ]);
-  });
-
-  it('still give it the evening before in the last minute of that', () => {
-    const told = 'Unmould: planned for Sat 24 Oct 06:00.';
-    expect(texts('2026-10-24T05:00:00.000Z', '2026-10-23T21:29:00Z')).toEqual([
-      ['2026-10-23T21:29:00.000Z', told],
-    ]);
-    expect(texts('2026-10-24T05:00:00.000Z', '2026-10-23T21:30:00Z')).toEqual([
-      ['2026-10-24T06:30:00.000Z', told],
-    ]);
+  it('tell of it once the quiet hours end where the evening before is past', () => {
+    const startAt = '2026-10-24T05:00:00.000Z';
+    const morning = [['time-for-it', '2026-10-24T06:30:00.000Z']];
+    expect(due(startAt, '2026-10-24T00:00:00Z')).toEqual(morning);
+    expect(due(startAt, '2026-10-23T21:30:00Z')).toEqual(morning);
+    expect(due(startAt, '2026-10-23T21:29:00Z')).toEqual([['time-for-it', '2026-10-23T21:29:00.000Z']]);
   });
 
   it.each(['2026-10-23T21:29:00.000Z', '2026-10-24T06:30:00.000Z'])(
-    'say “now” at the start of a stage that begins just outside quiet hours: %s',
+    'come at the start of a stage that begins just outside quiet hours: %s',
     (startAt) => {
-      expect(texts(startAt)).toEqual([[startAt, 'Unmould now.']]);
+      expect(due(startAt)).toEqual([['time-for-it', startAt]]);
     },
   );
 

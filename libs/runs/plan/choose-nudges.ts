@@ -1,5 +1,5 @@
 import type { Hours, NudgeKind, PlanDocument, PlannedStage } from '#contract';
-import { localText, quietAround } from '#hours';
+import { quietAround } from '#hours';
 import { minute, minuteOfIso, type Minute } from '#units';
 
 /** A reminder that a plan asks for. */
@@ -8,7 +8,11 @@ export interface ChosenNudge {
   readonly stage: string;
   readonly attempt: number;
   readonly kind: NudgeKind;
-  readonly text: string;
+  /** Title of the stage. */
+  readonly title: string;
+  readonly startAt: Minute;
+  /** Absent: nothing closes the window. */
+  readonly lastCallAt: Minute | undefined;
   readonly dueAt: Minute;
 }
 
@@ -20,7 +24,7 @@ const NOTICE = 30;
  * before it is too late.
  *
  * In quiet hours nothing is said: an opening waits for the morning, a last call is brought forward to the evening, and
- * so is the time for a stage that begins in them, which then says at what time that is.
+ * so is the time for a stage that begins in them.
  * One that would then come at no useful time is left out, so each stage has one to three.
  * @param now reminders that would be due before it are left out
  */
@@ -42,26 +46,20 @@ function ofStage(
   const start = minuteOfIso(stage.startAt);
   const opens = minuteOfIso(stage.opensAt);
   const last = stage.lastCallAt === null ? undefined : minuteOfIso(stage.lastCallAt);
-  const about = { stage: stage.key, attempt: stage.attempt };
-  const best = `best at ${localText(start, zone)}`;
-  const until = last === undefined ? '' : `, last call ${localText(last, zone)}`;
+  const { title, attempt } = stage;
+  const about = { ...{ stage: stage.key, attempt, title }, startAt: start, lastCallAt: last };
   const nudges: Omit<ChosenNudge, 'run'>[] = [];
   const opening = quietAround(opens, quiet, zone)?.to ?? opens;
   // A window that is open while she looks at the plan is no news, and would be none at the next plan either.
   if (opens > now && opening < start) {
-    const text = `${stage.title}: the window is open, ${best}${until}.`;
-    nudges.push({ ...about, kind: 'window-opens', text, dueAt: opening });
+    nudges.push({ ...about, kind: 'window-opens', dueAt: opening });
   }
-  const time = outsideQuiet(start, quiet, zone, now);
-  // At any other time “now” would be wrong, and soap unmoulded on its word the evening before.
-  const when = time === start ? ' now' : `: planned for ${localText(start, zone)}`;
-  nudges.push({ ...about, kind: 'time-for-it', text: `${stage.title}${when}${until}.`, dueAt: time });
+  nudges.push({ ...about, kind: 'time-for-it', dueAt: outsideQuiet(start, quiet, zone, now) });
   if (last !== undefined) {
     const wanted = minute(last - NOTICE);
     const calling = outsideQuiet(wanted, quiet, zone, now);
     if (calling > start && calling <= last) {
-      const text = `${stage.title}: last call at ${localText(last, zone)}.`;
-      nudges.push({ ...about, kind: 'last-call', text, dueAt: calling });
+      nudges.push({ ...about, kind: 'last-call', dueAt: calling });
     }
   }
   return nudges;

@@ -1,7 +1,8 @@
 import type { NudgeKind } from '#contract';
-import type { Nudge as Row } from '../generated/client.js';
+import type { Nudge as Row, Run } from '../generated/client.js';
 import type { Session } from '../session.js';
 import { undoEarly } from './undo-early.js';
+import { workshops, type StoredWorkshop } from './workshops.js';
 
 export type NudgeStatus = 'waiting' | 'delivered' | 'cancelled';
 
@@ -11,15 +12,21 @@ export interface StoredNudge {
   readonly runId: string;
   /** Key of the run. */
   readonly run: string;
+  readonly runTitle: string;
   readonly revisionId: string;
   /** Key of the stage. */
   readonly stage: string;
   readonly attempt: number;
   readonly kind: NudgeKind;
-  readonly text: string;
+  /** Title of the stage. */
+  readonly title: string;
+  /** When the stage begins by the plan; null: not known, of an older one. */
+  readonly startAt: Date | null;
+  /** null: nothing closes the window. */
+  readonly lastCallAt: Date | null;
   readonly dueAt: Date;
   readonly status: NudgeStatus;
-  /** Rises with every change of due time or text. */
+  /** Rises with every change of what it says or when. */
   readonly version: number;
   /** Place in the workshop's inbox; null until delivered. */
   readonly sequence: number | null;
@@ -27,6 +34,8 @@ export interface StoredNudge {
 }
 
 export type DeliveredNudge = StoredNudge & { readonly sequence: number; readonly deliveredAt: Date };
+
+export type NudgeReader = Pick<StoredWorkshop['facts'], 'language' | 'units' | 'timeZone'>;
 
 /** The channel that tells listeners of deliveries; see `listenInbox`. */
 export const INBOX_CHANNEL = 'benchtide_inbox';
@@ -43,6 +52,11 @@ export interface Nudges {
   /** Makes nudges wait again that a clock which was ahead delivered too early; see `undo-early`. @returns how many */
   undoEarly(now: Date): Promise<number>;
   get(workshopId: string, id: string): Promise<StoredNudge | null>;
+  /**
+   * For whom nudges of a workshop are written that leave the program.
+   * @throws RangeError without such a workshop
+   */
+  readerOf(workshopId: string): Promise<NudgeReader>;
   /** By due time. */
   list(workshopId: string, filter?: { status?: NudgeStatus; runId?: string }): Promise<StoredNudge[]>;
   /** What was delivered after this place in the inbox, in order. Nothing can appear before a place once read. */
@@ -51,7 +65,7 @@ export interface Nudges {
   cancelForRun(workshopId: string, runId: string): Promise<{ id: string; version: number }[]>;
 }
 
-const withRun = { run: { select: { key: true } } } as const;
+const withRun = { run: { select: { key: true, order: true } } } as const;
 
 export function nudges(session: Session): Nudges {
   const { db } = session;
@@ -67,6 +81,12 @@ export function nudges(session: Session): Nudges {
       return rows.map(read);
     },
     undoEarly: (now) => undoEarly(session, now),
+    async readerOf(workshopId) {
+      const found = await workshops(session).get(workshopId);
+      if (found === null) throw new RangeError(`There is no workshop ${workshopId}.`);
+      const { language, units, timeZone } = found.facts;
+      return { language, units, timeZone };
+    },
     async get(workshopId, id) {
       const row = await db.nudge.findUnique({
         where: { workshopId_id: { workshopId, id } },
@@ -131,10 +151,11 @@ function read({
   inboxSequence,
   earlyDeliveries: _,
   ...row
-}: Row & { run: { key: string } }): StoredNudge {
+}: Row & { run: Pick<Run, 'key' | 'order'> }): StoredNudge {
   return {
     ...row,
     run: run.key,
+    runTitle: (run.order as { title: string }).title,
     stage: stageKey,
     kind: row.kind as NudgeKind,
     status: row.status as NudgeStatus,

@@ -7,14 +7,28 @@ export interface DesiredNudge {
   readonly stage: string;
   readonly attempt: number;
   readonly kind: NudgeKind;
-  readonly text: string;
+  /** Title of the stage. */
+  readonly title: string;
+  readonly startAt: Date;
+  /** null: nothing closes the window. */
+  readonly lastCallAt: Date | null;
   readonly dueAt: Date;
 }
 
 /** A nudge of the run that waits or was delivered. */
 export type KnownNudge = Pick<
   Nudge,
-  'id' | 'stageKey' | 'attempt' | 'kind' | 'text' | 'dueAt' | 'status' | 'version' | 'deliveredAt'
+  | 'id'
+  | 'stageKey'
+  | 'attempt'
+  | 'kind'
+  | 'title'
+  | 'startAt'
+  | 'lastCallAt'
+  | 'dueAt'
+  | 'status'
+  | 'version'
+  | 'deliveredAt'
 >;
 
 /** What a plan does to the nudges of its run. */
@@ -27,7 +41,7 @@ export interface NudgeChanges {
 }
 
 export interface ReconciledNudges {
-  /** New, or with another time or text: to be queued (again) under this version. */
+  /** New, or with something else to say, or at another time: to be queued (again) under this version. */
   readonly moved: readonly { readonly id: string; readonly version: number; readonly dueAt: Date }[];
   /** Not wanted any more; their alarms can be taken away. */
   readonly cancelled: readonly { readonly id: string; readonly version: number }[];
@@ -40,7 +54,7 @@ const ONCE_WITHIN_MS = 60 * 60_000;
  * How the waiting nudges of a run become those that its new plan wants, with no more of them touched than must be:
  * - waiting and not wanted: cancelled;
  * - waiting and wanted just so: kept, under the new revision;
- * - waiting and wanted at another time or with another text: changed, its version raised;
+ * - waiting and wanted at another time or with something else to say: changed, its version raised;
  * - overdue while its stage is still open: left to be delivered late, as a replan must not silence it;
  * - wanted and not waiting: made, unless one for the same stage, attempt and kind was delivered within the hour
  *   before: a plan made anew while the maker is at it must not tell them again. What a clock that was ahead delivered
@@ -67,7 +81,7 @@ export function reconcileNudges(
     if (row === undefined) {
       const last = delivered.get(wanted) ?? -Infinity;
       if (want.dueAt.getTime() >= last + ONCE_WITHIN_MS) made.push({ ...want, id: newId() });
-    } else if (row.dueAt.getTime() === want.dueAt.getTime() && row.text === want.text) {
+    } else if (isSame(row, want)) {
       kept.push(row.id);
     } else {
       changed.push({ row, want });
@@ -94,6 +108,16 @@ function lastDelivered(rows: readonly KnownNudge[], ahead: Date): ReadonlyMap<st
     last.set(subject(row), Math.max(last.get(subject(row)) ?? -Infinity, row.dueAt.getTime()));
   }
   return last;
+}
+
+function isSame(row: KnownNudge, want: DesiredNudge): boolean {
+  const same = (a: Date | null, b: Date | null): boolean => a?.getTime() === b?.getTime();
+  return (
+    row.title === want.title &&
+    same(row.dueAt, want.dueAt) &&
+    same(row.startAt, want.startAt) &&
+    same(row.lastCallAt, want.lastCallAt)
+  );
 }
 
 function subject(nudge: { stageKey: string; attempt: number; kind: string }): string {

@@ -83,8 +83,8 @@ async function holdRun(
         CASE WHEN ${logs} THEN nextval(pg_get_serial_sequence('bench_log', 'sequence')) END AS sequence
       FROM run WHERE workshop_id = ${workshopId}::uuid AND id = ${runId}::uuid FOR NO KEY UPDATE),
     known AS (
-      SELECT id, stage_key AS "stageKey", attempt, kind, text, due_at AS "dueAt", status, version,
-        delivered_at AS "deliveredAt"
+      SELECT id, stage_key AS "stageKey", attempt, kind, title, start_at AS "startAt", last_call_at AS "lastCallAt",
+        due_at AS "dueAt", status, version, delivered_at AS "deliveredAt"
       FROM nudge
       WHERE workshop_id = ${workshopId}::uuid AND run_id = ${runId}::uuid AND status IN ('waiting', 'delivered')
       ORDER BY id FOR UPDATE)

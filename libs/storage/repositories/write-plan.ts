@@ -44,22 +44,30 @@ function nudgeWrites({ revision, nudges: { made, changed, kept, cancelled } }: P
       Prisma.sql`${made.map(({ stage }) => stage)}::text[]`,
       Prisma.sql`${made.map(({ attempt }) => attempt)}::int[]`,
       Prisma.sql`${made.map(({ kind }) => kind)}::text[]`,
-      Prisma.sql`${made.map(({ text }) => text)}::text[]`,
+      Prisma.sql`${made.map(({ title }) => title)}::text[]`,
+      Prisma.sql`${made.map(({ startAt }) => startAt.toISOString())}::timestamptz[]`,
+      Prisma.sql`${made.map(({ lastCallAt }) => lastCallAt?.toISOString() ?? null)}::timestamptz[]`,
       Prisma.sql`${made.map(({ dueAt }) => dueAt.toISOString())}::timestamptz[]`,
     ];
     writes.push(Prisma.sql`
-      INSERT INTO nudge (workshop_id, run_id, revision_id, status, id, stage_key, attempt, kind, text, due_at)
+      INSERT INTO nudge (workshop_id, run_id, revision_id, status,
+        id, stage_key, attempt, kind, title, start_at, last_call_at, due_at)
       SELECT ${workshopId}::uuid, ${runId}::uuid, ${revisionId}::uuid, 'waiting', each.*
-      FROM unnest(${Prisma.join(columns, ', ')}) AS each (id, stage_key, attempt, kind, text, due_at)`);
+      FROM unnest(${Prisma.join(columns, ', ')}) 
+        AS each (id, stage_key, attempt, kind, title, start_at, last_call_at, due_at)`);
   }
   if (changed.length > 0) {
     const ids = changed.map(({ row }) => row.id);
-    const texts = changed.map(({ want }) => want.text);
+    const titles = changed.map(({ want }) => want.title);
+    const starts = changed.map(({ want }) => want.startAt.toISOString());
+    const lastCalls = changed.map(({ want }) => want.lastCallAt?.toISOString() ?? null);
     const times = changed.map(({ want }) => want.dueAt.toISOString());
     writes.push(Prisma.sql`
       UPDATE nudge SET
-        text = wanted.text, due_at = wanted.due_at, version = nudge.version + 1, revision_id = ${revisionId}::uuid
-      FROM unnest(${ids}::uuid[], ${texts}::text[], ${times}::timestamptz[]) AS wanted (id, text, due_at)
+        title = wanted.title, start_at = wanted.start_at, last_call_at = wanted.last_call_at, due_at = wanted.due_at,
+        version = nudge.version + 1, revision_id = ${revisionId}::uuid
+      FROM unnest(${ids}::uuid[], ${titles}::text[], ${starts}::timestamptz[], ${lastCalls}::timestamptz[],
+        ${times}::timestamptz[]) AS wanted (id, title, start_at, last_call_at, due_at)
       WHERE nudge.workshop_id = ${workshopId}::uuid AND nudge.id = wanted.id`);
   }
   if (kept.length > 0) {

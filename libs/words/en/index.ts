@@ -1,7 +1,8 @@
 import type { Words } from '../words.js';
 import { cautions } from './cautions.js';
 import { names } from './names.js';
+import { nudges } from './nudges.js';
 import { phrases } from './phrases.js';
 
 /** All that is said in English. */
-export const en: Words = { phrases, names, messages: { ...cautions } };
+export const en: Words = { phrases, names, messages: { ...cautions, ...nudges } };

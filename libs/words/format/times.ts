@@ -4,6 +4,8 @@ export interface Times {
   readonly dayTime: (at: string | number) => string;
   /** `18:10` */
   readonly time: (at: string | number) => string;
+  /** `18:10` where it is the same local day as `from`, else with the day. */
+  readonly timeFrom: (from: string | number, at: string | number) => string;
   /** `Fri 27 Nov` */
   readonly day: (at: string | number) => string;
   /** `27 November 2026` */
@@ -36,11 +38,17 @@ function makeTimes(locale: string, timeZone: string): Times {
   };
   const day = { weekday: 'short', day: 'numeric', month: 'short' } as const;
   const time = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' } as const;
+  const [dayTime, timeAlone, date] = [
+    format({ ...day, ...time }),
+    format(time),
+    format({ dateStyle: 'long' }),
+  ];
   return {
-    dayTime: format({ ...day, ...time }),
-    time: format(time),
+    dayTime,
+    time: timeAlone,
+    timeFrom: (from, at) => (date(from) === date(at) ? timeAlone(at) : dayTime(at)),
     day: format(day),
-    date: format({ dateStyle: 'long' }),
+    date,
     calendarDay: format(day, 'UTC'),
   };
 }

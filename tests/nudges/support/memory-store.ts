@@ -37,6 +37,10 @@ export class MemoryStore implements NudgeStore {
     return 0;
   }
 
+  async readerOf(): Promise<Awaited<ReturnType<NudgeStore['readerOf']>>> {
+    return { language: 'en', units: 'metric', timeZone: 'UTC' };
+  }
+
   async claim(id: string, version: number, now: Date): Promise<DeliveredNudge | null> {
     this.claims.push({ id, version });
     const row = this.#rows.get(id);
@@ -46,10 +50,13 @@ export class MemoryStore implements NudgeStore {
       id,
       workshopId: randomUUID(),
       runId: randomUUID(),
+      runTitle: 'Tiles',
       stage: 'unmould',
       attempt: 1,
-      kind: 'window-opens',
-      text: 'The unmould window opens.',
+      kind: 'window-opens' as const,
+      title: 'Unmould',
+      startAt: row.dueAt,
+      lastCallAt: null,
       dueAt: row.dueAt,
       deliveredAt: now,
       sequence: this.delivered.length + 1,

@@ -9,6 +9,7 @@ const store: NudgeStore = {
   // The sweep at the start sets the alarm, so that no other worker can come first.
   due: async () => [{ ...nudge, dueAt: new Date(nudge.dueAt) }],
   undoEarly: async () => 0,
+  readerOf: async () => ({ language: 'en', units: 'metric', timeZone: 'UTC' }),
   claim: (id, version) =>
     new Promise(() => {
       const claim: Claim = { id, version };

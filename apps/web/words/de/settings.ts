@@ -22,6 +22,11 @@ export const settings: Words['settings'] = {
     'Hinweise kommen in Benchtide an, auf jedem Gerät, auf dem es offen ist: jeder einmal, und keiner in Ihren Ruhezeiten.',
   nextNudge: (when, text) => `Der nächste: ${when}: ${text}`,
   noNudge: 'Zurzeit wartet keiner.',
+  written: (language, units) =>
+    `Hinweise, die auf anderen Wegen als über dieses Programm kommen, stehen auf ${language}, mit ${units}.`,
+  metricShort: 'metrischen Einheiten',
+  usShort: 'US-Einheiten',
+  writeLikeHere: 'So schreiben wie auf diesem Gerät',
   toHours: 'Ruhezeiten stehen unter „Zeiten“',
   lastCall: 'Letzte Gelegenheit',
   sound: 'Ton und Vibration bei der letzten Gelegenheit, solange Benchtide offen ist',

@@ -22,6 +22,11 @@ export const settings = {
     'Nudges arrive in Benchtide, on every device where it is open, once each and never in your quiet hours.',
   nextNudge: (when: string, text: string) => `The next: ${when}: ${text}`,
   noNudge: 'None waits at the moment.',
+  written: (language: string, units: string) =>
+    `Nudges that go out by other ways than this program are written in ${language}, with ${units}.`,
+  metricShort: 'metric units',
+  usShort: 'US units',
+  writeLikeHere: 'Write them as on this device',
   toHours: 'Quiet hours are set under Hours',
   lastCall: 'Last call',
   sound: 'Sound and vibration for last call, while Benchtide is open',
