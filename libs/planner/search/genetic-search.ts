@@ -21,7 +21,7 @@ const COST = 1;
 const PAUSE = 20;
 
 /**
- * A genetic algorithm over activity lists, each child pushed to and fro (Valls, Ballestín and Quintanilla, "A hybrid
+ * A genetic algorithm over activity lists, each child pushed forward and backward (Valls, Ballestín and Quintanilla, "A hybrid
  * genetic algorithm for the resource-constrained project scheduling problem", EJOR 185, 2008).
  * @param best what is to be improved on: the least total so far, infinite where there is none
  * @param least what is good enough
@@ -46,12 +46,12 @@ export function* geneticSearch(
     const isFirst = parents.length < POPULATION;
     const list = isFirst
       ? lists.sample(random, 1 + (born % STRONGEST_PULL))
-      : lists.shake(crossed(pick().list, pick().list, random), random);
+      : lists.mutate(crossover(pick().list, pick().list, random), random);
     const early = lists.early(list);
     if (early === null) {
       if (parents.length === 0 && ++lost >= HOPELESS) return;
     } else {
-      const child = lists.toAndFro(early);
+      const child = lists.forwardBackward(early);
       if (isFirst) parents.push(child);
       else replaceWorst(parents, child);
       if (child.total < best) {
@@ -79,7 +79,7 @@ function replaceWorst(parents: ListSchedule[], child: ListSchedule): void {
 }
 
 /** The mother's list, but what is in its middle in the father's order (Hartmann, Naval Research Logistics 45, 1998). */
-function crossed(mother: Int32Array, father: Int32Array, random: Random): Int32Array {
+function crossover(mother: Int32Array, father: Int32Array, random: Random): Int32Array {
   const a = Math.floor(random.next() * mother.length);
   const b = Math.floor(random.next() * mother.length);
   const [from, to] = a < b ? [a, b] : [b, a];

@@ -140,7 +140,7 @@ describe('placePart', () => {
 describe('joint plans', () => {
   const p = copies(5);
 
-  it('have a first plan that is pushed to and fro: of ten, hardly later than one long searched for', () => {
+  it('have a first plan that is pushed forward and backward: of ten, hardly later than one long searched for', () => {
     const p = tenRunsProblem();
     const total = (limits: { readonly limit: number; readonly stop?: () => boolean }): number => {
       const outcome = schedule(p, { certainty: 0.6, seed: 1, ...limits });

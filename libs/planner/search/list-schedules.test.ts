@@ -19,7 +19,7 @@ const published = readProjects(new URL('../../../tests/literature/planner/rcpsp.
 const shape = { stages: 6, until: 40, calendars: true, resources: true };
 
 describe('list schedules', () => {
-  it('keep lags of either kind, hours, holds and busy times, and going to and fro makes none later', () => {
+  it('keep lags of either kind, hours, holds and busy times, and pushing forward and backward makes none later', () => {
     let made = 0;
     fc.assert(
       fc.property(randomProblem(shape), fc.nat(), (random, seed) => {
@@ -28,11 +28,11 @@ describe('list schedules', () => {
         if (search === null) return;
         const lists = new ListSchedules(search, search.lags);
         const chance = seededRandom(seed);
-        const found = lists.early(lists.shake(lists.sample(chance, 1 + (seed % 4)), chance));
+        const found = lists.early(lists.mutate(lists.sample(chance, 1 + (seed % 4)), chance));
         if (found === null) return;
         made++;
         expect(faults(p, found)).toEqual([]);
-        const again = lists.toAndFro(found);
+        const again = lists.forwardBackward(found);
         expect(faults(p, again)).toEqual([]);
         expect(again.total).toBeLessThanOrEqual(found.total);
       }),
@@ -41,7 +41,7 @@ describe('list schedules', () => {
     expect(made).toBeGreaterThan(200);
   });
 
-  it('are made of every list without maximum lags and of some with; going to and fro often makes them earlier', () => {
+  it('are made of every list without maximum lags and of some with; pushing forward and backward often makes them earlier', () => {
     let earlier = 0;
     let tied = 0;
     const cell = { activities: 25, resources: 3, complexity: 1.4, strength: 0.2, planted: true };
@@ -54,7 +54,7 @@ describe('list schedules', () => {
         if (maxima === 0) expect(found).not.toBeNull();
         if (found === null) return;
         expect(faults(p, found)).toEqual([]);
-        const pushed = lists.toAndFro(found);
+        const pushed = lists.forwardBackward(found);
         expect(faults(p, pushed)).toEqual([]);
         if (pushed.total < found.total) earlier++;
         if (maxima > 0) tied++;

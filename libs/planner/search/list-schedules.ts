@@ -5,7 +5,7 @@ import { ListScheduler, mirrorModel, type LagEdge, type ListModel } from './list
 import type { StartBounds } from './start-bounds.js';
 
 /** Share of the neighbours in a list that are swapped. */
-const SHAKEN = 0.05;
+const MUTATED = 0.05;
 
 /** How often the nodes of a list are placed anew for the sake of maximum lags and holds. */
 const REPAIRS = 20;
@@ -94,7 +94,7 @@ export class ListSchedules {
    * @param repairs as for `ListScheduler.place`
    * @returns the better of before and after
    */
-  toAndFro(given: ListSchedule, repairs = REPAIRS): ListSchedule {
+  forwardBackward(given: ListSchedule, repairs = REPAIRS): ListSchedule {
     const { forward, backward, task, inOrder } = this;
     const { duration } = task.net;
     const floor = this.endsOf(given.starts).map((end) => -end);
@@ -128,10 +128,10 @@ export class ListSchedules {
   }
 
   /** Swaps some neighbours that may come in either order. */
-  shake(list: Int32Array, random: Random): Int32Array {
+  mutate(list: Int32Array, random: Random): Int32Array {
     for (let k = 1; k < list.length; k++) {
       const [a, b] = [list[k - 1]!, list[k]!];
-      if (random.next() >= SHAKEN || this.before[b]!.includes(a)) continue;
+      if (random.next() >= MUTATED || this.before[b]!.includes(a)) continue;
       list[k - 1] = b;
       list[k] = a;
     }

@@ -34,15 +34,15 @@ const GROWTH = 1.1;
 const LEAST_SHARE = 1;
 const MOST_SHARE = 4;
 
-/** About how many stages may be placed, repairs included, to push a first plan to and fro: at most a second's work. */
+/** About how many stages may be placed, repairs included, to push a first plan forward and backward: at most a second's work. */
 const PUSHES = 400_000;
 
 /** The share of what is left after the first turn that the genetic search may take. */
-const BREEDING = 0.25;
+const GENETIC_SHARE = 0.25;
 /** A budget without an end has no share that ends. */
-const MOST_BRED = 1500;
+const MOST_CHILDREN = 1500;
 
-/** Stages that can move from which on a single problem is worth breeding and neighbourhoods. */
+/** Stages that can move from which on a single problem is worth the genetic search and neighbourhoods. */
 const LARGE = 50;
 
 /** What is proved at the end: nothing earlier exists, nothing at all exists, or neither. */
@@ -125,10 +125,10 @@ function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verd
     if (size === TURN) {
       const lists = new ListSchedules(search, search.lags);
       const total = best === undefined ? Infinity : search.totalOf(best);
-      turn.left = Math.min(Math.floor(BREEDING * budget.left), MOST_BRED);
+      turn.left = Math.min(Math.floor(GENETIC_SHARE * budget.left), MOST_CHILDREN);
       budget.left -= turn.left;
-      for (const bred of geneticSearch(lists, total, early.lowerBound, random, turn)) {
-        yield bred && { starts: (best = bred.starts), pinned };
+      for (const child of geneticSearch(lists, total, early.lowerBound, random, turn)) {
+        yield child && { starts: (best = child.starts), pinned };
       }
       budget.left += Math.max(0, turn.left);
       if (best !== undefined) early.adopt(best);
@@ -151,7 +151,7 @@ function* atOnce({ p, net, random, budget }: Task): Generator<Found | null, Verd
   }
 }
 
-/** One component after the other, all pushed to and fro; then the complete search and neighbourhoods by turns. */
+/** One component after the other, all pushed forward and backward; then the complete search and neighbourhoods by turns. */
 function* jointly(
   task: Task,
   components: readonly (readonly number[])[],
@@ -167,7 +167,7 @@ function* jointly(
     best = shiftEarlier(net, all, nodeStarts(net, inserted), within.least);
     yield found(best);
     const lists = new ListSchedules({ net, all, within, deliveries: deliveriesOf(p), totalOf });
-    const pushed = lists.toAndFro(lists.of(best), Math.ceil(PUSHES / p.stages.length));
+    const pushed = lists.forwardBackward(lists.of(best), Math.ceil(PUSHES / p.stages.length));
     if (pushed.starts !== best) yield found((best = pushed.starts));
     if (budget.stop()) return 'feasible';
   }

@@ -64,7 +64,7 @@ describe('projects of the literature', () => {
   );
 
   /** Within these conflicts the complete search alone leaves it a minute late and open. */
-  it('j60/j6014_4 is solved by breeding and neighbourhoods within what the complete search alone takes', () => {
+  it('j60/j6014_4 is solved by the genetic search and neighbourhoods within what the complete search alone takes', () => {
     const instance = classic.find(({ name }) => name === 'j60/j6014_4')!;
     const { status, makespan } = instance.expected!;
     expect(solveProject(instance, { seed: 1, limit: 3000 })).toMatchObject({ status, makespan });
