@@ -7,14 +7,14 @@ import { largeProject } from '../../../tests/support/large-projects.js';
 import { projectProblem, SINK } from '../../../tests/support/project-problem.js';
 import { randomProblem } from '../../../tests/support/random-problem.js';
 import { compileProblem } from '../compile-problem.js';
-import { relaxed } from './lns-relax.js';
+import { repairModel } from './lns-repair.js';
 import { nodeStarts } from './node-starts.js';
 import { valuesOf } from './stage-model.js';
 import { StageSearch } from './stage-search.js';
 
 const shape = { stages: 7, until: 40, calendars: true, resources: true };
 
-describe('relaxed', () => {
+describe('repairModel', () => {
   it('leaves the schedule it was made from possible, whatever is free', () => {
     let kept = 0;
     fc.assert(
@@ -31,7 +31,7 @@ describe('relaxed', () => {
         const isFree = Uint8Array.from(net.domains, (_, i) =>
           net.fixed[i] === 0 && free.next().value ? 1 : 0,
         );
-        const small = relaxed(model, net, starts, isFree, seededRandom(seed));
+        const small = repairModel(model, net, starts, isFree, seededRandom(seed));
         const values = valuesOf(small, net, starts);
         const valueOf = (side: number): number => (side % 2 === 0 ? 1 : -1) * values[side >> 1]!;
         for (const { from, to, weight, choice } of small.edges) {

@@ -2,7 +2,7 @@ import type { Random } from '#units';
 import { LearningSearch } from '../learning/learning-search.js';
 import type { Budget } from './budget.js';
 import { alongLags, aroundMoment, type Destroy } from './lns-destroy.js';
-import { relaxed } from './lns-relax.js';
+import { repairModel } from './lns-repair.js';
 import { shiftEarlier } from './shift-earlier.js';
 import { valuesOf } from './stage-model.js';
 import type { StageSearch } from './stage-search.js';
@@ -56,7 +56,7 @@ export class StageLns {
     if (this.current === null || whole.totalOf(this.current) > least) this.current = best;
     const kind = this.kinds[random.next() < WALKING ? 0 : 1];
     const isFree = kind.destroy(this.current, kind.size, random);
-    const small = relaxed(model, net, this.current, isFree, random);
+    const small = repairModel(model, net, this.current, isFree, random);
     const search = new LearningSearch(small, random);
     const side = 2 * model.total + 1;
     search.require(side, -least);

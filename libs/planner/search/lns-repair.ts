@@ -11,7 +11,7 @@ import { withChoices, type StageModel } from './stage-model.js';
  * cumulative scheduling", ICAPS 2005). Starts can still shift.
  * @param starts a schedule, of all nodes
  */
-export function relaxed(
+export function repairModel(
   model: StageModel,
   net: Network,
   starts: Float64Array,
