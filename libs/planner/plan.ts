@@ -1,7 +1,7 @@
 import { deliveriesOf, totalEnd } from './deliveries.js';
 import type { Certainty, Odds, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { pinned } from './pinned.js';
-import { race, type Runner } from './race.js';
+import { selectByPairedSimulation, type Candidate } from './paired-simulation.js';
 import { schedule, ScheduleSearch } from './schedule.js';
 
 /** From cautious to likely. The cautious plan is not always the best: it may open a window past its close. */
@@ -26,7 +26,7 @@ export interface PlanOptions {
 }
 
 /**
- * The schedule with the best odds, as `race` finds it, among those made at several certainties; equal odds go to the one
+ * The schedule with the best odds, as `selectByPairedSimulation` finds it, among those made at several certainties; equal odds go to the one
  * that is ready first. Certainties take turns, so that each has a first schedule before any is made better.
  * @returns the outcome and its odds; without any schedule, the outcome at the last certainty and null
  */
@@ -46,7 +46,7 @@ export function plan(
   const last = certainties.at(-1);
   if (last === undefined) throw new RangeError('no certainty to plan at');
   const limits = { ...(limit !== undefined && { limit }), ...(stop && { stop }) };
-  const candidates: Runner[] = [];
+  const candidates: Candidate[] = [];
   const enter = (found: Schedule | undefined): void => {
     if (found === undefined || candidates.some((other) => sameStarts(other.schedule, found))) return;
     candidates.push({ schedule: found, total: totalOf(p, found) });
@@ -67,7 +67,7 @@ export function plan(
   if (candidates.length === 0) {
     return { outcome: schedule(asked, { certainty: last, seed, ...limits }), odds: null };
   }
-  const best = race(p, candidates, { seed, scenarios, ...(stop && { stop }) });
+  const best = selectByPairedSimulation(p, candidates, { seed, scenarios, ...(stop && { stop }) });
   return { outcome: { status: 'planned', schedule: best.schedule }, odds: best.odds };
 }
 

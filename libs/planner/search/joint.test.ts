@@ -156,7 +156,7 @@ describe('joint plans', () => {
     const { outcome, odds } = plan(p, { seed: 1, scenarios: 80, stop: () => true });
     if (outcome.status !== 'planned') throw new Error(outcome.status);
     expect(scheduleFaults(p, outcome.schedule)).toEqual([]);
-    // The race ends after its first heat.
+    // The paired simulation ends after its first batch.
     expect(odds?.scenarios).toBe(10);
   });
 

@@ -2,33 +2,33 @@ import { sampleDraws } from './draws.js';
 import type { Odds, Problem, Schedule } from './problem.js';
 import { Tally } from './tally.js';
 
-/** Into how many heats the scenarios are cut. */
-const HEATS = 8;
+/** Into how many batches the scenarios are cut. */
+const BATCHES = 8;
 /** A schedule is out when it trails the leader by more than so many standard errors of the difference. */
 const BEHIND = 3;
-/** Scenarios between two questions whether to stop, where a heat has as many. */
+/** Scenarios between two questions whether to stop, where a batch has as many. */
 const HEARD = 25;
-/** So many the winner of a race that was stopped is to live through, where the first heat has as many. */
+/** So many the best is to be simulated in where it was stopped early, where the first batch has as many. */
 const LEAST = 100;
 
-/** A schedule in the race; of equal odds the earlier in total wins. */
-export interface Runner {
+/** A schedule to choose from; of equal odds the earlier in total wins. */
+export interface Candidate {
   readonly schedule: Schedule;
   readonly total: number;
 }
 
 /**
  * The schedule with the best odds. All live through the same scenarios, so what tells them apart are those that one
- * comes through and another does not (a paired comparison). After each heat those that trail too far are out; one that
- * fared the same in everything as the leader is out after the second. So the winner may be worse than another by a little
+ * comes through and another does not (a paired comparison). After each batch those that trail too far are out; one that
+ * fared the same in everything as the leader is out after the second. So the best may be worse than another by a little
  * less than the standard error of its odds.
- * @param options.scenarios those of the winner, 1 or more
- * @param options.stop once it says true, the leader is the winner, with the scenarios simulated so far; with 100, or one
- *   heat of them, if there were fewer
+ * @param options.scenarios those of the best, 1 or more
+ * @param options.stop once it says true, the leader is the answer, with the scenarios simulated so far; with 100, or one
+ *   batch of them, if there were fewer
  */
-export function race(
+export function selectByPairedSimulation(
   p: Problem,
-  runners: readonly Runner[],
+  candidates: readonly Candidate[],
   {
     seed,
     scenarios,
@@ -36,21 +36,24 @@ export function race(
   }: { readonly seed: number; readonly scenarios: number; readonly stop?: () => boolean },
 ): { readonly schedule: Schedule; readonly odds: Odds } {
   const draws = sampleDraws(p, seed);
-  let left = runners.map((runner) => ({ ...runner, tally: new Tally(p, runner.schedule, draws, scenarios) }));
+  let left = candidates.map((candidate) => ({
+    ...candidate,
+    tally: new Tally(p, candidate.schedule, draws, scenarios),
+  }));
   let leader = left[0]!;
-  const endOf = (heat: number): number => Math.ceil((scenarios * heat) / HEATS);
-  for (let heat = 1; heat <= HEATS; heat++) {
-    const isStopped = runHeat(left, endOf(heat), stop);
+  const endOf = (batch: number): number => Math.ceil((scenarios * batch) / BATCHES);
+  for (let batch = 1; batch <= BATCHES; batch++) {
+    const isStopped = runBatch(left, endOf(batch), stop);
     leader = left.reduce((a, b) => (isBetter(b, a) ? b : a));
-    if (heat === HEATS || isStopped) break;
-    left = left.filter((each) => each === leader || isInReach(each.tally, leader.tally, heat > 1));
+    if (batch === BATCHES || isStopped) break;
+    left = left.filter((each) => each === leader || isInReach(each.tally, leader.tally, batch > 1));
   }
   leader.tally.simulate(Math.min(LEAST, endOf(1)));
   return { schedule: leader.schedule, odds: leader.tally.odds(seed) };
 }
 
-/** All live through the scenarios up to the end of the heat together. @returns whether it was stopped, maybe before that */
-function runHeat(left: readonly { readonly tally: Tally }[], end: number, stop: () => boolean): boolean {
+/** All live through the scenarios up to the end of the batch together. @returns whether it was stopped, maybe before that */
+function runBatch(left: readonly { readonly tally: Tally }[], end: number, stop: () => boolean): boolean {
   for (let next = left[0]!.tally.scenarios; next < end;) {
     next = Math.min(next + HEARD, end);
     for (const { tally } of left) tally.simulate(next);
@@ -59,7 +62,7 @@ function runHeat(left: readonly { readonly tally: Tally }[], end: number, stop: 
   return false;
 }
 
-function isBetter(a: Runner & { tally: Tally }, b: Runner & { tally: Tally }): boolean {
+function isBetter(a: Candidate & { tally: Tally }, b: Candidate & { tally: Tally }): boolean {
   const more = a.tally.probability - b.tally.probability;
   return more > 0 || (more === 0 && a.total < b.total);
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Problem, Schedule } from './problem.js';
-import { race } from './race.js';
+import { selectByPairedSimulation } from './paired-simulation.js';
 
 const p: Problem = {
   stages: [
@@ -26,19 +26,19 @@ const cutAt = (at: number): { schedule: Schedule; total: number } => ({
   total: at,
 });
 
-describe('a race', () => {
+describe('paired simulation', () => {
   const scenariosBy = (stopAfter: number, scenarios: number): number => {
     let asked = 0;
     const stop = (): boolean => ++asked >= stopAfter;
-    return race(p, [cutAt(500), cutAt(620)], { seed: 1, scenarios, stop }).odds.scenarios;
+    return selectByPairedSimulation(p, [cutAt(500), cutAt(620)], { seed: 1, scenarios, stop }).odds.scenarios;
   };
 
-  it('hears a stop within a heat that is long', () => {
+  it('hears a stop within a batch that is long', () => {
     expect(scenariosBy(6, 2000)).toBe(150);
     expect(scenariosBy(12, 2000)).toBe(300);
   });
 
-  it('lets the winner live through enough scenarios, however soon it is stopped', () => {
+  it('simulates the best in enough scenarios, however soon it is stopped', () => {
     expect(scenariosBy(1, 2000)).toBe(100);
     expect(scenariosBy(1, 80)).toBe(10);
   });
@@ -47,10 +47,14 @@ describe('a race', () => {
     expect(scenariosBy(Infinity, 2000)).toBe(2000);
   });
 
-  it('has the same winner however often it is asked to stop in vain', () => {
-    const runners = [cutAt(620), cutAt(500)];
-    const { odds, schedule } = race(p, runners, { seed: 1, scenarios: 2000, stop: () => false });
-    expect(schedule).toBe(runners[1]!.schedule);
-    expect(race(p, runners, { seed: 1, scenarios: 2000 }).odds).toEqual(odds);
+  it('chooses the same however often it is asked to stop in vain', () => {
+    const candidates = [cutAt(620), cutAt(500)];
+    const { odds, schedule } = selectByPairedSimulation(p, candidates, {
+      seed: 1,
+      scenarios: 2000,
+      stop: () => false,
+    });
+    expect(schedule).toBe(candidates[1]!.schedule);
+    expect(selectByPairedSimulation(p, candidates, { seed: 1, scenarios: 2000 }).odds).toEqual(odds);
   });
 });
