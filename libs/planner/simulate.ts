@@ -4,7 +4,7 @@ import { DueStages } from './due-stages.js';
 import { raise } from './fixed-point.js';
 import type { Network } from './network.js';
 import type { Requirement } from './problem.js';
-import type { Rehearsal, UncertainLag } from './rehearsal.js';
+import type { SimulationModel, UncertainLag } from './simulation-model.js';
 
 /** Where a scenario was lost, and what was missed there. */
 export interface Loss {
@@ -21,7 +21,7 @@ export interface Loss {
  * @returns a function from scenario number to the loss, or undefined when every window was met
  */
 export function simulator(
-  plan: Rehearsal,
+  plan: SimulationModel,
   draws: Draws,
   retestMin: number,
 ): (scenario: number) => Loss | undefined {
@@ -55,7 +55,7 @@ export function simulator(
 }
 
 interface World {
-  readonly plan: Rehearsal;
+  readonly plan: SimulationModel;
   readonly retestMin: number;
   /** Real starts of what is done, expected starts of the rest. */
   readonly x: Float64Array;
@@ -216,7 +216,7 @@ function limitOf({ plan, limits }: World, i: number): Requirement {
   return limit;
 }
 
-function limitIn(plan: Rehearsal, i: number): Requirement {
+function limitIn(plan: SimulationModel, i: number): Requirement {
   const stage = plan.p.stages[i]!;
   if (stage.fixed !== undefined) return { kind: 'fixed', stage: stage.id };
   if (stage.latest !== undefined && stage.latest <= plan.p.until) return { kind: 'latest', stage: stage.id };

@@ -1,6 +1,6 @@
 import type { Draws } from './draws.js';
 import type { Odds, Problem, Requirement, Schedule } from './problem.js';
-import { rehearse } from './rehearsal.js';
+import { compileSimulation } from './simulation-model.js';
 import { simulator, type Loss } from './simulate.js';
 
 /** Minutes until something that was not firm is touched again. Common practice, no source. */
@@ -23,7 +23,7 @@ export class Tally {
     most: number,
     retestMin = RETEST_MIN,
   ) {
-    this.live = simulator(rehearse(p, s), draws, retestMin);
+    this.live = simulator(compileSimulation(p, s), draws, retestMin);
     this.met = new Uint8Array(most);
   }
 

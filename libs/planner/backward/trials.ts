@@ -2,7 +2,7 @@ import type { Draws } from '../draws.js';
 import { RETEST_MIN } from '../tally.js';
 import { CERTAINTIES } from '../plan.js';
 import type { Problem, Schedule } from '../problem.js';
-import { rehearse } from '../rehearsal.js';
+import { compileSimulation } from '../simulation-model.js';
 import { place } from '../schedule.js';
 import { simulator } from '../simulate.js';
 
@@ -62,7 +62,7 @@ export class Trials {
     const key = this.p.stages.map(({ id }) => schedule.starts.get(id)).join(' ');
     const before = this.byStarts.get(key);
     if (before !== undefined) return before;
-    const live = simulator(rehearse(this.p, schedule), this.draws, RETEST_MIN);
+    const live = simulator(compileSimulation(this.p, schedule), this.draws, RETEST_MIN);
     let lost = 0;
     let k = 0;
     while (k < scenarios && (k < ROUGH || scenarios - lost >= need)) if (live(k++) !== undefined) lost++;

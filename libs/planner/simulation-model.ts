@@ -5,9 +5,9 @@ import { addEdge, type Network } from './network.js';
 import type { Length, Problem, Requirement, Schedule } from './problem.js';
 
 /** A plan laid out for simulation: numbered, with all that does not change between scenarios. */
-export interface Rehearsal {
+export interface SimulationModel {
   readonly p: Problem;
-  /** Lags at likely values: what she expects of the rest of the plan. */
+  /** Lags at likely values: what the maker expects of the rest of the plan. */
   readonly likely: Network;
   /** Known lags only: what holds whatever the soap does. */
   readonly certain: Network;
@@ -38,7 +38,7 @@ export interface UncertainLag {
 }
 
 /** Lays out a schedule of the problem, its precedences and the order with busy intervals included. */
-export function rehearse(p: Problem, s: Schedule): Rehearsal {
+export function compileSimulation(p: Problem, s: Schedule): SimulationModel {
   const likely = compileProblem(p, 0.5, s.precedences);
   const certain = compileProblem(p, 0.5, s.precedences, true);
   const starts = Float64Array.from(likely.domains, (domain) => domain.from[0] ?? 0);
