@@ -8,7 +8,7 @@ import {
 } from '../literature/planner/stochastic-projects.js';
 import { type Figure, median } from '../support/figure.js';
 import { projectFaults } from '../support/project-faults.js';
-import { carryThrough } from './partial-order/carry-through.js';
+import { executePolicy } from './partial-order/execute-policy.js';
 import { chooseOrder } from './partial-order/choose-order.js';
 import type { UncertainProject } from './partial-order/uncertain-project.js';
 
@@ -101,7 +101,7 @@ function executionFigures(noise: 1 | 2): Figure[] {
     });
     for (const { dur, published } of samples) {
       if (published === undefined) continue;
-      const outcome = order && carryThrough(project, order.links, dur);
+      const outcome = order && executePolicy(project, order.links, dur);
       if (outcome?.status === 'done') {
         const [fault] = projectFaults({ ...project, dur }, outcome.starts);
         if (fault !== undefined) throw new Error(`what was carried through is no schedule: ${fault}`);

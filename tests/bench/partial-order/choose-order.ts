@@ -1,6 +1,6 @@
 import { controllability } from '#planner';
 import { seededRandom } from '#units';
-import { carryThrough } from './carry-through.js';
+import { executePolicy } from './execute-policy.js';
 import { orderNetwork } from './order-network.js';
 import { partialOrder } from './partial-order.js';
 import type { OrderLink, UncertainProject } from './uncertain-project.js';
@@ -63,7 +63,7 @@ function tried(
   samples: readonly (readonly number[])[],
 ): ChosenOrder {
   const makespans = samples.flatMap((durations) => {
-    const outcome = carryThrough(project, links, durations);
+    const outcome = executePolicy(project, links, durations);
     return outcome.status === 'done' ? [outcome.makespan] : [];
   });
   return {

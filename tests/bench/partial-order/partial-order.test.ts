@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { controllability } from '#planner';
 import { seededRandom } from '#units';
-import { carryThrough } from './carry-through.js';
+import { executePolicy } from './execute-policy.js';
 import { chooseOrder } from './choose-order.js';
 import { orderNetwork } from './order-network.js';
 import { partialOrder } from './partial-order.js';
@@ -146,14 +146,14 @@ describe('orderNetwork', () => {
   });
 });
 
-describe('carryThrough', () => {
+describe('executePolicy', () => {
   it('never fails when the order is controllable, and keeps lags and resources', () => {
     fc.assert(
       fc.property(scheduled, ({ project, starts, draw }) => {
         const links = partialOrder({ ...project, dur: project.longest }, starts);
         for (let trial = 0; trial < 5; trial++) {
           const dur = draw();
-          const outcome = carryThrough(project, links, dur);
+          const outcome = executePolicy(project, links, dur);
           if (outcome.status !== 'done') throw new Error(`failed at ${outcome.at}`);
           expect(faults(project, dur, outcome.starts)).toEqual([]);
           expect(outcome.makespan).toBeLessThanOrEqual(starts.at(-1)!);
@@ -170,7 +170,7 @@ describe('carryThrough', () => {
         const links = partialOrder({ ...project, dur: project.longest }, starts);
         const dur = draw();
         const other = draw();
-        const first = carryThrough(project, links, dur);
+        const first = executePolicy(project, links, dur);
         if (first.status !== 'done') throw new Error(`failed at ${first.at}`);
         // Whatever runs at the moment or starts later may turn out otherwise, if only after the moment.
         const changed = dur.map((d, i) =>
@@ -178,7 +178,7 @@ describe('carryThrough', () => {
             ? d
             : Math.max(other[i]!, Math.min(d, moment + 1 - first.starts[i]!)),
         );
-        const second = carryThrough(project, links, changed);
+        const second = executePolicy(project, links, changed);
         if (second.status !== 'done') throw new Error(`failed at ${second.at}`);
         first.starts.forEach((start, i) => {
           if (start > moment) return;
@@ -198,8 +198,8 @@ describe('carryThrough', () => {
       lags: [[2, 1, -2]],
     };
     const order: OrderLink[] = [[1, 2]];
-    expect(carryThrough(project, order, [0, 2, 1, 0])).toMatchObject({ status: 'done', makespan: 3 });
-    expect(carryThrough(project, order, [0, 3, 1, 0])).toEqual({ status: 'failed', at: 2 });
+    expect(executePolicy(project, order, [0, 2, 1, 0])).toMatchObject({ status: 'done', makespan: 3 });
+    expect(executePolicy(project, order, [0, 3, 1, 0])).toEqual({ status: 'failed', at: 2 });
     expect(controllability(orderNetwork(project, order)).controllable).toBe(false);
   });
 });

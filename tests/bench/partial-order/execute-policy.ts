@@ -19,7 +19,7 @@ export type Outcome =
  * @param order links that keep the resources, as of `partialOrder`
  * @param durations within the bounds of the project
  */
-export function carryThrough(
+export function executePolicy(
   project: UncertainProject,
   order: readonly OrderLink[],
   durations: readonly number[],
