@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkProblem, latestStart, plan, type Length, type Problem } from '#planner';
 import { sampleDraws } from '../draws.js';
-import { foreseenBegins, shareFrom } from './foreseen-begins.js';
+import { hindsightBegins, shareFrom } from './hindsight-bound.js';
 import { randomProblem } from '../../../tests/support/random-problem.js';
 
 const scenarios = 60;
@@ -146,12 +146,12 @@ describe('latest start', () => {
     expect(overlooked).toBeLessThan(4);
   });
 
-  it('never promises more than foresight allows', () => {
+  it('never promises more than hindsight allows', () => {
     fc.assert(
       fc.property(row, fc.integer({ min: 0, max: 60 }), (p, from) => {
         const { outcome, odds } = plan({ ...p, from }, { seed: 3, scenarios });
         fc.pre(outcome.status === 'planned' && odds !== null);
-        const begins = foreseenBegins(p, sampleDraws(p, 3), scenarios);
+        const begins = hindsightBegins(p, sampleDraws(p, 3), scenarios);
         expect(shareFrom(begins, from)).toBeGreaterThanOrEqual(odds?.probability ?? 1);
       }),
       { numRuns: 200, seed: 63 },

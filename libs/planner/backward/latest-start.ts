@@ -1,7 +1,7 @@
 import { sampleDraws } from '../draws.js';
 import { plan } from '../plan.js';
 import type { Interval, Odds, Problem, Schedule, ScheduleOutcome } from '../problem.js';
-import { foreseenBegins, shareFrom } from './foreseen-begins.js';
+import { hindsightBegins, shareFrom } from './hindsight-bound.js';
 import { gridOf, isHandsOn, possibleBegins } from './starts.js';
 import { Trials } from './trials.js';
 
@@ -59,7 +59,7 @@ const NEXT_TO_NOTHING = 0.005;
  * The latest minute from which a run may begin so that the odds of its plan reach a level.
  *
  * The odds of what `plan` makes rise and fall with the start: an hour later, and the soap is firm at night. So starts
- * are tried one by one, the latest first, up to the bound that foresight sets: every `stepMin` of the hours at first,
+ * are tried one by one, the latest first, up to the bound that hindsight sets: every `stepMin` of the hours at first,
  * then around the best of those that fall just short and in the stretch in which one was found, at a sixth of the step,
  * and at last by the minute. What lies between two starts that were tried may be overlooked where it is better than
  * both; over a long time steps grow.
@@ -78,12 +78,12 @@ export function latestStart(p: Problem, options: LatestStartOptions): LatestStar
   const from = (at: number): Beginning | undefined => beginningAt(p, at, { seed, scenarios });
   if (!trials.hasPlan(p.from)) return { status: 'no-plan', outcome: plan(p, { seed, scenarios }).outcome };
 
-  const foreseen = foreseenBegins(p, draws, scenarios);
-  const bound = shareFrom(foreseen, p.from);
-  const lookedFrom = Math.max(p.from, lastWith(foreseen, bound - NEXT_TO_NOTHING) - lookBackMin);
+  const hindsight = hindsightBegins(p, draws, scenarios);
+  const bound = shareFrom(hindsight, p.from);
+  const lookedFrom = Math.max(p.from, lastWith(hindsight, bound - NEXT_TO_NOTHING) - lookBackMin);
   const all = possibleBegins(p);
-  const looked = cut(all, lookedFrom, lastWith(foreseen, 0));
-  const inReach = cut(looked, lookedFrom, lastWith(foreseen, level));
+  const looked = cut(all, lookedFrom, lastWith(hindsight, 0));
+  const inReach = cut(looked, lookedFrom, lastWith(hindsight, level));
   const reaches = (at: number): Beginning | undefined => {
     if (trials.at(at).met === undefined) return undefined;
     const made = from(at);

@@ -6,14 +6,14 @@ import type { Length, Problem } from '../problem.js';
 
 /**
  * For each scenario, the latest minute from which all that is open could still be done in its windows by somebody who
- * knew every length beforehand and had as many hands as she liked; -Infinity where nobody could.
+ * knew every length beforehand and had as many hands as needed; -Infinity where nobody could.
  *
  * Nobody at the bench knows more, so the share of scenarios whose value is `from` or later is at least the odds of
  * whatever plan begins at `from`: a bound that needs no plan. As the greatest solution of the network is greatest at
  * every stage at once, its earliest open stage is as late as it can be.
  * @param draws of the problem
  */
-export function foreseenBegins(p: Problem, draws: Draws, scenarios: number): Float64Array {
+export function hindsightBegins(p: Problem, draws: Draws, scenarios: number): Float64Array {
   const back = mirror(compileProblem(p, 0.5, [], true));
   const sides = uncertainSides(p);
   const first = back.from.length;
