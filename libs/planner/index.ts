@@ -10,8 +10,8 @@ export {
   type LatestStartOptions,
 } from './backward/latest-start.js';
 export { guarantee, type Guarantee } from './guarantee/guarantee.js';
-export { clashOf, type Clash } from './giving-way/clash.js';
-export { waysOut, type WayOut } from './giving-way/ways-out.js';
+export { clashOf, type Clash } from './conflict-relaxation/clash.js';
+export { relaxations, type Relaxation } from './conflict-relaxation/relaxations.js';
 export { lengthAt } from './length.js';
 export { metScenarios, odds } from './odds.js';
 export { pinned } from './pinned.js';

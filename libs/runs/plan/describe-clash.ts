@@ -1,6 +1,6 @@
 import type { ConflictClash } from '#contract';
 import { localText } from '#hours';
-import { clashOf, waysOut, type Clash, type Problem, type Requirement } from '#planner';
+import { clashOf, relaxations, type Clash, type Problem, type Requirement } from '#planner';
 import { minute } from '#units';
 import { durationText } from '../clocks/duration-text.js';
 import type { RunInHand } from '../run-in-hand.js';
@@ -23,7 +23,7 @@ export function describeClash(
 ): ConflictClash {
   const { problem, seed } = of;
   const clash = clashOf(problem, requirements, LIKELY);
-  const ways = waysOut(problem, requirements, { certainty: LIKELY, seed }).flatMap((way) => {
+  const ways = relaxations(problem, requirements, { certainty: LIKELY, seed }).flatMap((way) => {
     const told = wayOutText(way, { ...of, clash });
     return told === undefined ? [] : [told];
   });

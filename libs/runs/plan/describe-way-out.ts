@@ -1,7 +1,7 @@
 import { states } from '#clocks';
 import type { ConflictReason } from '#contract';
 import { instantOf, localDateOf, localText } from '#hours';
-import type { Clash, Problem, WayOut } from '#planner';
+import type { Clash, Problem, Relaxation } from '#planner';
 import { minute } from '#units';
 import { afterText, durationText } from '../clocks/duration-text.js';
 import { isReadyId, READY, type RunInHand } from '../run-in-hand.js';
@@ -19,7 +19,7 @@ interface Telling {
  * What would have to be so for one requirement to give way, as it reads after "there is a plan if".
  * @returns undefined where it makes no sense to ask: an order of things that cannot be turned about
  */
-export function wayOutText(way: WayOut, of: Telling): ConflictReason | undefined {
+export function wayOutText(way: Relaxation, of: Telling): ConflictReason | undefined {
   const { requirement, enough, now } = way;
   const code = `plan.${requirement.kind}`;
   switch (requirement.kind) {
@@ -48,7 +48,7 @@ export function wayOutText(way: WayOut, of: Telling): ConflictReason | undefined
 function stageText(
   kind: 'calendar' | 'earliest' | 'latest',
   id: string,
-  { enough, starts }: WayOut,
+  { enough, starts }: Relaxation,
   { problem, hands, zone, clash }: Telling,
 ): string {
   const title = `“${titleOfId(id, hands)}”`;

@@ -1,21 +1,29 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkProblem, clashOf, schedule, waysOut, windows, type Problem, type Requirement } from '#planner';
+import {
+  checkProblem,
+  clashOf,
+  schedule,
+  relaxations,
+  windows,
+  type Problem,
+  type Requirement,
+} from '#planner';
 import { anySchedule } from '../../../tests/support/brute-force.js';
 import { randomProblem } from '../../../tests/support/random-problem.js';
 import { restrict } from '../requirements.js';
-import { isMeasured, withValue, without } from './relaxed.js';
+import { isMeasured, withValue, without } from './relaxed-problem.js';
 
 const tiny = { stages: 4, until: 10, calendars: true, resources: true };
 const likely = { certainty: 0.5, seed: 1 };
-const canGiveWay = ({ kind }: Requirement): boolean => kind !== 'fixed' && kind !== 'horizon';
+const canBeRelaxed = ({ kind }: Requirement): boolean => kind !== 'fixed' && kind !== 'horizon';
 
 function conflictOf(p: Problem): readonly Requirement[] | undefined {
   const outcome = schedule(p, likely);
   return outcome.status === 'conflict' ? outcome.requirements : undefined;
 }
 
-describe('ways out of a conflict', () => {
+describe('relaxations of a conflict', () => {
   /** Oracle: exhaustive search in tests/support/brute-force.ts. */
   it('solve the whole problem, with the least change, and are named whenever one requirement alone would do', () => {
     let partly = 0;
@@ -25,10 +33,10 @@ describe('ways out of a conflict', () => {
         fc.pre(checkProblem(p).length === 0);
         const conflict = conflictOf(p);
         fc.pre(conflict !== undefined);
-        const ways = waysOut(p, conflict ?? [], likely);
+        const ways = relaxations(p, conflict ?? [], likely);
         for (const requirement of conflict ?? []) {
           const way = ways.find((each) => each.requirement === requirement);
-          if (!canGiveWay(requirement)) expect(way).toBeUndefined();
+          if (!canBeRelaxed(requirement)) expect(way).toBeUndefined();
           else expect(way !== undefined).toBe(anySchedule(without(p, requirement)));
           if (way?.enough === undefined || way.now === undefined || !isMeasured(requirement)) continue;
           expect(anySchedule(withValue(p, requirement, way.enough))).toBe(true);
@@ -49,9 +57,9 @@ describe('ways out of a conflict', () => {
       fc.property(randomProblem(tiny), (p) => {
         fc.pre(checkProblem(p).length === 0);
         const conflict = conflictOf(p);
-        fc.pre(conflict !== undefined && conflict.every(canGiveWay));
+        fc.pre(conflict !== undefined && conflict.every(canBeRelaxed));
         const alone = { ...restrict(p, conflict ?? []), until: 1000 };
-        const ways = waysOut(alone, conflict ?? [], likely);
+        const ways = relaxations(alone, conflict ?? [], likely);
         expect(ways.map(({ requirement }) => requirement)).toEqual(conflict);
         members += ways.length;
       }),

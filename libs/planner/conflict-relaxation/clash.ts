@@ -2,7 +2,7 @@ import { lengthAt } from '../length.js';
 import type { Certainty, Interval, Lag, Problem, Requirement, Stage } from '../problem.js';
 import { restrict } from '../requirements.js';
 import { windows } from '../windows.js';
-import { without } from './relaxed.js';
+import { without } from './relaxed-problem.js';
 
 /** The instants at which a conflict shows, from what all its requirements but one leave open. */
 export type Clash = {

@@ -23,7 +23,7 @@ export function without(p: Problem, requirement: Requirement): Problem {
   }
 }
 
-/** A requirement that is a number, and so may give way by a part. */
+/** A requirement that is a number, and so may be relaxed by a part. */
 export type Measured = Requirement & { readonly kind: keyof typeof measured };
 
 const measured = {
@@ -62,7 +62,7 @@ export function withValue(p: Problem, requirement: Measured, value: number): Pro
   }
 }
 
-/** The number as it is, and one that gives way as far as it makes sense to ask. */
+/** The number as it is, and one relaxed as far as it makes sense to ask. */
 export function rangeOf(
   p: Problem,
   requirement: Measured,

@@ -1,15 +1,15 @@
 import type { Certainty, Problem, Requirement } from '../problem.js';
 import { place } from '../schedule.js';
-import { isMeasured, rangeOf, withValue, without, type Measured } from './relaxed.js';
+import { isMeasured, rangeOf, withValue, without, type Measured } from './relaxed-problem.js';
 
-/** One requirement that would only have to give way for there to be a schedule. */
-export interface WayOut {
+/** One requirement that, relaxed alone, leaves a schedule. */
+export interface Relaxation {
   readonly requirement: Requirement;
   /** The number that would do, as near to what is asked as can be; absent where it is no number, or none would do. */
   readonly enough?: number;
   /** The number as it is. */
   readonly now?: number;
-  /** A schedule of the problem in which it gives way. */
+  /** A schedule of the problem in which it is relaxed. */
   readonly starts: ReadonlyMap<string, number>;
 }
 
@@ -17,25 +17,25 @@ export interface WayOut {
 const LIMIT = 500;
 
 /**
- * Which requirements of a minimal conflict would do if they alone gave way, and by how much at least.
+ * Which requirements of a minimal conflict would do if they alone were relaxed, and by how much at least.
  *
  * Of a minimal conflict each does, as far as that conflict goes: that is what minimal means. It is asked of the whole
  * problem here, where another conflict may lie behind the first; what does not solve that is left out. So is what was
- * done already and the horizon: neither can give way. More room is never worse, so the least change is found by
+ * done already and the horizon: neither can be relaxed. More room is never worse, so the least change is found by
  * halving.
  * @param requirements of a conflict of `p` at that certainty
  */
-export function waysOut(
+export function relaxations(
   p: Problem,
   requirements: readonly Requirement[],
   options: { readonly certainty: Certainty; readonly seed: number },
-): WayOut[] {
+): Relaxation[] {
   const anew: Problem = { ...p, stages: p.stages.map(({ previous: _old, ...stage }) => stage) };
   const scheduleOf = (q: Problem): ReadonlyMap<string, number> | undefined => {
     const found = place(q, { ...options, limit: LIMIT });
     return typeof found === 'object' ? found.starts : undefined;
   };
-  return requirements.flatMap((requirement): WayOut[] => {
+  return requirements.flatMap((requirement): Relaxation[] => {
     if (requirement.kind === 'fixed' || requirement.kind === 'horizon') return [];
     const measured = isMeasured(requirement)
       ? leastChange(anew, requirement, { certainty: options.certainty, scheduleOf })
@@ -53,7 +53,7 @@ function leastChange(
     readonly certainty: Certainty;
     readonly scheduleOf: (q: Problem) => ReadonlyMap<string, number> | undefined;
   },
-): WayOut | undefined {
+): Relaxation | undefined {
   const { now, most } = rangeOf(p, requirement, options.certainty);
   const at = (value: number) => options.scheduleOf(withValue(p, requirement, value));
   let starts = at(most);
