@@ -115,9 +115,9 @@ describe('odds', () => {
   });
 
   /**
-   * The batch must be used within 35 minutes, and the base may not be firm. She touches the base before she makes the
+   * The batch must be used within 35 minutes, and the base may not be firm. The maker touches the base before making the
    * batch; while it is soft it will, more likely than not, stay soft for longer than 35 minutes (the median of what is
-   * left at 590 is about 120), so she waits and loses nothing. Planned blindly, F(630) = 0.56 would be kept.
+   * left at 590 is about 120), so the maker waits and loses nothing. Planned blindly, F(630) = 0.56 would be kept.
    */
   it('looks ahead for what hangs rigidly on the stage at hand', () => {
     const p: Problem = {

@@ -53,7 +53,7 @@ export class ScheduleSearch {
   /** Undefined as long as it goes on. */
   verdict: Verdict | undefined;
   private found: Found | undefined;
-  private polished: Schedule | undefined;
+  private reduced: Schedule | undefined;
   private readonly net: Network;
   private readonly all: readonly ResourceLoads[];
   private readonly steps: Generator<Found | null, Verdict>;
@@ -80,7 +80,7 @@ export class ScheduleSearch {
     if (done) this.verdict = value;
     else if (value !== null) {
       this.found = value;
-      this.polished = undefined;
+      this.reduced = undefined;
     }
     return !done;
   }
@@ -88,10 +88,10 @@ export class ScheduleSearch {
   /** The best so far, with few sittings. */
   schedule(): Schedule | undefined {
     const { p, net, all, found, options } = this;
-    if (found === undefined || this.polished) return this.polished;
+    if (found === undefined || this.reduced) return this.reduced;
     const { starts, pinned, isKept } = found;
-    const joined = isKept ? starts : reduceSittings(p, net, all, starts, new Set(pinned), options.stop);
-    return (this.polished = scheduleOf(p, net, all, joined, options.certainty));
+    const settled = isKept ? starts : reduceSittings(p, net, all, starts, new Set(pinned), options.stop);
+    return (this.reduced = scheduleOf(p, net, all, settled, options.certainty));
   }
 }
 

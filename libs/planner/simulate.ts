@@ -13,11 +13,11 @@ export interface Loss {
 }
 
 /**
- * Lives through the plan as she would, scenario by scenario, never knowing a draw before it shows. Stages come in
- * the order of their times, none before its planned start. When a stage is due she tests what is to have set by then
- * and what later stages wait for: what is ready is ready; for the rest she goes by the median of what it may still
- * take. If that pushes the stage at hand, because something rigid hangs on it, she waits; else she does it. A stage
- * that is not ready is tried again `retestMin` later in the same hours, or when the hours next open.
+ * Carries the plan out as the maker would, scenario by scenario, never knowing a draw before it shows. Stages come in
+ * the order of their times, none before its planned start. When a stage is due, what is to have set by then and what
+ * later stages wait for is tested: what is ready is ready; for the rest the median of what it may still take counts. If
+ * that pushes the stage at hand, because something rigid hangs on it, the maker waits; else it is done. A stage that is
+ * not ready is tried again `retestMin` later in the same hours, or when the hours next open.
  * @returns a function from scenario number to the loss, or undefined when every window was met
  */
 export function simulator(
