@@ -34,9 +34,9 @@ export function askedPlan(
     },
     plan: async ({ input, before, now, pins: put }) =>
       planRun(compute, workshopId, { input, before, now, seed, pins: put }),
-    async store(tx, { run, now }, made, key) {
+    async store(tx, { run, now }, made, { key, held }) {
       const answer = key && { ...key, status: 201, response: () => null };
-      const saved = await storePlan(tx, { run, cause: 'asked for', now }, made, {
+      const saved = await storePlan(tx, { run, cause: 'asked for', now, held }, made, {
         ...(answer && { answer }),
       });
       return { rest: null, revision: saved.revision, nudges: [saved] };

@@ -63,7 +63,7 @@ export function remedyCarriedOut(
       }
       return { plans, teaches: await taughtBy(compute, runAfter(run, after), first) };
     },
-    async store(tx, { run, input, after, now }, { plans: [made, ...splits], teaches }, key) {
+    async store(tx, { run, input, after, now }, { plans: [made, ...splits], teaches }, { key }) {
       await storeAround(tx, run, input, after);
       await storeLog(tx, run, input, after, teaches);
       const changed = await storeChanged(tx, run, input, after);

@@ -30,7 +30,7 @@ export function newRunChange(
     ...{ urgency: 1, runId: null },
     read: (tx, learned) => readForRun(tx, learned, workshopId, order, clock.now()),
     plan: async ({ input, now }) => planRun(compute, workshopId, { input, before: null, now }),
-    async store(tx, seen, made, key) {
+    async store(tx, seen, made, { key }) {
       const { run, saved } = await storeRun(tx, workshopId, seen, made, {
         answer: (stored) => key && { ...key, status: 201, response: () => ({ run: shownRun(stored) }) },
       });

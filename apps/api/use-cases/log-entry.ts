@@ -64,7 +64,7 @@ export function entryChange(
       ]);
       return { replan, teaches };
     },
-    async store(tx, { run, id, before, now }, { replan: made, teaches }, key) {
+    async store(tx, { run, id, before, now }, { replan: made, teaches }, { key, held }) {
       if (made === null) {
         const logged = await tx.log.append(workshopId, run.id, entry, id);
         await tx.teachings.put(workshopId, [{ runId: run.id, ...teaches, through: logged.sequence }]);
@@ -83,7 +83,7 @@ export function entryChange(
         if (logged === null) throw new Error('nothing was logged');
         return { entry: shownEntry(logged), why };
       };
-      const saved = await storePlan(tx, { run, cause: causeOf(entry), now }, made, {
+      const saved = await storePlan(tx, { run, cause: causeOf(entry), now, held }, made, {
         ...{ entry: { id, entry }, teaches },
         ...(key !== undefined && { answer: { ...key, status: 201, response: restOf } }),
       });

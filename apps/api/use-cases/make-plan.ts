@@ -2,6 +2,7 @@ import type { PlanDocument, PlanView } from '#contract';
 import { undecidedReplan, type Replan, type ReplanWish } from '#runs';
 import {
   written,
+  type HeldRun,
   type LotFacts,
   type PlanRevision,
   type Repositories,
@@ -48,13 +49,21 @@ async function orUndecided(task: ReplanWish, planning: Promise<Result<Replan>>):
   }
 }
 
+export interface PlanStep {
+  readonly run: StoredRun;
+  readonly cause: string;
+  readonly now: Date;
+  /** The run, where it is locked already and was not changed since. */
+  readonly held?: HeldRun | undefined;
+}
+
 /**
  * Stores a plan as the run's next revision, with its nudges and what is stored along; brings the run's state and its lot
  * up to date. Must run inside the transaction that holds the workshop.
  */
 export async function storePlan(
   tx: Repositories,
-  { run, cause, now }: { readonly run: StoredRun; readonly cause: string; readonly now: Date },
+  { run, cause, now, held }: PlanStep,
   { document, changes, nudges }: PlannedRun,
   along: Omit<StoredAlong, 'state'> = {},
 ): Promise<SavedPlan> {
@@ -67,6 +76,7 @@ export async function storePlan(
       lastCallAt: lastCallAt === undefined ? null : new Date(epochMs(lastCallAt)),
       dueAt: new Date(epochMs(dueAt)),
     })),
+    ...(held && { held }),
     along: { ...along, ...(state !== run.state && { state: { version: run.version, state } }) },
   });
   if (saved === null) throw new Error(`run ${run.id} is gone`);

@@ -1,5 +1,5 @@
 import type { PlanView } from '#contract';
-import type { AnswerKey, PlanRevision, ReconciledNudges, Repositories } from '#storage';
+import type { AnswerKey, HeldRun, PlanRevision, ReconciledNudges, Repositories } from '#storage';
 import type { Parts } from '../parts.js';
 import { callHash, keyReused, type OnceRequest } from './create-once.js';
 import { shownPlan } from './make-plan.js';
@@ -20,9 +20,16 @@ export interface PlanningChange<Seen, Made, Rest, Answer> {
    * Writes everything down, in one transaction; nothing that was read has moved since. The rest of the answer is kept
    * under the key, if there is one, with the plan's revision.
    */
-  store(tx: Repositories, seen: Seen, made: Made, key: AnswerKey | undefined): Promise<Stored<Rest>>;
+  store(tx: Repositories, seen: Seen, made: Made, given: StoreGiven): Promise<Stored<Rest>>;
   /** The answer's body; also when the same request comes again, from what was kept. */
   answer(rest: Rest, plan: PlanView): Answer;
+}
+
+export interface StoreGiven {
+  /** What the answer is to be kept under, if anything. */
+  readonly key: AnswerKey | undefined;
+  /** The run as it was locked for its plan. */
+  readonly held?: HeldRun;
 }
 
 export interface Stored<Rest> {
@@ -63,7 +70,7 @@ export async function planOnce<Seen, Made, Rest, Answer>(
       const before = await replayed(tx, request, change);
       if (before !== undefined) return before;
       const seen = await change.read(tx, parts.taught.learnedIn(tx, workshopId));
-      return done(change, await change.store(tx, seen, await change.plan(seen), keyOf(request)));
+      return done(change, await change.store(tx, seen, await change.plan(seen), { key: keyOf(request) }));
     });
     return answered(parts, held);
   });
@@ -88,8 +95,13 @@ async function tryFreely<Seen, Made, Rest, Answer>(
   const made = await change.plan(begun.seen);
   const keptUnder = keyOf(request);
   const stored = await storage.withWorkshopLock(workshopId, async (tx) => {
-    const basis = await tx.planBasis.read(workshopId, change.runId, key);
-    return basis === begun.basis ? change.store(tx, begun.seen, made, keptUnder) : undefined;
+    const given = { key: keptUnder };
+    if (change.runId === null) {
+      const basis = await tx.planBasis.read(workshopId, null, key);
+      return basis === begun.basis ? change.store(tx, begun.seen, made, given) : undefined;
+    }
+    const held = await tx.planBasis.hold(workshopId, change.runId, key);
+    return held?.basis === begun.basis ? change.store(tx, begun.seen, made, { ...given, held }) : undefined;
   });
   return stored && done(change, stored);
 }

@@ -1,4 +1,6 @@
+import { Prisma } from '../generated/client.js';
 import type { Session } from '../session.js';
+import { holdRun, type HeldRun } from './hold-run.js';
 
 /** What a plan was made from, told by versions. */
 export interface PlanBasis {
@@ -10,12 +12,28 @@ export interface PlanBasis {
    * @param key of an answer, which counts too: another text once it is used
    */
   read(workshopId: string, runId: string | null, key?: string): Promise<string | null>;
+  /**
+   * The same, in the transaction that holds the workshop, with the run locked for the plan that is to be stored: in one
+   * statement, as others wait. Null without such a run.
+   */
+  hold(workshopId: string, runId: string, key?: string): Promise<HeldRun | null>;
 }
 
-export function planBasis({ db }: Session): PlanBasis {
+export function planBasis(session: Session): PlanBasis {
   return {
     async read(workshopId, runId, key) {
-      const rows = await db.$queryRaw<{ basis: string }[]>`
+      const rows = await session.db.$queryRaw<{ basis: string | null }[]>`
+        SELECT ${basisOf(workshopId, runId, key)} AS basis`;
+      return rows[0]?.basis ?? null;
+    },
+    async hold(workshopId, runId, key) {
+      return holdRun(session, workshopId, runId, { logs: true, basis: basisOf(workshopId, runId, key) });
+    },
+  };
+}
+
+function basisOf(workshopId: string, runId: string | null, key: string | undefined): Prisma.Sql {
+  return Prisma.sql`(
         SELECT concat_ws(' ', workshop.version,
           (SELECT 'answered' FROM idempotency_key WHERE workshop_id = workshop.id AND key = ${key ?? null}),
           (SELECT string_agg(concat_ws(':', run.id, run.version, plan.number, log.sequence), ',' ORDER BY run.id)
@@ -35,9 +53,6 @@ export function planBasis({ db }: Session): PlanBasis {
             UNION ALL SELECT id, version FROM fat WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL
             UNION ALL SELECT id, version FROM recipe WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL
             UNION ALL SELECT id, version FROM piece_design
-              WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL) library)) AS basis
-        FROM workshop WHERE id = ${workshopId}::uuid`;
-      return rows[0]?.basis ?? null;
-    },
-  };
+              WHERE workshop_id = ${workshopId}::uuid AND archived_at IS NULL) library))
+        FROM workshop WHERE id = ${workshopId}::uuid)`;
 }

@@ -1,6 +1,7 @@
 import type { LogEntry, PlanChange, PlanDocument, RunTeachings } from '#contract';
 import type { Written } from '../session.js';
 import type { AnswerKey } from './idempotency.js';
+import type { HeldRun } from './hold-run.js';
 import type { LoggedEntry } from './log.js';
 import type { DesiredNudge, ReconciledNudges } from './reconcile-nudges.js';
 import type { RunState } from './runs.js';
@@ -28,6 +29,8 @@ export interface PlanToSave {
   readonly document: Written<PlanDocument>;
   readonly changes: readonly PlanChange[];
   readonly nudges: readonly DesiredNudge[];
+  /** The run as this transaction has locked it already; nothing of it has been changed since. */
+  readonly held?: HeldRun;
   /** What is stored with it, in the same statement. */
   readonly along?: StoredAlong;
 }
