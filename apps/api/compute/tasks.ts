@@ -43,8 +43,11 @@ export const tasks = {
     suggestRemedies(input, { now, previous, stop }),
   'what-if': ({ input, wish, ...standing }: WhatIfTask, stop?: () => boolean): Result<WhatIfAnswer> =>
     tryOut(input, wish, { ...standing, stop }),
-  'latest-start': ({ input, odds, seed, now }: LatestStartTask): Result<LatestStartDocument> =>
-    findLatestStart(input, { odds }, { now, ...(seed !== undefined && { seed }) }),
+  'latest-start': (
+    { input, odds, seed, now }: LatestStartTask,
+    stop?: () => boolean,
+  ): Result<LatestStartDocument> =>
+    findLatestStart(input, { odds }, { now, stop, ...(seed !== undefined && { seed }) }),
   'plan-preview': ({ input, now }: PreviewTask, stop?: () => boolean): Result<PlanDocument> =>
     planRuns(input, { now, stop }),
   'amounts-preview': writeBatchSheet,

@@ -146,6 +146,25 @@ describe('latest start', () => {
     expect(overlooked).toBeLessThan(4);
   });
 
+  it('is not settled once it is told to stop, and ends soon after', () => {
+    const many = { level: 0.9, seed: 1, scenarios: 400 };
+    let settled = 0;
+    fc.assert(
+      fc.property(row, fc.integer({ min: 1, max: 400 }), (p, most) => {
+        let asked = 0;
+        const answer = latestStart(p, { ...many, stop: () => ++asked > most });
+        expect(asked).toBeLessThan(most + 25);
+        if (asked > most) expect(answer).toEqual({ status: 'not-settled' });
+        else {
+          settled++;
+          expect(answer).toEqual(latestStart(p, many));
+        }
+      }),
+      { numRuns: 40, seed: 64 },
+    );
+    expect(settled).toBeLessThan(35);
+  });
+
   it('never promises more than hindsight allows', () => {
     fc.assert(
       fc.property(row, fc.integer({ min: 0, max: 60 }), (p, from) => {

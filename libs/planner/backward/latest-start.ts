@@ -3,6 +3,7 @@ import { plan } from '../plan.js';
 import type { Interval, Odds, Problem, Schedule, ScheduleOutcome } from '../problem.js';
 import { hindsightBegins, shareFrom } from './hindsight-bound.js';
 import { gridOf, isHandsOn, possibleBegins } from './starts.js';
+import { Stop, Stopped } from './stop.js';
 import { Trials } from './trials.js';
 
 export interface LatestStartOptions {
@@ -16,6 +17,8 @@ export interface LatestStartOptions {
   readonly mostTried?: number;
   /** How far to look back once the end of the time no longer matters, in minutes: hours repeat by the week. */
   readonly lookBackMin?: number;
+  /** Asked now and then; the search ends soon after it says true, without a latest start. */
+  readonly stop?: () => boolean;
 }
 
 /** A plan that begins as late as was asked. */
@@ -43,7 +46,9 @@ export type LatestStart =
       /** The first start that was tried. */
       readonly lookedFrom: number;
     }
-  | { readonly status: 'no-plan'; readonly outcome: ScheduleOutcome };
+  | { readonly status: 'no-plan'; readonly outcome: ScheduleOutcome }
+  /** It was stopped before. */
+  | { readonly status: 'not-settled' };
 
 const STEP_MIN = 30;
 const MOST_TRIED = 200;
@@ -66,6 +71,15 @@ const NEXT_TO_NOTHING = 0.005;
  * @throws RangeError when nothing is left to begin, or the options are out of range
  */
 export function latestStart(p: Problem, options: LatestStartOptions): LatestStart {
+  try {
+    return settled(p, options, new Stop(options.stop ?? (() => false)));
+  } catch (thrown) {
+    if (thrown instanceof Stopped) return { status: 'not-settled' };
+    throw thrown;
+  }
+}
+
+function settled(p: Problem, options: LatestStartOptions, stop: Stop): LatestStart {
   const { level, seed, scenarios, stepMin = STEP_MIN, mostTried = MOST_TRIED, lookBackMin = WEEK } = options;
   if (!(level > 0 && level <= 1)) throw new RangeError(`odds of ${level} are none to ask for`);
   if (!(stepMin >= 1)) throw new RangeError(`steps of ${stepMin} minutes lead nowhere`);
@@ -74,8 +88,12 @@ export function latestStart(p: Problem, options: LatestStartOptions): LatestStar
   }
   const draws = sampleDraws(p, seed);
   const need = Math.ceil(level * scenarios - 1e-9);
-  const trials = new Trials(p, draws, { seed, scenarios, need });
-  const from = (at: number): Beginning | undefined => beginningAt(p, at, { seed, scenarios });
+  const trials = new Trials(p, draws, { seed, scenarios, need, stop });
+  const from = (at: number): Beginning | undefined => {
+    const made = beginningAt(p, at, { seed, scenarios, stop: stop.isAsked });
+    stop.check();
+    return made;
+  };
   if (!trials.hasPlan(p.from)) return { status: 'no-plan', outcome: plan(p, { seed, scenarios }).outcome };
 
   const hindsight = hindsightBegins(p, draws, scenarios);
@@ -162,7 +180,7 @@ function stepFor(stretches: readonly Interval[], step: number, most: number): nu
 function beginningAt(
   p: Problem,
   from: number,
-  options: { readonly seed: number; readonly scenarios: number },
+  options: { readonly seed: number; readonly scenarios: number; readonly stop: () => boolean },
 ): Beginning | undefined {
   const { outcome, odds } = plan({ ...p, from }, options);
   if (outcome.status !== 'planned' || odds === null) return undefined;

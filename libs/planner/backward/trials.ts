@@ -5,6 +5,7 @@ import type { Problem, Schedule } from '../problem.js';
 import { compileSimulation } from '../simulation-model.js';
 import { place } from '../schedule.js';
 import { simulator } from '../simulate.js';
+import type { Stop } from './stop.js';
 
 /** Scenarios after which the odds of what will not do are known well enough to compare. */
 const ROUGH = 250;
@@ -28,7 +29,12 @@ export class Trials {
   constructor(
     private readonly p: Problem,
     private readonly draws: Draws,
-    private readonly options: { readonly seed: number; readonly scenarios: number; readonly need: number },
+    private readonly options: {
+      readonly seed: number;
+      readonly scenarios: number;
+      readonly need: number;
+      readonly stop: Stop;
+    },
   ) {}
 
   /** The schedules that `plan` would weigh if nothing began before `from`, and whether one of them does. */
@@ -37,6 +43,7 @@ export class Trials {
     if (before !== undefined) return before;
     let best: Trial = { met: undefined, estimate: -1 };
     for (const schedule of this.schedules(from)) {
+      this.options.stop.check();
       const trial = this.lived(schedule);
       if (trial.estimate > best.estimate) best = trial;
     }
@@ -51,8 +58,10 @@ export class Trials {
 
   private schedules(from: number): Schedule[] {
     const p = { ...this.p, from };
+    const { seed, stop } = this.options;
     return CERTAINTIES.flatMap((certainty) => {
-      const found = place(p, { certainty, seed: this.options.seed });
+      const found = place(p, { certainty, seed, stop: stop.isAsked });
+      stop.check();
       return typeof found === 'object' ? [found] : [];
     });
   }

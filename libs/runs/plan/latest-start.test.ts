@@ -44,6 +44,13 @@ describe('latest start of a run', () => {
     );
   });
 
+  it('is left open where it is told to stop', () => {
+    const found = findLatestStart(cups, { readyBy, odds: 0.8 }, { now, scenarios, stop: () => true });
+    if (!found.ok) throw new Error(JSON.stringify(found.issues));
+    expect(latestStartDocument.safeParse(found.value).error).toBeUndefined();
+    expect(found.value).toMatchObject({ status: 'undecided', beginAt: null, odds: null, run: answer.run });
+  });
+
   it('is when the first stage of the plan starts, in her hours as a clock on the wall shows them', () => {
     const starts = answer.plan.runs.flatMap((run) => run.stages.map((stage) => stage.startAt)).sort();
     expect(starts[0]).toBe(answer.beginAt);

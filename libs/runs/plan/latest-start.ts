@@ -134,7 +134,9 @@ function searchFor(
   if (tooFew(problem, hands).length > 0) return none('conflict', 'There is no plan, whenever it begins.');
   const pace = paceChance(hands);
   const level = Math.min(1, wantedOdds / pace);
-  const answer = latestStart(problem, { level, seed, scenarios });
+  const { stop } = options;
+  const answer = latestStart(problem, { level, seed, scenarios, ...(stop && { stop }) });
+  if (answer.status === 'not-settled') return none('undecided', 'There was no time left to find it.');
   if (answer.status === 'no-plan') {
     if (answer.outcome.status === 'undecided')
       return none('undecided', 'No plan was found, and none was ruled out.');
