@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { LaunchError, orExplain } from './launch-error.mjs';
+import { machineFactor } from './machine-speed.mjs';
 import { inProject } from './paths.mjs';
 import { ready } from './ready.mjs';
 import { runStep } from './run-step.mjs';
@@ -8,7 +9,7 @@ const EX_USAGE = 64;
 
 /**
  * `npm run bench` lists the benches, `npm run bench -- NAME [ARGUMENTS]` runs one: a row for each figure, then
- * all of them as JSON on the last line. Benches are compiled first, so that they measure what is shipped.
+ * all of them as JSON on the last line. Bars of time stand for one machine and stretch with what this one takes for the same work. Benches are compiled first, so that they measure what is shipped.
  */
 await orExplain(async () => {
   const [name, ...args] = process.argv.slice(2);
@@ -27,12 +28,17 @@ await orExplain(async () => {
   await ready({ need: 'build' });
   await compileBenches();
   const bench = await import(new URL(`../../dist/tests/bench/${name}.js`, import.meta.url).href);
+  const before = machineFactor();
   /** @type {Figure[]} */
   const figures = await bench.figures(args);
   // A bench that was asked for something else than figures has printed it.
   if (figures.length === 0) return;
-  for (const figure of figures) console.log(row(figure));
-  console.log(JSON.stringify(figures));
+  // A faster machine is asked for no less than the bar.
+  const factor = Math.max(1, (before + machineFactor()) / 2);
+  console.log(`This machine takes ${factor.toFixed(2)} times as long as the one that bars of time are for.`);
+  const judged = figures.map((figure) => stretched(figure, factor));
+  for (const figure of judged) console.log(row(figure));
+  console.log(JSON.stringify(judged));
 });
 
 /**
@@ -52,6 +58,18 @@ async function compileBenches() {
     ],
     failure: 'The benches do not compile; the compiler’s words are above.',
   });
+}
+
+/**
+ * @param {Figure} figure
+ * @param {number} factor
+ * @returns {Figure} with its bar as it is for this machine
+ */
+function stretched(figure, factor) {
+  const { unit, bar } = figure;
+  if (bar === null) return figure;
+  if (unit === 'ms' || unit === 's') return { ...figure, bar: Number((bar * factor).toPrecision(3)) };
+  return unit.endsWith('/s') ? { ...figure, bar: Number((bar / factor).toPrecision(3)) } : figure;
 }
 
 /** @param {Figure} figure */
