@@ -11,7 +11,7 @@ import { jsonWithTexts, textsOf } from './texts-of.js';
 export function amountsCommand(args: readonly string[]): Outcome {
   return fileCommand('amounts', args, {
     document: amountsDocument,
-    lists: { fats: printFats },
+    lists: { fats: (reader) => printFats(textsOf(reader, 'UTC')) },
     run: (input, args) => {
       const sheet = writeBatchSheet(input);
       if (!sheet.ok) return sheet;

@@ -29,13 +29,16 @@ export interface Arguments {
   readonly remedies: boolean;
 }
 
+/** For whom something is printed. */
+export type ReaderOptions = Pick<Arguments, 'language' | 'units'>;
+
 export type Parsed =
   | { readonly kind: 'run'; readonly arguments: Arguments }
   | { readonly kind: 'schema'; readonly of: 'document' | 'backward' | 'remedies' }
   /** `--rules` of clocks. */
-  | { readonly kind: 'rules'; readonly json: boolean }
+  | { readonly kind: 'rules'; readonly json: boolean; readonly reader: ReaderOptions }
   /** `--fats` of amounts. */
-  | { readonly kind: 'fats' }
+  | { readonly kind: 'fats'; readonly reader: ReaderOptions }
   /** `--file-schema`: what a run file may hold. */
   | { readonly kind: 'file-schema' }
   | { readonly kind: 'help' }
@@ -116,13 +119,6 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
     }
   }
   if (values['file-schema'] === true) return { kind: 'file-schema' };
-  if (values.rules === true) return { kind: 'rules', json: values.json === true };
-  if (values.fats === true) return { kind: 'fats' };
-  if (values.schema === true) return { kind: 'schema', of: schemaAsked(values) };
-  const [file, ...more] = positionals;
-  if (file === undefined) return { kind: 'wrong', message: 'Which run file?' };
-  if (more.length > 0)
-    return { kind: 'wrong', message: `One file at a time; “${more.join(' ')}” is too many.` };
   const { units = 'metric', lang = 'en', count, seed = '1', at } = values;
   if (units !== 'metric' && units !== 'us') {
     return { kind: 'wrong', message: `--units ${units} is not known; accepted: metric, us.` };
@@ -131,6 +127,14 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
     const accepted = Object.keys(languages).join(', ');
     return { kind: 'wrong', message: `--lang ${lang} is not known; accepted: ${accepted}.` };
   }
+  const reader: ReaderOptions = { language: lang, units };
+  if (values.rules === true) return { kind: 'rules', json: values.json === true, reader };
+  if (values.fats === true) return { kind: 'fats', reader };
+  if (values.schema === true) return { kind: 'schema', of: schemaAsked(values) };
+  const [file, ...more] = positionals;
+  if (file === undefined) return { kind: 'wrong', message: 'Which run file?' };
+  if (more.length > 0)
+    return { kind: 'wrong', message: `One file at a time; “${more.join(' ')}” is too many.` };
   if (count !== undefined && !(/^[1-9]\d{0,3}$/.test(count) && Number(count) <= 5000)) {
     return { kind: 'wrong', message: `--count ${count} is no count; accepted: a whole number, 1 to 5000.` };
   }
@@ -149,8 +153,7 @@ export function parseArguments(command: CommandName, args: readonly string[]): P
     arguments: {
       file: resolveFile(file),
       json: values.json === true,
-      units,
-      language: lang,
+      ...reader,
       count: count === undefined ? undefined : Number(count),
       at,
       seed: Number(seed),

@@ -1,7 +1,13 @@
 import { z } from 'zod';
 import type { RunsInput } from '#runs';
 import type { Result } from '#units';
-import { parseArguments, usageOf, type Arguments, type CommandName } from './arguments.js';
+import {
+  parseArguments,
+  usageOf,
+  type Arguments,
+  type CommandName,
+  type ReaderOptions,
+} from './arguments.js';
 import { fileSchema } from './file-schema.js';
 import { badInput, problemLines, told, type Outcome } from './outcome.js';
 import { problemText, readInput } from './read-run-file.js';
@@ -13,7 +19,10 @@ interface FileCommand {
   /** What it prints where it counts back from a day, and with remedies. */
   readonly otherDocuments?: { readonly backward: z.ZodType; readonly remedies: z.ZodType };
   /** Answers to options of this command that need no file. */
-  readonly lists?: { readonly fats?: () => string; readonly rules?: (json: boolean) => string };
+  readonly lists?: {
+    readonly fats?: (reader: ReaderOptions) => string;
+    readonly rules?: (json: boolean, reader: ReaderOptions) => string;
+  };
   /** @returns issues with paths from the root of the input */
   readonly run: (input: RunsInput, args: Arguments) => Result<Outcome>;
 }
@@ -35,9 +44,9 @@ export function fileCommand(
     case 'wrong':
       return badInput([parsed.message, ...usageOf(name).split('\n')]);
     case 'fats':
-      return told((lists?.fats ?? belongsElsewhere)());
+      return told((lists?.fats ?? belongsElsewhere)(parsed.reader));
     case 'rules':
-      return told((lists?.rules ?? belongsElsewhere)(parsed.json));
+      return told((lists?.rules ?? belongsElsewhere)(parsed.json, parsed.reader));
     case 'run': {
       const { file, count } = parsed.arguments;
       const read = readInput(file, count);
@@ -50,7 +59,7 @@ export function fileCommand(
 }
 
 /** A document as `--json` prints it. */
-export function jsonText(document: unknown): string {
+function jsonText(document: unknown): string {
   return `${JSON.stringify(document, null, 2)}\n`;
 }
 

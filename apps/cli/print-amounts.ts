@@ -1,5 +1,6 @@
 import type { BatchAmounts, Cover, PartAmounts, Risk } from '#contract';
 import { showMeasure, type UnitSystem } from '#units';
+import type { Texts } from '#words';
 import { columns, percentText, wrap } from './text-layout.js';
 
 const WIDTH = 100;
@@ -7,8 +8,9 @@ const WIDTH = 100;
 const GRAMS_BELOW_OZ = 28.35;
 
 /** What to weigh for each part of a run, how surely it reaches and where what is left over can go. */
-export function amountsSection(amounts: readonly PartAmounts[], units: UnitSystem): string {
+export function amountsSection(amounts: readonly PartAmounts[], texts: Texts): string {
   const seen = new Seen();
+  const units = texts.system;
   return ['Amounts', ...amounts.map((part) => partText(part, units, seen))].join('\n');
 }
 

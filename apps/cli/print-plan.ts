@@ -1,6 +1,6 @@
 import type { Caution, PlanDocument, PlannedStage, RunPlan } from '#contract';
 import { localDateOf, localText, localTimeOf } from '#hours';
-import { minuteOfIso, type UnitSystem } from '#units';
+import { minuteOfIso } from '#units';
 import type { Texts } from '#words';
 import { amountsSection } from './print-amounts.js';
 import { cautionsSection, columns, heading, percentText, wrap } from './text-layout.js';
@@ -11,7 +11,7 @@ import { cautionsSection, columns, heading, percentText, wrap } from './text-lay
  */
 export function printPlan(plan: PlanDocument, texts: Texts): string {
   const sections = [
-    ...plan.runs.flatMap((run) => runSections(run, plan, texts.system)),
+    ...plan.runs.flatMap((run) => runSections(run, plan, texts)),
     ...(plan.status === 'planned'
       ? [sittingsSection(plan), oddsSection(plan), guaranteeSection(plan)]
       : [conflictSection(plan)]),
@@ -20,13 +20,19 @@ export function printPlan(plan: PlanDocument, texts: Texts): string {
   return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
 }
 
-function runSections(run: RunPlan, plan: PlanDocument, units: UnitSystem): string[] {
+function runSections(run: RunPlan, plan: PlanDocument, texts: Texts): string[] {
   const head = `${run.title} · ${String(run.count)} pieces`;
   const ready =
     run.ready === null
       ? ''
       : `Cured about ${dayText(run.ready.likely, plan)} (${dayText(run.ready.low, plan)} to ${dayText(run.ready.high, plan)})`;
-  return [heading(head), tideTable(run, plan), addedSection(run), ready, amountsSection(run.amounts, units)];
+  return [
+    heading(head),
+    tideTable(run, plan),
+    addedSection(run, texts),
+    ready,
+    amountsSection(run.amounts, texts),
+  ];
 }
 
 function tideTable(run: RunPlan, plan: PlanDocument): string {
@@ -43,14 +49,13 @@ function tideTable(run: RunPlan, plan: PlanDocument): string {
     .join('\n');
 }
 
-function addedSection({ added = [], stages, amounts, clocks }: RunPlan): string {
+function addedSection({ added = [], stages, amounts }: RunPlan, texts: Texts): string {
   if (added.length === 0) return '';
   const stageTitle = (key: string): string => `“${stages.find((stage) => stage.key === key)?.title ?? key}”`;
   const lines = added.map((each) => {
     if ('after' in each) return `${stageTitle(each.stage)} comes after ${stageTitle(each.after)}.`;
     const part = amounts.find((amount) => amount.part === each.part)?.title ?? each.part;
-    const state = clocks.find((clock) => clock.part === each.part && clock.state === each.opens)?.title;
-    return `${stageTitle(each.stage)} waits until ${part} is ${state ?? each.opens}.`;
+    return `${stageTitle(each.stage)} waits until ${part} is ${texts.names.states[each.opens].is}.`;
   });
   return ['Added, as the design does not say it', ...lines.map((line) => `  • ${line}`)].join('\n');
 }

@@ -10,7 +10,7 @@ export function printSheet(sheet: AmountsDocument, texts: Texts): string {
   const sections = [
     ...sheet.runs.flatMap((run) => [
       heading(`${run.title} · ${String(run.count)} pieces`),
-      amountsSection(run.amounts, texts.system),
+      amountsSection(run.amounts, texts),
       costSection(run.cost),
     ]),
     gatherSection(sheet.gather, texts),

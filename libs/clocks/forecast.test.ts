@@ -50,16 +50,14 @@ describe('a forecast', () => {
         ...{ input: 'lyeConcentrationPercent', value: 28, usual: 33 },
         read: 'lye concentration 28 %',
         factor: 1.3,
-        why: 'Less water leaves less to be taken up before the soap is firm.',
-        evidence: 'common practice, no source',
+        evidence: { kind: 'common practice' },
       },
       {
         rule: 'sodium-lactate',
         ...{ input: 'sodiumLactatePercent', value: 2, usual: 0 },
         read: 'sodium lactate 2 %',
         factor: 0.68,
-        why: 'Sodium lactate hardens fresh soap, so that it leaves the mould sooner and cleaner.',
-        evidence: 'common practice, no source',
+        evidence: { kind: 'common practice' },
       },
     ]);
   });
@@ -104,16 +102,24 @@ describe('a forecast', () => {
     expect(edge.beyond).toEqual([]);
     expect(past.medianMin).toBe(edge.medianMin);
     expect(past.beyond).toEqual([
-      'The sodium lactate 4 % is beyond what the rule knows (0 to 3 %): its factor is held at 0.6 and the band is wider. More hardener than that makes edges brittle.',
+      {
+        rule: 'sodium-lactate',
+        input: 'sodiumLactatePercent',
+        value: 4,
+        side: 'above',
+        from: 0,
+        to: 3,
+        factor: 0.6,
+      },
     ]);
     // By hand: 0.25² + (2 · 0.10)² = 0.1025 instead of 0.25² + 0.10² = 0.0725.
     expect(past.batchSigma).toBeCloseTo(Math.sqrt(0.1025), 12);
   });
 
-  it('widens the band beyond a table that ends in 1 or that has no note', () => {
+  it('widens the band beyond a table whose end is no 1', () => {
     const light = given('light-trace', { castorPercent: 40 });
     expect(light.beyond).toEqual([
-      'The castor oil 40 % is beyond what the rule knows (0 to 30 %): its factor is held at 0.8 and the band is wider.',
+      { rule: 'castor', input: 'castorPercent', value: 40, side: 'above', from: 0, to: 30, factor: 0.8 },
     ]);
     expect(light.batchSigma).toBeGreaterThan(given('light-trace', { castorPercent: 30 }).batchSigma);
   });

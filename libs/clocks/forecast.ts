@@ -1,15 +1,16 @@
-import { evidenceText } from '#units';
+import type { Evidence } from '#units';
 import { demandChecked } from './check-inputs.js';
 import { evaluate } from './evaluate.js';
-import { inputText, measures, numberText, referenceInputs, type ClockInputs } from './inputs.js';
-import { beyondSide, factorOf, isMeasureRule, type Rule } from './rule.js';
+import { inputText, referenceInputs, type ClockInputs, type Measure } from './inputs.js';
+import type { Side } from './engine/factor-at.js';
+import { beyondSide, factorOf, isMeasureRule, type Rule, type RuleId } from './rule.js';
 import { rulesOf } from './rules.js';
 import { states, type StateId } from './states.js';
 
 /** A rule that moved the forecast, with what it read. */
 export interface Reason {
-  /** Id of the rule. */
-  readonly rule: string;
+  /** `lesson`: what a log has taught. */
+  readonly rule: RuleId | 'lesson';
   /** What it read; `log`: how many batches of the log have taught it. */
   readonly input: keyof ClockInputs | 'log';
   readonly value: number | string;
@@ -18,8 +19,19 @@ export interface Reason {
   /** What it read, in words: “lye concentration 28 %”. */
   readonly read: string;
   readonly factor: number;
-  readonly why: string;
-  readonly evidence: string;
+  readonly evidence: Evidence;
+}
+
+/** A rule that was asked beyond its table, with the ends of what it knows. */
+export interface Beyond {
+  readonly rule: RuleId;
+  readonly input: Measure;
+  readonly value: number;
+  readonly side: Side;
+  readonly from: number;
+  readonly to: number;
+  /** At which it is held. */
+  readonly factor: number;
 }
 
 /** When a state comes about: log-normal, in minutes from the state's own start (`states[state].from`). */
@@ -33,8 +45,8 @@ export interface Forecast {
   /** The same with what is not known of the workshop and the recipe: what a band is made of. */
   readonly sigma: number;
   readonly reasons: readonly Reason[];
-  /** Where a rule was asked beyond its table, one sentence each. */
-  readonly beyond: readonly string[];
+  /** Where a rule was asked beyond its table. */
+  readonly beyond: readonly Beyond[];
 }
 
 /**
@@ -52,32 +64,25 @@ export interface Forecast {
 export function forecast(state: StateId, inputs: ClockInputs): Forecast {
   demandChecked(inputs);
   const reasons: Reason[] = [];
-  const beyond: string[] = [];
+  const beyond: Beyond[] = [];
   for (const rule of rulesOf[state]) {
     const factor = factorOf(rule, inputs);
     if (factor !== 1) reasons.push(reasonOf(rule, factor, inputs));
-    const sentence = beyondOf(rule, factor, inputs);
-    if (sentence !== undefined) beyond.push(sentence);
+    const outside = beyondOf(rule, factor, inputs);
+    if (outside !== undefined) beyond.push(outside);
   }
   return { state, baseMin: states[state].baseMin, ...evaluate(state, inputs), reasons, beyond };
 }
 
-function reasonOf(rule: Rule, factor: number, inputs: ClockInputs): Reason {
-  const { id, why, evidence, reads } = rule;
+function reasonOf({ id, evidence, reads }: Rule, factor: number, inputs: ClockInputs): Reason {
   const [value, usual] = [inputs[reads], referenceInputs[reads]];
-  return {
-    ...{ rule: id, input: reads, value, usual, factor, why },
-    ...{ read: inputText(reads, value), evidence: evidenceText(evidence) },
-  };
+  return { rule: id, input: reads, value, usual, factor, read: inputText(reads, value), evidence };
 }
 
-function beyondOf(rule: Rule, factor: number, inputs: ClockInputs): string | undefined {
+function beyondOf(rule: Rule, factor: number, inputs: ClockInputs): Beyond | undefined {
   const side = beyondSide(rule, inputs);
   if (side === undefined || !isMeasureRule(rule)) return undefined;
-  const { reads, table } = rule;
-  const ends = [table.at(0), table.at(-1)].map((point) => numberText(point?.[0] ?? NaN)).join(' to ');
-  const known = `${ends} ${measures[reads].unit}`;
-  const note = rule.beyond?.[side];
-  const sentence = `The ${inputText(reads, inputs[reads])} is beyond what the rule knows (${known}): its factor is held at ${numberText(factor)} and the band is wider.`;
-  return note === undefined ? sentence : `${sentence} ${note}`;
+  const { id, reads: input, table } = rule;
+  const [from = NaN, to = NaN] = [table[0]?.[0], table.at(-1)?.[0]];
+  return { rule: id, input, value: inputs[input], side, from, to, factor };
 }

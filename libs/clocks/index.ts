@@ -11,9 +11,9 @@ export {
 } from './inputs.js';
 export { checkInputs } from './check-inputs.js';
 export type { Point } from './engine/factor-at.js';
-export type { ChoiceRule, MeasureRule, Rule } from './rule.js';
+export type { ChoiceRule, MeasureRule, Rule, RuleId } from './rule.js';
 export { rules } from './rules.js';
-export { forecast, type Forecast, type Reason } from './forecast.js';
+export { forecast, type Beyond, type Forecast, type Reason } from './forecast.js';
 export { evaluate, type Evaluation } from './evaluate.js';
 export { offsetPrior } from './offset-prior.js';
 export { ofTypicalWorkshop, withOffset, type ReasonedOffset } from './offset.js';

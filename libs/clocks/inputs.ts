@@ -117,7 +117,7 @@ export function inputText(input: keyof ClockInputs, value: number | string): str
 }
 
 /** What an input stands at, in words: “28 %”, “lined wood”. @throws RangeError for a choice that there is not */
-export function valueText(input: keyof ClockInputs, value: number | string): string {
+function valueText(input: keyof ClockInputs, value: number | string): string {
   if (isMeasure(input)) return `${numberText(Number(value))} ${measures[input].unit}`;
   const values: Readonly<Record<string, string>> = choices[input].values;
   const text = values[value];
@@ -126,7 +126,7 @@ export function valueText(input: keyof ClockInputs, value: number | string): str
 }
 
 /** A number to the hundredth, without idle zeros: “1.35”. */
-export function numberText(value: number): string {
+function numberText(value: number): string {
   return String(Math.round(value * 100) / 100);
 }
 

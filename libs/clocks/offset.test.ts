@@ -17,8 +17,7 @@ const reason: Reason = {
   usual: 0,
   read: 'four batches',
   factor: 1,
-  why: 'This workshop is slower than most.',
-  evidence: 'the bench log',
+  evidence: { kind: 'bench log' },
 };
 const firm = forecast('firm', { ...referenceInputs, sodiumLactatePercent: 2 });
 
@@ -29,7 +28,7 @@ describe('a forecast with what a log has taught', () => {
     expect(learned.medianMin / 60).toBeCloseTo(51, 10);
     expect(learned.sigma).toBeCloseTo(Math.sqrt(0.0869), 12);
     expect(learned.batchSigma).toBe(firm.batchSigma);
-    expect(learned.reasons.at(-1)).toMatchObject({ rule: 'lesson', why: reason.why });
+    expect(learned.reasons.at(-1)).toMatchObject({ rule: 'lesson', input: 'log', value: 4 });
     expect(learned.reasons.at(-1)?.factor).toBeCloseTo(1.25, 12);
   });
 

@@ -6,28 +6,32 @@ import { rules } from './rules.js';
 import { stateIds } from './states.js';
 
 describe('the list of rules', () => {
-  it('shows a measure with its unit and a choice in words', () => {
+  it('shows the points of a measure and of a choice', () => {
     const line = (id: string) => ruleList().find(({ rule }) => rule === id);
     expect(line('sodium-lactate')).toEqual({
       rule: 'sodium-lactate',
       acts: expect.arrayContaining(['firm', 'bonds-until']) as unknown,
       reads: 'sodiumLactatePercent',
-      table: '0 % ×1, 1 % ×0.82, 2 % ×0.68, 3 % ×0.6',
+      table: [
+        { value: 0, factor: 1 },
+        { value: 1, factor: 0.82 },
+        { value: 2, factor: 0.68 },
+        { value: 3, factor: 0.6 },
+      ],
       sigma: 0.1,
-      why: 'Sodium lactate hardens fresh soap, so that it leaves the mould sooner and cleaner.',
-      evidence: 'common practice, no source',
+      evidence: { kind: 'common practice' },
     });
     expect(line('mixing')).toMatchObject({
-      table: 'blender ×1, by hand ×4',
-      evidence: 'from memory',
+      table: [
+        { value: 'blender', factor: 1 },
+        { value: 'hand', factor: 4 },
+      ],
+      evidence: { kind: 'from memory' },
     });
-    expect(line('batter-temperature')?.table).toBe('28 °C ×1.8, 38 °C ×1, 48 °C ×0.55, 58 °C ×0.3');
   });
 
-  it('has every rule with its evidence', () => {
+  it('has every rule, in their order', () => {
     expect(ruleList().map(({ rule }) => rule)).toEqual(rules.map(({ id }) => id));
-    for (const { evidence, rule } of ruleList())
-      expect(evidence, rule).toMatch(/common practice|from memory/);
   });
 
   it('has every state with the base that a forecast starts from', () => {
@@ -37,16 +41,14 @@ describe('the list of rules', () => {
     }
   });
 
-  it('says what a state counts from and which pace it keeps', () => {
+  it('says which pace a state keeps', () => {
     expect(stateList().find(({ state }) => state === 'coat-turnable')).toEqual({
       state: 'coat-turnable',
-      title: 'firm enough to turn without marks',
       clock: 'set',
       pace: 'set',
       baseMin: 600,
       sigma: 0.25,
-      from: 'from the end of dipping',
-      evidence: 'common practice, no source',
+      evidence: { kind: 'common practice' },
     });
   });
 

@@ -3,14 +3,40 @@ import { factorAt, outsideOf, type Point, type Side } from './engine/factor-at.j
 import type { Choice, ClockInputs, Measure } from './inputs.js';
 import type { StateId } from './states.js';
 
+/** Names a rule for ever: its words and what is kept of a forecast go by it. */
+export type RuleId =
+  | 'lye-on-batter'
+  | 'batter-temperature'
+  | 'fragrance'
+  | 'olive-pomace'
+  | 'castor'
+  | 'butters'
+  | 'sugar'
+  | 'mixing'
+  | 'lye-on-set'
+  | 'sodium-lactate'
+  | 'salt-in-mould'
+  | 'salt-in-the-open'
+  | 'hard-fatty-acids'
+  | 'room-temperature'
+  | 'gel-on-set'
+  | 'mould'
+  | 'room-on-glaze'
+  | 'lye-on-ash'
+  | 'room-on-ash'
+  | 'humidity-on-ash'
+  | 'gel-on-ash'
+  | 'lye-on-cure'
+  | 'oleic'
+  | 'room-humidity'
+  | 'gel-on-cure';
+
 interface RuleFacts {
-  readonly id: string;
+  readonly id: RuleId;
   /** The states whose time the factor multiplies. */
   readonly acts: readonly StateId[];
   /** Standard deviation of the logarithm that the rule adds when it counts. */
   readonly sigma: number;
-  /** One sentence for the maker: why the soap does this. */
-  readonly why: string;
   readonly evidence: Evidence;
 }
 
@@ -19,8 +45,6 @@ export interface MeasureRule extends RuleFacts {
   readonly reads: Measure;
   /** At least two points, x rising, factors never turning. */
   readonly table: readonly Point[];
-  /** What to know beyond the ends, besides that the rule does not reach there. */
-  readonly beyond?: { readonly below?: string; readonly above?: string };
 }
 
 /** A rule on a choice: a factor by name. */

@@ -1,15 +1,6 @@
 import { checkInputs, demandChecked, wholes } from './check-inputs.js';
 import { evaluate } from './evaluate.js';
-import {
-  choices,
-  inputText,
-  measures,
-  numberText,
-  valueText,
-  type Choice,
-  type ClockInputs,
-  type Measure,
-} from './inputs.js';
+import { choices, measures, type Choice, type ClockInputs, type Measure } from './inputs.js';
 import { usualSteps } from './sensitivity-steps.js';
 import { stateIds, type StateId } from './states.js';
 
@@ -20,8 +11,6 @@ export interface Move {
   readonly to: number | string;
   /** Likely time after the move over the likely time before it. */
   readonly factor: number;
-  /** “lye concentration 30 % instead of 33 %: 18 % longer”. */
-  readonly text: string;
 }
 
 /** What moves one state, the strongest first. */
@@ -88,18 +77,10 @@ function movesOf(state: StateId, inputs: ClockInputs, proposals: readonly Propos
   return proposals
     .map(({ input, to, moved }) => {
       const factor = evaluate(state, moved).medianMin / now;
-      const from = inputs[input];
-      const text = `${inputText(input, to)} instead of ${valueText(input, from)}: ${effectText(factor)}`;
-      return { input, from, to, factor, text };
+      return { input, from: inputs[input], to, factor };
     })
     .filter(({ factor }) => factor !== 1)
     .sort((a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)));
-}
-
-function effectText(factor: number): string {
-  if (factor >= 2) return `${numberText(factor)} times as long`;
-  const percent = Math.abs(factor - 1) * 100;
-  return `${percent < 1 ? 'under 1' : percent.toFixed(0)} % ${factor > 1 ? 'longer' : 'shorter'}`;
 }
 
 /** Without the last digits that adding decimal fractions leaves behind. */

@@ -1,36 +1,23 @@
 import { z } from 'zod';
 import { risk } from './amounts.js';
-import { influence } from './influence.js';
+import { evidence } from './evidence.js';
+import { beyond, clockMove, clockRule, cureNote, reason } from './messages/clock.js';
 import { band, instant, key } from './common.js';
 import { soapStates } from './names/soap-states.js';
 
 const text = z.string();
 
-/** One factor of a forecast. The product of `base` and all factors is the likely value. */
-const reason = influence
-  .extend({
-    rule: text,
-    read: text.meta({ description: 'Quantity and value the rule read' }),
-    why: text,
-    evidence: text,
-  })
-  .meta({ id: 'Reason' });
-
 export const clockForecast = z
   .strictObject({
     part: key,
     state: z.enum(soapStates),
-    title: text.meta({ description: 'What the soap is once the state has come, or until then' }),
-    closes: z.boolean().meta({ description: 'true: the title holds until then; the state closes a window' }),
+    closes: z.boolean().meta({ description: 'true: the soap is so until then; the state closes a window' }),
     band: band.meta({ description: 'minutes from the moment the clock starts, as forecast' }),
     now: band.meta({ description: 'The same, given what the log has seen of this batch' }),
-    from: text.meta({ description: 'What starts the clock' }),
     baseMin: z.number(),
     sigma: z.number().meta({ description: 'Of the logarithm; batch and workshop together' }),
     reasons: z.array(reason),
-    beyond: z
-      .array(text)
-      .meta({ description: 'Values outside what the rules know; the band is wider for it' }),
+    beyond: z.array(beyond),
   })
   .meta({ id: 'ClockForecast' });
 
@@ -49,18 +36,6 @@ export const fillingTime = z
   })
   .meta({ id: 'FillingTime' });
 
-/** How far one usual step of one quantity moves a state. */
-export const clockMove = z
-  .strictObject({
-    state: z.enum(soapStates),
-    input: text,
-    from: z.union([z.number(), text]),
-    to: z.union([z.number(), text]),
-    factor: z.number(),
-    text,
-  })
-  .meta({ id: 'ClockMove' });
-
 export const paces = ['batter', 'early', 'set', 'glaze', 'cure'] as const;
 
 /** What the bench log has taught of one pace, for the workshop or for one recipe. */
@@ -68,7 +43,7 @@ export const lesson = z
   .strictObject({
     pace: z.enum(paces),
     recipe: key.nullable().meta({ description: 'null: for recipes that were never logged' }),
-    title: text,
+    recipeTitle: text.nullable().meta({ description: 'null where none is known' }),
     factor: band.meta({ description: 'What forecasts are multiplied by' }),
     before: band.meta({ description: 'The same for a workshop that has logged nothing' }),
     widthShare: z.number().meta({
@@ -89,7 +64,7 @@ export const lesson = z
   .meta({ id: 'Lesson' });
 
 export const lessonsDocument = z
-  .strictObject({ schema: z.literal('benchtide.lessons/1'), lessons: z.array(lesson) })
+  .strictObject({ schema: z.literal('benchtide.lessons/2'), lessons: z.array(lesson) })
   .meta({ id: 'LessonsDocument' });
 
 /** Weighings of a lot while it cures, and what they say. */
@@ -100,8 +75,8 @@ export const cureByWeight = z
     settledG: band.optional(),
     readyDays: band.optional().meta({ description: 'Days from unmoulding' }),
     settled: z.boolean().meta({ description: 'The lot has stopped losing weight by the workshop’s rule' }),
-    rule: text,
-    note: text.optional().meta({ description: 'Why there is no forecast from the weighings yet' }),
+    lossPercentPerWeek: z.number().meta({ description: 'Cured once it loses less than this in a week' }),
+    note: cureNote.optional().meta({ description: 'Why there is no forecast from the weighings yet' }),
   })
   .meta({ id: 'CureByWeight' });
 
@@ -133,7 +108,7 @@ export const cureCurve = z
 /** Every clock of one or several runs, with reasons, whether the pieces can be filled in time, and what moves them. */
 export const clocksDocument = z
   .strictObject({
-    schema: z.literal('benchtide.clocks/1'),
+    schema: z.literal('benchtide.clocks/2'),
     runs: z.array(
       z.strictObject({
         run: key,
@@ -155,30 +130,15 @@ export const clocksDocument = z
   })
   .meta({ id: 'ClocksDocument' });
 
-/** A rule of the clocks as data, with the evidence behind it. */
-const clockRule = z
-  .strictObject({
-    rule: text,
-    acts: z.array(z.enum(soapStates)),
-    reads: text,
-    table: text,
-    sigma: z.number(),
-    why: text,
-    evidence: text,
-  })
-  .meta({ id: 'ClockRule' });
-
 const clockState = z
   .strictObject({
     state: z.enum(soapStates),
-    title: text,
     closes: z.boolean(),
     clock: z.enum(['batter', 'set', 'cure']),
     pace: z.enum(paces),
     baseMin: z.number(),
     sigma: z.number(),
-    from: text,
-    evidence: text,
+    evidence,
   })
   .meta({ id: 'ClockState' });
 
@@ -188,7 +148,6 @@ export const clockRules = z
 
 export type ClockForecast = z.infer<typeof clockForecast>;
 export type FillingTime = z.infer<typeof fillingTime>;
-export type ClockMove = z.infer<typeof clockMove>;
 export type Lesson = z.infer<typeof lesson>;
 export type LessonsDocument = z.infer<typeof lessonsDocument>;
 export type CureByWeight = z.infer<typeof cureByWeight>;

@@ -28,5 +28,4 @@ export { impliedOrder, type ImpliedOrder } from './input/implied-order.js';
 export { replan, undecidedReplan, type Replan, type ReplanWish } from './plan/replan.js';
 export { tryOut } from './documents/try-out.js';
 export { changedInput } from './remedies/changed-input.js';
-export { bandText, durationText } from './clocks/duration-text.js';
 export type { Busy, LogLine, PastRun, PlanOptions, RunsInput, StagePin } from './input/input.js';

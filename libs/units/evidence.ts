@@ -5,7 +5,9 @@ export type Evidence =
   /** What makers do; no source was found. A default to change, never an oracle. */
   | { readonly kind: 'common practice' }
   /** Recalled, not read; `source` names what it was recalled from, if anything. */
-  | { readonly kind: 'from memory'; readonly source?: string };
+  | { readonly kind: 'from memory'; readonly source?: string }
+  /** What the workshop's own log tells. */
+  | { readonly kind: 'bench log' };
 
 /** The evidence in a few words, for a reason line. */
 export function evidenceText(evidence: Evidence): string {
@@ -14,6 +16,8 @@ export function evidenceText(evidence: Evidence): string {
       return evidence.source;
     case 'common practice':
       return 'common practice, no source';
+    case 'bench log':
+      return 'your bench log';
     case 'from memory':
       return evidence.source === undefined ? 'from memory' : `from memory of ${evidence.source}`;
   }

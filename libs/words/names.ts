@@ -7,6 +7,7 @@ import type {
   SoapState,
   StageKind,
   clockChoices,
+  paces,
 } from '#contract';
 import type { materials } from './en/materials.js';
 import type { Amounts } from './format/amounts.js';
@@ -27,6 +28,8 @@ export interface Names {
   readonly beyondRules: Partial<
     Readonly<Record<ClockRuleId, { readonly below?: string; readonly above?: string }>>
   >;
+  /** What the log teaches about: `how the soap sets`. */
+  readonly paces: Readonly<Record<(typeof paces)[number], string>>;
   /** The act of a stage as a verb, as it stands after “to”: `pour a layer`. */
   readonly stageKinds: Readonly<Record<StageKind, string>>;
   /** How well a figure is known: `common practice, no source`. */

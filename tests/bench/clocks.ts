@@ -10,6 +10,7 @@ import {
   withOffset,
   type ClockInputs,
   type Forecast,
+  type Reason,
   type Observation,
   type Offset,
   type Sighting,
@@ -129,14 +130,9 @@ function shareHeld(
 }
 
 function taught({ mean: offset, sd }: Offset): Forecast {
-  const log = { input: 'log', value: 1, usual: 0 } as const;
-  const reason = {
-    rule: 'lesson',
-    ...log,
-    read: 'the log',
-    factor: 1,
-    why: 'It was logged.',
-    evidence: 'the log',
+  const reason: Reason = {
+    ...{ rule: 'lesson', input: 'log', value: 1, usual: 0 },
+    ...{ read: 'the log', factor: 1, evidence: { kind: 'bench log' } },
   };
   return withOffset(firm, { mean: offset, sd, reason });
 }

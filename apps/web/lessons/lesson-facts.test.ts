@@ -4,7 +4,7 @@ import { byPace, factorRange, forgottenIn, placeOf, tempoOf, type Lesson } from 
 const lesson = (pace: Lesson['pace'], recipe: string | null): Lesson => ({
   pace,
   recipe,
-  title: '',
+  recipeTitle: null,
   factor: { low: 0.9, likely: 1.1, high: 1.4 },
   before: { low: 0.6, likely: 1, high: 1.6 },
   widthShare: 0.8,

@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { answered, api, type Schemas } from '../api/client.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 
 type LogEntry = Schemas['LogEntry'];
@@ -19,11 +20,7 @@ export function useTitles(): Titles {
   const recipes = useQuery({ queryKey: ['recipes'], queryFn: () => answered(api.GET('/api/recipes')) }).data;
   const designs = useQuery({ queryKey: ['designs'], queryFn: () => answered(api.GET('/api/designs')) }).data;
   const runs = useQuery({ queryKey: ['runs'], queryFn: () => answered(api.GET('/api/runs')) }).data;
-  const rules = useQuery({
-    queryKey: ['clock-rules'],
-    queryFn: () => answered(api.GET('/api/clock-rules')),
-    staleTime: Infinity,
-  }).data;
+  const { states } = useTexts().names;
   const titleIn = (list: readonly { key: string; title: string }[] | undefined, key: string): string =>
     list?.find((each) => each.key === key)?.title ?? key;
   return {
@@ -41,10 +38,8 @@ export function useTitles(): Titles {
           return words.done(titleIn(design?.stages, entry.stage));
         case 'not-yet':
           return words.notYet(titleIn(design?.stages, entry.stage));
-        case 'seen': {
-          const state = rules?.states.find((each) => each.state === entry.state)?.title ?? entry.state;
-          return words.seen(titleIn(design?.parts, entry.part), state, saw[entry.saw]);
-        }
+        case 'seen':
+          return words.seen(titleIn(design?.parts, entry.part), states[entry.state].is, saw[entry.saw]);
         default:
           return words.other;
       }

@@ -1,5 +1,6 @@
 import type { Schemas } from '../api/client.js';
 import { useAmounts } from '../look/amounts.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import type { Document } from './use-run.js';
 
@@ -7,11 +8,10 @@ import type { Document } from './use-run.js';
 export function useEntryText(document: Document, run: string): (entry: Schemas['LogEntry']) => string {
   const { log, mishap } = useWords().run;
   const { mass } = useAmounts();
+  const { states } = useTexts().names;
   const own = document.runs.find((each) => each.run === run);
   const stage = (key: string): string => own?.stages.find((each) => each.key === key)?.title ?? key;
   const part = (key: string): string => own?.amounts.find((each) => each.part === key)?.title ?? key;
-  const state = (key: string, of: string): string =>
-    own?.clocks.find((clock) => clock.state === of && clock.part === key)?.title ?? of;
   return (entry) => {
     const { entries } = log;
     switch (entry.kind) {
@@ -22,7 +22,7 @@ export function useEntryText(document: Document, run: string): (entry: Schemas['
       case 'mishap':
         return entries.mishap(part(entry.part), mishap.kinds[entry.mishap]);
       case 'seen':
-        return entries.seen(part(entry.part), state(entry.part, entry.state), log.saw[entry.saw]);
+        return entries.seen(part(entry.part), states[entry.state].is, log.saw[entry.saw]);
       case 'weighed':
         return entries.weighed(part(entry.part), entry.pieces, mass(entry.usedG));
       case 'weigh-in':

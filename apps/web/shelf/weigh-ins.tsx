@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useAmounts } from '../look/amounts.js';
+import { Sentence } from '../look/sentence.js';
 import { useLogQueue } from '../offline/use-log-queue.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
@@ -76,7 +77,11 @@ function Told({ cure: { cure, byWeight } }: { readonly cure: Cure }): ReactNode 
       {readyDays && !settled && (
         <li>{shelf.readyByWeight(day(readyDays.low), day(readyDays.likely), day(readyDays.high))}</li>
       )}
-      {note !== undefined && <li className="soft">{note}</li>}
+      {note !== undefined && (
+        <li className="soft">
+          <Sentence of={note} />
+        </li>
+      )}
     </ul>
   );
 }

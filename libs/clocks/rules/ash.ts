@@ -15,7 +15,6 @@ export const ashRules: readonly Rule[] = [
       [40, 0.7],
     ],
     sigma: 0.15,
-    why: 'Weak lye leaves more water, which carries lye up to the air.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -28,7 +27,6 @@ export const ashRules: readonly Rule[] = [
       [30, 0.75],
     ],
     sigma: 0.15,
-    why: 'In a cool room the lye is used up slowly.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -41,7 +39,6 @@ export const ashRules: readonly Rule[] = [
       [80, 1.4],
     ],
     sigma: 0.15,
-    why: 'Damp air keeps the surface wet, and carbonate forms where it is wet.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -50,7 +47,6 @@ export const ashRules: readonly Rule[] = [
     reads: 'gel',
     table: { none: 1, full: 0.4 },
     sigma: 0.2,
-    why: 'In full gel the lye is used up within hours.',
     evidence: { kind: 'common practice' },
   },
 ];

@@ -52,11 +52,11 @@ describe('the rules of the batter', () => {
     expect([...acted].filter((state) => !['batter', 'early'].includes(paceOf[state]))).toEqual([]);
   });
 
-  it('warn that cool fats thicken by themselves', () => {
-    expect(given('light-trace', { batterTemperatureC: 25 }).beyond.join(' ')).toContain('28 to 58 °C');
-    expect(given('light-trace', { batterTemperatureC: 25 }).beyond.join(' ')).toContain(
-      'Hard fats begin to set',
+  it('say on which side of what they know a batter lies', () => {
+    const sides = [25, 28, 58, 65].map((batterTemperatureC) =>
+      given('light-trace', { batterTemperatureC }).beyond.map(({ rule, side }) => [rule, side]),
     );
-    expect(given('light-trace', { batterTemperatureC: 65 }).beyond.join(' ')).not.toContain('Hard fats');
+    const rule = 'batter-temperature';
+    expect(sides).toEqual([[[rule, 'below']], [], [], [[rule, 'above']]]);
   });
 });

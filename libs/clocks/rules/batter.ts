@@ -15,7 +15,6 @@ export const batterRules: readonly Rule[] = [
       [40, 0.65],
     ],
     sigma: 0.1,
-    why: 'Stronger lye meets the fats less diluted, so the batter thickens sooner.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -29,13 +28,9 @@ export const batterRules: readonly Rule[] = [
       [58, 0.3],
     ],
     sigma: 0.12,
-    why: 'Saponification, like most reactions, runs nearly twice as fast with every 10 °C.',
     evidence: {
       kind: 'from memory',
       source: 'activation energies of 42 to 60 kJ/mol for alkaline ester hydrolysis',
-    },
-    beyond: {
-      below: 'Hard fats begin to set as they cool and may thicken the batter without any soap in it.',
     },
   },
   {
@@ -44,7 +39,6 @@ export const batterRules: readonly Rule[] = [
     reads: 'fragrance',
     table: { none: 1, mild: 0.8, brisk: 0.5, strong: 0.25, seizing: 0.05 },
     sigma: 0.35,
-    why: 'Some fragrances hurry the batter; how much varies by supplier and lot, and only a test batch tells.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -57,7 +51,6 @@ export const batterRules: readonly Rule[] = [
       [80, 0.55],
     ],
     sigma: 0.15,
-    why: 'Pomace oil carries free fatty acids and waxes that turn to soap at once.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -71,7 +64,6 @@ export const batterRules: readonly Rule[] = [
       [30, 0.8],
     ],
     sigma: 0.1,
-    why: 'Much castor oil draws the lye into the fats and shortens trace.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -85,7 +77,6 @@ export const batterRules: readonly Rule[] = [
       [60, 0.8],
     ],
     sigma: 0.1,
-    why: 'Much butter thickens the batter as it cools.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -97,7 +88,6 @@ export const batterRules: readonly Rule[] = [
       [2, 0.8],
     ],
     sigma: 0.1,
-    why: 'Sugar warms the batter and hurries it.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -106,7 +96,6 @@ export const batterRules: readonly Rule[] = [
     reads: 'mixing',
     table: { blender: 1, hand: 4 },
     sigma: 0.4,
-    why: 'Stirring by hand leaves large drops of lye, so trace takes several times as long.',
     evidence: { kind: 'from memory' },
   },
 ];

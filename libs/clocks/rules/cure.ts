@@ -15,7 +15,6 @@ export const cureRules: readonly Rule[] = [
       [40, 0.85],
     ],
     sigma: 0.08,
-    why: 'Less water in the batch is less to dry out.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -30,7 +29,6 @@ export const cureRules: readonly Rule[] = [
       [85, 8.5],
     ],
     sigma: 0.3,
-    why: 'Soap that is mostly of oleic acid stays soft and slimy for months.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -43,7 +41,6 @@ export const cureRules: readonly Rule[] = [
       [80, 1.5],
     ],
     sigma: 0.1,
-    why: 'Damp air takes up water more slowly.',
     evidence: { kind: 'from memory' },
   },
   {
@@ -52,7 +49,6 @@ export const cureRules: readonly Rule[] = [
     reads: 'gel',
     table: { none: 1, full: 0.9 },
     sigma: 0.08,
-    why: 'Soap that went through full gel starts its cure with the reaction finished.',
     evidence: { kind: 'from memory' },
   },
 ];

@@ -1,8 +1,6 @@
 import type { Rule } from '../rule.js';
 import { inTheMould, inTheOpen } from './acts.js';
 
-const SALT_HARDENS = 'Salt draws water away from the soap and hardens it.';
-
 /** What hurries or slows the soap while it sets. */
 export const setRules: readonly Rule[] = [
   {
@@ -17,7 +15,6 @@ export const setRules: readonly Rule[] = [
       [40, 0.72],
     ],
     sigma: 0.1,
-    why: 'Less water leaves less to be taken up before the soap is firm.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -31,9 +28,7 @@ export const setRules: readonly Rule[] = [
       [3, 0.6],
     ],
     sigma: 0.1,
-    why: 'Sodium lactate hardens fresh soap, so that it leaves the mould sooner and cleaner.',
     evidence: { kind: 'common practice' },
-    beyond: { above: 'More hardener than that makes edges brittle.' },
   },
   {
     id: 'salt-in-mould',
@@ -47,7 +42,6 @@ export const setRules: readonly Rule[] = [
       [100, 0.08],
     ],
     sigma: 0.12,
-    why: `${SALT_HARDENS} A bar with a quarter of its fats in salt is cut within hours.`,
     evidence: { kind: 'common practice' },
   },
   {
@@ -60,7 +54,6 @@ export const setRules: readonly Rule[] = [
       [2, 0.75],
     ],
     sigma: 0.12,
-    why: SALT_HARDENS,
     evidence: { kind: 'common practice' },
   },
   {
@@ -76,7 +69,6 @@ export const setRules: readonly Rule[] = [
       [80, 0.5],
     ],
     sigma: 0.12,
-    why: 'Soap of saturated fatty acids is hard from the start; soap of oleic acid stays soft for days.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -89,7 +81,6 @@ export const setRules: readonly Rule[] = [
       [30, 0.65],
     ],
     sigma: 0.08,
-    why: 'A warm room keeps the reaction going and dries the surface.',
     evidence: { kind: 'from memory' },
   },
   {
@@ -98,7 +89,6 @@ export const setRules: readonly Rule[] = [
     reads: 'gel',
     table: { none: 1, full: 0.6 },
     sigma: 0.15,
-    why: 'In full gel the reaction is over within hours.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -107,7 +97,6 @@ export const setRules: readonly Rule[] = [
     reads: 'mould',
     table: { 'silicone-cavity': 1, 'lined-wood': 0.65, 'lined-carton': 0.75, 'rigid-plastic': 1.25 },
     sigma: 0.1,
-    why: 'A lined block keeps its warmth and is lifted by its lining; tight plastic holds on to the soap.',
     evidence: { kind: 'common practice' },
   },
   {
@@ -120,7 +109,6 @@ export const setRules: readonly Rule[] = [
       [30, 1.64],
     ],
     sigma: 0.15,
-    why: 'Melt-and-pour sets by cooling alone, so a warm room delays it.',
     evidence: {
       kind: 'from memory',
       source: 'Newton’s law of cooling, poured at 55 °C and set at 40 °C',

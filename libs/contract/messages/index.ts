@@ -1,8 +1,10 @@
 import type { Caution } from './caution.js';
+import type { ClockMessage } from './clock.js';
 import type { NudgeMessage } from './nudge.js';
 
 export * from './caution.js';
+export * from './clock.js';
 export * from './nudge.js';
 
 /** Everything that readers are told as data. A new family of messages joins here, and the languages follow. */
-export type Message = Caution | NudgeMessage;
+export type Message = Caution | ClockMessage | NudgeMessage;

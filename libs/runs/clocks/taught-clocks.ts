@@ -31,8 +31,7 @@ function taught(forecast: Forecast, recipe: string, { paces }: Learned): Forecas
       ...{ rule: 'lesson', input: 'log', value: batches, usual: 0 },
       read: `${String(batches)} ${batches === 1 ? 'batch' : 'batches'} in your log, ${String(own)} of this recipe`,
       factor: Math.exp(mean),
-      why: 'Your room, moulds and fats have a pace of their own.',
-      evidence: 'your bench log',
+      evidence: { kind: 'bench log' },
     },
   });
 }

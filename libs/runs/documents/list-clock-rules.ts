@@ -6,6 +6,10 @@ import { isClosing } from '../input/states-of-parts.js';
 export function listClockRules(): ClockRules {
   return {
     states: stateList().map((line) => ({ ...line, closes: isClosing(line.state) })),
-    rules: ruleList().map((line) => ({ ...line, acts: [...line.acts] })),
+    rules: ruleList().map((line) => ({
+      ...{ code: 'clock.rule' as const, ...line },
+      acts: [...line.acts],
+      table: [...line.table],
+    })),
   };
 }

@@ -12,19 +12,11 @@ import type { Learned, Lesson, RunTeachings } from '#contract';
 import { normalQuantile } from '#units';
 import type { RunWorkings } from '../input/workings.js';
 
-const paceTitle: Readonly<Record<Pace, string>> = {
-  batter: 'how the batter thickens',
-  early: 'the first hours after the pour',
-  set: 'how the soap sets',
-  glaze: 'how the glaze sets',
-  cure: 'how the soap cures',
-};
-
 /**
  * What the log has taught, with what it rests on: for each pace one lesson for the workshop at large and one for each
  * recipe that was logged, so that a maker can see where a forecast comes from and have an entry forgotten.
  * @param teachings the runs' that it was learned from, as far as they are at hand: the observations that are listed
- * @param run its recipes lend their titles; absent: keys do
+ * @param run its recipes lend their titles; absent: they have none
  */
 export function showLessons(
   learned: Learned,
@@ -35,12 +27,12 @@ export function showLessons(
     const observations = teachings.flatMap((each) => each.observations).filter((each) => each.pace === pace);
     const sd = Math.hypot(workshop.sd, offsetPrior.recipeSigma);
     return [
-      shown({ pace, recipe: null, title: 'any recipe', offset: workshop, sd, observations }),
+      shown({ pace, recipe: null, title: null, offset: workshop, sd, observations }),
       ...[...recipes]
         .sort((a, b) => (a.recipe < b.recipe ? -1 : 1))
         .map(({ recipe, mean, sd: known }) =>
           shown({
-            ...{ pace, recipe, title: run?.recipes.get(recipe)?.title ?? recipe },
+            ...{ pace, recipe, title: run?.recipes.get(recipe)?.title ?? null },
             ...{ offset: { mean, sd: known }, sd: known },
             observations: observations.filter((each) => each.recipe === recipe),
           }),
@@ -52,7 +44,7 @@ export function showLessons(
 interface Told {
   readonly pace: Pace;
   readonly recipe: string | null;
-  readonly title: string;
+  readonly title: string | null;
   readonly offset: Offset;
   /** What is not known of the next batch's offset. */
   readonly sd: number;
@@ -65,7 +57,7 @@ function shown({ pace, recipe, title, offset, sd, observations }: Told): Lesson 
   return {
     pace,
     recipe,
-    title: `${paceTitle[pace]}, ${title}`,
+    recipeTitle: title,
     factor: factorOf(offset.mean, offset.sd),
     before: factorOf(0, unlearned),
     widthShare: Math.hypot(batch, sd) / Math.hypot(batch, unlearned),

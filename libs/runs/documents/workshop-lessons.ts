@@ -4,5 +4,5 @@ import { showLessons } from './show-lessons.js';
 
 /** What all runs of a workshop have taught its clocks, each lesson with the entries that it rests on. */
 export function workshopLessons(teachings: readonly RunTeachings[]): LessonsDocument {
-  return { schema: 'benchtide.lessons/1', lessons: showLessons(learnedFrom(teachings), teachings) };
+  return { schema: 'benchtide.lessons/2', lessons: showLessons(learnedFrom(teachings), teachings) };
 }

@@ -1,4 +1,4 @@
-import { sensitivity, type Move } from '#clocks';
+import { sensitivity } from '#clocks';
 import type { ClockMove, ClocksDocument } from '#contract';
 import { ok, type Result } from '#units';
 import { fillingTimes } from '../clocks/filling-time.js';
@@ -19,7 +19,7 @@ const TOLD_MOVES = 12;
 export function writeClocks(input: RunsInput): Result<ClocksDocument> {
   const taken = takeInHand(input);
   if (!taken.ok) return taken;
-  return ok({ schema: 'benchtide.clocks/1', runs: taken.value.map((run) => clocksOfRun(run, input)) });
+  return ok({ schema: 'benchtide.clocks/2', runs: taken.value.map((run) => clocksOfRun(run, input)) });
 }
 
 function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['runs'][number] {
@@ -57,13 +57,6 @@ function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['
 
 function movesOf(states: ReturnType<typeof sensitivity>): ClockMove[] {
   return states.flatMap(({ state, moves }) =>
-    moves.slice(0, TOLD_MOVES).map(({ input, from, to, factor, text }: Move) => ({
-      state,
-      input,
-      from,
-      to,
-      factor,
-      text,
-    })),
+    moves.slice(0, TOLD_MOVES).map((move): ClockMove => ({ code: 'clock.move', state, ...move })),
   );
 }

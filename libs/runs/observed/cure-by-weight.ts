@@ -1,5 +1,6 @@
-import { fitCure, hasSettled, readyDay, type Band, type CureRule, type StateId } from '#clocks';
-import type { CureByWeight } from '#contract';
+import { fitCure, hasSettled, readyDay, type Band, type CureRule, type StateId, type WeighIn } from '#clocks';
+import type { CureByWeight, CureNote } from '#contract';
+import type { Issue } from '#units';
 import { cureStarts, type LotCure, type RunInHand } from '../run-in-hand.js';
 import { cureStart, lotWeighings, waterShare } from './lot-weighings.js';
 import { bandNow } from './observe-draws.js';
@@ -30,13 +31,13 @@ export function cureByWeight(hand: Unscaled, rule: CureRule): LotCure {
   const told: CureByWeight = {
     weighings: hand.progress.weighIns.length,
     settled: false,
-    rule: `cured when it loses less than ${String(rule.lossPercentPerWeek)} % of its mass in a week`,
+    lossPercentPerWeek: rule.lossPercentPerWeek,
   };
   if (start === undefined || weighIns.length < 2) {
-    return { told: { ...told, note: 'Two weigh-ins of the finished pieces or more are needed.' } };
+    return { told: { ...told, note: { code: 'cure.few-weighings' } } };
   }
   const fit = fitCure(weighIns, { waterShare: waterShare(hand.run) });
-  if (!fit.ok) return { told: { ...told, note: fit.issues.map(({ message }) => message).join(' ') } };
+  if (!fit.ok) return { told: { ...told, note: noteOf(fit.issues[0], weighIns) } };
   const settled = hasSettled(weighIns, rule);
   const days = weighIns.map((each) => each.days);
   const [first, last] = [Math.min(...days), Math.max(...days)];
@@ -55,7 +56,7 @@ export function cureByWeight(hand: Unscaled, rule: CureRule): LotCure {
     readyDays: bounded,
   };
   if (last < TELLING_DAYS || (!settled && last - first < TELLING_DAYS)) {
-    const note = `Weighings over ${String(TELLING_DAYS)} days or more will say when it is ready; until then its clock does.`;
+    const note = { code: 'cure.short-span', days: TELLING_DAYS } as const;
     return { told: { ...said, note }, fit: fit.value };
   }
   return {
@@ -63,6 +64,16 @@ export function cureByWeight(hand: Unscaled, rule: CureRule): LotCure {
     ready: mapBand(bounded, (day) => start + day * MINUTES_PER_DAY),
     fit: fit.value,
   };
+}
+
+/** What is odd about the weighing that an issue names. */
+function noteOf(issue: Issue | undefined, weighIns: readonly WeighIn[]): CureNote {
+  const odd = weighIns[Number(issue?.path[1])];
+  const code = issue?.code;
+  if (odd === undefined || (code !== 'cure.mass-gained' && code !== 'cure.lost-more-than-water')) {
+    return { code: 'cure.no-fit' };
+  }
+  return { code, days: odd.days, massG: odd.massG };
 }
 
 type Side = keyof Band;

@@ -1,5 +1,5 @@
-import { band, states, type Forecast, type StateId } from '#clocks';
-import type { ClockForecast } from '#contract';
+import { band, type Forecast, type Reason, type StateId } from '#clocks';
+import type { ClockForecast, Reason as ReasonDocument } from '#contract';
 import { bandNow } from './observe-draws.js';
 import { isClosing } from '../input/states-of-parts.js';
 import type { RunInHand } from '../run-in-hand.js';
@@ -23,15 +23,17 @@ export function allClocks(hand: RunInHand): ClockForecast[] {
     [...(hand.clocks.get(part.key) ?? new Map<StateId, Forecast>())].map(([state, found]) => ({
       part: part.key,
       state,
-      title: states[state].title,
       closes: isClosing(state),
       band: band(found),
       now: bandNow(hand, part.key, state) ?? band(found),
-      from: states[state].from,
       baseMin: found.baseMin,
       sigma: found.sigma,
-      reasons: found.reasons.map((reason) => ({ ...reason })),
-      beyond: [...found.beyond],
+      reasons: found.reasons.map(presentReason),
+      beyond: found.beyond.map((outside) => ({ code: 'clock.beyond', ...outside })),
     })),
   );
+}
+
+function presentReason({ rule, input, value, usual, factor, evidence }: Reason): ReasonDocument {
+  return { code: 'clock.reason', rule, input, value, usual, factor, evidence };
 }

@@ -45,6 +45,13 @@ export const names: Names = {
     gel: { none: 'keine', full: 'volle' },
     mixing: { blender: 'mit dem Stabmixer', hand: 'von Hand' },
   },
+  paces: {
+    batter: 'wie der Leim andickt',
+    early: 'die ersten Stunden nach dem Gießen',
+    set: 'wie die Seife fest wird',
+    glaze: 'wie die Glasur fest wird',
+    cure: 'wie die Seife reift',
+  },
   stageKinds: {
     'press-decor': 'Dekor pressen',
     pour: 'gießen',

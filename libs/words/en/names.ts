@@ -39,6 +39,13 @@ export const names: Names = {
     gel: { none: 'none', full: 'full' },
     mixing: { blender: 'blender', hand: 'by hand' },
   },
+  paces: {
+    batter: 'how the batter thickens',
+    early: 'the first hours after the pour',
+    set: 'how the soap sets',
+    glaze: 'how the glaze sets',
+    cure: 'how the soap cures',
+  },
   stageKinds: {
     'press-decor': 'press the decor',
     pour: 'pour',

@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Schemas } from '../../api/client.js';
 import { useAmounts } from '../../look/amounts.js';
+import { Sentence } from '../../look/sentence.js';
+import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { roughBand, roughLength } from '../../words/rough-length.js';
 import { BandPicture } from './band-picture.js';
@@ -55,6 +57,7 @@ function ClockLine({
 }): ReactNode {
   const { library } = useWords();
   const { number } = useAmounts();
+  const texts = useTexts();
   const { low, likely, high, unit } = roughBand(clock.band);
   const say = clock.closes ? library.closesAfter : library.opensAfter;
   const base = roughLength(clock.baseMin);
@@ -72,27 +75,29 @@ function ClockLine({
       <div className="stack tight reasons">
         <p className="small">{library.base(library.length(base.value, base.unit, number))}</p>
         <ul>
-          {clock.reasons.map(({ rule, read, factor, why, evidence }) => (
-            <li key={rule} className="small">
-              <strong className="numbers">{library.factor(number(factor, 2))}</strong> {read}. {why}{' '}
-              <span className="soft">({evidence})</span>
+          {clock.reasons.map((reason) => (
+            <li key={reason.rule} className="small">
+              <Sentence of={reason} />{' '}
+              <strong className="numbers">{library.factor(number(reason.factor, 2))}</strong>.{' '}
+              {texts.names.rules[reason.rule]}{' '}
+              <span className="soft">({texts.names.evidence(reason.evidence)})</span>
             </li>
           ))}
         </ul>
-        {clock.beyond.length > 0 && (
-          <p className="note amber small">
-            {library.beyond} {clock.beyond.join('; ')}
+        {clock.beyond.map((beyond) => (
+          <p key={beyond.rule} className="note amber small">
+            <Sentence of={beyond} />
           </p>
-        )}
+        ))}
         {moves.length > 0 && (
           <>
             <p className="small">
               <strong>{library.movesTitle}</strong>
             </p>
             <ul>
-              {moves.slice(0, 3).map(({ input, text }) => (
-                <li key={`${input} ${text}`} className="small">
-                  {text}
+              {moves.slice(0, 3).map((move) => (
+                <li key={`${move.input} ${String(move.to)}`} className="small">
+                  <Sentence of={move} />
                 </li>
               ))}
             </ul>

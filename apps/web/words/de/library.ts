@@ -172,7 +172,6 @@ export const library: Words['library'] = {
   base: (length) => `Am Bezugspunkt ${length}.`,
   factor: (factor) => `× ${factor}`,
   evidence: 'Beleg',
-  beyond: 'Jenseits dessen, was die Regeln wissen:',
   movesTitle: 'Was es am meisten verschieben würde',
   states: {
     emulsion: 'Stabile Emulsion',

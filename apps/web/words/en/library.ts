@@ -174,7 +174,6 @@ export const library = {
   base: (length: string) => `At the reference point ${length}.`,
   factor: (factor: string) => `× ${factor}`,
   evidence: 'Evidence',
-  beyond: 'Beyond what the rules know:',
   movesTitle: 'What would move it most',
   states: {
     emulsion: 'Stable emulsion',

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import type { Reason } from '#contract';
+import { en, textsFor } from './index.js';
+import { de } from './de/index.js';
+
+const english = textsFor({ language: 'en', units: 'us', timeZone: 'UTC' }, en);
+const german = textsFor({ language: 'de', units: 'metric', timeZone: 'UTC' }, de);
+
+describe('what is told of the clocks', () => {
+  const cool: Reason = {
+    ...{ code: 'clock.reason', rule: 'batter-temperature', input: 'batterTemperatureC' },
+    ...{ value: 29, usual: 38, factor: 1.72, evidence: { kind: 'from memory' } },
+  };
+
+  it('says which way a batch was pushed, in the reader’s units, without the factor', () => {
+    expect(english.of(cool)).toBe('slower, because the batter is cool (84.2 °F)');
+    expect(german.of(cool)).toBe('langsamer, weil der Leim kühl ist (29 °C)');
+    expect(english.of({ ...cool, value: 45, factor: 0.6 })).toBe(
+      'quicker, because the batter is warm (113 °F)',
+    );
+  });
+
+  it('says what lies outside what is known, with what there is to know there', () => {
+    const cold = {
+      code: 'clock.beyond',
+      rule: 'batter-temperature',
+      input: 'batterTemperatureC',
+      ...{ value: 25, from: 28, to: 58, factor: 1.8 },
+      side: 'below',
+    } as const;
+    expect(english.of(cold)).toMatch(/77 °F.*82\.4 °F to 136\.4 °F.*Hard fats set/);
+    expect(german.of({ ...cold, side: 'above', value: 60 })).toMatch(/60 °C liegt außerhalb.*unsicherer\.$/);
+  });
+
+  it.each([
+    [1.18, 'lye concentration 30% instead of 33%: 18% longer', /: 18\u00a0% länger$/],
+    [0.995, 'lye concentration 30% instead of 33%: under 1% shorter', /: unter 1\u00a0% kürzer$/],
+    [4, 'lye concentration 30% instead of 33%: 4 times as long', /: 4-mal so lange$/],
+  ])('says what a move by a factor of %d does', (factor, inEnglish, inGerman) => {
+    const move = {
+      code: 'clock.move',
+      state: 'firm',
+      input: 'lyeConcentrationPercent',
+      ...{ from: 33, to: 30, factor },
+    } as const;
+    expect(english.of(move)).toBe(inEnglish);
+    expect(german.of(move)).toMatch(inGerman);
+  });
+});
