@@ -2,6 +2,9 @@ import { normalCdf, seededRandom } from '#units';
 import { truncatedQuantile } from './length.js';
 import type { Problem } from './problem.js';
 
+/** How many values are sampled at a time. */
+const AT_ONCE = 25;
+
 /** One standard normal value per scenario, conditioned on what was observed of it; sampled as far as it is asked for. */
 export class Draw {
   private values = new Float64Array(64);
@@ -12,17 +15,19 @@ export class Draw {
 
   /** @param scenario from 0 */
   at(scenario: number): number {
-    if (scenario >= this.sampled) this.extend(scenario + 1);
+    if (scenario >= this.sampled) this.extend(scenario + AT_ONCE);
     return this.values[scenario]!;
   }
 
   private extend(to: number): void {
     if (to > this.values.length) {
-      const { values } = this;
-      this.values = new Float64Array(Math.max(to, 2 * values.length));
-      this.values.set(values);
+      const before = this.values;
+      this.values = new Float64Array(Math.max(to, 2 * before.length));
+      this.values.set(before);
     }
-    while (this.sampled < to) this.values[this.sampled++] = this.sample();
+    const { values, sample } = this;
+    for (let k = this.sampled; k < to; k++) values[k] = sample();
+    this.sampled = to;
   }
 }
 
