@@ -24,8 +24,8 @@ describe('plan --remedies', () => {
     const below = stdout.slice(plain.length);
     expect(below).toContain('Remedies');
     expect(below).toMatch(/ {2}1\. .+/);
-    expect(below).toMatch(/Odds \d+ % instead of 87 %: [\d.]+ ± [\d.]+ points more/);
-    expect(below).toContain('worse: ');
+    expect(below).toMatch(/Odds: \d+ in \d+ instead of \d+ in \d+\./);
+    expect(below).toContain('Worse: ');
     expect(below).not.toMatch(/ {2}6\. /);
   });
 
@@ -34,7 +34,7 @@ describe('plan --remedies', () => {
     expect(status).toBe(2);
     expect(stdout).toContain('There is no plan.');
     expect(stdout).toContain('1. Make 12 pieces of “Twelve cups” instead of 13');
-    expect(stdout).toContain('worse: 12 pieces instead of 13.');
+    expect(stdout).toContain('Worse: 12 pieces instead of 13.');
   });
 
   it('prints plan and remedies as one document that meets its schema, as ajv sees it; the plan is the one without', () => {

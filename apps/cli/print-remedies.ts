@@ -7,24 +7,28 @@ const WIDTH = 100;
 
 /** What would help a plan: each change with what it makes better and worse, and cautions that the plan itself lacks. */
 export function printRemedies(
-  { plan, remedies: { remedies, note } }: PlanWithRemedies,
+  { plan, remedies: { remedies, notes } }: PlanWithRemedies,
   texts: Texts,
 ): string {
   const shown = new Set(cautionsOf(plan).map(({ code }) => code));
   const cautions = remedies.flatMap((each) => each.cautions).filter(({ code }) => !shown.has(code));
   const sections = [
-    ['Remedies', ...remedies.map(remedyLines), wrap(note, 2, WIDTH)].join('\n'),
+    [
+      'Remedies',
+      ...remedies.map((remedy, place) => remedyLines(remedy, place, texts)),
+      ...notes.map((note) => wrap(texts.of(note), 2, WIDTH)),
+    ].join('\n'),
     cautionsSection(cautions, texts),
   ];
   return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
 }
 
-function remedyLines({ title, does, worse, also }: Remedy, place: number): string {
+function remedyLines({ title, does, worse, also }: Remedy, place: number, texts: Texts): string {
   return [
-    wrap(`${String(place + 1)}. ${title}`, 2, WIDTH, 3),
-    wrap(does, 5, WIDTH),
+    wrap(`${String(place + 1)}. ${texts.of(title)}`, 2, WIDTH, 3),
+    wrap(does.map((gain) => texts.of(gain)).join(' '), 5, WIDTH),
     ...(worse.length === 0 ? [wrap('Nothing becomes worse.', 5, WIDTH)] : []),
-    ...worse.map((text) => wrap(`worse: ${text}`, 5, WIDTH, 2)),
-    ...also.map((text) => wrap(`also: ${text}`, 5, WIDTH, 2)),
+    ...worse.map((loss) => wrap(`Worse: ${texts.of(loss)}`, 5, WIDTH, 2)),
+    ...also.map((change) => wrap(`Also: ${texts.of(change)}`, 5, WIDTH, 2)),
   ].join('\n');
 }

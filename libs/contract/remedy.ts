@@ -1,6 +1,14 @@
 import { z } from 'zod';
 import { instant, key, localDate, localDateTime } from './common.js';
 import { caution } from './messages/caution.js';
+import {
+  disturbanceCause,
+  remediesNote,
+  remedyChangeBesides,
+  remedyGain,
+  remedyLoss,
+  remedyTitle,
+} from './messages/remedy.js';
 import { planDocument } from './plan-document.js';
 import { logEntry, runOrder } from './run.js';
 import { span } from './workshop.js';
@@ -109,18 +117,20 @@ export const remedyEffects = z
 export const disturbance = z
   .strictObject({
     points: z.number().gt(0),
-    of: z.array(z.strictObject({ what: text, points: z.number() })),
+    of: z.array(z.strictObject({ what: disturbanceCause, points: z.number() })),
   })
   .meta({ id: 'Disturbance' });
 
 /** A change that helps, with what it does, each figure from a plan that was made with it. */
 export const remedy = z
   .strictObject({
-    title: text,
+    title: remedyTitle,
     change: remedyChange,
-    does: text.meta({ description: 'What becomes better, in a sentence or two' }),
-    worse: z.array(text).meta({ description: 'Everything that becomes worse, a sentence each' }),
-    also: z.array(text).meta({ description: 'What changes besides, for neither better nor worse' }),
+    does: z.array(remedyGain).min(1).meta({ description: 'What becomes better' }),
+    worse: z.array(remedyLoss).meta({ description: 'Everything that becomes worse' }),
+    also: z
+      .array(remedyChangeBesides)
+      .meta({ description: 'What changes besides, for neither better nor worse' }),
     effects: remedyEffects,
     disturbance,
     cautions: z.array(caution),
@@ -130,21 +140,21 @@ export const remedy = z
 /** Changes that would help a plan, the most odds for the least disturbance first. */
 export const remediesDocument = z
   .strictObject({
-    schema: z.literal('benchtide.remedies/1'),
+    schema: z.literal('benchtide.remedies/2'),
     madeAt: instant,
     timeZone: text,
     planStatus: planDocument.shape.status.meta({ description: 'Of the plan that is to be helped' }),
     odds: planDocument.shape.odds.meta({ description: 'Of that plan; null: there is none' }),
     tried: z.int().meta({ description: 'Changes that were planned' }),
     remedies: z.array(remedy).max(5),
-    note: text.meta({ description: 'How they were found, or why there are none' }),
+    notes: z.array(remediesNote).meta({ description: 'How they were found, or why there are none' }),
   })
   .meta({ id: 'RemediesDocument' });
 
 /** What the command line prints for a plan with its remedies. */
 export const planWithRemedies = z
   .strictObject({
-    schema: z.literal('benchtide.plan-with-remedies/1'),
+    schema: z.literal('benchtide.plan-with-remedies/2'),
     plan: planDocument,
     remedies: remediesDocument,
   })

@@ -2,6 +2,10 @@
 export interface Phrases {
   /** A probability as a count, rounded to what is known: `about 6 in 10`, `over 99 in 100`. @param probability 0 to 1 */
   readonly odds: (probability: number) => string;
+  /** Two probabilities beside each other, as far apart as it takes to tell them: `9 in 10 instead of 7 in 10`. */
+  readonly oddsInstead: (probability: number, before: number) => string;
+  /** A number of pieces, written already: `1 piece`, `12 pieces`. */
+  readonly pieces: (count: string, isOne: boolean) => string;
   /** `low to high`. */
   readonly range: (low: string, high: string) => string;
   /** A title that a person gave, in the marks of the language. */
@@ -25,4 +29,19 @@ export function countedOdds(probability: number): {
   const tenths = Math.round(probability * 10);
   if (probability >= 0.15 && probability <= 0.94) return { count: tenths, of: 10, bound: 'about' };
   return { count: Math.round(probability * 100), of: 100, bound: 'about' };
+}
+
+/**
+ * Two probabilities as so many of the same ten, hundred or thousand: the fewest that tell them apart. Tenths hide what
+ * is rare or nearly sure.
+ * @param a 0 to 1, like `b`
+ */
+export function countedPair(
+  a: number,
+  b: number,
+): { readonly a: number; readonly b: number; readonly of: 10 | 100 | 1000 } {
+  const fitsTen = [a, b].every((each) => each >= 0.15 && each <= 0.94);
+  const all = [10, 100, 1000] as const;
+  const of = (fitsTen ? all : all.slice(1)).find((n) => Math.round(a * n) !== Math.round(b * n)) ?? 1000;
+  return { a: Math.round(a * of), b: Math.round(b * of), of };
 }

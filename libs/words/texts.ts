@@ -28,7 +28,8 @@ export function textsFor({ language, units, timeZone }: Reader, words: Words): T
     or: list('disjunction'),
     of: (told) => {
       const say = words.messages[told.code] as (told: Message, texts: Texts) => string;
-      return say(told, texts);
+      // A day that is abbreviated ends with a full stop, in German, and so does the sentence.
+      return say(told, texts).replace(/\.\.(?=\s|$)/g, '.');
     },
   };
   return texts;

@@ -42,7 +42,8 @@ describe('remedies over HTTP', () => {
     expect(made.plan.status).toBe('conflict');
     const { planStatus, odds, remedies } = await remediesOf(made.run.id);
     expect({ planStatus, odds }).toEqual({ planStatus: 'conflict', odds: null });
-    expect(remedies[0]?.does).toContain('There is a plan with this');
+    expect(remedies[0]?.does[0]?.code).toBe('remedy.makes-plan');
+    expect(remedies[0]?.does[0]?.text).toContain('Makes a plan possible');
     expect(remedies.map(({ change }) => change.kind)).toContain('count');
     await bench.call('DELETE', `/api/runs/${made.run.id}`);
     expect((await bench.call('GET', `/api/runs/${made.run.id}/remedies`)).status).toBe(409);
@@ -51,7 +52,8 @@ describe('remedies over HTTP', () => {
   it('that leave a part out can be logged as they are told', async () => {
     const { remedies } = await remediesOf(run.run.id);
     const change = remedies.map((each) => each.change).find(({ kind }) => kind === 'drop-parts');
-    if (change?.kind !== 'drop-parts') throw new Error(JSON.stringify(remedies.map(({ title }) => title)));
+    if (change?.kind !== 'drop-parts')
+      throw new Error(JSON.stringify(remedies.map(({ title }) => title.code)));
     for (const entry of change.entries) {
       const answer = await bench.call('POST', `/api/runs/${run.run.id}/log`, entry);
       expect(answer.status, JSON.stringify(answer.body)).toBe(201);

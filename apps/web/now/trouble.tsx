@@ -2,6 +2,8 @@ import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import { answered, api } from '../api/client.js';
+import { Sentence } from '../look/sentence.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import type { BenchRun } from './bench-view.js';
 
@@ -40,6 +42,7 @@ export function Trouble({ bench: { run, document } }: { readonly bench: BenchRun
 function NearestRemedy({ runId }: { readonly runId: string }): ReactNode {
   const { now } = useWords();
   const words = now.trouble;
+  const texts = useTexts();
   const { data, error } = useQuery({
     queryKey: ['remedies', runId],
     queryFn: () => answered(api.GET('/api/runs/{id}/remedies', { params: { path: { id: runId } } })),
@@ -59,11 +62,14 @@ function NearestRemedy({ runId }: { readonly runId: string }): ReactNode {
       ) : (
         <>
           <p>
-            <strong>{first.title}</strong> {first.does}
+            <strong>
+              <Sentence of={first.title} />
+            </strong>{' '}
+            {first.does.map((gain) => texts.of(gain)).join(' ')}
           </p>
-          {first.worse.map((text) => (
-            <p key={text} className="small">
-              {text}
+          {first.worse.map((loss) => (
+            <p key={JSON.stringify(loss)} className="small">
+              <Sentence of={loss} />
             </p>
           ))}
         </>

@@ -1,9 +1,8 @@
 import type { ReactNode } from 'react';
-import { useAmounts } from '../look/amounts.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { Gather } from './gather.js';
-import { useMoney } from './use-money.js';
+import { useAmounts } from '../look/amounts.js';
 import { PartWeights } from './part-weights.js';
 import type { RunProps } from './run-props.js';
 import { useSheet, type PartAmounts } from './use-sheet.js';
@@ -77,7 +76,7 @@ function Cost({
   readonly cost: NonNullable<ReturnType<typeof useSheet>['data']>['runs'][number]['cost'];
 }): ReactNode {
   const { amounts: words } = useWords().run;
-  const money = useMoney()(cost.perPiece, cost.currency);
+  const money = useAmounts().money(cost.perPiece, cost.currency);
   if (cost.perPiece === 0) return null;
   return <p>{cost.complete ? words.cost(money) : words.atLeast(money)}.</p>;
 }

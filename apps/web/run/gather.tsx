@@ -1,15 +1,13 @@
 import type { ReactNode } from 'react';
-import { useAmounts } from '../look/amounts.js';
 import { useWords } from '../words/words.js';
-import { useMoney } from './use-money.js';
+import { useAmounts } from '../look/amounts.js';
 import type { BatchSheet } from './use-sheet.js';
 import { Sentence } from '../look/sentence.js';
 
 /** Everything to have before the run begins, and what of it is missing. */
 export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): ReactNode {
   const { amounts: words } = useWords().run;
-  const { mass } = useAmounts();
-  const money = useMoney();
+  const { mass, money } = useAmounts();
   const amount = (unit: 'g' | 'piece', value: number): string =>
     unit === 'g' ? mass(value) : words.each(Math.round(value));
   return (

@@ -7,6 +7,8 @@ import type { Tried } from './tried.js';
 import { useOdds } from './use-odds.js';
 import { whatIf, type Document } from './use-run.js';
 import { Sentence } from '../look/sentence.js';
+import { useTexts } from '../look/use-texts.js';
+import type { Message } from '#contract';
 
 type Remedy = Schemas['Remedy'];
 
@@ -26,6 +28,7 @@ export function Remedies({
 }): ReactNode {
   const { remedies: words } = useWords().run;
   const odds = useOdds();
+  const texts = useTexts();
   const [asked, setAsked] = useState(document.status !== 'planned');
   const { data, error, isFetching, refetch } = useQuery({
     queryKey: ['remedies', run.id, document.madeAt],
@@ -47,17 +50,21 @@ export function Remedies({
       {error !== null && <Failed error={error} again={() => void refetch()} />}
       {data !== undefined && !isFetching && (
         <>
-          <p className="small soft">{data.note}</p>
+          {data.notes.map((note) => (
+            <p key={note.code} className="small soft">
+              <Sentence of={note} />
+            </p>
+          ))}
           {hasAged(document.odds, data.odds) && (
             <p className="note amber">{words.aged(odds.percent(data.odds), odds.percent(document.odds))}</p>
           )}
           <ol className="run-remedies">
             {data.remedies.map((remedy) => (
-              <li key={remedy.title} className="card">
+              <li key={JSON.stringify(remedy.change)} className="card">
                 <OneRemedy
                   run={run.id}
                   remedy={remedy}
-                  isTried={tried?.title === remedy.title}
+                  isTried={tried?.title === texts.of(remedy.title)}
                   onTry={onTry}
                 />
               </li>
@@ -92,17 +99,19 @@ function OneRemedy({
   readonly onTry: (tried: Tried) => void;
 }): ReactNode {
   const { remedies: words } = useWords().run;
+  const texts = useTexts();
+  const title = texts.of(remedy.title);
   const { mutate, isPending, error } = useMutation({
     mutationFn: () => whatIf(run, { change: remedy.change }),
     onSuccess: (answer) => {
-      onTry({ title: remedy.title, answer, effects: remedy.effects, change: remedy.change });
+      onTry({ title, answer, effects: remedy.effects, change: remedy.change });
       scrollTo({ top: 0 });
     },
   });
   return (
     <article className="stack tight">
-      <h3>{remedy.title}</h3>
-      <p>{remedy.does}</p>
+      <h3>{title}</h3>
+      <p>{remedy.does.map((gain) => texts.of(gain)).join(' ')}</p>
       <div>
         <h4>{words.worse}</h4>
         {remedy.worse.length === 0 ? <p>{words.nothingWorse}</p> : <Sentences of={remedy.worse} />}
@@ -111,7 +120,7 @@ function OneRemedy({
         <details>
           <summary>{words.also}</summary>
           <Sentences of={remedy.also} />
-          <p className="small soft">{words.points(remedy.disturbance.points.toFixed(1))}</p>
+          <p className="small soft">{words.points(texts.number(remedy.disturbance.points))}</p>
         </details>
       )}
       {remedy.cautions.map((caution) => (
@@ -127,7 +136,7 @@ function OneRemedy({
           onClick={() => mutate()}
         >
           {isTried ? words.tried : words.try}
-          <span className="visually-hidden">: {remedy.title}</span>
+          <span className="visually-hidden">: {title}</span>
         </button>
       </div>
       {error !== null && <Failed error={error} again={() => mutate()} />}
@@ -135,11 +144,13 @@ function OneRemedy({
   );
 }
 
-function Sentences({ of }: { readonly of: readonly string[] }): ReactNode {
+function Sentences({ of }: { readonly of: readonly Message[] }): ReactNode {
   return (
     <ul>
-      {of.map((sentence) => (
-        <li key={sentence}>{sentence}</li>
+      {of.map((told) => (
+        <li key={JSON.stringify(told)}>
+          <Sentence of={told} />
+        </li>
       ))}
     </ul>
   );

@@ -1,10 +1,12 @@
 import type { Caution } from './caution.js';
 import type { ClockMessage } from './clock.js';
 import type { NudgeMessage } from './nudge.js';
+import type { RemedyMessage } from './remedy.js';
 
 export * from './caution.js';
 export * from './clock.js';
 export * from './nudge.js';
+export * from './remedy.js';
 
 /** Everything that readers are told as data. A new family of messages joins here, and the languages follow. */
-export type Message = Caution | ClockMessage | NudgeMessage;
+export type Message = Caution | ClockMessage | NudgeMessage | RemedyMessage;

@@ -1,6 +1,12 @@
-import type { RemedyChange } from '#contract';
+import type {
+  CautionCode,
+  DisturbanceCause,
+  RemedyChange,
+  RemedyChangeBesides,
+  RemedyLoss,
+  RemedyTitle,
+} from '#contract';
 import type { OpenInterval } from '#hours';
-import type { CautionCode } from '#contract';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { FullPlan } from '../plan/plan-run.js';
 import type { RunInHand } from '../run-in-hand.js';
@@ -11,12 +17,12 @@ export interface Candidate {
   readonly change: RemedyChange;
   /** Of candidates about the same thing only the best is shown. */
   readonly about: string;
-  readonly title: string;
+  readonly title: RemedyTitle;
   /** What it asks for by itself, whatever the plan makes of it. */
-  readonly asks: readonly { readonly what: string; readonly points: number }[];
+  readonly asks: readonly { readonly what: DisturbanceCause; readonly points: number }[];
   /** What is worse with it whatever the plan makes of it. */
-  readonly worse: readonly string[];
-  readonly also: readonly string[];
+  readonly worse: readonly RemedyLoss[];
+  readonly also: readonly RemedyChangeBesides[];
   readonly cautions: readonly CautionCode[];
 }
 
@@ -27,7 +33,7 @@ export interface Case {
   readonly plan: FullPlan;
   readonly troubles: readonly Trouble[];
   readonly zone: string;
-  /** When she is at the bench, from now on. */
+  /** When the maker is at the bench, from now on. */
   readonly open: readonly OpenInterval[];
 }
 

@@ -15,7 +15,7 @@ const weights = {
   movedStage: 0.1,
   /** Going to the bench once more. */
   sitting: 1,
-  /** An hour more at the bench, within her hours. */
+  /** An hour more at the bench, within the maker’s hours. */
   benchHour: 1,
   /** A week later until the lot is cured. */
   laterWeek: 1,
@@ -37,18 +37,20 @@ export function disturbanceOf(
     if (before === null || after === null) return sum;
     return sum + Math.max(0, minuteOfIso(after) - minuteOfIso(before));
   }, 0);
-  const of = [
-    { what: 'a change at all', points: weights.anyChange },
+  const [sittingsMore, longer] = [more(sittings, sittingsNow), more(bench, benchNow)];
+  const all: Disturbance['of'] = [
+    { what: { code: 'disturbance.any-change' }, points: weights.anyChange },
     ...candidate.asks,
-    { what: 'stages that move', points: weights.movedStage * moved },
-    { what: 'more sittings', points: weights.sitting * more(sittings, sittingsNow) },
-    { what: 'more time at the bench', points: (weights.benchHour * more(bench, benchNow)) / 60 },
-    { what: 'a later cure', points: (weights.laterWeek * later) / WEEK },
+    { what: { code: 'disturbance.moved-stages', moved }, points: weights.movedStage * moved },
+    { what: { code: 'disturbance.sittings', more: sittingsMore }, points: weights.sitting * sittingsMore },
+    { what: { code: 'disturbance.bench-time', minutes: longer }, points: (weights.benchHour * longer) / 60 },
+    { what: { code: 'disturbance.later-cure', minutes: later }, points: (weights.laterWeek * later) / WEEK },
     ...risks.map(({ parts, risk }) => ({
-      what: `a new risk for ${parts}`,
+      what: { code: 'disturbance.new-risk' as const, parts: [...parts] },
       points: weights.risk[risk.level],
     })),
-  ].filter(({ points }) => points > 0);
+  ];
+  const of = all.filter(({ points }) => points > 0);
   return { points: of.reduce((sum, { points }) => sum + points, 0), of };
 }
 

@@ -5,8 +5,8 @@ const levels: readonly Risk['level'][] = ['low', 'medium', 'high'];
 
 /** A risk that was not there before, or was less. */
 export interface NewRisk {
-  /** Titles of the parts that it is about, as people say them. */
-  readonly parts: string;
+  /** Titles of the parts that it is about. */
+  readonly parts: readonly string[];
   readonly risk: Risk;
 }
 
@@ -21,11 +21,11 @@ export function newRisks(compared: Compared): NewRisk[] {
         if (old !== undefined && levels.indexOf(risk.level) <= levels.indexOf(old.level)) continue;
         const same = found.get(risk.text) ?? { titles: new Set(), risk };
         found.set(risk.text, same);
-        same.titles.add(`“${title}”`);
+        same.titles.add(title);
       }
     }
   }
-  return [...found.values()].map(({ titles, risk }) => ({ parts: [...titles].join(', '), risk }));
+  return [...found.values()].map(({ titles, risk }) => ({ parts: [...titles], risk }));
 }
 
 /** Cautions of runs, their batches and their stages that were not there before. */

@@ -1,4 +1,4 @@
-import type { RemediesDocument, Remedy } from '#contract';
+import type { RemediesDocument, RemediesNote, Remedy } from '#contract';
 import { isoInstant, minute, ok, type Result } from '#units';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { planInFull, type FullPlan } from '../plan/plan-run.js';
@@ -6,21 +6,19 @@ import { BENCH } from '../run-in-hand.js';
 import type { Candidate, Case } from './candidate.js';
 import { chooseRemedies } from './choose.js';
 import type { Compared } from './compared.js';
+import { describeBesides, describeCost, describeGains } from './describe-effects.js';
 import { disturbanceOf } from './disturbance.js';
 import { effectsOf } from './effects.js';
 import { newRisks } from './new-risks.js';
 import { chances, pairedGain } from './paired-gain.js';
 import { remedyKinds } from './remedy-kinds.js';
-import { sift } from './sift.js';
-import { tellBesides, tellCost, tellGain } from './tell.js';
+import { shortlist } from './shortlist.js';
 import { troublesIn } from './trouble.js';
 import { withChange } from './with-change.js';
 import { worseThan } from './worse.js';
 
 /** Candidates that get a full plan: more than are shown, as some fall away. */
 const PLANNED_IN_FULL = 6;
-
-const CUT = 'The time was up before all changes were tried; there may be better ones.';
 
 /**
  * Changes that would help a plan, each with what it does, from a plan made with it: recipe, start, hours, moulds, two runs
@@ -30,7 +28,7 @@ const CUT = 'The time was up before all changes were tried; there may be better 
  * A remedy is planned afresh, not held to `options.previous`: `planRuns(withChange(input, change), options)` without it
  * has the odds that are told. With `previous` the plan to be helped is the one that is held to it, and planning afresh
  * is a remedy of its own.
- * @param options.stop once it says true, no more changes are tried, and the note says that time was up; the plan at hand
+ * @param options.stop once it says true, no more changes are tried, and a note says that time was up; the plan at hand
  *   is then the best so far, which may hide what its change would gain
  * @returns five remedies at most, in order; or issues for input that makes no sense
  */
@@ -50,7 +48,7 @@ export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<
   const candidates = the.troubles.length === 0 ? [] : remedyKinds.flatMap((kind) => kind(the));
   const { seed = 1, stop = () => false } = options;
   const before = chances(plan, seed, plan.document.odds?.scenarios ?? 1);
-  const { worthwhile, tried } = sift(the, candidates, PLANNED_IN_FULL);
+  const { worthwhile, tried } = shortlist(the, candidates, PLANNED_IN_FULL);
   let isCut = tried < candidates.length;
   const remedies: Remedy[] = [];
   for (const each of worthwhile) {
@@ -63,14 +61,14 @@ export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<
   }
   const chosen = chooseRemedies(remedies);
   return ok({
-    schema: 'benchtide.remedies/1',
+    schema: 'benchtide.remedies/2',
     madeAt: isoInstant(options.now),
     timeZone: the.zone,
     planStatus: plan.document.status,
     odds: plan.document.odds,
     tried,
     remedies: chosen,
-    note: isCut ? CUT : noteOn(plan, tried, chosen.length),
+    notes: [noteOn(plan, tried, chosen.length), ...(isCut ? [{ code: 'remedies.time-up' as const }] : [])],
   });
 }
 
@@ -91,30 +89,23 @@ function remedyFrom(candidate: Candidate, the: Case, before: Float64Array): Reme
   if (risks.some(({ risk }) => risk.level === 'high')) return undefined;
   const after = chances(planned.value, options.seed ?? 1, planned.value.document.odds.scenarios);
   const effects = effectsOf(compared, pairedGain(before, after));
-  const cost = tellCost(effects);
+  const cost = describeCost(effects);
   const moved = effects.runs.reduce((sum, each) => sum + each.moved, 0);
   return {
     title: candidate.title,
     change: candidate.change,
-    does: tellGain(effects, compared),
+    does: describeGains(effects, compared),
     worse: [...candidate.worse, ...worseThan(compared), ...cost.worse],
-    also: [...candidate.also, ...tellBesides(effects, compared), ...cost.also],
+    also: [...candidate.also, ...describeBesides(effects, compared), ...cost.also],
     effects,
     disturbance: disturbanceOf(candidate, moved, effects, risks),
     cautions: candidate.cautions.map((code) => ({ code })),
   };
 }
 
-function noteOn({ document }: FullPlan, tried: number, shown: number): string {
+function noteOn({ document }: FullPlan, tried: number, shown: number): RemediesNote {
   const planned = document.status === 'planned';
-  if (tried === 0) {
-    return planned ? 'Nothing is lost that a change could win back.' : 'There is no change to try from here.';
-  }
-  const changes = tried === 1 ? 'One change was planned' : `${String(tried)} changes were planned`;
-  if (shown === 0) {
-    return planned
-      ? `${changes}; none gains more than chance would.`
-      : `${changes}; none of them alone makes a plan possible.`;
-  }
-  return `${changes}; those that help stand by the odds they gain for each point of disturbance.`;
+  if (tried === 0) return { code: planned ? 'remedies.nothing-lost' : 'remedies.nothing-to-try' };
+  if (shown === 0) return { code: planned ? 'remedies.none-gains' : 'remedies.none-enough', tried };
+  return { code: 'remedies.sorted', tried };
 }

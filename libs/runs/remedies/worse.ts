@@ -1,19 +1,16 @@
-import type { PlanDocument } from '#contract';
-import { localDateOf, localText } from '#hours';
+import type { PlanDocument, RemedyLoss } from '#contract';
 import { minuteOfIso } from '#units';
-import { durationText } from '../clocks/duration-text.js';
 import { benchMinutes, runPairs, type Compared } from './compared.js';
 import { newCautions, newRisks } from './new-risks.js';
-import { insteadOf, pieces } from './words.js';
 
 /** A difference in a chance that is below this is none. */
 const SAME = 0.001;
 
 /**
- * Everything that is worse in a plan with a change than in the plan without, a sentence each, from the two plans alone.
+ * Everything that is worse in a plan with a change than in the plan without, from the two plans alone.
  * Where there was no plan, what only a plan has cannot be worse.
  */
-export function worseThan(compared: Compared): string[] {
+export function worseThan(compared: Compared): RemedyLoss[] {
   const planned = compared.before.document.status === 'planned';
   return [
     ...fewerPieces(compared),
@@ -26,36 +23,41 @@ export function worseThan(compared: Compared): string[] {
         ]
       : []),
     ...shorterReach(compared),
-    ...newRisks(compared).map(({ parts, risk }) => `New for ${parts}: ${risk.text} ${risk.remedy}`),
-    ...(planned ? newCautions(compared).map(({ text }) => `New to take care of: ${text}`) : []),
+    ...newRisks(compared).map(({ parts, risk }) => ({
+      code: 'remedy.new-risk' as const,
+      parts: [...parts],
+      risk,
+    })),
+    ...(planned ? newCautions(compared) : []).map((caution) => ({
+      code: 'remedy.new-caution' as const,
+      caution,
+    })),
   ];
 }
 
-function fewerPieces({ before, after }: Compared): string[] {
+function fewerPieces({ before, after }: Compared): RemedyLoss[] {
   const [was, now] = [before, after].map(({ document }) =>
     document.runs.reduce((sum, { count }) => sum + count, 0),
   );
   return now !== undefined && was !== undefined && now < was
-    ? [`${pieces(now)} instead of ${String(was)}.`]
+    ? [{ code: 'remedy.fewer-pieces', before: was, after: now }]
     : [];
 }
 
-function laterCure(compared: Compared): string[] {
-  return runPairs(compared).flatMap(({ was, now }) => {
+function laterCure(compared: Compared): RemedyLoss[] {
+  return runPairs(compared).flatMap(({ was, now }): RemedyLoss[] => {
     if (was.ready === null || now.ready === null) return [];
     const later = (end: 'likely' | 'high'): number =>
       minuteOfIso(now.ready?.[end] ?? '') - minuteOfIso(was.ready?.[end] ?? '');
-    const day = localDateOf(minuteOfIso(now.ready.likely), compared.zone);
+    const run = now.title;
     if (later('likely') > 0) {
-      return [`“${now.title}” is likely cured ${durationText(later('likely'))} later, about ${day}.`];
+      return [{ code: 'remedy.later-cure', run, minutes: later('likely'), likely: now.ready.likely }];
     }
-    return later('high') > 0
-      ? [`“${now.title}” is cured ${durationText(later('high'))} later where the cure is slow.`]
-      : [];
+    return later('high') > 0 ? [{ code: 'remedy.later-slow-cure', run, minutes: later('high') }] : [];
   });
 }
 
-function moreSittings({ before, after, zone }: Compared): string[] {
+function moreSittings({ before, after }: Compared): RemedyLoss[] {
   const [was, now] = [before.document, after.document];
   const more = now.sittings.length - was.sittings.length;
   const longer = benchMinutes(now) - benchMinutes(was);
@@ -63,36 +65,35 @@ function moreSittings({ before, after, zone }: Compared): string[] {
   const ends = lastWas && last ? minuteOfIso(last.endAt) - minuteOfIso(lastWas.endAt) : 0;
   return [
     ...(more > 0
-      ? [`${String(now.sittings.length)} sittings instead of ${String(was.sittings.length)}.`]
+      ? [{ code: 'remedy.more-sittings' as const, before: was.sittings.length, after: now.sittings.length }]
       : []),
-    ...(longer > 0 ? [`${durationText(longer)} more at the bench.`] : []),
+    ...(longer > 0 ? [{ code: 'remedy.more-bench-time' as const, minutes: longer }] : []),
     ...(last !== undefined && ends > 0
-      ? [`The last sitting ends ${durationText(ends)} later, ${localText(minuteOfIso(last.endAt), zone)}.`]
+      ? [{ code: 'remedy.ends-later' as const, minutes: ends, endAt: last.endAt }]
       : []),
   ];
 }
 
 /** A stage at which more is lost than before, though less is lost over all. */
-function weakerLinks({ before, after }: Compared): string[] {
+function weakerLinks({ before, after }: Compared): RemedyLoss[] {
   const lost = lossesOf(before.document);
-  return [...lossesOf(after.document)].flatMap(([id, { run, stage, lost: now }]) => {
+  return [...lossesOf(after.document)].flatMap(([id, { run, stage, lost: now }]): RemedyLoss[] => {
     const was = lost.get(id)?.lost ?? 0;
     if (now - was < SAME) return [];
     const shown = after.document.runs.find((each) => each.run === run);
     const title = shown?.stages.find((each) => each.key === stage)?.title;
-    const where = title === undefined ? `the day of “${shown?.title ?? run}”` : `“${title}”`;
-    return [`More is lost at ${where}: ${insteadOf(now, was)}.`];
+    const chances = { before: was, after: now };
+    return title === undefined
+      ? [{ code: 'remedy.day-riskier' as const, run: shown?.title ?? run, ...chances }]
+      : [{ code: 'remedy.stage-riskier' as const, stage: title, ...chances }];
   });
 }
 
 /** A plan that held whatever the soap does within its bands, and does not with the change. */
-function lostGuarantee({ before, after }: Compared): string[] {
+function lostGuarantee({ before, after }: Compared): RemedyLoss[] {
   const [was, now] = [before.document.guarantee, after.document.guarantee];
   if (was?.holds !== true || now?.holds !== false) return [];
-  const reasons = now.reasons.map(({ text }) => text).join(' ');
-  return [
-    `Hours and bowl aside, it no longer holds whatever the soap does within its ${String(now.bandPercent)} % bands. ${reasons}`,
-  ];
+  return [{ code: 'remedy.holds-no-more', bandPercent: now.bandPercent }];
 }
 
 /** What is lost at each stage, in its window and in the bowl together. */
@@ -108,20 +109,20 @@ function lossesOf({
 }
 
 /** Batter that stiffens too soon, or a batch that does not reach, more likely than before. */
-function shorterReach(compared: Compared): string[] {
+function shorterReach(compared: Compared): RemedyLoss[] {
   return runPairs(compared).flatMap(({ was, now }) => [
     ...now.filling.flatMap(({ part, chance }) => {
       const before = was.filling.find((each) => each.part === part)?.chance ?? 1;
       const title = now.amounts.find((each) => each.part === part)?.title ?? part;
       return before - chance < SAME
         ? []
-        : [`The batter of “${title}” leaves less time: ${insteadOf(chance, before)} to do all pieces.`];
+        : [{ code: 'remedy.stiffens-sooner' as const, part: title, before, after: chance }];
     }),
     ...now.amounts.flatMap(({ part, title, cover }) => {
       const before = was.amounts.find((each) => each.part === part)?.cover.shortageChance ?? 0;
       return cover.shortageChance - before < SAME
         ? []
-        : [`“${title}” runs short more likely: ${insteadOf(cover.shortageChance, before)}.`];
+        : [{ code: 'remedy.runs-short' as const, part: title, before, after: cover.shortageChance }];
     }),
   ]);
 }

@@ -1,4 +1,4 @@
-import { countedOdds, type Phrases } from '../phrases.js';
+import { countedOdds, countedPair, type Phrases } from '../phrases.js';
 
 const bounds = { about: 'etwa', over: 'mehr als', under: 'weniger als' } as const;
 
@@ -7,6 +7,11 @@ export const phrases: Phrases = {
     const { bound, count, of } = countedOdds(probability);
     return `${bounds[bound]} ${String(count)} von ${String(of)}`;
   },
+  oddsInstead: (probability, before) => {
+    const { a, b, of } = countedPair(probability, before);
+    return `${String(a)} statt ${String(b)} von ${String(of)}`;
+  },
+  pieces: (count) => `${count} Stück`,
   range: (low, high) => `${low} bis ${high}`,
   quoted: (title) => `„${title}“`,
   days: (count, isOne) => `${count} ${isOne ? 'Tag' : 'Tage'}`,

@@ -4,6 +4,7 @@ import { clock } from './clock.js';
 import { names } from './names.js';
 import { nudges } from './nudges.js';
 import { phrases } from './phrases.js';
+import { remedies } from './remedies.js';
 
 /** All that is said in English. */
-export const en: Words = { phrases, names, messages: { ...cautions, ...clock, ...nudges } };
+export const en: Words = { phrases, names, messages: { ...cautions, ...clock, ...nudges, ...remedies } };

@@ -16,6 +16,8 @@ export interface Amounts {
   readonly percent: (percent: number) => string;
   /** A share or a probability, 0.05 as `5 %`. */
   readonly share: (share: number) => string;
+  /** A sum of money. @param currency ISO 4217; absent: a bare number */
+  readonly money: (amount: number, currency: string | undefined) => string;
   /** A bare number, with the separators of the language. */
   readonly number: (value: number, digits?: number) => string;
   /** For fields to type into: the unit's sign, and the way there and back. */
@@ -64,6 +66,8 @@ function makeAmounts(language: Language, system: UnitSystem): Amounts {
     percent: (value: number) => share(value / 100),
     share,
     number: (value: number, digits = 1) => plain(value, 0, digits),
+    money: (amount: number, currency: string | undefined) =>
+      (currency === undefined ? plain : number({ style: 'currency', currency }))(amount, 2, 2),
     field: fieldUnits(system),
   };
   if (system === 'metric') {

@@ -15,9 +15,9 @@ export function ownMoreCavities({ input, plan, troubles }: Case): Candidate[] {
       {
         change: { kind: 'cavities', mould: mould.key, cavities },
         about: `cavities/${mould.key}`,
-        title: `Own ${String(cavities)} cavities of “${mould.title}” instead of ${String(mould.cavities)}`,
-        asks: [{ what: 'moulds to buy', points: 3 * (sets - 1) }],
-        worse: ['The moulds have to be bought; their price is not known here.'],
+        title: { code: 'remedy.buy-moulds', mould: mould.title, before: mould.cavities, after: cavities },
+        asks: [{ what: { code: 'disturbance.moulds' }, points: 3 * (sets - 1) }],
+        worse: [{ code: 'remedy.price-of-moulds' }],
         also: [],
         cautions: [],
       },

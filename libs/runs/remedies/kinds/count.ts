@@ -17,9 +17,12 @@ export function makeFewer(the: Case): Candidate[] {
         .map((each): Candidate => ({
           change: { kind: 'count', run: key, count: each },
           about: `count/${key}`,
-          title: `Make ${String(each)} pieces of “${title}” instead of ${String(count)}`,
+          title: { code: 'remedy.make-fewer', run: title, before: count, after: each },
           asks: [
-            { what: `${String(count - each)} pieces fewer`, points: (ALL_PIECES * (count - each)) / count },
+            {
+              what: { code: 'disturbance.fewer-pieces', fewer: count - each },
+              points: (ALL_PIECES * (count - each)) / count,
+            },
           ],
           worse: [],
           also: [],

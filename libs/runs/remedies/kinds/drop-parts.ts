@@ -25,20 +25,25 @@ export function dropParts(the: Case): Candidate[] {
     );
     return concerned.map((part): Candidate => {
       const dropped = [part, ...onlyFor(part, hand)];
-      const titles = dropped.map(({ title }) => `“${title}”`).join(' and ');
+      const titles = dropped.map(({ title }) => title);
       const keys = new Set(dropped.map(({ key }) => key));
       const handled = liveAttempts(hand).filter(
         ({ stage }) => keys.has(stage.part) && makingStage(design, stage.part)?.key !== stage.key,
       );
-      const names = handled.map(({ stage }) => `“${stage.title}”`).join(', ');
+      const names = handled.map(({ stage }) => stage.title);
       return {
         change: { kind: 'drop-parts', run: order.key, entries: dropped.map((each) => entryFor(each, the)) },
         about: `drop-parts/${order.key}`,
-        title: `Leave ${titles} out of “${order.title}”`,
-        asks: [{ what: `pieces without ${titles}`, points: LESS_OF_A_PIECE * dropped.length }],
+        title: { code: 'remedy.leave-out', run: order.title, parts: titles },
+        asks: [
+          {
+            what: { code: 'disturbance.without-parts', parts: titles },
+            points: LESS_OF_A_PIECE * dropped.length,
+          },
+        ],
         worse: [
-          `The pieces come without ${titles}.`,
-          ...(names === '' ? [] : [`The plan keeps no time any more for ${names}.`]),
+          { code: 'remedy.pieces-without', parts: titles },
+          ...(names.length === 0 ? [] : [{ code: 'remedy.no-time-for' as const, stages: names }]),
         ],
         also: [],
         cautions: [],
@@ -72,6 +77,5 @@ function entryFor({ key }: Part, { options }: Case): LogEntry {
     mishap: 'ran-short',
     response: 'drop-part',
     at,
-    note: 'Left out so that the plan holds; nothing went wrong.',
   };
 }

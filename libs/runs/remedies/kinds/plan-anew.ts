@@ -7,7 +7,7 @@ export function planAnew({ options }: Case): Candidate[] {
     {
       change: { kind: 'plan-anew' },
       about: 'plan-anew',
-      title: 'Plan anew, whatever the plan before was',
+      title: { code: 'remedy.plan-anew' },
       asks: [],
       worse: [],
       also: [],

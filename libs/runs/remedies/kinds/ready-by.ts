@@ -17,11 +17,9 @@ export function giveLaterDay(the: Case): Candidate[] {
       return {
         change: { kind: 'ready-by', run: key, readyBy: later },
         about: `ready-by/${key}`,
-        title: `Have “${title}” ready by ${later} instead of ${readyBy}`,
-        asks: [{ what: 'a promised day given up', points: 4 + weeks }],
-        worse: [
-          `It need not be cured by ${readyBy} any more: what was promised for that day may not be there.`,
-        ],
+        title: { code: 'remedy.later-day', run: title, before: readyBy, after: later },
+        asks: [{ what: { code: 'disturbance.day-given-up' }, points: 4 + weeks }],
+        worse: [{ code: 'remedy.nothing-ready', run: title, readyBy }],
         also: [],
         cautions: [],
       };

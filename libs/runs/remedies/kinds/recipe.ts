@@ -30,25 +30,20 @@ export function changeRecipe(the: Case): Candidate[] {
     return changes.map((change): Candidate => {
       const water = change.lyeConcentrationPercent;
       const hardener = change.sodiumLactatePercent;
-      const words = [
-        ...(water === undefined
-          ? []
-          : [
-              `${water > lyeConcentrationPercent ? 'less' : 'more'} water (lye of ${shown(water)} %, now ${shown(lyeConcentrationPercent)} %)`,
-            ]),
-        ...(hardener === undefined
-          ? []
-          : [
-              `${hardener > sodiumLactatePercent ? 'more' : 'less'} hardener (sodium lactate ${shown(hardener)} %, now ${shown(sodiumLactatePercent)} %)`,
-            ]),
-      ];
       return {
         change: { kind: 'recipe', recipe, ...change },
         about: `recipe/${recipe}`,
-        title: `${capital(words.join(' and '))} in “${title}”`,
-        asks: [{ what: 'a recipe to weigh anew', points: words.length }],
+        title: {
+          code: 'remedy.change-recipe',
+          recipe: title,
+          ...(water !== undefined && { lyePercent: { before: lyeConcentrationPercent, after: water } }),
+          ...(hardener !== undefined && {
+            sodiumLactatePercent: { before: sodiumLactatePercent, after: hardener },
+          }),
+        },
+        asks: [{ what: { code: 'disturbance.recipe' }, points: Object.keys(change).length }],
         worse: [],
-        also: ['Weigh by the batch sheet of the changed recipe, not by the one before.'],
+        also: [{ code: 'remedy.weigh-anew' }],
         cautions: ['caution.lye'],
       };
     });
@@ -85,12 +80,4 @@ function steps(now: number, { low, high, step }: typeof lye): number[] {
   const up = Math.min(high, Math.round(now + step));
   const down = Math.max(low, Math.round(now - step));
   return [up > now ? up : now, down < now ? down : now].filter((each) => Math.abs(each - now) >= step / 4);
-}
-
-function shown(value: number): string {
-  return String(Number(value.toFixed(1)));
-}
-
-function capital(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }

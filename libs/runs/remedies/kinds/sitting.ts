@@ -1,7 +1,6 @@
-import { instantOf, localDateOf, localText, localTimeOf, weekDays, type OpenInterval } from '#hours';
+import { instantOf, localDateOf, localTimeOf, weekDays, type OpenInterval } from '#hours';
 import type { Span } from '#contract';
-import { minute, minuteOfIso, type Minute } from '#units';
-import { durationText } from '../../clocks/duration-text.js';
+import { isoInstant, minute, minuteOfIso, type Minute } from '#units';
 import { latestAttempt, handsOnMinutes } from '../../log/run-progress.js';
 import type { Candidate, Case } from '../candidate.js';
 import { closedStretches } from '../closed-stretches.js';
@@ -17,8 +16,8 @@ const WITHOUT_PLAN = 8 * 1440;
 const MOST = 6;
 
 /**
- * One more or one longer sitting: an exception to her weekly hours, outside the quiet ones, where the windows in trouble
- * lie. It is put at the beginning, at the end or in the middle of a stretch in which she is not at the bench.
+ * One more or one longer sitting: an exception to the weekly hours, outside the quiet ones, where the windows in trouble
+ * lie. It is put at the beginning, at the end or in the middle of a stretch in which the maker is not at the bench.
  */
 export function addSitting(the: Case): Candidate[] {
   const spans = the.troubles.filter(({ cure }) => !cure).flatMap((trouble) => around(trouble, the));
@@ -89,15 +88,16 @@ function candidate({ from, to }: OpenInterval, the: Case): Candidate[] {
   if (instantOf(`${date}T${added.from}`, zone) !== from || added.from >= added.to) return [];
   const spans = [...spansOn(date, input.workshop.hours), added].sort((a, b) => a.from.localeCompare(b.from));
   const touches = open.some((each) => each.to === from || each.from === to);
-  const when = `${localText(from, zone)} to ${ends}`;
-  const length = durationText(to - from);
+  const when = { from: isoInstant(from), to: isoInstant(to) };
   return [
     {
       change: { kind: 'hours', added, date, spans },
       about: 'hours',
-      title: `${touches ? 'A longer sitting' : 'One more sitting'}: ${when}, an exception to your weekly hours`,
-      asks: [{ what: `${length} at the bench outside your hours`, points: 0.5 + (to - from) / 60 }],
-      worse: [`${length} more to be kept free for the bench: ${when}, outside your weekly hours.`],
+      title: { code: touches ? 'remedy.longer-sitting' : 'remedy.add-sitting', ...when },
+      asks: [
+        { what: { code: 'disturbance.outside-hours', minutes: to - from }, points: 0.5 + (to - from) / 60 },
+      ],
+      worse: [{ code: 'remedy.outside-hours', ...when }],
       also: [],
       cautions: [],
     },

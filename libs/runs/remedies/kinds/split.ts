@@ -28,9 +28,9 @@ export function splitRun(the: Case): Candidate[] {
             rest: { ...order, key, count: rest, title: `${order.title.slice(0, 112)}, rest` },
           },
           about: `split/${order.key}`,
-          title: `Make “${order.title}” in two runs: ${String(count)} pieces and ${String(rest)}`,
-          asks: [{ what: 'every batch twice', points: 2 }],
-          worse: ['Every batch is mixed twice, with lye twice, and bowls and bags are washed twice.'],
+          title: { code: 'remedy.split', run: order.title, first: count, rest },
+          asks: [{ what: { code: 'disturbance.batches-twice' }, points: 2 }],
+          worse: [{ code: 'remedy.mixed-twice' }],
           also: [],
           cautions: ['caution.lye'],
         };

@@ -1,16 +1,16 @@
-import { instantOf, localDateOf, localText, localTimeOf } from '#hours';
-import { minute, minuteOfIso, type Minute } from '#units';
+import { instantOf, localDateOf, localTimeOf } from '#hours';
+import { isoInstant, minute, minuteOfIso, type Minute } from '#units';
 import type { RunInHand } from '../../run-in-hand.js';
 import { isUntouched, troubledRuns, type Candidate, type Case } from '../candidate.js';
 
-/** So many openings of her hours after the beginning of the run, and before it. */
+/** So many openings of the maker’s hours after the beginning of the run, and before it. */
 const LATER = 6;
 const EARLIER = 2;
 /** Within the hours in which it begins, minutes later; then on to the next quarter of an hour. */
 const WITHIN = [60, 120];
 const QUARTER = 15;
 
-/** Begins a run that has not begun at another time: at the next openings of her hours, those before, or an hour later. */
+/** Begins a run that has not begun at another time: at the next openings of the maker’s hours, those before, or an hour later. */
 export function shiftStart(the: Case): Candidate[] {
   return troubledRuns(the)
     .filter(isUntouched)
@@ -29,7 +29,11 @@ export function shiftStart(the: Case): Candidate[] {
         return {
           change: { kind: 'start', run: key, startAfter: start },
           about: `start/${key}`,
-          title: `Begin “${title}” ${at > begins ? 'later' : 'earlier'}: ${localText(at, the.zone)}`,
+          title: {
+            code: at > begins ? 'remedy.begin-later' : 'remedy.begin-earlier',
+            run: title,
+            at: isoInstant(at),
+          },
           asks: [],
           worse: [],
           also: [],

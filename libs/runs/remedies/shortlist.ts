@@ -14,11 +14,11 @@ const SCENARIOS = 200;
 
 /**
  * The candidates that are worth a full plan, likely best first: each is planned as it would be, with few scenarios and
- * without its windows and texts, and of those about the same thing the best stays.
+ * without its windows and reasons, and of those about the same thing the best stays.
  * @param most at most so many
  * @returns them, and how many were looked at: fewer than there are once `stop` of the options says true
  */
-export function sift(the: Case, candidates: readonly Candidate[], most: number): Sifted {
+export function shortlist(the: Case, candidates: readonly Candidate[], most: number): Shortlist {
   const { seed = 1, stop = () => false } = the.options;
   let tried = 0;
   const scenarios = Math.min(SCENARIOS, the.options.scenarios ?? SCENARIOS);
@@ -27,7 +27,7 @@ export function sift(the: Case, candidates: readonly Candidate[], most: number):
   for (const candidate of candidates) {
     if (stop()) break;
     tried++;
-    const found = glance(candidate, the, seed, scenarios);
+    const found = quickEvaluate(candidate, the, seed, scenarios);
     if (found === undefined || found.odds <= before) continue;
     const worth = (found.odds - before) / disturbanceOf(candidate, found.moved).points;
     if (worth > (best.get(candidate.about)?.worth ?? 0)) best.set(candidate.about, { candidate, worth });
@@ -39,12 +39,12 @@ export function sift(the: Case, candidates: readonly Candidate[], most: number):
   return { worthwhile, tried };
 }
 
-interface Sifted {
+interface Shortlist {
   readonly worthwhile: Candidate[];
   readonly tried: number;
 }
 
-function glance(
+function quickEvaluate(
   candidate: Candidate,
   the: Case,
   seed: number,
