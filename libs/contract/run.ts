@@ -73,6 +73,10 @@ export const logEntry = z
         .max(5000)
         .optional()
         .meta({ description: 'Pieces affected; absent: all of them' }),
+      onPurpose: z
+        .literal(true)
+        .optional()
+        .meta({ description: 'Nothing went wrong: the part is left out so that the plan holds' }),
       at: givenInstant,
       ...seen,
     }),

@@ -55,6 +55,7 @@ describe('remedies over HTTP', () => {
     if (change?.kind !== 'drop-parts')
       throw new Error(JSON.stringify(remedies.map(({ title }) => title.code)));
     for (const entry of change.entries) {
+      expect(entry).toMatchObject({ onPurpose: true, response: 'drop-part' });
       const answer = await bench.call('POST', `/api/runs/${run.run.id}/log`, entry);
       expect(answer.status, JSON.stringify(answer.body)).toBe(201);
       expect((answer.body as LogAnswer).why).toContain('it is left out');

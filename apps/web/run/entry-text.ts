@@ -20,7 +20,9 @@ export function useEntryText(document: Document, run: string): (entry: Schemas['
       case 'not-yet':
         return entries['not-yet'](stage(entry.stage));
       case 'mishap':
-        return entries.mishap(part(entry.part), mishap.kinds[entry.mishap]);
+        return entry.onPurpose === true
+          ? entries['left-out'](part(entry.part))
+          : entries.mishap(part(entry.part), mishap.kinds[entry.mishap]);
       case 'seen':
         return entries.seen(part(entry.part), states[entry.state].is, log.saw[entry.saw]);
       case 'weighed':

@@ -175,6 +175,7 @@ export const run: Words['run'] = {
       done: (stage) => `„${stage}“ fertig`,
       'not-yet': (stage) => `Noch nicht bereit für „${stage}“`,
       mishap: (part, what) => `${part} ${what}`,
+      'left-out': (part) => `${part} weggelassen, damit der Plan aufgeht`,
       seen: (part, state, saw) => `${part} angesehen: ${saw} ${state}`,
       weighed: (part, pieces, mass) => `${part}: ${pieces} Stück nahmen ${mass}`,
       'weigh-in': (pieces, mass) => `${pieces} Stück wiegen ${mass}`,

@@ -167,6 +167,7 @@ export const run = {
       done: (stage: string) => `“${stage}” done`,
       'not-yet': (stage: string) => `Not ready for “${stage}” yet`,
       mishap: (part: string, what: string) => `${part} ${what}`,
+      'left-out': (part: string) => `${part} left out so that the plan holds`,
       seen: (part: string, state: string, saw: string) => `${part} looked at: ${saw} ${state}`,
       weighed: (part: string, pieces: number, mass: string) => `${part}: ${pieces} pieces took ${mass}`,
       'weigh-in': (pieces: number, mass: string) => `${pieces} pieces weigh ${mass}`,

@@ -76,6 +76,7 @@ function entryFor({ key }: Part, { options }: Case): LogEntry {
     part: key,
     mishap: 'ran-short',
     response: 'drop-part',
+    onPurpose: true,
     at,
   };
 }
