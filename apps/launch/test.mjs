@@ -1,24 +1,32 @@
 import { spawn } from 'node:child_process';
 import { readFileSync, rmSync } from 'node:fs';
+import { delimiter, dirname } from 'node:path';
 import { countTests } from './count-tests.mjs';
 import { LaunchError } from './launch-error.mjs';
 import { inProject, projectFolder } from './paths.mjs';
 import { ready } from './ready.mjs';
 
 const reportFile = inProject('tests', 'output', 'vitest.json');
+/** Path of another Node, which is to run the tests too. */
+const otherNode = process.env['BENCHTIDE_ALSO_NODE'] ?? '';
+/** What the other Node is not asked: the pages of a browser are no business of Node's, and what serves them is tested beside. */
+const NOT_AGAIN = 'tests/e2e/**';
 
 /**
  * `npm test [-- ARGUMENTS FOR VITEST]`: packages, build, checks, tests, and a last line that counts them, the
- * checks among them. Whatever breaks on the way counts as one failure, so the last line never claims success.
+ * checks among them and the tests that another Node ran. Whatever breaks on the way counts as one failure, so the last
+ * line never claims success.
  */
 const counts = { passed: 0, failed: 0, skipped: 0 };
 try {
   await ready({ need: 'build', log: console.log });
   const { runChecks } = await import(new URL('../../tests/check/run.mjs', import.meta.url).href);
   add(await runChecks());
-  const tests = await runVitest(process.argv.slice(2));
-  add(tests);
-  if (tests.passed + tests.failed === 0) throw new LaunchError('No test ran.');
+  add(await runVitest(process.execPath, process.argv.slice(2)));
+  if (otherNode !== '') {
+    console.log(`The tests once more with ${otherNode}, but for ${NOT_AGAIN}`);
+    add(await runVitest(otherNode, [...process.argv.slice(2), '--exclude', NOT_AGAIN]));
+  }
 } catch (error) {
   counts.failed += 1;
   console.log(error instanceof LaunchError ? error.message : error);
@@ -34,10 +42,11 @@ function add(more) {
 }
 
 /**
+ * @param {string} node path of the Node that runs them
  * @param {string[]} args
  * @returns {Promise<import('./count-tests.mjs').Counts>}
  */
-async function runVitest(args) {
+async function runVitest(node, args) {
   rmSync(reportFile, { force: true });
   const vitest = [
     inProject('node_modules', 'vitest', 'vitest.mjs'),
@@ -45,9 +54,13 @@ async function runVitest(args) {
     ...['--reporter=default', '--reporter=json', `--outputFile.json=${reportFile}`],
   ];
   const status = await new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [...vitest, ...args], { cwd: projectFolder, stdio: 'inherit' });
+    // What a test starts as “node” is that one too.
+    const env = { ...process.env, PATH: [dirname(node), process.env['PATH']].join(delimiter) };
+    const child = spawn(node, [...vitest, ...args], { cwd: projectFolder, stdio: 'inherit', env });
     child.once('error', reject);
     child.once('exit', resolve);
   });
-  return countTests(JSON.parse(readFileSync(reportFile, 'utf8')), status === 0);
+  const tests = countTests(JSON.parse(readFileSync(reportFile, 'utf8')), status === 0);
+  if (tests.passed + tests.failed === 0) throw new LaunchError('No test ran.');
+  return tests;
 }
