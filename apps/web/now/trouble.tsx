@@ -64,9 +64,9 @@ function NearestRemedy({ runId }: { readonly runId: string }): ReactNode {
           <p>
             <strong>
               <Sentence of={first.title} />
-            </strong>{' '}
-            {first.does.map((gain) => texts.of(gain)).join(' ')}
+            </strong>
           </p>
+          <p>{first.does.map((gain) => texts.of(gain)).join(' ')}</p>
           {first.worse.map((loss) => (
             <p key={JSON.stringify(loss)} className="small">
               <Sentence of={loss} />

@@ -4,7 +4,7 @@ import { answered, api, type Schemas } from '../api/client.js';
 import { useWorkshop } from '../library/shelf-calls.js';
 import { usePreference } from '../preferences/preferences.js';
 import { Failed } from '../shell/states.js';
-import { languages, useWords } from '../words/words.js';
+import { useWords } from '../words/words.js';
 
 /** In which language and units nudges are written that leave the program, which knows no reader there but the workshop. */
 export function NudgeLanguage(): ReactNode {
@@ -28,7 +28,7 @@ function Written({ stored }: { readonly stored: Schemas['StoredWorkshop'] }): Re
     <div className="stack tight">
       <p>
         {settings.written(
-          languages[facts.language],
+          settings.languageNames[facts.language],
           facts.units === 'us' ? settings.usShort : settings.metricShort,
         )}
       </p>

@@ -2,7 +2,6 @@ import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import { answered, api } from '../api/client.js';
-import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 
@@ -10,7 +9,6 @@ import { useWords } from '../words/words.js';
 export function Nudges(): ReactNode {
   const { settings } = useWords();
   const times = useTimes();
-  const texts = useTexts();
   const { data } = useQuery({
     queryKey: ['nudges', 'waiting'],
     queryFn: () => answered(api.GET('/api/nudges', { params: { query: { status: 'waiting' } } })),
@@ -23,7 +21,7 @@ export function Nudges(): ReactNode {
         <p className="soft">
           {next === undefined
             ? settings.noNudge
-            : settings.nextNudge(times.dayTime(next.dueAt), texts.of(next.message))}
+            : settings.nextNudge(times.dayTime(next.dueAt), next.message.stage)}
         </p>
       )}
       <p>

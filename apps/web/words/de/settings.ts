@@ -20,10 +20,11 @@ export const settings: Words['settings'] = {
   told: 'Wie Sie benachrichtigt werden',
   inbox:
     'Hinweise kommen in Benchtide an, auf jedem Gerät, auf dem es offen ist: jeder einmal, und keiner in Ihren Ruhezeiten.',
-  nextNudge: (when, text) => `Der nächste: ${when}: ${text}`,
+  nextNudge: (when, stage) => `Als Nächstes: ${stage}, ${when}`,
   noNudge: 'Zurzeit wartet keiner.',
   written: (language, units) =>
     `Hinweise, die auf anderen Wegen als über dieses Programm kommen, stehen auf ${language}, mit ${units}.`,
+  languageNames: { en: 'Englisch', de: 'Deutsch' },
   metricShort: 'metrischen Einheiten',
   usShort: 'US-Einheiten',
   writeLikeHere: 'So schreiben wie auf diesem Gerät',

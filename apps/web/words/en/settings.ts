@@ -20,10 +20,11 @@ export const settings = {
   told: 'How you are told',
   inbox:
     'Nudges arrive in Benchtide, on every device where it is open, once each and never in your quiet hours.',
-  nextNudge: (when: string, text: string) => `The next: ${when}: ${text}`,
+  nextNudge: (when: string, stage: string) => `Next: ${stage}, ${when}`,
   noNudge: 'None waits at the moment.',
   written: (language: string, units: string) =>
     `Nudges that go out by other ways than this program are written in ${language}, with ${units}.`,
+  languageNames: { en: 'English', de: 'German' },
   metricShort: 'metric units',
   usShort: 'US units',
   writeLikeHere: 'Write them as on this device',
