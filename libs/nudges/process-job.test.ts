@@ -24,7 +24,7 @@ const nudge: DeliveredNudge = {
 };
 
 /** What a processor does with one job as it comes out of a queue, that is, after a trip through JSON. */
-async function run(name: string, data: unknown, claimed: DeliveredNudge | null = nudge) {
+async function run(name: string, data: unknown, claimed: DeliveredNudge | null = nudge, now = at) {
   const queued: NewJob[] = [];
   const sent: WrittenNudge[] = [];
   const claims: unknown[] = [];
@@ -41,7 +41,7 @@ async function run(name: string, data: unknown, claimed: DeliveredNudge | null =
       },
     },
     channels: [{ name: 'bell', send: async (got) => void sent.push(got) }],
-    clock: { now: () => at },
+    clock: { now: () => now },
     log: { debug: silent, info: silent, warn: silent, error: silent },
     queueJobs: async (jobs) => void queued.push(...jobs),
   });
@@ -72,6 +72,12 @@ describe('a job from the queue', () => {
     const { sent } = await run('send', queued[0]?.data);
     const text = 'Unmould: ab jetzt möglich. Am besten 20:00.';
     expect(sent).toEqual([{ ...nudge, heading: 'Tiles', text }]);
+  });
+
+  it('says at the moment of sending that it comes late, when an outage has kept it', async () => {
+    const later = new Date('2026-11-27T21:00:00Z');
+    const { sent } = await run('send', { channel: 'bell', nudge }, nudge, later);
+    expect(sent.map(({ text }) => text)).toEqual(['Unmould war für 20:00 geplant.']);
   });
 
   it('is put off for as long as the nudge is not due, be it a second', async () => {
