@@ -10,8 +10,7 @@ const GRAMS_BELOW_OZ = 28.35;
 /** What to weigh for each part of a run, how surely it reaches and where what is left over can go. */
 export function amountsSection(amounts: readonly PartAmounts[], texts: Texts): string {
   const seen = new Seen();
-  const units = texts.system;
-  return ['Amounts', ...amounts.map((part) => partText(part, units, seen))].join('\n');
+  return ['Amounts', ...amounts.map((part) => partText(part, texts, seen))].join('\n');
 }
 
 /** What was said of an earlier part and need only be pointed to. */
@@ -26,18 +25,19 @@ class Seen {
   }
 }
 
-function partText(part: PartAmounts, units: UnitSystem, seen: Seen): string {
+function partText(part: PartAmounts, texts: Texts, seen: Seen): string {
+  const units = texts.system;
   const [urgent, other] = [
     part.risks.filter(({ level }) => level === 'high'),
     part.risks.filter(({ level }) => level !== 'high'),
   ];
   return [
     `  ${part.title}: ${madeText(part, units)}`,
-    ...urgent.map((risk) => riskText(risk, part, seen)),
-    ...(part.batch === undefined ? [] : batchText(part, part.batch, units, seen)),
-    coverText(part, units),
-    ...basisText(part, units),
-    ...other.map((risk) => riskText(risk, part, seen)),
+    ...urgent.map((risk) => riskText(risk, part, seen, texts)),
+    ...(part.batch === undefined ? [] : batchText(part, part.batch, texts, seen)),
+    coverText(part, texts),
+    ...basisText(part, texts),
+    ...other.map((risk) => riskText(risk, part, seen, texts)),
   ].join('\n');
 }
 
@@ -72,10 +72,11 @@ export function piecesText(value: number): string {
   return whole === '1' ? '1 piece' : `${whole} pieces`;
 }
 
-function coverText({ cover }: PartAmounts, units: UnitSystem): string {
+function coverText({ cover }: PartAmounts, texts: Texts): string {
+  const units = texts.system;
   const amount = (value: number): string => (cover.unit === 'g' ? massText(value, units) : piecesText(value));
   const { low, likely, high } = cover.leftover;
-  const uses = cover.leftoverUses.length === 0 ? '' : `; ${cover.leftoverUses.join(', or ')}`;
+  const uses = cover.leftoverUses.length === 0 ? '' : `: ${texts.or(cover.leftoverUses.map(texts.of))}`;
   return wrap(
     `Chance of running short ${percentText(cover.shortageChance)}. ` +
       `Left over: likely ${amount(likely)} (${amount(low)} to ${amount(high)})${uses}.${surerText(cover, amount)}`,
@@ -89,29 +90,32 @@ function surerText({ sizes, wantedCertainty }: Cover, amount: (value: number) =>
   return next === undefined ? '' : ` For ${percentText(next.certainty)} make ${amount(next.amount)}.`;
 }
 
-function basisText(part: PartAmounts, units: UnitSystem): string[] {
+function basisText(part: PartAmounts, texts: Texts): string[] {
+  const units = texts.system;
   const { perPiece, lossG = 0, lossFrom, count } = part;
   if (perPiece === undefined) return [];
   const volume = (value: number): string => showMeasure(value, 'volume', units);
   // Nine pieces of ten lie within 1.6 standard deviations.
   const spread = (perPiece.meanMl * perPiece.spreadPercent * 1.645) / 100;
+  const basis = [perPiece.from, ...(perPiece.learned === undefined ? [] : [perPiece.learned])].map(texts.of);
   const usual = lossFrom === 'usual' ? ' (as usual; nothing was told)' : '';
   const text =
     `Made for ${piecesText(count)} of ${volume(perPiece.meanMl)}, mostly ${volume(Math.max(0, perPiece.meanMl - spread))} to ` +
-    `${volume(perPiece.meanMl + spread)} (${perPiece.from})` +
+    `${volume(perPiece.meanMl + spread)} (${texts.and(basis)})` +
     (lossG > 0 ? `, and ${massText(lossG, units)} that stays in bowl, bag and pipette${usual}` : '');
   return [wrap(`${text}.`, 4, WIDTH)];
 }
 
-function batchText(part: PartAmounts, batch: BatchAmounts, units: UnitSystem, seen: Seen): string[] {
+function batchText(part: PartAmounts, batch: BatchAmounts, texts: Texts, seen: Seen): string[] {
+  const units = texts.system;
   const same = seen.before(JSON.stringify([part.told, batch]), part.title);
   if (same !== undefined) return [`    Weigh the same as for “${same}”.`];
   const mass = (value: number): string => massText(value, units);
   return [
     wrap(factsText(part, batch, units), 4, WIDTH),
-    ...columns(rowsOf(part, batch).map(([name, value]) => [`      ${name}`, mass(value)])),
+    ...columns(rowsOf(part, batch, texts).map(([name, value]) => [`      ${name}`, mass(value)])),
     `    ${lyeText(batch, units)}`,
-    ...acidText(batch, units),
+    ...acidText(batch, texts),
     wrap(waterText(batch), 6, WIDTH),
   ];
 }
@@ -134,14 +138,15 @@ function factsText({ told }: PartAmounts, { fatsG, superfat }: BatchAmounts, uni
   );
 }
 
-function rowsOf(part: PartAmounts, batch: BatchAmounts): [string, number][] {
+function rowsOf(part: PartAmounts, batch: BatchAmounts, texts: Texts): [string, number][] {
+  const { materials } = texts.names;
   const rows: [string, number][] = [
-    ...batch.fats.map(({ title, massG }): [string, number] => [title, massG]),
-    ['Sodium lactate, 60 % solution', batch.sodiumLactateG],
-    ['Salt', batch.saltG],
-    ['Sugar', batch.sugarG],
+    ...batch.fats.map(({ fat, title, massG }): [string, number] => [texts.titled(fat, title), massG]),
+    [materials['sodium-lactate'], batch.sodiumLactateG],
+    [materials.salt, batch.saltG],
+    [materials.sugar, batch.sugarG],
     ...batch.additions.map(({ title, massG }): [string, number] => [title, massG]),
-    [part.fragrance ?? 'Fragrance', batch.fragranceG],
+    [part.fragrance ?? materials.fragrance, batch.fragranceG],
     ...batch.colourants.flatMap(({ title, massG, carrier }): [string, number][] => [
       [title, massG],
       ...(carrier === undefined
@@ -165,9 +170,11 @@ function lyeText({ naohG, kohG, waterG }: BatchAmounts, units: UnitSystem): stri
   );
 }
 
-function acidText({ acids }: BatchAmounts, units: UnitSystem): string[] {
+function acidText({ acids }: BatchAmounts, texts: Texts): string[] {
   if (acids.length === 0) return [];
-  const names = acids.map(({ title, massG }) => `${title}: ${lyeMassText(massG, units)}`);
+  const names = acids.map(
+    ({ key, title, massG }) => `${texts.titled(key, title)}: ${lyeMassText(massG, texts.system)}`,
+  );
   return [
     wrap(
       `${names.join('; ')}. Stir it into the water or the fats before the lye, never onto strong lye: it spits. ` +
@@ -190,7 +197,13 @@ function waterText({ water }: BatchAmounts): string {
   );
 }
 
-function riskText({ code, text, remedy }: Risk, part: PartAmounts, seen: Seen): string {
-  const before = seen.before(`${code} ${text}`, part.title);
-  return wrap(before === undefined ? `! ${text} ${remedy}` : `! As for “${before}”: ${text}`, 4, WIDTH, 2);
+function riskText(risk: Risk, part: PartAmounts, seen: Seen, texts: Texts): string {
+  const text = texts.of(risk);
+  const before = seen.before(JSON.stringify(risk), part.title);
+  return wrap(
+    before === undefined ? `! ${text} ${texts.remedyOf(risk)}` : `! As for “${before}”: ${text}`,
+    4,
+    WIDTH,
+    2,
+  );
 }

@@ -30,7 +30,7 @@ function partSection(part: Part, before: readonly Part[], texts: Texts): string 
     ...(same === undefined ? beyond.map((sentence) => wrap(`! ${sentence}`, 2, WIDTH, 2)) : []),
     ...risks
       .filter(({ code }) => code.startsWith('soap.') || code.startsWith('fragrance.'))
-      .map(({ text, remedy }) => wrap(`! ${text} ${remedy}`, 2, WIDTH, 2)),
+      .map((risk) => wrap(`! ${texts.of(risk)} ${texts.remedyOf(risk)}`, 2, WIDTH, 2)),
   ].join('\n');
 }
 

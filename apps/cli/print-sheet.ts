@@ -39,7 +39,7 @@ function gatherSection(gather: GatherList, texts: Texts): string {
   if (gather.lines.length === 0) return 'Gather: nothing more.';
   const title = gather.runs.length === 1 ? 'Gather' : `Gather for ${String(gather.runs.length)} runs`;
   const rows = gather.lines.map((line) => [
-    `  ${line.title}`,
+    `  ${texts.titled(line.key, line.title)}`,
     shown(line, line.needed, units),
     line.onHand === 0 ? '—' : shown(line, line.onHand, units),
     buyText(line, units),

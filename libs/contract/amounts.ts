@@ -1,15 +1,12 @@
 import { z } from 'zod';
 import { band, key } from './common.js';
+import { leftoverUse, useBasis, useLearned } from './messages/amounts.js';
 import { caution } from './messages/caution.js';
+import { risk } from './messages/risk.js';
 import { carrierKinds, partKinds } from './names/index.js';
 
 const text = z.string();
 const mass = z.number().meta({ description: 'grams' });
-
-/** Something that may go wrong with what was written down, and what would help. */
-export const risk = z
-  .strictObject({ code: text, level: z.enum(['low', 'medium', 'high']), text, remedy: text })
-  .meta({ id: 'Risk' });
 
 const namedMass = { key, title: text, massG: mass };
 
@@ -59,7 +56,8 @@ const perPiece = z
     meanMl: z.number(),
     spreadPercent: z.number().meta({ description: 'From piece to piece, one standard deviation' }),
     averageErrorPercent: z.number().meta({ description: 'Of the mean, one standard deviation' }),
-    from: text,
+    from: useBasis,
+    learned: useLearned.optional().meta({ description: 'Absent: nothing was weighed yet' }),
   })
   .meta({ id: 'UsePerPiece' });
 
@@ -71,7 +69,7 @@ export const cover = z
     shortageChance: z.number().min(0).max(1),
     leftover: band.meta({ description: 'In `unit`, usable: what stays in bowl and bag is not in it' }),
     expectedLeftover: z.number(),
-    leftoverUses: z.array(text),
+    leftoverUses: z.array(leftoverUse),
     sizes: z
       .array(z.strictObject({ certainty: z.number(), amount: z.number() }))
       .meta({ description: 'What would have to be made to be this sure' }),
@@ -171,7 +169,7 @@ export const pieceCost = z
 /** A batch sheet: everything to weigh, gather and pay for one or several runs. */
 export const amountsDocument = z
   .strictObject({
-    schema: z.literal('benchtide.amounts/1'),
+    schema: z.literal('benchtide.amounts/2'),
     runs: z.array(
       z.strictObject({
         run: key,
@@ -187,7 +185,6 @@ export const amountsDocument = z
   })
   .meta({ id: 'AmountsDocument' });
 
-export type Risk = z.infer<typeof risk>;
 export type BatchAmounts = z.infer<typeof batchAmounts>;
 export type Cover = z.infer<typeof cover>;
 export type PartAmounts = z.infer<typeof partAmounts>;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { risk } from './amounts.js';
 import { evidence } from './evidence.js';
 import { beyond, clockMove, clockRule, cureNote, reason } from './messages/clock.js';
+import { risk } from './messages/risk.js';
 import { band, instant, key } from './common.js';
 import { soapStates } from './names/soap-states.js';
 

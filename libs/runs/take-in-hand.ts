@@ -103,14 +103,7 @@ function tooFewCavities({ part, count }: PartAmounts, { run }: RunInHand): Risk[
   if (found?.kind !== 'batch' || mould === undefined) return [];
   const needed = Math.ceil(count / found.piecesPerCavity);
   if (needed <= mould.cavities) return [];
-  return [
-    {
-      code: 'mould.too-few',
-      level: 'high',
-      text: `${String(needed)} cavities of “${mould.title}” are needed; you own ${String(mould.cavities)}.`,
-      remedy: 'Make fewer pieces, or make them in two runs.',
-    },
-  ];
+  return [{ code: 'mould.too-few', level: 'high', mould: mould.title, needed, owned: mould.cavities }];
 }
 
 /** For how many pieces each part is made, and when its batch was begun if it was. */

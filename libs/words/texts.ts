@@ -1,4 +1,4 @@
-import type { Message } from '#contract';
+import type { Message, Risk } from '#contract';
 import { amountsIn } from './format/amounts.js';
 import { materials } from './en/materials.js';
 import { lengthsWith } from './format/lengths.js';
@@ -30,6 +30,10 @@ export function textsFor({ language, units, timeZone }: Reader, words: Words): T
       const say = words.messages[told.code] as (told: Message, texts: Texts) => string;
       // A day that is abbreviated ends with a full stop, in German, and so does the sentence.
       return say(told, texts).replace(/\.\.(?=\s|$)/g, '.');
+    },
+    remedyOf: (risk) => {
+      const say = words.riskRemedies[risk.code] as (risk: Risk, texts: Texts) => string;
+      return say(risk, texts);
     },
   };
   return texts;

@@ -1,4 +1,4 @@
-import type { ClockInput, Message } from '#contract';
+import type { ClockInput, Message, Risk } from '#contract';
 import type { Amounts } from './format/amounts.js';
 import type { Lengths } from './format/lengths.js';
 import type { Times } from './format/times.js';
@@ -16,6 +16,8 @@ export interface Texts extends Times, Amounts, Lengths, Phrases {
   readonly titled: (key: string, title: string) => string;
   /** The sentence of a message. */
   readonly of: (told: Message) => string;
+  /** What would help against a risk, as a sentence. */
+  readonly remedyOf: (risk: Risk) => string;
   /** `a, b and c`. */
   readonly and: (items: readonly string[]) => string;
   /** `a, b or c`. */
@@ -32,4 +34,6 @@ export interface Words {
   readonly phrases: Phrases;
   readonly names: Names;
   readonly messages: MessageWords<Message>;
+  /** What would help against each risk. */
+  readonly riskRemedies: MessageWords<Risk>;
 }

@@ -108,7 +108,7 @@ describe('batch sheets over HTTP', () => {
     expect((answer.body as LogAnswer).why).toContain('24 pieces took 1248 g of Deep-blue layer');
     const after = await sheetOf('/api/amounts', order);
     expect(part(after, 'deep')?.batch?.batchG).toBeGreaterThan(part(before, 'deep')?.batch?.batchG ?? NaN);
-    expect(part(after, 'deep')?.perPiece?.from).toContain('one weighing of 24 pieces');
+    expect(part(after, 'deep')?.perPiece?.learned).toMatchObject({ weighings: 1, pieces: 24 });
   });
 
   it('refuse a weighing that cannot be, and keep nothing of it', async () => {

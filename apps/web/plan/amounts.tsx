@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { PlanDocument } from '#contract';
 import { useAmounts } from '../look/amounts.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import { risksOf } from './plan-facts.js';
 
@@ -8,6 +9,7 @@ import { risksOf } from './plan-facts.js';
 export function Amounts({ plan }: { readonly plan: PlanDocument }): ReactNode {
   const { plan: words } = useWords();
   const amounts = useAmounts();
+  const texts = useTexts();
   const parts = plan.runs.flatMap((run) => run.amounts);
   const risks = risksOf(plan).filter(({ level }) => level !== 'low');
   if (parts.length === 0) return null;
@@ -37,9 +39,9 @@ export function Amounts({ plan }: { readonly plan: PlanDocument }): ReactNode {
       </ul>
       {risks.length > 0 && (
         <ul className="small">
-          {risks.map(({ text, remedy }) => (
-            <li key={text}>
-              {text} {remedy}
+          {risks.map((risk) => (
+            <li key={JSON.stringify(risk)}>
+              {texts.of(risk)} {texts.remedyOf(risk)}
             </li>
           ))}
         </ul>

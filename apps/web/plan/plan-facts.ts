@@ -37,7 +37,7 @@ export function risksOf({ runs }: PlanDocument): Risk[] {
   const order = { high: 0, medium: 1, low: 2 };
   const all = runs.flatMap(({ amounts }) => amounts.flatMap(({ risks }) => risks));
   return all
-    .filter(({ text }, i) => all.findIndex((other) => other.text === text) === i)
+    .filter((risk, i) => all.findIndex((other) => JSON.stringify(other) === JSON.stringify(risk)) === i)
     .sort((a, b) => order[a.level] - order[b.level]);
 }
 

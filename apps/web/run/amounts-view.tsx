@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react';
 import { Failed, Loading } from '../shell/states.js';
+import { Sentence } from '../look/sentence.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import { Gather } from './gather.js';
 import { useAmounts } from '../look/amounts.js';
@@ -38,6 +40,7 @@ function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
   const { amounts: words } = useWords().run;
   const { mass, volume, share, percent } = useAmounts();
   const { cover, perPiece, risks } = part;
+  const texts = useTexts();
   const amount = (value: number): string =>
     cover.unit === 'g' ? mass(value) : words.each(Math.round(value));
   return (
@@ -56,14 +59,16 @@ function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
           <summary>{words.uses}</summary>
           <ul>
             {cover.leftoverUses.map((use) => (
-              <li key={use}>{use}</li>
+              <li key={use.code}>
+                <Sentence of={use} />
+              </li>
             ))}
           </ul>
         </details>
       )}
-      {risks.map(({ code, level, text, remedy }) => (
-        <p key={code} className={`note small ${level === 'high' ? 'coral' : 'amber'}`}>
-          <strong>{words.level[level]}:</strong> {text} {remedy}
+      {risks.map((risk) => (
+        <p key={JSON.stringify(risk)} className={`note small ${risk.level === 'high' ? 'coral' : 'amber'}`}>
+          <strong>{words.level[risk.level]}:</strong> {texts.of(risk)} {texts.remedyOf(risk)}
         </p>
       ))}
     </>

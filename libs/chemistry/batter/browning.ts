@@ -11,12 +11,7 @@ import type { Risk } from './risk.js';
 export function browningOf({ percent, vanillinPercent = 0 }: Fragrance): Risk | undefined {
   const perFats = (percent * vanillinPercent) / 100;
   if (perFats === 0) return undefined;
-  const shade = perFats < 0.05 ? 'cream' : perFats < 0.25 ? 'tan' : 'chocolate brown';
-  return {
-    code: 'fragrance.browns',
-    level: perFats < 0.05 ? 'low' : perFats < 0.25 ? 'medium' : 'high',
-    text: `Vanillin comes to ${perFats.toFixed(2)} % of the fats: expect ${shade} within hours to weeks.`,
-    remedy:
-      'Plan the colour around it, and leave light layers and piping beside it without this fragrance: the brown creeps.',
-  };
+  const shade = perFats < 0.05 ? 'cream' : perFats < 0.25 ? 'tan' : 'brown';
+  const level = ({ cream: 'low', tan: 'medium', brown: 'high' } as const)[shade];
+  return { code: 'fragrance.browns', level, vanillinPercent: perFats, shade };
 }

@@ -37,10 +37,10 @@ describe('risks of a recipe', () => {
   });
 
   it.each([
-    ['lye.unusual', { lyeConcentrationPercent: 45 }],
-    ['lye.unusual', { lyeConcentrationPercent: 22 }],
+    ['lye.strong', { lyeConcentrationPercent: 45 }],
+    ['lye.wet', { lyeConcentrationPercent: 22 }],
     [
-      'lye.unusual',
+      'lye.wet',
       { colourants: [{ key: 'w', title: 'White', percent: 3, carrier: { kind: 'water', perGram: 6 } }] },
     ],
     ['acid.takes-much', { acids: [{ acid: 'acetic-acid', percent: 28, strengthPercent: 100 }] }],
@@ -82,10 +82,20 @@ describe('risks of a recipe', () => {
     ],
     ['addition.spoils', { additions: [{ key: 'a', title: 'Carrot', percent: 5, kind: 'fresh-food' }] }],
     ['addition.browns', { additions: [{ key: 'a', title: 'Petals', percent: 1, kind: 'dried-plant' }] }],
-  ] satisfies [string, Partial<BatterRecipe>][])('name %s, with a remedy', (code, over) => {
-    const risk = risksOf(over).find((r) => r.code === code);
-    expect(risk?.text).toMatch(/\.$/);
-    expect(risk?.remedy).toMatch(/\.$/);
+  ] satisfies [string, Partial<BatterRecipe>][])('name %s', (code, over) => {
+    expect(codesOf(over)).toContain(code);
+  });
+
+  it('go with the figures behind them', () => {
+    expect(risksOf({ superfatPercent: -3, lyeExcessIntended: true })).toContainEqual({
+      ...{ code: 'lye.excess', level: 'high', percent: 3 },
+    });
+    const lean = risksOf({ superfatPercent: 2 }).find((risk) => risk.code === 'lye.lean-lot');
+    // With so much more superfat the leanest lot keeps no lye.
+    expect(lean?.leftOverPercent).toBeGreaterThan(0);
+    expect(codesOf({ superfatPercent: lean?.enoughPercent ?? NaN })).not.toContain('lye.lean-lot');
+    const small = risksOf({}, 90).find((risk) => risk.code === 'batch.small');
+    expect(small).toMatchObject({ level: 'high', scalesG: 0.01 });
   });
 
   it('leave a high superfat to soap that is nearly all coconut', () => {
@@ -119,7 +129,7 @@ describe('risks of a recipe', () => {
         fc.double({ min: 0.2, max: 4, noNaN: true }),
         (percent, supplierLimitPercent) => {
           const risk = risksOf({ fragrance: { percent, supplierLimitPercent } }).find(
-            ({ code }) => code === 'fragrance.over-limit',
+            (each) => each.code === 'fragrance.over-limit',
           );
           const share = (dose: number): number => {
             const batch = batchForFats({ ...calm, fragrance: { percent: dose } }, fats, 1000);
@@ -130,7 +140,7 @@ describe('risks of a recipe', () => {
           };
           expect(risk === undefined).toBe(share(percent) <= supplierLimitPercent);
           if (risk === undefined) return;
-          const allowed = Number(/at most ([\d.]+) %/.exec(risk.remedy)?.[1]);
+          const allowed = risk.allowedPercent;
           expect(share(allowed)).toBeLessThanOrEqual(supplierLimitPercent);
           expect(share(allowed + 0.1)).toBeGreaterThan(supplierLimitPercent);
         },
@@ -144,10 +154,11 @@ describe('risks of a recipe', () => {
     [5, 0.5, 'cream'],
     [5, 1, 'tan'],
     [2.5, 2, 'tan'],
-    [5, 5, 'chocolate'],
+    [5, 5, 'brown'],
   ])('forecast the browning of %d %% of a fragrance with %d %% vanillin: %s', (percent, vanillin, shade) => {
     const fragrance = { percent, vanillinPercent: vanillin, supplierLimitPercent: 50 };
-    expect(risksOf({ fragrance }).find(({ code }) => code === 'fragrance.browns')?.text).toContain(shade);
+    const browning = risksOf({ fragrance }).find((risk) => risk.code === 'fragrance.browns');
+    expect(browning?.shade).toBe(shade);
   });
 
   it('say that a lean lot keeps lye exactly when the superfat of such lots is below 0', () => {

@@ -30,36 +30,14 @@ function hardenerRisks(recipe: BatterRecipe): Risk[] {
   const { sodiumLactatePercent, saltPercent, sugarPercent, batterTemperatureC } = recipe;
   const risks: Risk[] = [];
   if (sodiumLactatePercent > 3) {
-    risks.push({
-      code: 'sodium-lactate.much',
-      level: 'medium',
-      text: `Sodium lactate at ${shown(sodiumLactatePercent)} % of the fats makes edges brittle.`,
-      remedy: '1 to 3 % is usual.',
-    });
+    risks.push({ code: 'sodium-lactate.much', level: 'medium', percent: sodiumLactatePercent });
   }
   if (saltPercent > 1 && saltPercent < 25) {
-    risks.push({
-      code: 'salt.much',
-      level: 'low',
-      text: `Salt at ${shown(saltPercent)} % of the fats thickens the batter and lowers the lather.`,
-      remedy: '0.5 to 1 % hardens; a salt bar takes 25 % or more, and much coconut.',
-    });
+    risks.push({ code: 'salt.much', level: 'low', percent: saltPercent });
   }
-  if (saltPercent >= 25) {
-    risks.push({
-      code: 'salt.bar',
-      level: 'medium',
-      text: `With salt at ${shown(saltPercent)} % of the fats this sets within hours and crumbles when cut late.`,
-      remedy: 'Cast it in single cavities, or cut it while it is warm.',
-    });
-  }
+  if (saltPercent >= 25) risks.push({ code: 'salt.bar', level: 'medium', percent: saltPercent });
   if (sugarPercent > 2 || (sugarPercent > 0 && batterTemperatureC > 45)) {
-    risks.push({
-      code: 'sugar.heats',
-      level: 'medium',
-      text: `Sugar at ${shown(sugarPercent)} % of the fats heats the soap from within: it may crack or rise out of the mould.`,
-      remedy: 'Use 1 to 2 %, dissolved in part of the water, and work below 40 °C.',
-    });
+    risks.push({ code: 'sugar.heats', level: 'medium', percent: sugarPercent, belowC: 40 });
   }
   return risks;
 }
@@ -68,43 +46,18 @@ function fragranceRisks(recipe: BatterRecipe, batch: BatchAmounts): Risk[] {
   const { fragrance } = recipe;
   if (fragrance === undefined || fragrance.percent === 0) return [];
   const risks: Risk[] = [];
-  const limit = fragrance.supplierLimitPercent;
-  const share = shareOfDrySoap(recipe, batch);
-  if (limit === undefined) {
-    risks.push({
-      code: 'fragrance.limit-unknown',
-      level: 'medium',
-      text: `At ${shown(fragrance.percent)} % of the fats the fragrance makes up to ${shown(share)} % of the dry soap; its limit is not given.`,
-      remedy:
-        'Ask the supplier for the certificate and write its limit for soap (category 9) as supplierLimitPercent.',
-    });
-  } else if (share > limit) {
+  const { percent, supplierLimitPercent: limitPercent } = fragrance;
+  const sharePercent = shareOfDrySoap(recipe, batch);
+  if (limitPercent === undefined) {
+    risks.push({ code: 'fragrance.limit-unknown', level: 'medium', percent, sharePercent });
+  } else if (sharePercent > limitPercent) {
     // The share is s·f / (rest + s·f), so the dose for a share is found from the rest, not by proportion.
     const rest = dryMass(recipe, batch) - batch.fragranceG;
-    const allowed = floored((100 * rest * limit) / (100 - limit) / batch.fatsG);
-    risks.push({
-      code: 'fragrance.over-limit',
-      level: 'high',
-      text: `The fragrance makes up to ${shown(share)} % of the dry soap; its supplier allows ${shown(limit)} %.`,
-      remedy: `Use at most ${String(allowed)} % of the fats.`,
-    });
+    const allowedPercent = floored((100 * rest * limitPercent) / (100 - limitPercent) / batch.fatsG);
+    risks.push({ code: 'fragrance.over-limit', level: 'high', sharePercent, limitPercent, allowedPercent });
   }
-  if (fragrance.percent > 6) {
-    risks.push({
-      code: 'fragrance.much',
-      level: 'medium',
-      text: `Fragrance at ${shown(fragrance.percent)} % of the fats may soften the soap and speed the batter up.`,
-      remedy: '3 to 6 % is usual.',
-    });
-  }
-  if (fragrance.behaviour === 'seizing') {
-    risks.push({
-      code: 'fragrance.seizes',
-      level: 'high',
-      text: 'This fragrance seizes the batter as it goes in: nothing can be poured or piped after that.',
-      remedy: 'Use another, or leave it out of this batch.',
-    });
-  }
+  if (percent > 6) risks.push({ code: 'fragrance.much', level: 'medium', percent });
+  if (fragrance.behaviour === 'seizing') risks.push({ code: 'fragrance.seizes', level: 'high' });
   const browning = browningOf(fragrance);
   if (browning !== undefined) risks.push(browning);
   return risks;
@@ -128,55 +81,22 @@ function colourRisks(recipe: BatterRecipe): Risk[] {
   const { colourants = [], superfatPercent } = recipe;
   const risks: Risk[] = colourants
     .filter(({ percent }) => percent > 3)
-    .map(({ title, percent }) => ({
-      code: 'colourant.much',
-      level: 'low',
-      text: `${title} at ${shown(percent)} % of the fats may colour the lather and rub off.`,
-      remedy: '1 to 3 % colours well; test a piece on a white cloth.',
-    }));
+    .map(({ title, percent }) => ({ code: 'colourant.much', level: 'low', colourant: title, percent }));
   const oil = 100 * carrierShare(recipe, 'fat');
   if (oil > 1) {
     // No lye is made for this oil, so all of it stays: superfat' = (superfat + oil) / (100 + oil).
     const raised = (100 * (superfatPercent + oil)) / (100 + oil);
-    risks.push({
-      code: 'colourant.oil',
-      level: 'medium',
-      text: `The oil that carries the colour gets no lye: the superfat becomes about ${shown(raised)} %.`,
-      remedy: 'Stir the colour into some of the weighed fats instead, or into glycerol.',
-    });
+    risks.push({ code: 'colourant.oil', level: 'medium', superfatPercent: raised });
   }
   return risks;
 }
 
 function spoilingRisks({ additions = [] }: BatterRecipe): Risk[] {
   return additions.flatMap(({ kind, title }): Risk[] => {
-    if (kind === 'fresh-food') {
-      return [
-        {
-          code: 'addition.spoils',
-          level: 'high',
-          text: `${title}: fresh food in soap without a preservative may brown, smell or grow mould.`,
-          remedy:
-            'Use it dried, strained and in place of some water; keep a bar of the lot back and watch it.',
-        },
-      ];
-    }
-    if (kind === 'dried-plant') {
-      return [
-        {
-          code: 'addition.browns',
-          level: 'low',
-          text: `${title}: plants brown in fresh soap, and damp ones may grow mould on it.`,
-          remedy: 'Put them on top late and bone dry, and wrap the soap once it is cured.',
-        },
-      ];
-    }
+    if (kind === 'fresh-food') return [{ code: 'addition.spoils', level: 'high', addition: title }];
+    if (kind === 'dried-plant') return [{ code: 'addition.browns', level: 'low', addition: title }];
     return [];
   });
-}
-
-function shown(value: number): string {
-  return String(Number(value.toFixed(1)));
 }
 
 /** Rounded down, so that the figure can be followed. */

@@ -1,9 +1,50 @@
-/** Something that may go wrong with a batch as it is written, and what would help. */
-export interface Risk {
-  /** Stable, dotted. */
-  readonly code: string;
-  /** How much it matters: a nuisance, a spoilt piece, a burn or a spoilt batch. */
-  readonly level: 'low' | 'medium' | 'high';
-  readonly text: string;
-  readonly remedy: string;
-}
+import type { FatFacts } from '../fats/fat-facts.js';
+
+/** How much a risk matters: a nuisance, a spoilt piece, a burn or a spoilt batch. */
+export type RiskLevel = 'low' | 'medium' | 'high';
+
+/** Something that may go wrong with a batch as it is written, with the figures behind it; shares in per cent. */
+export type Risk = { readonly level: RiskLevel } & (
+  | { readonly code: 'lye.strong' | 'lye.wet'; readonly lyePercent: number }
+  | { readonly code: 'lye.little-superfat' | 'lye.much-superfat'; readonly superfatPercent: number }
+  /** Lye that is left over with the leanest lots of the fats, and the superfat from which on none is. */
+  | { readonly code: 'lye.lean-lot'; readonly leftOverPercent: number; readonly enoughPercent: number }
+  | {
+      readonly code:
+        | 'lye.excess'
+        | 'acid.takes-much'
+        | 'sodium-lactate.much'
+        | 'salt.much'
+        | 'salt.bar'
+        | 'fragrance.much';
+      readonly percent: number;
+    }
+  /** What 1 g of lye is of all of it, and what the scales have to show. */
+  | { readonly code: 'batch.small'; readonly gramPercent: number; readonly scalesG: number }
+  | {
+      readonly code: 'batter.too-cool';
+      readonly fats: { readonly fat: string; readonly title: FatFacts['title'] }[];
+      readonly batterTemperatureC: number;
+      readonly enoughC: number;
+    }
+  | { readonly code: 'sugar.heats'; readonly percent: number; readonly belowC: number }
+  /** Of the fats, and of the dry soap. */
+  | { readonly code: 'fragrance.limit-unknown'; readonly percent: number; readonly sharePercent: number }
+  | {
+      readonly code: 'fragrance.over-limit';
+      readonly sharePercent: number;
+      readonly limitPercent: number;
+      /** Of the fats, rounded down so that the figure can be followed. */
+      readonly allowedPercent: number;
+    }
+  | { readonly code: 'fragrance.seizes' }
+  | {
+      readonly code: 'fragrance.browns';
+      /** Of the fats. */
+      readonly vanillinPercent: number;
+      readonly shade: 'cream' | 'tan' | 'brown';
+    }
+  | { readonly code: 'colourant.much'; readonly colourant: string; readonly percent: number }
+  | { readonly code: 'colourant.oil'; readonly superfatPercent: number }
+  | { readonly code: 'addition.spoils' | 'addition.browns'; readonly addition: string }
+);

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { risk } from '../amounts.js';
+import { risk } from './risk.js';
 import { instant, key, localDate } from '../common.js';
 import { caution } from './caution.js';
 import { message } from './message.js';

@@ -53,15 +53,15 @@ export function learnedUse(
       meanMl,
       spreadPercent,
       averageErrorPercent: meanUncertaintyPercent,
-      from: expected.from + learnedText(own),
+      from: expected.from,
+      ...learnedFrom(own),
     },
   };
 }
 
-function learnedText(weighings: readonly PartWeighing[]): string {
-  if (weighings.length === 0) return '';
-  const pieces = weighings.reduce((sum, weighing) => sum + weighing.pieces * (weighing.times ?? 1), 0);
-  const count = weighings.reduce((sum, { times = 1 }) => sum + times, 0);
-  const times = count === 1 ? 'one weighing' : `${String(count)} weighings`;
-  return `, and ${times} of ${String(pieces)} pieces`;
+function learnedFrom(weighed: readonly PartWeighing[]): Pick<LearnedUse['told'], 'learned'> {
+  if (weighed.length === 0) return {};
+  const pieces = weighed.reduce((sum, weighing) => sum + weighing.pieces * (weighing.times ?? 1), 0);
+  const weighings = weighed.reduce((sum, { times = 1 }) => sum + times, 0);
+  return { learned: { code: 'use.learned', weighings, pieces } };
 }

@@ -7,7 +7,7 @@ import { loadRunFile } from '../../../tests/support/run-files.js';
 const file = loadRunFile('demo', 'orchard-loaves');
 
 /** What the sheet says of figures of the maker's own, with these in place of the shipped olive oil's. */
-function toldOf(saponificationMgKohPerG?: Fat['saponificationMgKohPerG']): string[] {
+function toldOf(saponificationMgKohPerG?: Fat['saponificationMgKohPerG']) {
   const shipped = shippedFats.find(({ key }) => key === 'olive');
   if (shipped === undefined) throw new Error('no olive oil');
   const { key, title, fattyAcidsPercent, densityGPerMl } = shipped;
@@ -16,14 +16,15 @@ function toldOf(saponificationMgKohPerG?: Fat['saponificationMgKohPerG']): strin
   const sheet = writeBatchSheet({ ...file, fats });
   if (!sheet.ok) throw new Error(JSON.stringify(sheet.issues));
   const risks = sheet.value.runs[0]?.amounts[0]?.risks ?? [];
-  return risks.filter(({ code }) => code === 'fat.own-figure').map(({ text }) => text);
+  return risks.filter((risk) => risk.code === 'fat.own-figure');
 }
 
 it('says on the sheet that an own figure counts, and how far it is off the shipped one', () => {
   const used = shippedFats.find(({ key }) => key === 'olive')?.saponificationMgKohPerG.used ?? NaN;
   const figure = (share: number) => ({ low: used * share, used: used * share, high: used * share });
   expect(toldOf()).toEqual([]);
-  expect(toldOf(figure(1.03))[0]).toContain('3.0 % above the shipped');
-  expect(toldOf(figure(0.98))[0]).toContain('2.0 % below the shipped');
-  expect(toldOf(figure(1))[0]).toContain(`the same as the shipped ${String(used)}`);
+  const offBy = (share: number) => toldOf(figure(share))[0]?.differsByPercent;
+  expect(offBy(1.03)).toBeCloseTo(3, 9);
+  expect(offBy(0.98)).toBeCloseTo(-2, 9);
+  expect(toldOf(figure(1))).toMatchObject([{ fat: 'olive', used, shipped: used, differsByPercent: 0 }]);
 });

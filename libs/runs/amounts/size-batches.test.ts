@@ -120,7 +120,7 @@ describe('batch sizes', () => {
     const after = foamOf(amountsOf(file, earlier));
     expect(after.perPiece?.meanMl).toBeGreaterThan((before.perPiece?.meanMl ?? NaN) * 1.08);
     expect(after.perPiece?.averageErrorPercent).toBeLessThan(before.perPiece?.averageErrorPercent ?? NaN);
-    expect(after.perPiece?.from).toContain('2 weighings of 48 pieces');
+    expect(after.perPiece?.learned).toEqual({ code: 'use.learned', weighings: 2, pieces: 48 });
     expect(after.batch?.batchG).toBeGreaterThan(before.batch?.batchG ?? NaN);
   });
 
@@ -190,9 +190,10 @@ describe('batch sizes', () => {
 
   it('say where a leftover can go', () => {
     const deep = amountsFor(24).get('deep');
-    const uses = deep?.cover.leftoverUses.join(' ');
-    expect(uses).toContain('cavities of “Small pebble cavities”');
-    expect(uses).toMatch(/soap dough \(gloves: it is fresh soap\), about \d+ of “Small shells”/);
+    expect(deep?.cover.leftoverUses).toEqual([
+      { code: 'leftover.fill', mould: 'Small pebble cavities', cavities: expect.any(Number) as number },
+      { code: 'leftover.decor', decor: 'Small shells', pieces: expect.any(Number) as number },
+    ]);
     expect(deep?.cover.expectedLeftover).toBeGreaterThan(0);
   });
 
@@ -226,8 +227,8 @@ describe('batch sizes', () => {
     const result = planRuns({ ...file, recipes }, { now: minute(29_600_000), scenarios: 20 });
     if (!result.ok) throw new Error('not planned');
     const deep = result.value.runs[0]?.amounts.find((p) => p.part === 'deep');
-    expect(deep?.risks.find(({ code }) => code === 'batter.pace')?.text).toMatch(
-      /24 pieces take 3 min; from stable emulsion to medium trace the batter leaves 1 min .* All in time: \d+ %; \d+ pieces/,
-    );
+    const pace = deep?.risks.find((risk) => risk.code === 'batter.pace');
+    expect(pace).toMatchObject({ count: 24, neededMin: 3.2, start: 'emulsion', end: 'medium-trace' });
+    expect(pace?.stretchMin.likely).toBeLessThan(3);
   });
 });

@@ -109,11 +109,9 @@ function questionsOf({ fats }: Batter, run: RunWorkings): Risk[] {
   return fats.flatMap(({ fat }) => {
     const facts = run.fats.get(fat);
     if (facts?.confirmed !== true) return [];
-    return questionsAbout(facts).map(({ code, message }) => ({
-      code,
-      level: 'high' as const,
-      text: message,
-      remedy: 'It was confirmed; check the sheet once more before you weigh the lye.',
+    return questionsAbout(facts).map(({ code: question }) => ({
+      ...{ code: 'fat.confirmed' as const, level: 'high' as const },
+      ...{ fat, title: facts.title, question },
     }));
   });
 }
@@ -124,20 +122,9 @@ function ownFigures({ fats }: Batter, run: RunWorkings): Risk[] {
     const facts = run.fats.get(fat);
     const replaced = facts === undefined ? undefined : replacedFat(facts);
     if (facts === undefined || replaced === undefined) return [];
-    const { shipped, differsByPercent } = replaced;
-    const share = Math.abs(differsByPercent).toFixed(1);
-    const differs =
-      share === '0.0' ? 'the same as' : `${share} % ${differsByPercent > 0 ? 'above' : 'below'}`;
-    return [
-      {
-        code: 'fat.own-figure',
-        level: 'low' as const,
-        text:
-          `Lye for ${facts.title} goes by your own figure of ${String(facts.saponificationMgKohPerG.used)} mg KOH/g, ` +
-          `${differs} the shipped ${String(shipped)}.`,
-        remedy: 'Check it against the sheet of the lot you use.',
-      },
-    ];
+    const { used } = facts.saponificationMgKohPerG;
+    const figure = { fat, title: facts.title, used, ...replaced };
+    return [{ code: 'fat.own-figure' as const, level: 'low' as const, ...figure }];
   });
 }
 

@@ -23,80 +23,47 @@ export function soapRisks(
   ].flatMap((risk) => risk ?? []);
 }
 
-/** A circumstance that speaks for a risk, or undefined where it is not given. */
-type Sign = string | undefined;
+type Sign = Extract<Risk, { readonly code: 'soap.ash' }>['signs'][number];
 
-const when = (given: boolean, sign: string): Sign => (given ? sign : undefined);
-
-function signs(all: readonly Sign[]): string[] {
-  return all.filter((sign): sign is string => sign !== undefined);
+/** A circumstance that speaks for a risk; none where it is not given. */
+function when(given: boolean, sign: Sign['sign'], value?: number): Sign[] {
+  return given ? [{ sign, ...(value === undefined ? {} : { value }) }] : [];
 }
 
 function ash(recipe: Batter, { room }: WorkshopFacts): Risk | undefined {
-  const found = signs([
-    when(
-      recipe.lyeConcentrationPercent < 32,
-      `wet batter (lye of ${shown(recipe.lyeConcentrationPercent)} %)`,
-    ),
-    when(recipe.gel === 'none', 'no gel'),
-    when(recipe.batterTemperatureC < 32, `cool batter (${shown(recipe.batterTemperatureC)} °C)`),
-    when(room.humidityPercent > 60, `damp air (${shown(room.humidityPercent)} %)`),
-  ]);
-  if (found.length < 2) return undefined;
-  return {
-    code: 'soap.ash',
-    level: found.length > 2 ? 'medium' : 'low',
-    text: `White ash may bloom on open faces in the first days: ${found.join(', ')}.`,
-    remedy:
-      'Cover the soap so that no air moves over it, or spritz it with isopropyl alcohol, which burns: no flame and no hot plate near.',
-  };
+  const { lyeConcentrationPercent, batterTemperatureC } = recipe;
+  const signs = [
+    ...when(lyeConcentrationPercent < 32, 'wet-batter', lyeConcentrationPercent),
+    ...when(recipe.gel === 'none', 'no-gel'),
+    ...when(batterTemperatureC < 32, 'cool-batter', batterTemperatureC),
+    ...when(room.humidityPercent > 60, 'damp-air', room.humidityPercent),
+  ];
+  if (signs.length < 2) return undefined;
+  return { code: 'soap.ash', level: signs.length > 2 ? 'medium' : 'low', signs };
 }
 
 function overheating(recipe: Batter, mould: string | undefined): Risk | undefined {
-  const large = mould === 'lined-wood' || mould === 'lined-carton';
+  const { batterTemperatureC, fragrance } = recipe;
   const milk = recipe.additions.some(({ kind }) => kind === 'powdered-milk');
-  const found = signs([
-    when(recipe.gel === 'full', 'full gel'),
-    when(large, 'a block that keeps its heat'),
-    when(recipe.sugarPercent > 0 || milk, 'sugar or milk'),
-    when(recipe.batterTemperatureC > 45, `warm batter (${shown(recipe.batterTemperatureC)} °C)`),
-    when(
-      recipe.fragrance?.behaviour === 'strong' || recipe.fragrance?.behaviour === 'seizing',
-      'a fragrance that heats',
-    ),
-  ]);
-  if (found.length < 3) return undefined;
-  return {
-    code: 'soap.overheats',
-    level: found.length > 3 ? 'high' : 'medium',
-    text: `It may overheat, crack or rise: ${found.join(', ')}.`,
-    remedy: 'Do not insulate it; set it in a draught or the cold, and look after it for the first two hours.',
-  };
+  const signs = [
+    ...when(recipe.gel === 'full', 'full-gel'),
+    ...when(mould === 'lined-wood' || mould === 'lined-carton', 'large-block'),
+    ...when(recipe.sugarPercent > 0 || milk, 'sugar-or-milk'),
+    ...when(batterTemperatureC > 45, 'warm-batter', batterTemperatureC),
+    ...when(fragrance?.behaviour === 'strong' || fragrance?.behaviour === 'seizing', 'hot-fragrance'),
+  ];
+  if (signs.length < 3) return undefined;
+  return { code: 'soap.overheats', level: signs.length > 3 ? 'high' : 'medium', signs };
 }
 
-function sweating(recipe: Batter, { room }: WorkshopFacts): Risk | undefined {
-  if (recipe.saltPercent < 10 || room.humidityPercent <= 60) return undefined;
-  return {
-    code: 'soap.sweats',
-    level: room.humidityPercent > 75 ? 'medium' : 'low',
-    text: `Salt draws water from damp air (${shown(room.humidityPercent)} %): the soap may sweat.`,
-    remedy: 'Cure it in a drier room with moving air, and wrap it once it is cured.',
-  };
+function sweating(recipe: Batter, { room: { humidityPercent } }: WorkshopFacts): Risk | undefined {
+  if (recipe.saltPercent < 10 || humidityPercent <= 60) return undefined;
+  return { code: 'soap.sweats', level: humidityPercent > 75 ? 'medium' : 'low', humidityPercent };
 }
 
 function sticking(recipe: Batter, hardPercent: number, mould: string | undefined): Risk | undefined {
   if (mould !== 'silicone-cavity' && mould !== 'rigid-plastic') return undefined;
   const hardened = recipe.sodiumLactatePercent >= 1 || recipe.saltPercent >= 0.5;
   if (hardened || hardPercent >= 50) return undefined;
-  return {
-    code: 'soap.sticks',
-    level: hardPercent < 35 ? 'medium' : 'low',
-    text: `Without a hardener and with ${shown(hardPercent)} % of hard fatty acids it may stick and tear in the mould.`,
-    remedy:
-      'Add 1 to 2 % of sodium lactate, wait longer, or freeze it for some hours before it is pushed out.',
-  };
-}
-
-function shown(value: number): string {
-  return String(Number(value.toFixed(1)));
+  return { code: 'soap.sticks', level: hardPercent < 35 ? 'medium' : 'low', hardPercent };
 }

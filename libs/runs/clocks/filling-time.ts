@@ -1,6 +1,5 @@
-import { states, stretches, workingTime, type WayOfWorking } from '#clocks';
+import { stretches, workingTime, type WayOfWorking } from '#clocks';
 import type { FillingTime, Risk, StageKind } from '#contract';
-import { bandText, durationText } from './duration-text.js';
 import { makingAttempt, type RunInHand } from '../run-in-hand.js';
 
 /** Stages done piece by piece while the batter stiffens, by the way of working that they are. */
@@ -40,20 +39,11 @@ export function fillingTimes(hand: RunInHand): FillingTime[] {
   });
 }
 
-/** The risk of not getting all pieces done, with what would help. */
+/** The risk of not getting all pieces done. */
 export function fillingRisk(time: FillingTime, count: number): Risk[] {
   const { chance, neededMin, stretchMin, start, end, piecesSurely, batches } = time;
   if (chance >= SURE) return [];
-  const split = batches < count ? `Split it into ${String(batches)} batches, or slow it` : 'Slow it';
-  return [
-    {
-      code: 'batter.pace',
-      level: chance < 0.5 ? 'high' : 'medium',
-      text:
-        `${String(count)} pieces take ${durationText(neededMin)}; from ${states[start].title} to ${states[end].title} the ` +
-        `batter leaves ${bandText(stretchMin)}. All in time: ${(chance * 100).toFixed(0)} %; ${String(piecesSurely)} pieces ` +
-        'in nine batches out of ten. Late ones get air pockets.',
-      remedy: `${split} with cooler batter, more water or a milder fragrance.`,
-    },
-  ];
+  const level = chance < 0.5 ? 'high' : 'medium';
+  const figures = { count, neededMin, stretchMin, start, end, chance, piecesSurely, batches };
+  return [{ code: 'batter.pace', level, ...figures }];
 }

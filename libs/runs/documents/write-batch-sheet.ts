@@ -16,7 +16,7 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
   const taken = takeInHand(input);
   if (!taken.ok) return taken;
   return ok({
-    schema: 'benchtide.amounts/1',
+    schema: 'benchtide.amounts/2',
     runs: taken.value.map(({ hand, amounts, spoilt }) => ({
       run: hand.run.order.key,
       title: hand.run.order.title,

@@ -1,5 +1,5 @@
 import { beadMl, coatMl, freshVolume, weighedMl } from '#chemistry';
-import type { BatchPart, MeltPart } from '#contract';
+import type { BatchPart, MeltPart, UseBasis } from '#contract';
 
 /** What a part needs besides itself to say how much a piece takes. */
 export interface UseSurroundings {
@@ -14,7 +14,7 @@ export interface ExpectedUse {
   /** One standard deviation of that mean. */
   readonly averageErrorPercent: number;
   /** How the figure came about, for the batch sheet. */
-  readonly from: string;
+  readonly from: UseBasis;
 }
 
 /**
@@ -31,7 +31,7 @@ function workedOut(part: BatchPart | MeltPart, { cavityMl, densityGPerMl }: UseS
   const { amount, perPieceMl } = part;
   if (amount === undefined) {
     if (perPieceMl === undefined) throw new Error(`${part.key} has no amount: check it first`);
-    return { meanMl: perPieceMl, averageErrorPercent: 3, from: `${shown(perPieceMl)} mL as written` };
+    return { meanMl: perPieceMl, averageErrorPercent: 3, from: { code: 'use.written', ml: perPieceMl } };
   }
   switch (amount.by) {
     case 'cavity': {
@@ -39,43 +39,39 @@ function workedOut(part: BatchPart | MeltPart, { cavityMl, densityGPerMl }: UseS
       return {
         meanMl: (cavityMl * amount.fillPercent) / 100 / part.piecesPerCavity,
         averageErrorPercent: 1,
-        from: `${shown(amount.fillPercent)} % of a cavity of ${shown(cavityMl)} mL`,
+        from: { code: 'use.cavity', fillPercent: amount.fillPercent, cavityMl },
       };
     }
     case 'finished':
       return {
         meanMl: freshVolume(amount.ml, amount.shrinkagePercent),
         averageErrorPercent: 3,
-        from: `${shown(amount.ml)} mL once it has shrunk by ${shown(amount.shrinkagePercent)} %`,
+        from: { code: 'use.finished', ml: amount.ml, shrinkagePercent: amount.shrinkagePercent },
       };
     case 'coat':
       return {
         meanMl: coatMl(amount),
         averageErrorPercent: 10,
-        from: `${shown(amount.areaCm2)} cm² × ${shown(amount.thicknessMm)} mm`,
+        from: { code: 'use.coat', areaCm2: amount.areaCm2, thicknessMm: amount.thicknessMm },
       };
     case 'bead':
       return {
         meanMl: beadMl(amount),
         averageErrorPercent: 10,
-        from: `a bead ${shown(amount.lengthMm)} mm long and ${shown(amount.widthMm)} mm wide`,
+        from: { code: 'use.bead', lengthMm: amount.lengthMm, widthMm: amount.widthMm },
       };
     case 'bead-section':
       return {
         meanMl: beadMl(amount),
         averageErrorPercent: 10,
-        from: `a bead ${shown(amount.lengthMm)} mm long and ${shown(amount.sectionMm2)} mm² across`,
+        from: { code: 'use.bead-section', lengthMm: amount.lengthMm, sectionMm2: amount.sectionMm2 },
       };
     case 'weighing':
       return {
         meanMl: weighedMl(amount.grams / amount.pieces, densityGPerMl),
         // The spread of one piece shrinks with the number weighed; the scales and the hand of that day stay.
         averageErrorPercent: Math.hypot(part.spreadPercent / Math.sqrt(amount.pieces), 1),
-        from: `${String(amount.pieces)} pieces weighed: ${shown(amount.grams)} g`,
+        from: { code: 'use.weighed', pieces: amount.pieces, massG: amount.grams },
       };
   }
-}
-
-function shown(value: number): string {
-  return String(Number(value.toFixed(1)));
 }

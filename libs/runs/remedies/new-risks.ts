@@ -19,8 +19,9 @@ export function newRisks(compared: Compared): NewRisk[] {
       for (const risk of risks) {
         const old = before.find(({ code }) => code === risk.code);
         if (old !== undefined && levels.indexOf(risk.level) <= levels.indexOf(old.level)) continue;
-        const same = found.get(risk.text) ?? { titles: new Set(), risk };
-        found.set(risk.text, same);
+        const told = JSON.stringify(risk);
+        const same = found.get(told) ?? { titles: new Set(), risk };
+        found.set(told, same);
         same.titles.add(title);
       }
     }

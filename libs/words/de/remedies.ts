@@ -100,7 +100,7 @@ export const remedies: MessageWords<RemedyMessage> = {
   'remedy.holds-no-more': ({ bandPercent }, texts) =>
     `Gehört die Seife zu den langsamsten oder schnellsten ${outerShare(bandPercent, texts)}, geht dieser Plan nicht auf.`,
   'remedy.new-risk': ({ parts, risk }, texts) =>
-    `Neu für ${quoted(parts, texts)}: ${risk.text} ${risk.remedy}`,
+    `Neu für ${quoted(parts, texts)}: ${texts.of(risk)} ${texts.remedyOf(risk)}`,
   'remedy.new-caution': ({ caution }, texts) => `Vorsicht. ${texts.of(caution)}`,
   'remedy.stiffens-sooner': ({ part, before, after }, texts) =>
     `Der Seifenleim von ${texts.quoted(part)} wird früher fest. Für alle Stücke reicht die Zeit in ${texts.oddsInstead(after, before)} Fällen.`,

@@ -100,7 +100,7 @@ export const remedies: MessageWords<RemedyMessage> = {
   'remedy.holds-no-more': ({ bandPercent }, texts) =>
     `If the soap is among the slowest or fastest ${outerShare(bandPercent, texts)}, this plan breaks.`,
   'remedy.new-risk': ({ parts, risk }, texts) =>
-    `New for ${quoted(parts, texts)}: ${risk.text} ${risk.remedy}`,
+    `New for ${quoted(parts, texts)}: ${texts.of(risk)} ${texts.remedyOf(risk)}`,
   'remedy.new-caution': ({ caution }, texts) => `Take care. ${texts.of(caution)}`,
   'remedy.stiffens-sooner': ({ part, before, after }, texts) =>
     `The batter of ${texts.quoted(part)} stiffens sooner. It stays soft for all pieces ${texts.oddsInstead(after, before)}.`,

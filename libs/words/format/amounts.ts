@@ -10,6 +10,8 @@ export interface Amounts {
   readonly volume: (millilitres: number) => string;
   /** Millimetres as `64 mm` or `2.5 in`. */
   readonly length: (millimetres: number) => string;
+  /** Square millimetres as `25 mm²`, from 1 cm² on `84 cm²`, or `13.02 in²`. */
+  readonly area: (squareMillimetres: number) => string;
   /** Degrees Celsius as `21.5 °C` or `70.7 °F`. */
   readonly temperature: (celsius: number) => string;
   /** A number of per cent, 5 as `5 %`. */
@@ -76,6 +78,7 @@ function makeAmounts(language: Language, system: UnitSystem): Amounts {
       mass: usual(gram),
       volume: usual(ml),
       length: usual(mm),
+      area: (value) => (value < 100 ? `${plain(value, 0, 1)} mm²` : `${plain(value / 100, 0, 1)} cm²`),
       temperature: (value) => celsius(value, 0, 1),
     };
   }
@@ -84,6 +87,7 @@ function makeAmounts(language: Language, system: UnitSystem): Amounts {
     mass: (value) => poundsAndOunces(fromBase(value, 'oz'), pound, ounce),
     volume: (value) => fluid(fromBase(value, 'fl oz'), 0, 2),
     length: (value) => inch(fromBase(value, 'in'), 0, 2),
+    area: (value) => `${plain(value / toBase(1, 'in') ** 2, 0, 2)} in²`,
     temperature: (value) => fahrenheit(fromBase(value, '°F'), 0, 1),
   };
 }

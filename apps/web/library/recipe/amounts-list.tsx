@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Schemas } from '../../api/client.js';
 import { useAmounts } from '../../look/amounts.js';
+import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { SuperfatPicture } from './superfat-picture.js';
 import { Sentence } from '../../look/sentence.js';
@@ -8,14 +9,15 @@ import { Sentence } from '../../look/sentence.js';
 /** What to weigh: lye and water first and large, with the caution right there; then all the rest. */
 export function AmountsList({ amounts }: { readonly amounts: Schemas['PartAmounts'] }): ReactNode {
   const { library } = useWords();
+  const { titled } = useTexts();
   const { number, mass, share, volume, ...rest } = useAmounts();
   const { batch, cover, cautions, lossG, lossFrom } = amounts;
   if (batch === undefined) return null;
   // Lye is weighed to a tenth of a gram whatever its amount.
   const weighed = (grams: number): string => (rest.system === 'us' ? mass(grams) : `${number(grams, 1)} g`);
   const lines: readonly (readonly [string, number])[] = [
-    ...batch.fats.map((each) => [each.title, each.massG] as const),
-    ...batch.acids.map((each) => [each.title, each.massG] as const),
+    ...batch.fats.map((each) => [titled(each.fat, each.title), each.massG] as const),
+    ...batch.acids.map((each) => [titled(each.key, each.title), each.massG] as const),
     [library.lactate, batch.sodiumLactateG],
     [library.salt, batch.saltG],
     [library.sugar, batch.sugarG],

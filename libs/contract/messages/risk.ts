@@ -1,0 +1,80 @@
+import { z } from 'zod';
+import { band, key, title } from '../common.js';
+import { soapStates } from '../names/index.js';
+import { message } from './message.js';
+
+const level = z.enum(['low', 'medium', 'high']).meta({ description: 'A nuisance, a spoilt piece, harm' });
+const percent = z.number().meta({ description: 'per cent' });
+const figure = z.number();
+const count = z.int();
+
+function about<const C extends string, P extends z.ZodRawShape>(code: C, params: P) {
+  return message(code, { level, ...params }).extend({ remedy });
+}
+
+const remedy = z.string().optional().meta({
+  description: 'What would help, in words; like `text`, only in answers of the API',
+});
+
+const fat = z.strictObject({ fat: key, title });
+/** What speaks for ash or heat, with its figure where it has one: per cent, or °C. */
+const signs = z.array(
+  z.strictObject({
+    sign: z.enum([
+      ...(['wet-batter', 'no-gel', 'cool-batter', 'damp-air'] as const),
+      ...(['full-gel', 'large-block', 'sugar-or-milk', 'warm-batter', 'hot-fragrance'] as const),
+    ]),
+    value: figure.optional(),
+  }),
+);
+
+/** Something that may go wrong with what was written down; what would help is said with it. */
+export const risk = z
+  .discriminatedUnion('code', [
+    about('lye.strong', { lyePercent: percent }),
+    about('lye.wet', { lyePercent: percent.meta({ description: 'As strong as it is with all water' }) }),
+    about('lye.excess', { percent }),
+    about('lye.little-superfat', { superfatPercent: percent }),
+    about('lye.much-superfat', { superfatPercent: percent }),
+    about('lye.lean-lot', { leftOverPercent: percent, enoughPercent: percent }),
+    about('acid.takes-much', { percent }),
+    about('batch.small', { gramPercent: percent, scalesG: figure }),
+    about('batter.too-cool', { fats: z.array(fat), batterTemperatureC: figure, enoughC: figure }),
+    about('batter.pace', {
+      count,
+      neededMin: figure,
+      start: z.enum(soapStates),
+      end: z.enum(soapStates),
+      stretchMin: band,
+      chance: figure,
+      piecesSurely: count,
+      batches: count.meta({ description: 'Equal ones that are each sure; as many as pieces: none are' }),
+    }),
+    about('sodium-lactate.much', { percent }),
+    about('salt.much', { percent }),
+    about('salt.bar', { percent }),
+    about('sugar.heats', { percent, belowC: figure }),
+    about('fragrance.limit-unknown', { percent, sharePercent: percent }),
+    about('fragrance.over-limit', {
+      sharePercent: percent,
+      limitPercent: percent,
+      allowedPercent: percent.meta({ description: 'Of the fats, rounded down' }),
+    }),
+    about('fragrance.much', { percent }),
+    about('fragrance.seizes', {}),
+    about('fragrance.browns', { vanillinPercent: percent, shade: z.enum(['cream', 'tan', 'brown']) }),
+    about('colourant.much', { colourant: title, percent }),
+    about('colourant.oil', { superfatPercent: percent }),
+    about('addition.spoils', { addition: title }),
+    about('addition.browns', { addition: title }),
+    about('fat.confirmed', { ...fat.shape, question: z.string() }),
+    about('fat.own-figure', { ...fat.shape, used: figure, shipped: figure, differsByPercent: percent }),
+    about('mould.too-few', { mould: title, needed: count, owned: count }),
+    about('soap.ash', { signs }),
+    about('soap.overheats', { signs }),
+    about('soap.sweats', { humidityPercent: percent }),
+    about('soap.sticks', { hardPercent: percent }),
+  ])
+  .meta({ id: 'Risk' });
+
+export type Risk = z.infer<typeof risk>;

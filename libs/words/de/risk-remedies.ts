@@ -1,0 +1,61 @@
+import type { Risk } from '#contract';
+import type { MessageWords, Texts } from '../words.js';
+
+function commonLye(texts: Texts): string {
+  return `${texts.range(texts.percent(25), texts.percent(40))} sind üblich`;
+}
+
+/** Was gegen jedes Risiko hilft. */
+export const riskRemedies: MessageWords<Risk> = {
+  'lye.strong': (_, texts) =>
+    `${commonLye(texts)}. Langsam und gekühlt einrühren und verwenden, bevor sie fest wird.`,
+  'lye.wet': (_, texts) =>
+    `${commonLye(texts)}. Das Wasser von Essig oder Farben vom Wasser der Lauge abziehen.`,
+  'lye.excess': () => 'Aussalzen oder neutralisieren und prüfen, bevor jemand sie ohne Handschuhe anfasst.',
+  'lye.little-superfat': (_, texts) => `${texts.percent(5)} sind üblich.`,
+  'lye.much-superfat': (_, texts) =>
+    `${texts.range(texts.percent(2), texts.percent(8))} sind üblich, ${texts.range(texts.percent(15), texts.percent(20))} für Seife fast ganz aus Kokosöl.`,
+  'lye.lean-lot': ({ enoughPercent }, texts) =>
+    `Die Verseifungszahlen aus den Zertifikaten Ihrer Chargen eintragen oder eine Überfettung von ${texts.percent(enoughPercent)} nehmen.`,
+  'acid.takes-much': (_, texts) => `Ihre Stärke auf dem Etikett prüfen. Essig hat etwa ${texts.percent(5)}.`,
+  'batch.small': ({ scalesG }, texts) =>
+    scalesG < 0.1
+      ? `Auf ${texts.mass(scalesG)} genau wiegen oder mindestens ${texts.mass(300)} Fette nehmen und den Rest ausgießen.`
+      : `Auf ${texts.mass(scalesG)} genau wiegen.`,
+  'batter.too-cool': ({ enoughC }, texts) =>
+    `Bei ${texts.temperature(enoughC)} oder mehr arbeiten und rühren, bis kein Klumpen mehr da ist.`,
+  'batter.pace': ({ batches, count }) =>
+    `${batches < count ? `In ${String(batches)} Ansätze teilen oder` : 'Den Leim'} verlangsamen: kühler arbeiten, mehr Wasser oder ein milderer Duft.`,
+  'sodium-lactate.much': (_, texts) => `${texts.range(texts.percent(1), texts.percent(3))} nehmen.`,
+  'salt.much': (_, texts) =>
+    `Zum Härten reichen ${texts.range(texts.percent(0.5), texts.percent(1))}. Eine Salzseife braucht ${texts.percent(25)} oder mehr und viel Kokosöl.`,
+  'salt.bar': () => 'In einzelne Mulden gießen oder schneiden, solange sie warm ist.',
+  'sugar.heats': ({ belowC }, texts) =>
+    `${texts.range(texts.percent(1), texts.percent(2))} nehmen, in etwas von dem Wasser gelöst, und unter ${texts.temperature(belowC)} arbeiten.`,
+  'fragrance.limit-unknown': () =>
+    'Den Lieferanten nach dem Zertifikat fragen und den Höchstwert für Seife (Kategorie 9) eintragen.',
+  'fragrance.over-limit': ({ allowedPercent }, texts) =>
+    `Höchstens ${texts.percent(allowedPercent)} der Fette nehmen.`,
+  'fragrance.much': (_, texts) => `${texts.range(texts.percent(3), texts.percent(6))} sind üblich.`,
+  'fragrance.seizes': () => 'Einen anderen nehmen oder ihn in diesem Ansatz weglassen.',
+  'fragrance.browns': () =>
+    'Die Farbe darauf abstimmen. In hellen Schichten und Gespritztem daneben weglassen: Das Braun wandert.',
+  'colourant.much': (_, texts) =>
+    `${texts.range(texts.percent(1), texts.percent(3))} färben gut. Ein Stück auf einem weißen Tuch prüfen.`,
+  'colourant.oil': () =>
+    'Die Farbe stattdessen in etwas von den abgewogenen Fetten oder in Glycerin anrühren.',
+  'addition.spoils': () =>
+    'Getrocknet und gesiebt statt eines Teils des Wassers verwenden. Ein Stück zurücklegen und beobachten.',
+  'addition.browns': () => 'Spät und ganz trocken obenauf geben und die Seife nach der Reife einwickeln.',
+  'fat.confirmed': () => 'Das Blatt noch einmal prüfen, bevor Sie die Lauge wiegen.',
+  'fat.own-figure': () => 'Mit dem Blatt der Charge vergleichen, die Sie verwenden.',
+  'mould.too-few': () => 'Weniger Stücke machen oder sie in zwei Läufen machen.',
+  'soap.ash': () =>
+    'Die Seife abdecken, damit keine Luft darüber streicht. Oder mit Isopropylalkohol besprühen; der brennt: keine Flamme, keine Herdplatte.',
+  'soap.overheats': () =>
+    'Nicht einpacken. In Zugluft oder in die Kälte stellen und die ersten zwei Stunden danach sehen.',
+  'soap.sweats': () =>
+    'In einem trockeneren Raum mit bewegter Luft reifen lassen und nach der Reife einwickeln.',
+  'soap.sticks': (_, texts) =>
+    `${texts.range(texts.percent(1), texts.percent(2))} Natriumlaktat zugeben, länger warten oder vor dem Herausdrücken einige Stunden einfrieren.`,
+};

@@ -1,0 +1,103 @@
+import type { Risk } from '#contract';
+import type { MessageWords, Texts } from '../words.js';
+
+/** Was schiefgehen kann. Was hilft, steht in `risk-remedies.ts`. */
+export const risks: MessageWords<Risk> = {
+  'lye.strong': ({ lyePercent }, texts) =>
+    `Lauge mit ${texts.percent(lyePercent)} wird beim Anrühren sehr heiß. Um ${texts.percent(50)} kristallisiert sie beim Abkühlen.`,
+  'lye.wet': ({ lyePercent }, texts) =>
+    `Mit allem Wasser ist der Leim so nass wie mit Lauge von ${texts.percent(lyePercent)}. Er wird langsam fest, schrumpft und bekommt Sodaasche.`,
+  'lye.excess': ({ percent }, texts) =>
+    `In diesem Leim ist ${texts.percent(percent)} mehr Lauge, als seine Fette aufnehmen. Die Seife verätzt Haut und Augen.`,
+  'lye.little-superfat': ({ superfatPercent }, texts) =>
+    `Eine Überfettung von ${texts.percent(superfatPercent)} lässt wenig Spielraum für eine ungenaue Waage.`,
+  'lye.much-superfat': ({ superfatPercent }, texts) =>
+    `Eine Überfettung von ${texts.percent(superfatPercent)} gibt weiche Seife, die eher ranzig wird.`,
+  'lye.lean-lot': ({ leftOverPercent }, texts) =>
+    `Kommen Ihre Fette vom unteren Ende der Spanne, bleibt ${texts.percent(leftOverPercent)} Lauge in der Seife.`,
+  'acid.takes-much': ({ percent }, texts) =>
+    `Die Säure verbraucht ${texts.percent(percent)} der Lauge. Ist sie schwächer als angegeben, bleibt so viel Lauge in der Seife.`,
+  'batch.small': ({ gramPercent }, texts) =>
+    `In einem so kleinen Ansatz ist ${texts.mass(1)} Lauge schon ${texts.percent(gramPercent)} davon.`,
+  'batter.too-cool': ({ fats, batterTemperatureC }, texts) =>
+    `${texts.and(fats.map(({ fat, title }) => texts.titled(fat, title)))}: Das wird bei ${texts.temperature(batterTemperatureC)} fest, und Lauge kann in Klumpen eingeschlossen werden.`,
+  'batter.pace': ({ count, neededMin, stretchMin, chance, piecesSurely }, texts) =>
+    `Alle ${String(count)} Stück brauchen ${texts.duration(neededMin)}, und der Leim lässt etwa ${texts.band(stretchMin)}. ` +
+    `Alle rechtzeitig: ${texts.odds(chance)}. Sicher sind ${String(piecesSurely)} Stück. Späte bekommen Luftblasen.`,
+  'sodium-lactate.much': ({ percent }, texts) =>
+    `Natriumlaktat mit ${texts.percent(percent)} der Fette macht die Kanten spröde.`,
+  'salt.much': ({ percent }, texts) =>
+    `Salz mit ${texts.percent(percent)} der Fette dickt den Leim an und mindert den Schaum.`,
+  'salt.bar': ({ percent }, texts) =>
+    `Mit ${texts.percent(percent)} Salz auf die Fette wird die Seife nach Stunden fest. Spät geschnitten, bröckelt sie.`,
+  'sugar.heats': ({ percent }, texts) =>
+    `Zucker mit ${texts.percent(percent)} der Fette erhitzt die Seife von innen. Sie kann reißen oder aus der Form steigen.`,
+  'fragrance.limit-unknown': ({ sharePercent }, texts) =>
+    `Der Duft macht bis zu ${texts.percent(sharePercent)} der trockenen Seife aus. Sein Höchstwert ist nicht angegeben.`,
+  'fragrance.over-limit': ({ sharePercent, limitPercent }, texts) =>
+    `Der Duft macht bis zu ${texts.percent(sharePercent)} der trockenen Seife aus. Sein Lieferant erlaubt ${texts.percent(limitPercent)}.`,
+  'fragrance.much': ({ percent }, texts) =>
+    `Duft mit ${texts.percent(percent)} der Fette kann die Seife weich machen und den Leim eher andicken.`,
+  'fragrance.seizes': () =>
+    'Dieser Duft lässt den Leim sofort stocken. Danach lässt sich nichts mehr gießen oder spritzen.',
+  'fragrance.browns': ({ shade }) =>
+    `Das Vanillin in diesem Duft färbt die Seife ${shades[shade]}, nach Stunden bis Wochen.`,
+  'colourant.much': ({ colourant, percent }, texts) =>
+    `${texts.quoted(colourant)} mit ${texts.percent(percent)} der Fette kann den Schaum färben und abfärben.`,
+  'colourant.oil': ({ superfatPercent }, texts) =>
+    `Für das Öl, in dem die Farbe angerührt ist, gibt es keine Lauge. Die Überfettung steigt auf etwa ${texts.percent(superfatPercent)}.`,
+  'addition.spoils': ({ addition }, texts) =>
+    `${texts.quoted(addition)}: Frische Lebensmittel können in Seife ohne Konservierung braun werden, riechen oder schimmeln.`,
+  'addition.browns': ({ addition }, texts) =>
+    `${texts.quoted(addition)}: Pflanzen werden in frischer Seife braun, und feuchte können darauf schimmeln.`,
+  'fat.confirmed': ({ fat, title }, texts) =>
+    `Sie haben für ${texts.quoted(texts.titled(fat, title))} eine unwahrscheinliche Zahl bestätigt.`,
+  'fat.own-figure': ({ fat, title, used, shipped, differsByPercent }, texts) => {
+    const own = `Die Lauge für ${texts.titled(fat, title)} richtet sich nach Ihrer eigenen Zahl, ${texts.number(used)} mg KOH/g`;
+    const share = Math.abs(Math.round(differsByPercent * 10) / 10);
+    if (share === 0) return `${own}, gleich der mitgelieferten.`;
+    return `${own}: ${texts.percent(share)} ${differsByPercent > 0 ? 'mehr' : 'weniger'} als die mitgelieferte, ${texts.number(shipped)}.`;
+  },
+  'mould.too-few': ({ mould, needed, owned }, texts) =>
+    `Dafür braucht es ${String(needed)} Mulden von ${texts.quoted(mould)}. Sie haben ${String(owned)}.`,
+  'soap.ash': ({ signs }, texts) =>
+    `Auf offenen Flächen kann in den ersten Tagen weiße Sodaasche entstehen: ${signsOf(signs, texts)}.`,
+  'soap.overheats': ({ signs }, texts) =>
+    `Sie kann überhitzen, reißen oder aufsteigen: ${signsOf(signs, texts)}.`,
+  'soap.sweats': ({ humidityPercent }, texts) =>
+    `Die Seife kann schwitzen: Salz zieht Wasser aus feuchter Luft (${texts.percent(humidityPercent)}).`,
+  'soap.sticks': ({ hardPercent }, texts) =>
+    `Sie kann in der Form kleben und reißen: kein Härter und nur ${texts.percent(hardPercent)} harte Fettsäuren.`,
+};
+
+const shades = { cream: 'cremefarben', tan: 'hellbraun', brown: 'schokoladenbraun' } as const;
+
+type Signs = Extract<Risk, { readonly code: 'soap.ash' }>['signs'];
+
+function signsOf(signs: Signs, texts: Texts): string {
+  const [percent, degrees] = [texts.percent, texts.temperature];
+  return texts.and(
+    signs.map(({ sign, value = 0 }) => {
+      switch (sign) {
+        case 'wet-batter':
+          return `nasser Leim (Lauge mit ${percent(value)})`;
+        case 'no-gel':
+          return 'keine Gelphase';
+        case 'cool-batter':
+          return `kühler Leim (${degrees(value)})`;
+        case 'damp-air':
+          return `feuchte Luft (${percent(value)})`;
+        case 'full-gel':
+          return 'volle Gelphase';
+        case 'large-block':
+          return 'ein Block, der seine Wärme hält';
+        case 'sugar-or-milk':
+          return 'Zucker oder Milch';
+        case 'warm-batter':
+          return `warmer Leim (${degrees(value)})`;
+        case 'hot-fragrance':
+          return 'ein Duft, der erhitzt';
+      }
+    }),
+  );
+}

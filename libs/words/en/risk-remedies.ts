@@ -1,0 +1,58 @@
+import type { Risk } from '#contract';
+import type { MessageWords, Texts } from '../words.js';
+
+function commonLye(texts: Texts): string {
+  return `${texts.range(texts.percent(25), texts.percent(40))} is common`;
+}
+
+/** What would help against each risk. */
+export const riskRemedies: MessageWords<Risk> = {
+  'lye.strong': (_, texts) =>
+    `${commonLye(texts)}. Stir the lye in slowly, in the cold, and use it before it sets.`,
+  'lye.wet': (_, texts) =>
+    `${commonLye(texts)}. Take the water of vinegar or colours off the water of the lye.`,
+  'lye.excess': () => 'Salt it out or neutralise it, and test it, before anyone touches it without gloves.',
+  'lye.little-superfat': (_, texts) => `${texts.percent(5)} is common.`,
+  'lye.much-superfat': (_, texts) =>
+    `${texts.range(texts.percent(2), texts.percent(8))} is usual, ${texts.range(texts.percent(15), texts.percent(20))} for soap that is nearly all coconut oil.`,
+  'lye.lean-lot': ({ enoughPercent }, texts) =>
+    `Enter the saponification values from your lots’ certificates, or take a superfat of ${texts.percent(enoughPercent)}.`,
+  'acid.takes-much': (_, texts) => `Check its strength on the label. Vinegar has about ${texts.percent(5)}.`,
+  'batch.small': ({ scalesG }, texts) =>
+    scalesG < 0.1
+      ? `Weigh to ${texts.mass(scalesG)}, or make at least ${texts.mass(300)} of fats and cast what is left.`
+      : `Weigh to ${texts.mass(scalesG)}.`,
+  'batter.too-cool': ({ enoughC }, texts) =>
+    `Work at ${texts.temperature(enoughC)} or more, and stir until no lump is left.`,
+  'batter.pace': ({ batches, count }) =>
+    `${batches < count ? `Split it into ${String(batches)} batches, or slow it` : 'Slow it'} with cooler batter, more water or a milder fragrance.`,
+  'sodium-lactate.much': (_, texts) => `Use ${texts.range(texts.percent(1), texts.percent(3))}.`,
+  'salt.much': (_, texts) =>
+    `To harden, ${texts.range(texts.percent(0.5), texts.percent(1))} is enough. A salt bar takes ${texts.percent(25)} or more, and much coconut oil.`,
+  'salt.bar': () => 'Cast it in single cavities, or cut it while it is warm.',
+  'sugar.heats': ({ belowC }, texts) =>
+    `Use ${texts.range(texts.percent(1), texts.percent(2))}, dissolved in some of the water, and work below ${texts.temperature(belowC)}.`,
+  'fragrance.limit-unknown': () =>
+    'Ask the supplier for the certificate, and enter its limit for soap (category 9).',
+  'fragrance.over-limit': ({ allowedPercent }, texts) =>
+    `Use at most ${texts.percent(allowedPercent)} of the fats.`,
+  'fragrance.much': (_, texts) => `${texts.range(texts.percent(3), texts.percent(6))} is usual.`,
+  'fragrance.seizes': () => 'Use another, or leave it out of this batch.',
+  'fragrance.browns': () =>
+    'Plan the colour around it. Leave it out of light layers and piping beside it: the brown creeps.',
+  'colourant.much': (_, texts) =>
+    `${texts.range(texts.percent(1), texts.percent(3))} colours well. Test a piece on a white cloth.`,
+  'colourant.oil': () => 'Stir the colour into some of the weighed fats instead, or into glycerol.',
+  'addition.spoils': () => 'Use it dried and strained, in place of some water. Keep a bar back and watch it.',
+  'addition.browns': () => 'Put it on top late and bone dry, and wrap the soap once it is cured.',
+  'fat.confirmed': () => 'Check the sheet once more before you weigh the lye.',
+  'fat.own-figure': () => 'Check it against the sheet of the lot you use.',
+  'mould.too-few': () => 'Make fewer pieces, or make them in two runs.',
+  'soap.ash': () =>
+    'Cover the soap so that no air moves over it. Or spritz it with isopropyl alcohol, which burns: no flame, no hot plate.',
+  'soap.overheats': () =>
+    'Do not insulate it. Set it in a draught or the cold, and look after it for the first two hours.',
+  'soap.sweats': () => 'Cure it in a drier room with moving air, and wrap it once it is cured.',
+  'soap.sticks': (_, texts) =>
+    `Add ${texts.range(texts.percent(1), texts.percent(2))} sodium lactate, wait longer, or freeze it for some hours before you push it out.`,
+};

@@ -1,0 +1,102 @@
+import type { Risk } from '#contract';
+import type { MessageWords, Texts } from '../words.js';
+
+/** What may go wrong. What would help is in `risk-remedies.ts`. */
+export const risks: MessageWords<Risk> = {
+  'lye.strong': ({ lyePercent }, texts) =>
+    `Lye of ${texts.percent(lyePercent)} gets very hot while you mix it. Near ${texts.percent(50)} it crystallises as it cools.`,
+  'lye.wet': ({ lyePercent }, texts) =>
+    `With all its water this batter is as wet as with lye of ${texts.percent(lyePercent)}. It sets slowly, shrinks and gets ash.`,
+  'lye.excess': ({ percent }, texts) =>
+    `This batter holds ${texts.percent(percent)} more lye than its fats can take. The soap burns skin and eyes.`,
+  'lye.little-superfat': ({ superfatPercent }, texts) =>
+    `A superfat of ${texts.percent(superfatPercent)} leaves little room for scales that are off.`,
+  'lye.much-superfat': ({ superfatPercent }, texts) =>
+    `A superfat of ${texts.percent(superfatPercent)} makes soft soap that goes rancid sooner.`,
+  'lye.lean-lot': ({ leftOverPercent }, texts) =>
+    `If your fats are from the low end of their range, ${texts.percent(leftOverPercent)} lye stays in the soap.`,
+  'acid.takes-much': ({ percent }, texts) =>
+    `The acid takes ${texts.percent(percent)} of the lye. If it is weaker than written, that lye stays in the soap.`,
+  'batch.small': ({ gramPercent }, texts) =>
+    `In a batch this small, ${texts.mass(1)} of lye is ${texts.percent(gramPercent)} of it.`,
+  'batter.too-cool': ({ fats, batterTemperatureC }, texts) =>
+    `${texts.and(fats.map(({ fat, title }) => texts.titled(fat, title)))}: this sets at ${texts.temperature(batterTemperatureC)}, and lye may be caught in lumps.`,
+  'batter.pace': ({ count, neededMin, stretchMin, chance, piecesSurely }, texts) =>
+    `All ${String(count)} pieces take ${texts.duration(neededMin)}, and the batter leaves about ${texts.band(stretchMin)}. ` +
+    `All in time: ${texts.odds(chance)}. Sure of ${String(piecesSurely)} pieces. Late ones get air pockets.`,
+  'sodium-lactate.much': ({ percent }, texts) =>
+    `Sodium lactate at ${texts.percent(percent)} of the fats makes edges brittle.`,
+  'salt.much': ({ percent }, texts) =>
+    `Salt at ${texts.percent(percent)} of the fats thickens the batter and lowers the lather.`,
+  'salt.bar': ({ percent }, texts) =>
+    `With salt at ${texts.percent(percent)} of the fats the soap sets within hours. Cut late, it crumbles.`,
+  'sugar.heats': ({ percent }, texts) =>
+    `Sugar at ${texts.percent(percent)} of the fats heats the soap from inside. It may crack or rise out of the mould.`,
+  'fragrance.limit-unknown': ({ sharePercent }, texts) =>
+    `The fragrance makes up to ${texts.percent(sharePercent)} of the dry soap. Its limit is not given.`,
+  'fragrance.over-limit': ({ sharePercent, limitPercent }, texts) =>
+    `The fragrance makes up to ${texts.percent(sharePercent)} of the dry soap. Its supplier allows ${texts.percent(limitPercent)}.`,
+  'fragrance.much': ({ percent }, texts) =>
+    `Fragrance at ${texts.percent(percent)} of the fats may soften the soap and thicken the batter sooner.`,
+  'fragrance.seizes': () =>
+    'This fragrance makes the batter seize as it goes in. After that nothing can be poured or piped.',
+  'fragrance.browns': ({ shade }) =>
+    `The vanillin in this fragrance turns the soap ${shades[shade]} within hours to weeks.`,
+  'colourant.much': ({ colourant, percent }, texts) =>
+    `${texts.quoted(colourant)} at ${texts.percent(percent)} of the fats may colour the lather and rub off.`,
+  'colourant.oil': ({ superfatPercent }, texts) =>
+    `The oil that carries the colour gets no lye. The superfat becomes about ${texts.percent(superfatPercent)}.`,
+  'addition.spoils': ({ addition }, texts) =>
+    `${texts.quoted(addition)}: fresh food may brown, smell or grow mould in soap without a preservative.`,
+  'addition.browns': ({ addition }, texts) =>
+    `${texts.quoted(addition)}: plants brown in fresh soap, and damp ones may grow mould on it.`,
+  'fat.confirmed': ({ fat, title }, texts) =>
+    `You confirmed an unlikely figure of ${texts.quoted(texts.titled(fat, title))}.`,
+  'fat.own-figure': ({ fat, title, used, shipped, differsByPercent }, texts) => {
+    const own = `The lye for ${texts.titled(fat, title)} goes by your own figure, ${texts.number(used)} mg KOH/g`;
+    const share = Math.abs(Math.round(differsByPercent * 10) / 10);
+    if (share === 0) return `${own}, the same as the shipped one.`;
+    return `${own}: ${texts.percent(share)} ${differsByPercent > 0 ? 'more' : 'less'} than the shipped ${texts.number(shipped)}.`;
+  },
+  'mould.too-few': ({ mould, needed, owned }, texts) =>
+    `This takes ${String(needed)} cavities of ${texts.quoted(mould)}. You have ${String(owned)}.`,
+  'soap.ash': ({ signs }, texts) =>
+    `White ash may show on open faces in the first days: ${signsOf(signs, texts)}.`,
+  'soap.overheats': ({ signs }, texts) => `It may overheat, crack or rise: ${signsOf(signs, texts)}.`,
+  'soap.sweats': ({ humidityPercent }, texts) =>
+    `The soap may sweat: salt draws water from damp air (${texts.percent(humidityPercent)}).`,
+  'soap.sticks': ({ hardPercent }, texts) =>
+    `It may stick and tear in the mould: no hardener, and only ${texts.percent(hardPercent)} hard fatty acids.`,
+};
+
+const shades = { cream: 'cream', tan: 'tan', brown: 'chocolate brown' } as const;
+
+type Signs = Extract<Risk, { readonly code: 'soap.ash' }>['signs'];
+
+function signsOf(signs: Signs, texts: Texts): string {
+  const [percent, degrees] = [texts.percent, texts.temperature];
+  return texts.and(
+    signs.map(({ sign, value = 0 }) => {
+      switch (sign) {
+        case 'wet-batter':
+          return `wet batter (lye of ${percent(value)})`;
+        case 'no-gel':
+          return 'no gel';
+        case 'cool-batter':
+          return `cool batter (${degrees(value)})`;
+        case 'damp-air':
+          return `damp air (${percent(value)})`;
+        case 'full-gel':
+          return 'full gel';
+        case 'large-block':
+          return 'a block that keeps its heat';
+        case 'sugar-or-milk':
+          return 'sugar or milk';
+        case 'warm-batter':
+          return `warm batter (${degrees(value)})`;
+        case 'hot-fragrance':
+          return 'a fragrance that heats';
+      }
+    }),
+  );
+}
