@@ -113,7 +113,7 @@ export const remedyEffects = z
   })
   .meta({ id: 'RemedyEffects' });
 
-/** What a remedy asks of the maker, in points; each is about what an hour outside her hours is. */
+/** What a remedy asks of the maker, in points; each is about what an hour outside the maker’s hours is. */
 export const disturbance = z
   .strictObject({
     points: z.number().gt(0),

@@ -61,7 +61,7 @@ describe('three days of a run, with the clock going back in the second night', (
   });
   afterAll(() => bench.close());
 
-  it('tells her to unmould once, at the instant the plan says, as local time reads it', async () => {
+  it('tells the maker to unmould once, at the instant the plan says, as local time reads it', async () => {
     const table = (await bench.call('GET', `/api/runs/${runId}/tide-table`)).body;
     const unmould = table.stages.find((s: { key: string }) => s.key === 'unmould');
     expect(Date.parse(unmould.startAt)).toBeGreaterThan(Date.parse('2026-10-25T01:00:00Z'));
@@ -79,7 +79,7 @@ describe('three days of a run, with the clock going back in the second night', (
     expect((await streamed).slice(0, 4).map((e) => e.data.id)).toEqual(inbox.slice(0, 4).map((n) => n.id));
   });
 
-  it('delivers each nudge once, and none in her quiet hours', async () => {
+  it('delivers each nudge once, and none in the quiet hours', async () => {
     const inbox: InboxEntry[] = (await bench.call('GET', '/api/inbox')).body;
     expect(new Set(inbox.map((n) => n.id)).size).toBe(inbox.length);
     const local = new Intl.DateTimeFormat('en-GB', {

@@ -1,6 +1,6 @@
 import type { InboxEntry } from '#contract';
 
-/** What is older than this when it arrives is no news: she was told, or has seen the page since. */
+/** What is older than this when it arrives is no news: the maker was told, or has seen the page since. */
 const NEWS_MS = 15 * 60_000;
 /** More at once would cover the page. */
 const MOST = 3;

@@ -5,7 +5,7 @@ import { answered, api } from '../api/client.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 
-/** Where nudges arrive, and which comes next, so that she sees that she will be told. */
+/** Where nudges arrive, and which comes next, so that the maker sees that it will come. */
 export function Nudges(): ReactNode {
   const { settings } = useWords();
   const times = useTimes();

@@ -10,7 +10,7 @@ import { TimeZoneChoice } from './time-zone-choice.js';
 import { UnitsChoice } from './units-choice.js';
 import './settings.css';
 
-/** How things are shown on this device, how she is told, and who may come in. */
+/** How things are shown on this device, how the maker is told, and who may come in. */
 export default function SettingsPage(): ReactNode {
   const { settings } = useWords();
   return (

@@ -6,7 +6,7 @@ import { Choice } from './choice.js';
 import { usePreference } from '../preferences/preferences.js';
 import { findTimeZone, knownTimeZones } from './time-zones.js';
 
-/** The time zone in which this device shows times: the workshop's, or another while she is away. */
+/** The time zone in which this device shows times: the workshop's, or another while travelling. */
 export function TimeZoneChoice(): ReactNode {
   const { settings } = useWords();
   const times = useTimes();
@@ -52,7 +52,7 @@ function ZoneField({
     setText(typed);
     const zone = findTimeZone(typed, zones);
     if (zone !== undefined) onChoose(zone);
-    // While she types a name it is not wrong yet.
+    // While a name is being typed it is not wrong yet.
     setWrong(isLast && zone === undefined);
   };
   return (

@@ -50,7 +50,7 @@ function ofStage(
   const about = { ...{ stage: stage.key, attempt, title }, startAt: start, lastCallAt: last };
   const nudges: Omit<ChosenNudge, 'run'>[] = [];
   const opening = quietAround(opens, quiet, zone)?.to ?? opens;
-  // A window that is open while she looks at the plan is no news, and would be none at the next plan either.
+  // A window that is open while the maker looks at the plan is no news, and would be none at the next plan either.
   if (opens > now && opening < start) {
     nudges.push({ ...about, kind: 'window-opens', dueAt: opening });
   }

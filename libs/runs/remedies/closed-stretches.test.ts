@@ -31,7 +31,7 @@ const weekly = fc.record({
 const starts = fc.constantFrom('2026-03-27T18:00', '2026-10-23T18:00', '2026-11-27T18:00');
 
 describe('stretches in which a sitting could be added', () => {
-  it('lie in no hours of hers, in no quiet ones, and each in one day', () => {
+  it('lie in none of the maker’s hours, in no quiet ones, and each in one day', () => {
     fc.assert(
       fc.property(weekly, starts, (hours, start) => {
         const { workshop } = loadRunFile('ok', 'two-layer');
@@ -54,7 +54,7 @@ describe('stretches in which a sitting could be added', () => {
     );
   });
 
-  it('are the whole waking day where she has no hours at all', () => {
+  it('are the whole waking day where there are no hours at all', () => {
     const { workshop } = loadRunFile('ok', 'two-layer');
     const from = got(instantOf('2026-11-28', workshop.timeZone));
     const [day, ...more] = closedStretches([], workshop, from, minute(from + 1440));

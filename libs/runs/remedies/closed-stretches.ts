@@ -2,13 +2,13 @@ import { instantOf, localDateOf, openIntervals, weekDays, type OpenInterval } fr
 import type { Span, WorkshopFacts } from '#contract';
 import { minute, type Minute } from '#units';
 
-/** Who gives no quiet hours is not asked to the bench at night all the same. Common practice, no source. */
+/** Whoever gives no quiet hours is not asked to the bench at night all the same. Common practice, no source. */
 const USUAL_NIGHT: Span = { from: '22:00', to: '07:00' };
 
 /**
- * The stretches between two instants in which she is neither at the bench nor to be left in peace: where a sitting could
+ * The stretches between two instants in which the maker is neither at the bench nor to be left in peace: where a sitting could
  * be added. Each lies in one local day.
- * @param open her hours, sorted and disjoint
+ * @param open the maker’s hours, sorted and disjoint
  */
 export function closedStretches(
   open: readonly OpenInterval[],

@@ -240,7 +240,7 @@ describe('remedies', () => {
     expect(changes.some(({ kind }) => kind === 'split')).toBe(true);
   });
 
-  it('ask for hours outside her own and the quiet ones, for a stage that fits into none', () => {
+  it('ask for hours outside the maker’s own and the quiet ones, for a stage that fits into none', () => {
     const { remedies } = remediesOf(got(withoutPlan['hours that are too short for two pours']));
     const hours = remedies.flatMap(({ change }) => (change.kind === 'hours' ? [change] : []));
     expect(hours).toHaveLength(1);

@@ -53,7 +53,7 @@ export const remedies: MessageWords<RemedyMessage> = {
         : [`${lye.after > lye.before ? 'weniger' : 'mehr'} Wasser (Lauge ${instead(lye)})`]),
       ...(lactate === undefined
         ? []
-        : [`${lactate.after > lactate.before ? 'mehr' : 'weniger'} Natriumlactat (${instead(lactate)})`]),
+        : [`${lactate.after > lactate.before ? 'mehr' : 'weniger'} Natriumlaktat (${instead(lactate)})`]),
     ];
     return `${texts.quoted(recipe)} ändern: ${texts.and(changes)}`;
   },
@@ -69,7 +69,7 @@ export const remedies: MessageWords<RemedyMessage> = {
   'remedy.makes-plan': ({ odds }, texts) => `Damit gibt es einen Plan. Chance: ${texts.odds(odds)}.`,
   'remedy.better-odds': ({ before, after }, texts) => `Chance: ${texts.oddsInstead(after, before)}.`,
   'remedy.holds-within': ({ bandPercent }, texts) =>
-    `Geht auch mit langsamer und schneller Seife auf, außer mit den äußersten ${outerShare(bandPercent, texts)} an jedem Ende.`,
+    `Geht auf, außer die Seife gehört zu den langsamsten oder schnellsten ${outerShare(bandPercent, texts)}.`,
   'remedy.earlier-cure': ({ run, minutes }, texts) =>
     `${texts.quoted(run)} ist wahrscheinlich ${texts.duration(minutes)} früher reif.`,
   'remedy.fewer-sittings': ({ fewer }, texts) => `${sittings(fewer, texts)} weniger.`,

@@ -67,7 +67,7 @@ export const remedies: MessageWords<RemedyMessage> = {
   'remedy.makes-plan': ({ odds }, texts) => `Makes a plan possible. Odds: ${texts.odds(odds)}.`,
   'remedy.better-odds': ({ before, after }, texts) => `Odds: ${texts.oddsInstead(after, before)}.`,
   'remedy.holds-within': ({ bandPercent }, texts) =>
-    `Holds also for slow and fast soap: all but the ${outerShare(bandPercent, texts)} at each end.`,
+    `Holds unless the soap is among the slowest or fastest ${outerShare(bandPercent, texts)}.`,
   'remedy.earlier-cure': ({ run, minutes }, texts) =>
     `${texts.quoted(run)} is likely cured ${texts.duration(minutes)} earlier.`,
   'remedy.fewer-sittings': ({ fewer }, texts) =>

@@ -41,7 +41,7 @@ export function fitting(hand: RunInHand, the: Case): number[] {
         stages.includes(time.stage) ? [time.piecesSurely] : [],
       );
     }
-    const mould = run.moulds.get(resource?.replace(/^mould:/, '') ?? '');
+    const mould = [...run.moulds.values()].find((each) => `mould:${each.key}` === resource);
     const use = mould === undefined ? undefined : mouldUse(run.design, mould.key);
     return mould === undefined || use === undefined ? [] : [mould.cavities * use.piecesPerCavity];
   });
