@@ -72,7 +72,7 @@ describe('plan', () => {
     const valid = ajv.compile(JSON.parse(planCommand(['--schema']).stdout) as object);
     const document: unknown = JSON.parse(planCommand(['rockpool-tiles', '--json']).stdout);
     expect(valid(document), JSON.stringify(valid.errors)).toBe(true);
-    expect(planDocument.parse(document).schema).toBe('benchtide.plan/2');
+    expect(planDocument.parse(document).schema).toBe('benchtide.plan/3');
     expect(valid({ ...(document as object), status: 'splendid' })).toBe(false);
   });
 
@@ -89,14 +89,14 @@ describe('plan', () => {
     const { stdout, stderr, status } = planCommand(asked);
     expect({ stderr, status }).toEqual({ stderr: '', status: 0 });
     expect(stdout).toMatch(
-      /^Cured by 2027-03-20 with odds of 60 %\n─+\nBegin \w+ \d+ \w+ \d\d:\d\d at the latest\./,
+      /^Cured by 2027-03-20 with odds of 60 %\n─+\nBegin \w+ \d+ \w+, \d\d:\d\d at the latest\./,
     );
     expect(stdout).toContain('Tide table');
     const answer = latestStartDocument.parse(JSON.parse(planCommand([...asked, '--json']).stdout));
     expect(answer.plan.runs[0]?.stages[0]?.startAt).toBe(answer.beginAt);
     expect(answer.odds?.probability).toBeGreaterThanOrEqual(0.6);
     const schema = planCommand(['--schema', '--odds', '0.6']).stdout;
-    expect(schema).toContain('benchtide.latest-start/1');
+    expect(schema).toContain('benchtide.latest-start/2');
   });
 
   it('ends with 2 where no start has the odds, and with 64 where the question makes no sense', () => {
@@ -122,13 +122,13 @@ describe('plan', () => {
     const file = fileWith((text) => text.replace('count: 12,', 'count: 13,'));
     const { stdout, status } = planCommand([file]);
     expect(status).toBe(2);
-    expect(stdout).toContain('needs 13 cavities of “cup” at once and you own 12');
+    expect(stdout).toContain('needs 13 cavities of “Cups” at once; there are 12.');
     const late = fileWith((text) =>
       text.replace(/(startAfter: 2026-11-27T18:00)/, '$1, readyBy: 2026-12-12'),
     );
     const told = planCommand([late]).stdout.replace(/\s+/g, ' ');
-    expect(told).toContain('at the earliest; it must be by Sat 12 Dec 00:00.');
-    expect(told).toContain('There is a plan if “Twelve cups: cured” may be as late as Mon 4 Jan.');
+    expect(told).toContain('at the earliest; it must be by Sat 12 Dec, 00:00.');
+    expect(told).toContain('Ask for “Twelve cups” by Mon 4 Jan.');
   });
 });
 

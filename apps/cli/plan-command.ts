@@ -14,6 +14,7 @@ import { badInput, DONE, NO_PLAN, type Outcome } from './outcome.js';
 import { printLatestStart } from './print-latest-start.js';
 import { printPlan } from './print-plan.js';
 import { printRemedies } from './print-remedies.js';
+import { sentences } from './text-layout.js';
 import { jsonWithTexts, textsOf } from './texts-of.js';
 
 /** `plan`: a run file in, a tide table or JSON out. Reads nothing but the file. */
@@ -60,7 +61,10 @@ function helped(input: RunsInput, args: Arguments, plan: PlanDocument, now: Minu
 function planOutcome(plan: PlanDocument, args: Arguments, stdout: string): Outcome {
   return {
     stdout,
-    stderr: plan.conflict.length > 0 && args.json ? `${plan.conflict.map((c) => c.text).join('\n')}\n` : '',
+    stderr:
+      plan.conflict.length > 0 && args.json
+        ? `${sentences(plan.conflict, textsOf(args, plan.timeZone))}\n`
+        : '',
     status: plan.status === 'planned' ? DONE : NO_PLAN,
   };
 }
@@ -69,11 +73,10 @@ function countBack(input: RunsInput, args: Arguments, odds: number, now: Minute)
   const { run, readyBy, seed } = args;
   const answer = findLatestStart(input, { run, readyBy, odds }, { now, seed });
   if (!answer.ok) return answer;
+  const texts = textsOf(args, input.workshop.timeZone);
   return ok({
-    stdout: args.json
-      ? jsonWithTexts(answer.value, args)
-      : printLatestStart(answer.value, textsOf(args, input.workshop.timeZone)),
-    stderr: answer.value.status !== 'found' && args.json ? `${answer.value.why}\n` : '',
+    stdout: args.json ? jsonWithTexts(answer.value, args) : printLatestStart(answer.value, texts),
+    stderr: answer.value.status !== 'found' && args.json ? `${sentences(answer.value.why, texts)}\n` : '',
     status: answer.value.status === 'found' ? DONE : NO_PLAN,
   });
 }

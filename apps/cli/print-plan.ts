@@ -1,9 +1,9 @@
-import type { Caution, PlanDocument, PlannedStage, RunPlan } from '#contract';
+import type { Caution, Message, PlanDocument, PlannedStage, RunPlan } from '#contract';
 import { localDateOf, localText, localTimeOf } from '#hours';
 import { minuteOfIso } from '#units';
 import type { Texts } from '#words';
 import { amountsSection } from './print-amounts.js';
-import { cautionsSection, columns, heading, percentText, wrap } from './text-layout.js';
+import { cautionsSection, columns, heading, percentText, sentences, wrap } from './text-layout.js';
 
 /**
  * A plan as text for a terminal or a pin board: tide table, amounts, sittings, odds and cautions of each run, or
@@ -13,8 +13,8 @@ export function printPlan(plan: PlanDocument, texts: Texts): string {
   const sections = [
     ...plan.runs.flatMap((run) => runSections(run, plan, texts)),
     ...(plan.status === 'planned'
-      ? [sittingsSection(plan), oddsSection(plan), guaranteeSection(plan)]
-      : [conflictSection(plan)]),
+      ? [sittingsSection(plan), oddsSection(plan, texts), guaranteeSection(plan, texts)]
+      : [conflictSection(plan, texts)]),
     cautionsSection(cautionsOf(plan), texts),
   ];
   return `${sections.filter((section) => section !== '').join('\n\n')}\n`;
@@ -28,14 +28,14 @@ function runSections(run: RunPlan, plan: PlanDocument, texts: Texts): string[] {
       : `Cured about ${dayText(run.ready.likely, plan)} (${dayText(run.ready.low, plan)} to ${dayText(run.ready.high, plan)})`;
   return [
     heading(head),
-    tideTable(run, plan),
+    tideTable(run, plan, texts),
     addedSection(run, texts),
     ready,
     amountsSection(run.amounts, texts),
   ];
 }
 
-function tideTable(run: RunPlan, plan: PlanDocument): string {
+function tideTable(run: RunPlan, plan: PlanDocument, texts: Texts): string {
   if (run.stages.length === 0) return '';
   const rows = run.stages.map((stage) => [
     nameOf(stage),
@@ -45,7 +45,9 @@ function tideTable(run: RunPlan, plan: PlanDocument): string {
   ]);
   const table = columns([['Tide table', 'opens', 'best', 'last call'], ...rows]);
   return table
-    .map((line, i) => (i === 0 ? line : `${line}\n${wrap(run.stages[i - 1]?.why ?? '', 4, 100)}`))
+    .map((line, i) =>
+      i === 0 ? line : `${line}\n${wrap(sentences(run.stages[i - 1]?.why ?? [], texts), 4, 100)}`,
+    )
     .join('\n');
 }
 
@@ -78,7 +80,7 @@ function sittingsSection(plan: PlanDocument): string {
   return ['Sittings', ...lines].join('\n');
 }
 
-function oddsSection(plan: PlanDocument): string {
+function oddsSection(plan: PlanDocument, texts: Texts): string {
   if (plan.odds === null) return '';
   const { probability, standardError, scenarios } = plan.odds;
   const head =
@@ -89,29 +91,41 @@ function oddsSection(plan: PlanDocument): string {
   const weak = plan.weakLinks.slice(0, 3).map((link) => {
     const run = plan.runs.find((r) => r.run === link.run);
     const stage = run?.stages.find((s) => s.key === link.stage && s.attempt === link.attempt);
-    return `  weak link, ${percentText(link.share)} lost: ${stage?.title ?? 'cured in time'}. ${link.why}`;
+    const where = stage?.title ?? 'cured in time';
+    const head = `${where}, lost ${texts.odds(link.share)}. ${texts.of(link.why)}`;
+    return wrap(head, 2, 100, 2);
   });
   return [head, ...weak].join('\n');
 }
 
-function guaranteeSection({ guarantee }: PlanDocument): string {
+function guaranteeSection({ guarantee }: PlanDocument, texts: Texts): string {
   if (guarantee === null) return '';
   const { holds, bandPercent, reasons } = guarantee;
   const head = `Kept whatever the soap does within its ${String(bandPercent)} % bands`;
   if (holds) return `${head}: yes, hours and bowl aside.`;
-  const lines = reasons.map(({ text }) => `  • ${text}`);
+  const lines = bullets(reasons, texts);
   return [`${head}: no, even with hours and bowl aside. These cannot all hold then:`, ...lines].join('\n');
 }
 
-function conflictSection(plan: PlanDocument): string {
+function conflictSection(plan: PlanDocument, texts: Texts): string {
   if (plan.status === 'undecided')
     return 'No plan was found, and none was ruled out: the search ran out of steps.';
-  const clash = plan.clash === undefined ? [] : [plan.clash.text ?? '', plan.clash.either];
+  const { timing = null, relaxations = [] } = plan.resolution ?? {};
+  const none = 'No single one of these is enough to give way: more stands behind.';
   return [
     'There is no plan. These cannot all hold:',
-    ...plan.conflict.map((c) => `  • ${c.text}`),
-    ...clash.filter((text) => text !== '').map((text) => wrap(text, 0, 100)),
+    ...bullets(plan.conflict, texts),
+    ...(timing === null ? [] : [wrap(texts.of(timing), 0, 100)]),
+    ...(plan.resolution === undefined
+      ? []
+      : relaxations.length === 0
+        ? [none]
+        : ['Any one of these makes a plan possible:', ...bullets(relaxations, texts)]),
   ].join('\n');
+}
+
+function bullets(messages: readonly Message[], texts: Texts): string[] {
+  return messages.map((each) => wrap(`• ${texts.of(each)}`, 2, 100, 2));
 }
 
 export function cautionsOf(plan: PlanDocument): Caution[] {

@@ -1,4 +1,4 @@
-import type { Caution } from '#contract';
+import type { Caution, Message } from '#contract';
 import type { Texts } from '#words';
 
 /** Rows as lines with their cells under each other. */
@@ -28,6 +28,11 @@ export function wrap(text: string, indent: number, width: number, hanging = 0): 
   }
   lines.push(line);
   return lines.map((l, i) => ' '.repeat(indent + (i === 0 ? 0 : hanging)) + l).join('\n');
+}
+
+/** Messages as sentences, one after the other. */
+export function sentences(messages: readonly Message[], texts: Texts): string {
+  return messages.map((each) => texts.of(each)).join(' ');
 }
 
 /** A line with a rule of its own length under it. */

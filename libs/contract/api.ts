@@ -3,6 +3,8 @@ import { givenInstant, instant, key, seed, title, uuid, version } from './common
 import { fat, fatKind, iodineValue, unsaponifiable } from './fat.js';
 import { mould } from './mould.js';
 import { recipe } from './recipe.js';
+import { conflictReason } from './messages/conflict.js';
+import { logged, planEffect } from './messages/logged.js';
 import { nudge } from './nudge.js';
 import { pieceDesign } from './piece-design.js';
 import { odds, planChange, planDocument, plannedStage, weakLink } from './plan-document.js';
@@ -104,7 +106,9 @@ export const loggedEntry = z
 export const logAnswer = z
   .strictObject({
     entry: loggedEntry,
-    why: z.string().meta({ description: 'What the entry did to the plan, in a sentence or two' }),
+    why: z
+      .array(z.union([logged, planEffect, conflictReason]))
+      .meta({ description: 'What happened and what it did to the plan; where there is none, why' }),
     plan: planRevision,
   })
   .meta({ id: 'LogAnswer' });

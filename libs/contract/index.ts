@@ -1,6 +1,7 @@
 /** Schemas of everything that crosses a wire or comes from a file. */
 export * from './names/index.js';
 export * from './common.js';
+export * from './references.js';
 export * from './messages/index.js';
 export * from './quantity.js';
 export * from './workshop.js';

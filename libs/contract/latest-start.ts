@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { instant, key, localDate, seed } from './common.js';
+import { startReason } from './messages/latest-start.js';
 import { odds, planDocument } from './plan-document.js';
 import { runOrder } from './run.js';
 
@@ -9,7 +10,7 @@ const wantedOdds = z.number().min(0.01).max(0.999);
 /** The answer to "when must I begin at the latest?". */
 export const latestStartDocument = z
   .strictObject({
-    schema: z.literal('benchtide.latest-start/1'),
+    schema: z.literal('benchtide.latest-start/2'),
     madeAt: instant,
     timeZone: z.string(),
     run: key,
@@ -24,16 +25,18 @@ export const latestStartDocument = z
       .meta({ description: 'Start of the first stage of the plan; null: there is none' }),
     odds: odds.nullable(),
     tooLate: z
-      .strictObject({ beginAt: instant, probability: z.number().min(0).max(1), why: z.string() })
+      .strictObject({ beginAt: instant, probability: z.number().min(0).max(1), why: z.array(startReason) })
       .nullable()
-      .meta({ description: 'The next moment of her hours at which it could begin, whose odds fall short' }),
+      .meta({
+        description: 'The next moment of the maker’s hours at which it could begin, whose odds fall short',
+      }),
     oddsBound: z.number().min(0).max(1).nullable().meta({
       description: 'Where out of reach: odds that no plan exceeds, not even with all states known beforehand',
     }),
     lookedFrom: instant
       .nullable()
       .meta({ description: 'Where out of reach: the earliest start that was tried' }),
-    why: z.string(),
+    why: z.array(startReason),
     plan: planDocument,
   })
   .meta({ id: 'LatestStartDocument' });

@@ -3,6 +3,8 @@ import { partAmounts } from './amounts.js';
 import { clockForecast, fillingTime } from './clocks.js';
 import { instant, instantBand, key } from './common.js';
 import { caution } from './messages/caution.js';
+import { conflictReason, conflictTiming, loss, relaxation } from './messages/conflict.js';
+import { why } from './messages/why.js';
 import { openingStates, stageKinds } from './names/index.js';
 
 const text = z.string();
@@ -25,7 +27,7 @@ export const plannedStage = z
     surelyUntil: instant
       .nullable()
       .meta({ description: 'Still open with 90 % certainty; null: nothing closes it' }),
-    why: text,
+    why: z.array(why),
     cautions: z.array(caution),
   })
   .meta({ id: 'PlannedStage' });
@@ -53,7 +55,7 @@ export const weakLink = z
     stage: key,
     attempt: z.int(),
     share: z.number().meta({ description: 'Share of all scenarios lost at this stage' }),
-    why: text,
+    why: loss,
   })
   .meta({ id: 'WeakLink' });
 
@@ -88,24 +90,15 @@ export const runPlan = z
   })
   .meta({ id: 'RunPlan' });
 
-/** A requirement that takes part in a conflict, in the maker's words. */
-export const conflictReason = z
-  .strictObject({ code: text, text, run: key.optional(), stage: key.optional() })
-  .meta({ id: 'ConflictReason' });
-
-/** A conflict on the clock, and what alone would resolve it. */
-export const conflictClash = z
+/** When a conflict shows, and what alone would resolve it. */
+export const conflictResolution = z
   .strictObject({
-    text: text
-      .nullable()
-      .meta({ description: 'What the requirements allow against what is asked, in local time' }),
-    either: text.meta({ description: 'The ways out in one sentence, or that no single one is enough' }),
-    ways: z.array(conflictReason).meta({
-      description:
-        'Requirements that would only have to give way one at a time, each by the least that is enough',
+    timing: conflictTiming.nullable(),
+    relaxations: z.array(relaxation).meta({
+      description: 'What would have to give way, one at a time; empty: no single requirement is enough',
     }),
   })
-  .meta({ id: 'ConflictClash' });
+  .meta({ id: 'ConflictResolution' });
 
 /** Whether a plan holds whatever the soap does within its bands, or the smallest set of reasons why it may not. */
 export const guarantee = z
@@ -124,7 +117,7 @@ export const guarantee = z
 /** The answer to "when?": either a plan, or the smallest set of requirements that cannot all hold. */
 export const planDocument = z
   .strictObject({
-    schema: z.literal('benchtide.plan/2'),
+    schema: z.literal('benchtide.plan/3'),
     madeAt: instant,
     timeZone: text,
     status: z.enum(['planned', 'conflict', 'undecided']),
@@ -137,8 +130,8 @@ export const planDocument = z
       .default(null)
       .meta({ description: 'null: there is no plan, or nothing left to do' }),
     conflict: z.array(conflictReason),
-    clash: conflictClash.optional().meta({
-      description: 'Absent: there is a plan, or nothing about the conflict can be said in instants',
+    resolution: conflictResolution.optional().meta({
+      description: 'Absent: there is a plan, or no giving way would make one',
     }),
   })
   .meta({ id: 'PlanDocument' });
@@ -152,7 +145,7 @@ export const planChange = z
     change: z.enum(['added', 'removed', 'earlier', 'later', 'done', 'spoilt']),
     fromAt: instant.nullable(),
     toAt: instant.nullable(),
-    why: text,
+    why: z.array(why),
   })
   .meta({ id: 'PlanChange' });
 
@@ -160,7 +153,6 @@ export type PlannedStage = z.infer<typeof plannedStage>;
 export type WeakLink = z.infer<typeof weakLink>;
 export type Guarantee = z.infer<typeof guarantee>;
 export type RunPlan = z.infer<typeof runPlan>;
-export type ConflictReason = z.infer<typeof conflictReason>;
-export type ConflictClash = z.infer<typeof conflictClash>;
+export type ConflictResolution = z.infer<typeof conflictResolution>;
 export type PlanDocument = z.infer<typeof planDocument>;
 export type PlanChange = z.infer<typeof planChange>;

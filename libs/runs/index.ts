@@ -20,7 +20,7 @@ export { withChange, withRecipes, type RecipeChange } from './remedies/with-chan
 export { chooseNudges, type ChosenNudge } from './plan/choose-nudges.js';
 export { busyOf } from './plan/busy-of.js';
 export { unknownName } from './input/name-issues.js';
-export { tellChanges } from './log/tell-changes.js';
+export { describeEffect, describeEntry } from './log/describe-entry.js';
 export { checkEntry } from './log/check-entry.js';
 export { keepOpenStages } from './plan/keep-open-stages.js';
 export { planWithoutMoves, type PlansAround } from './plan/plan-without-moves.js';

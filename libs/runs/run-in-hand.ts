@@ -33,7 +33,7 @@ export interface RunInHand extends RunStanding {
 /** The name of the bench calendar in the problem. */
 export const BENCH = 'bench';
 /** The stage without work that stands for the cured lot. */
-export const READY = '=ready';
+const READY = '=ready';
 
 /** The planner's name for an attempt at a stage. */
 export function stageId(run: string, stage: string, attempt: number): string {
@@ -43,11 +43,6 @@ export function stageId(run: string, stage: string, attempt: number): string {
 /** The planner's name for the cured lot of a run. */
 export function readyId(run: string): string {
   return `${run}/${READY}#1`;
-}
-
-/** Whether a name of the planner's stands for a cured lot. */
-export function isReadyId(id: string): boolean {
-  return id.endsWith(`/${READY}#1`);
 }
 
 /**

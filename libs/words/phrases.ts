@@ -10,6 +10,11 @@ export interface Phrases {
   readonly range: (low: string, high: string) => string;
   /** A title that a person gave, in the marks of the language. */
   readonly quoted: (title: string) => string;
+  /** After the title of what is made again: `attempt 2`. */
+  readonly attempt: (number: string) => string;
+  /** Of a start: from then on, and only just then. */
+  readonly fromOn: (time: string) => string;
+  readonly onlyAt: (time: string) => string;
   readonly days: (count: string, isOne: boolean) => string;
   readonly weeks: (count: string, isOne: boolean) => string;
 }

@@ -105,7 +105,11 @@ describe('batch sheets over HTTP', () => {
       at: '2026-11-27T16:00:00Z',
     });
     expect(answer.status, JSON.stringify(answer.body)).toBe(201);
-    expect((answer.body as LogAnswer).why).toContain('24 pieces took 1248 g of Deep-blue layer');
+    expect((answer.body as LogAnswer).why[0]).toMatchObject({
+      code: 'logged.weighed',
+      pieces: 24,
+      usedG: 1248,
+    });
     const after = await sheetOf('/api/amounts', order);
     expect(part(after, 'deep')?.batch?.batchG).toBeGreaterThan(part(before, 'deep')?.batch?.batchG ?? NaN);
     expect(part(after, 'deep')?.perPiece?.learned).toMatchObject({ weighings: 1, pieces: 24 });

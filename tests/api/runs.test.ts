@@ -53,7 +53,7 @@ describe('the life of a run', () => {
     expect(answer.status).toBe(201);
     const { plan, why } = logAnswer.parse(answer.body);
     expect(plan).toMatchObject({ number: 2, cause: 'log: pour-under done' });
-    expect(why).toMatch(/^“Pour the lower layer” is done\. /);
+    expect(why[0]).toMatchObject({ code: 'logged.done', text: '“Pour the lower layer” is done.' });
     expect((await bench.call('GET', `/api/runs/${runId}`)).body.state).toBe('making');
   });
 
@@ -62,7 +62,8 @@ describe('the life of a run', () => {
     bench.clock.advance(80);
     const seized = { kind: 'mishap', part: 'over', mishap: 'seized', at: '2026-11-27T19:55:00Z' };
     const { plan, why } = logAnswer.parse((await log(seized)).body);
-    expect(why).toMatch(/^Upper layer seized: it is made again\. Of the stages, .*added/);
+    expect(why.map(({ code }) => code)).toEqual(['logged.mishap', 'effect.moves']);
+    expect(why[0]).toMatchObject({ mishap: 'seized', response: 'remake', part: { title: 'Upper layer' } });
     expect(plan.changes.map((c) => [c.stage, c.attempt, c.change])).toContainEqual(['pour-over', 2, 'added']);
     const stages = plan.document.runs[0]?.stages ?? [];
     const done = (list: typeof stages) => list.filter((s) => s.status === 'done');
@@ -101,7 +102,7 @@ describe('the life of a run', () => {
     await bench.walkTo('2026-12-04T20:00:00Z', 240);
     expect((await bench.call('GET', '/api/lots')).body).toEqual([]);
     const { why } = (await log({ kind: 'done', stage: 'turn', at: '2026-12-04T19:00:00Z' })).body;
-    expect(why).toContain('Nothing is left to do.');
+    expect(why.map(({ code }: { code: string }) => code)).toContain('effect.nothing-left');
     const lots = (await bench.call('GET', '/api/lots')).body;
     expect(lots).toMatchObject([
       { runId, title: 'Twelve cups', count: 12, madeAt: '2026-12-04T19:00:00.000Z' },
@@ -152,15 +153,18 @@ describe('several runs', () => {
     const { status, body } = await bench.call('POST', '/api/runs', { ...order, key: 'many', count: 500 });
     expect(status).toBe(201);
     expect(body.plan).toMatchObject({ status: 'conflict' });
-    expect(body.plan.document.conflict[0].text).toContain(
-      'needs 500 cavities of “cup” at once and you own 12',
-    );
+    expect(body.plan.document.conflict[0]).toMatchObject({
+      needed: 500,
+      owned: 12,
+      resource: { key: 'cup' },
+    });
+    expect(body.plan.document.conflict[0].text).toContain('needs 500 cavities');
   });
 
   it('plans a whole file without keeping anything', async () => {
     const before = await bench.count('run');
     const { status, body } = await bench.call('POST', '/api/plan-preview', loadRunFile('ok', 'two-layer'));
-    expect([status, body.schema]).toEqual([200, 'benchtide.plan/2']);
+    expect([status, body.schema]).toEqual([200, 'benchtide.plan/3']);
     expect(await bench.count('run')).toBe(before);
   });
 });

@@ -33,7 +33,7 @@ export function figures(args: readonly string[] = []): Figure[] {
     const runs = input.value.runs.map((run) => ({ ...run, readyBy }));
     const taken = takeInHand({ ...input.value, runs });
     if (!taken.ok) throw new Error(JSON.stringify(taken.issues));
-    const problem = buildNetwork(
+    const { problem } = buildNetwork(
       { ...input.value, runs },
       taken.value.map(({ hand }) => hand),
       { now },

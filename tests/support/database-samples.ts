@@ -70,7 +70,7 @@ export function stage(over: Partial<PlannedStage> = {}): PlannedStage {
     lastCallAt: null,
     surelyOpenAt: '2026-11-27T18:00:00.000Z',
     surelyUntil: null,
-    why: 'The first stage.',
+    why: [{ code: 'why.free' }],
     cautions: [],
     ...over,
   };
@@ -79,7 +79,7 @@ export function stage(over: Partial<PlannedStage> = {}): PlannedStage {
 /** A plan for `order` with one batch part and the given stages. */
 export function plan(stages: PlannedStage[] = [stage()], fatsG = 1000): PlanDocument {
   return planDocument.parse({
-    schema: 'benchtide.plan/2',
+    schema: 'benchtide.plan/3',
     madeAt: '2026-11-27T12:00:00.000Z',
     timeZone: 'Europe/Dublin',
     status: 'planned',

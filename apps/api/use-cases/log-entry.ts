@@ -1,5 +1,5 @@
 import type { LogAnswer, LogEntry, LoggedView, PlanDocument } from '#contract';
-import { checkEntry, planWithoutMoves, tellChanges, type RunsInput } from '#runs';
+import { checkEntry, describeEffect, describeEntry, planWithoutMoves, type RunsInput } from '#runs';
 import type { LoggedEntry, PlanRevision, Repositories, StoredRun } from '#storage';
 import type { Parts } from '../parts.js';
 import { ApiProblem, invalidInput } from '../problems/api-problem.js';
@@ -68,7 +68,7 @@ export function entryChange(
       if (made === null) {
         const logged = await tx.log.append(workshopId, run.id, entry, id);
         await tx.teachings.put(workshopId, [{ runId: run.id, ...teaches, through: logged.sequence }]);
-        const why = 'It is put right for what this run teaches; the run stays given up.';
+        const why: Rest['why'] = [describeEntry(entry, run.snapshot.design), { code: 'effect.only-lessons' }];
         const rest = { entry: shownEntry(logged), why };
         if (key !== undefined) {
           const answer = { ...key, status: 201, response: rest, revisionId: before.id };
@@ -76,9 +76,8 @@ export function entryChange(
         }
         return { rest, revision: before, nudges: [] };
       }
-      const { parts, stages } = run.snapshot.design;
-      const titles = new Map([...parts, ...stages].map((each) => [each.key, each.title]));
-      const why = tellChanges(entry, titles, made.changes, made.document.value);
+      const effect = describeEffect(made.changes, made.document.value);
+      const why = [describeEntry(entry, run.snapshot.design), ...effect];
       const restOf = (logged: LoggedEntry | null): Rest => {
         if (logged === null) throw new Error('nothing was logged');
         return { entry: shownEntry(logged), why };

@@ -6,3 +6,23 @@ import { useTexts } from './use-texts.js';
 export function Sentence({ of }: { readonly of: Message }): ReactNode {
   return useTexts().of(of);
 }
+
+/** What messages say, one after the other. */
+export function Sentences({ of }: { readonly of: readonly Message[] }): ReactNode {
+  const texts = useTexts();
+  return of.map((each) => texts.of(each)).join(' ');
+}
+
+/** What messages say, as a list; nothing where there are none. */
+export function SentenceList({ of }: { readonly of: readonly Message[] }): ReactNode {
+  const texts = useTexts();
+  if (of.length === 0) return null;
+  const told = [...new Set(of.map((each) => texts.of(each)))];
+  return (
+    <ul>
+      {told.map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ul>
+  );
+}

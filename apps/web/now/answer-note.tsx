@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Schemas } from '../api/client.js';
 import { useTimes, type Times } from '../look/times.js';
+import { Sentences } from '../look/sentence.js';
 import { useWords, type Words } from '../words/words.js';
 import type { Logged, Logging } from './use-logging.js';
 
@@ -44,7 +45,9 @@ function Said({ logged: { outcome } }: { readonly logged: Logged }): ReactNode {
     case 'sent':
       return (
         <>
-          <p>{outcome.answer.why}</p>
+          <p>
+            <Sentences of={outcome.answer.why} />
+          </p>
           <Moved plan={outcome.answer.plan} />
         </>
       );

@@ -9,7 +9,7 @@ import { CountdownView } from './countdown-view.js';
 import { DoneDialog } from './done-dialog.js';
 import { MishapDialog } from './mishap-dialog.js';
 import { instantNow, type Logging } from './use-logging.js';
-import { Sentence } from '../look/sentence.js';
+import { Sentence, Sentences } from '../look/sentence.js';
 
 /** A stage that can be begun, with all that can be said about it. */
 export function StageCard({
@@ -48,7 +48,9 @@ export function StageCard({
       <Actions bench={bench} plan={plan} logging={logging} />
       <details>
         <summary>{now.why}</summary>
-        <p className="small">{stage.why}</p>
+        <p className="small">
+          <Sentences of={stage.why} />
+        </p>
       </details>
     </li>
   );

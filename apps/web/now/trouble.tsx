@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import { answered, api } from '../api/client.js';
-import { Sentence } from '../look/sentence.js';
+import { Sentence, SentenceList } from '../look/sentence.js';
 import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import type { BenchRun } from './bench-view.js';
@@ -12,20 +12,23 @@ export function Trouble({ bench: { run, document } }: { readonly bench: BenchRun
   const { now } = useWords();
   const words = now.trouble;
   const plan = document.runs.find((each) => each.run === run.key);
-  const { clash, conflict, status } = document;
+  const { resolution, conflict, status } = document;
   return (
     <section className="note coral stack tight" aria-labelledby={`trouble-${run.id}`}>
       <h2 id={`trouble-${run.id}`}>{words.title(plan?.title ?? run.order.title)}</h2>
       {status === 'undecided' && <p>{words.undecided}</p>}
-      {conflict.length > 0 && (
-        <ul>
-          {conflict.map(({ text }) => (
-            <li key={text}>{text}</li>
-          ))}
-        </ul>
+      <SentenceList of={conflict} />
+      {resolution?.timing && (
+        <p>
+          <Sentence of={resolution.timing} />
+        </p>
       )}
-      {typeof clash?.text === 'string' && <p>{clash.text}</p>}
-      {clash !== undefined && <p>{clash.either}</p>}
+      {resolution !== undefined && resolution.relaxations.length > 0 && (
+        <>
+          <p>{words.relaxations}</p>
+          <SentenceList of={resolution.relaxations} />
+        </>
+      )}
       <NearestRemedy runId={run.id} />
       {plan?.stages.some((stage) => stage.status === 'planned') === true && (
         <p className="small">{words.keeps}</p>

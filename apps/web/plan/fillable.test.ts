@@ -25,8 +25,8 @@ describe('whether the moulds can be filled', () => {
         const plan = planRuns({ ...file, runs }, { now: minuteOfIso('2026-11-27T12:00:00Z'), scenarios: 1 });
         return plan.ok ? plan.value.conflict.map(({ code }) => code) : ['issues'];
       };
-      expect(reasons(most)).not.toContain('plan.too-few');
-      expect(reasons(most + 1)).toContain('plan.too-few');
+      expect(reasons(most)).not.toContain('conflict.too-few');
+      expect(reasons(most + 1)).toContain('conflict.too-few');
     },
   );
 });

@@ -9,7 +9,8 @@ import { AddedNote } from './added-note.js';
 import { Amounts } from './amounts.js';
 import { cautionsOf, minutesIn, shownOdds, weakest } from './plan-facts.js';
 import { Sittings } from './sittings.js';
-import { Sentence } from '../look/sentence.js';
+import { Sentence, SentenceList, Sentences } from '../look/sentence.js';
+import { useTexts } from '../look/use-texts.js';
 
 /** What a plan comes to, as it is tried: odds, dates, sittings, amounts; or why there is none. */
 export function Outcome({ state }: { readonly state: WhatIfState }): ReactNode {
@@ -22,7 +23,9 @@ export function Outcome({ state }: { readonly state: WhatIfState }): ReactNode {
   return (
     <div className="stack">
       {latest !== undefined && (
-        <p className={latest.status === 'found' ? 'note' : 'note amber'}>{latest.why}</p>
+        <p className={latest.status === 'found' ? 'note' : 'note amber'}>
+          <Sentences of={latest.why} />
+        </p>
       )}
       {plan.status === 'planned' && <Headline plan={plan} isRough={!state.isSettled} />}
       {plan.status === 'conflict' && <Conflict plan={plan} />}
@@ -40,6 +43,7 @@ function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isR
   const amounts = useAmounts();
   const times = useTimes();
   const ready = plan.runs[0]?.ready;
+  const texts = useTexts();
   const weak = weakest(plan);
   return (
     <dl className="headline">
@@ -73,7 +77,8 @@ function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isR
             words.noWeakLink
           ) : (
             <>
-              {words.weakLinkLoses(weak.title ?? words.curedInTime, amounts.share(weak.share))}. {weak.why}
+              {words.weakLinkLoses(weak.title ?? words.curedInTime, texts.odds(weak.share))}.{' '}
+              <Sentence of={weak.why} />
             </>
           )}
         </dd>
@@ -84,18 +89,22 @@ function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isR
 
 function Conflict({ plan }: { readonly plan: PlanDocument }): ReactNode {
   const { plan: words } = useWords();
-  const { clash, conflict } = plan;
+  const { resolution, conflict } = plan;
   return (
     <div className="note amber stack tight" role="status">
       <h3>{words.conflictTitle}</h3>
-      {typeof clash?.text === 'string' && <p>{clash.text}</p>}
-      <ul>
-        {conflict.map(({ code, text }) => (
-          <li key={`${code} ${text}`}>{text}</li>
-        ))}
-      </ul>
-      {clash !== undefined && clash.ways.length > 0 && <h3>{words.waysTitle}</h3>}
-      {clash !== undefined && <p>{clash.either}</p>}
+      <SentenceList of={conflict} />
+      {resolution !== undefined && (
+        <>
+          {resolution.timing !== null && (
+            <p>
+              <Sentence of={resolution.timing} />
+            </p>
+          )}
+          <h3>{resolution.relaxations.length === 0 ? words.noRelaxation : words.relaxations}</h3>
+          <SentenceList of={resolution.relaxations} />
+        </>
+      )}
     </div>
   );
 }

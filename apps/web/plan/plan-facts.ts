@@ -1,4 +1,4 @@
-import type { Caution, PlanDocument, PlannedStage, Risk } from '#contract';
+import type { Caution, Loss, PlanDocument, PlannedStage, Risk } from '#contract';
 
 /** Minutes of all sittings together. */
 export function minutesIn({ sittings }: PlanDocument): number {
@@ -14,7 +14,7 @@ const SHOWN_SHARE = 0.005;
 /** What costs the most odds. `title`: of the stage; null where it is the cure that may not be done by its day. */
 export function weakest(
   plan: PlanDocument,
-): { readonly title: string | null; readonly share: number; readonly why: string } | undefined {
+): { readonly title: string | null; readonly share: number; readonly why: Loss } | undefined {
   const [first] = plan.weakLinks;
   if (first === undefined || first.share < SHOWN_SHARE) return undefined;
   const run = plan.runs.find((each) => each.run === first.run);

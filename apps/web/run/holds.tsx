@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { useAmounts } from '../look/amounts.js';
+import { Sentence, SentenceList } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import { useOdds } from './use-odds.js';
@@ -35,9 +36,9 @@ export function Holds({ document, run }: { readonly document: Document; readonly
       )}
       {document.runs
         .find((each) => each.run === run)
-        ?.cautions.map(({ code, text }) => (
-          <p key={code} className="note amber">
-            {text}
+        ?.cautions.map((caution) => (
+          <p key={caution.code} className="note amber">
+            <Sentence of={caution} />
           </p>
         ))}
     </section>
@@ -52,11 +53,7 @@ function Guaranteed({ guarantee }: { readonly guarantee: Document['guarantee'] }
   return (
     <details>
       <summary>{holds.no(percent)}</summary>
-      <ul>
-        {guarantee.reasons.map(({ code, text }) => (
-          <li key={`${code} ${text}`}>{text}</li>
-        ))}
-      </ul>
+      <SentenceList of={guarantee.reasons} />
     </details>
   );
 }

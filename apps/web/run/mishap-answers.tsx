@@ -1,6 +1,7 @@
 import { useMutation } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { useNavigate } from 'react-router';
+import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { logEntry } from '../offline/log-queue.js';
 import { Failed } from '../shell/states.js';
@@ -75,7 +76,7 @@ function Answer({ of, run, plan }: RunProps & { readonly of: MishapAnswer }): Re
   if (then.status !== 'planned') {
     return (
       <p>
-        <strong>{words.noPlan}</strong> {then.conflict[0]?.text}
+        <strong>{words.noPlan}</strong> <Sentences of={then.conflict.slice(0, 1)} />
       </p>
     );
   }

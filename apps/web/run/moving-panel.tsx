@@ -1,4 +1,5 @@
 import { useEffect, useRef, type KeyboardEvent, type ReactNode } from 'react';
+import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import type { Stretch } from '../tide/local-days.js';
 import { useWords } from '../words/words.js';
@@ -18,7 +19,7 @@ export function MovingPanel({
   const { moving: words } = useWords().tide;
   const { dayTime } = useTimes();
   const panel = useRef<HTMLDivElement>(null);
-  const { held, mark, answer, isTrying, error } = moving;
+  const { held, mark, answer, isTrying, error, refusal } = moving;
   const { isLifted } = moving;
   useEffect(() => {
     // Lifted by key or button: the arrow keys belong to it now. A finger that drags keeps what it has.
@@ -70,6 +71,11 @@ export function MovingPanel({
             <strong>{words.cannot}</strong> {error.message}
           </p>
         )}
+        {refusal.length > 0 && !isTrying && (
+          <p className="note coral">
+            <strong>{words.cannot}</strong> <Sentences of={refusal} />
+          </p>
+        )}
       </div>
       <div className="row">
         <button type="button" className="button" onClick={() => to(held.at - STEP)}>
@@ -90,7 +96,12 @@ export function MovingPanel({
           type="button"
           className="button main"
           disabled={
-            isTrying || moving.isKeeping || error !== undefined || answer === undefined || held.at === mark.at
+            isTrying ||
+            moving.isKeeping ||
+            error !== undefined ||
+            refusal.length > 0 ||
+            answer === undefined ||
+            held.at === mark.at
           }
           onClick={moving.keep}
         >
@@ -107,9 +118,9 @@ export function MovingPanel({
 function Told({ moving }: { readonly moving: Moving }): ReactNode {
   const { moving: words } = useWords().tide;
   const text = useOdds();
-  const { answer, isTrying, error, mark } = moving;
+  const { answer, isTrying, error, refusal, mark } = moving;
   if (isTrying) return <span className="soft">{words.trying}</span>;
-  if (answer === undefined || error !== undefined) return null;
+  if (answer === undefined || error !== undefined || refusal.length > 0) return null;
   const others = answer.changes.filter(({ stage }) => stage !== mark?.stage.key).length;
   return (
     <>

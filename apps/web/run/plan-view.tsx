@@ -8,7 +8,7 @@ import TideChart from '../tide/tide-chart.js';
 import { tideRun, type TideRun } from '../tide/tide-run.js';
 import { TideTable } from '../tide/tide-table.js';
 import { useWords } from '../words/words.js';
-import { Clash } from './clash.js';
+import { Conflict } from './conflict.js';
 import { Holds } from './holds.js';
 import { MovingPanel } from './moving-panel.js';
 import { Remedies } from './remedies.js';
@@ -39,7 +39,7 @@ export default function PlanView({ run, plan }: RunProps): ReactNode {
   const shown = other ?? put ?? tide;
   return (
     <div className="stack">
-      {plan.document.status !== 'planned' && <Clash document={plan.document} />}
+      {plan.document.status !== 'planned' && <Conflict document={plan.document} />}
       {tried !== undefined && (
         <TriedNote
           tried={tried}
@@ -121,8 +121,8 @@ function Chart({
   }, [workshop, from, to]);
   const mark = tide.marks.find(({ id }) => id === selected);
   const text = useOdds();
-  const said =
-    moving?.error === undefined && moving?.answer !== undefined ? text.percent(moving.answer.plan.odds) : '';
+  const isTold = moving?.error === undefined && moving?.refusal.length === 0;
+  const said = isTold && moving.answer !== undefined ? text.percent(moving.answer.plan.odds) : '';
   const held = moving?.held && { ...moving.held, text: moving.isTrying ? '…' : said };
   return (
     <TideChart

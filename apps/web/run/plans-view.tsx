@@ -2,6 +2,7 @@ import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState, type ReactNode } from 'react';
 import { answered, api, type Schemas } from '../api/client.js';
 import { newId } from '../api/new-id.js';
+import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
@@ -122,7 +123,9 @@ function Changes({ plan, run }: { readonly plan: Plan; readonly run: string }): 
             <strong>{stages.find(({ key }) => key === change.stage)?.title ?? change.stage}</strong>{' '}
             {words.changes[change.change](at(change.toAt), at(change.fromAt))}
             <br />
-            <span className="small soft">{change.why}</span>
+            <span className="small soft">
+              <Sentences of={change.why} />
+            </span>
           </li>
         ))}
       </ul>

@@ -2,6 +2,7 @@ import { useQueries, useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import { answered, api, type Schemas } from '../api/client.js';
+import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
@@ -129,7 +130,7 @@ function Standing({ run, plan: { document } }: { readonly run: Run; readonly pla
       {document.status !== 'planned' && (
         <p className="note coral">
           <strong>{document.status === 'conflict' ? words.conflict : words.undecided}.</strong>{' '}
-          {document.clash?.either ?? document.conflict[0]?.text}
+          <Sentences of={document.conflict.slice(0, 1)} />
         </p>
       )}
       <dl className="run-facts">

@@ -4,7 +4,7 @@ import { useStageWords } from '../tide/stage-words.js';
 import type { TideMark } from '../tide/tide-run.js';
 import { rowId } from '../tide/tide-table.js';
 import { useWords } from '../words/words.js';
-import { Sentence } from '../look/sentence.js';
+import { Sentence, Sentences } from '../look/sentence.js';
 
 /** All that is told of one stage. */
 export function StageDetails({
@@ -37,7 +37,9 @@ export function StageDetails({
       ) : (
         <p>{told.label(mark)}</p>
       )}
-      <p>{stage.why}</p>
+      <p>
+        <Sentences of={stage.why} />
+      </p>
       {stage.cautions.map((caution) => (
         <p key={caution.code} className="note amber small">
           <Sentence of={caution} />

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Schemas } from '../api/client.js';
 import { useAmounts } from '../look/amounts.js';
+import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import { CarryOut } from './carry-out.js';
@@ -30,7 +31,7 @@ export function TriedNote({
   readonly onStop: () => void;
   readonly onDone: () => void;
 }): ReactNode {
-  const { remedies: words, clash } = useWords().run;
+  const { remedies: words, conflictNote } = useWords().run;
   const text = useFigureText();
   const after = tried.answer.plan;
   const figures =
@@ -41,7 +42,7 @@ export function TriedNote({
       <h2>{words.showing(tried.title)}</h2>
       {after.status !== 'planned' && (
         <p className="note coral">
-          <strong>{clash.title}</strong> {after.conflict.map(({ text }) => text).join(' ')}
+          <strong>{conflictNote.title}</strong> <Sentences of={after.conflict} />
         </p>
       )}
       <table className="run-figures">

@@ -1,5 +1,6 @@
 import { useMutation } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
+import type { Message } from '#contract';
 import { answered, api, ApiError, type Schemas } from '../api/client.js';
 import { newId } from '../api/new-id.js';
 import { snapped } from '../tide/local-days.js';
@@ -14,6 +15,8 @@ export interface Moving {
   readonly answer: WhatIfAnswer | undefined;
   readonly isTrying: boolean;
   readonly error: Error | undefined;
+  /** Why there is no plan with the stage there; empty: there is one, or it is not known. */
+  readonly refusal: readonly Message[];
   readonly isKept: boolean;
   /** Taken up by key or button rather than dragged. */
   readonly isLifted: boolean;
@@ -95,7 +98,8 @@ export function useMoving(run: Schemas['StoredRun'], document: Document, tide: T
     answer:
       document.status === 'planned' && found.answer?.plan.status !== 'planned' ? undefined : found.answer,
     isTrying,
-    error: keeping.error ?? refusal(found),
+    error: keeping.error ?? found.error,
+    refusal: found.error === undefined ? refusalOf(found.answer) : [],
     isKept,
     isLifted,
     before: before?.odds ?? document.odds,
@@ -119,17 +123,8 @@ function pinsOf({ id, at }: { readonly id: string; readonly at: number }): Pins 
 }
 
 /** Why there is no plan with the stage there. */
-function refusal({
-  answer,
-  error,
-}: {
-  readonly answer?: WhatIfAnswer;
-  readonly error?: Error;
-}): Error | undefined {
-  if (error !== undefined) return error;
-  if (answer === undefined || answer.plan.status === 'planned') return undefined;
-  const { clash, conflict } = answer.plan;
-  return new Error(
-    [clash?.text ?? '', ...(clash?.text ? [] : conflict.map(({ text }) => text))].join(' ').trim(),
-  );
+function refusalOf(answer: WhatIfAnswer | undefined): readonly Message[] {
+  if (answer === undefined || answer.plan.status === 'planned') return [];
+  const { resolution, conflict } = answer.plan;
+  return resolution?.timing ? [resolution.timing] : conflict;
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import { useAmounts } from '../look/amounts.js';
+import { Sentence } from '../look/sentence.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import type { Document } from './use-run.js';
 
@@ -12,7 +13,7 @@ export function WeakLinks({
   readonly run: string;
 }): ReactNode {
   const { weak } = useWords().run;
-  const { share } = useAmounts();
+  const { odds } = useTexts();
   if (document.odds === null) return null;
   const stages = document.runs.find((each) => each.run === run)?.stages ?? [];
   const titleOf = (key: string): string =>
@@ -31,9 +32,11 @@ export function WeakLinks({
               style={{ inlineSize: `${String(Math.max(4, (link.share / most) * 100))}%` }}
             />
             <strong>{titleOf(link.stage)}</strong>{' '}
-            <span className="numbers">{weak.lost(share(Math.round(link.share * 1000) / 1000))}</span>
+            <span className="numbers">{weak.lost(odds(link.share))}</span>
             <br />
-            <span className="small">{link.why}</span>
+            <span className="small">
+              <Sentence of={link.why} />
+            </span>
           </li>
         ))}
       </ol>

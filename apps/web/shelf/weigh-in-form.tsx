@@ -6,6 +6,7 @@ import { readNumber, writeNumber } from '../form/numbers.js';
 import { useAmounts } from '../look/amounts.js';
 import { useLogEntry } from '../offline/use-log-entry.js';
 import { Failed } from '../shell/states.js';
+import { Sentences } from '../look/sentence.js';
 import { useLanguage, useWords } from '../words/words.js';
 import { readWeighIn } from './read-weigh-in.js';
 
@@ -76,7 +77,7 @@ export function WeighInForm({
       </p>
       <p role="status">
         {log.data?.status === 'waiting' && shelf.waiting}
-        {log.data?.status === 'sent' && log.data.answer.why}
+        {log.data?.status === 'sent' && <Sentences of={log.data.answer.why} />}
       </p>
       {log.error !== null && !isDoubt(log.error) && <Failed error={log.error} again={() => log.reset()} />}
       {read.entry !== undefined && isDoubt(log.error) && isSame(log.variables, read.entry) && (

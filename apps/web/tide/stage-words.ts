@@ -1,4 +1,5 @@
 import { useTimes } from '../look/times.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import type { TideMark, TideStage } from './tide-run.js';
 
@@ -14,6 +15,7 @@ export interface StageWords {
 export function useStageWords(): StageWords {
   const { tide } = useWords();
   const { dayTime } = useTimes();
+  const texts = useTexts();
   const lastCall = ({ lastCallAt }: TideStage): string =>
     lastCallAt === null ? tide.none : dayTime(lastCallAt);
   return {
@@ -26,7 +28,7 @@ export function useStageWords(): StageWords {
         opens: dayTime(stage.opensAt),
         best: dayTime(stage.bestAt),
         lastCall: lastCall(stage),
-        why: stage.why,
+        why: stage.why.map((each) => texts.of(each)).join(' '),
       });
     },
     surely({ surelyOpenAt: from, surelyUntil: to }) {

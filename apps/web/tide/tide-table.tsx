@@ -1,4 +1,5 @@
 import { useId, type ReactNode } from 'react';
+import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import './tide-table.css';
@@ -94,7 +95,7 @@ function Row({
         {planned && told.lastCall(stage)}
       </td>
       <td role="cell" data-label={words.why} className="why small">
-        {stage.why}
+        <Sentences of={stage.why} />
         {planned && stage.surelyOpenAt !== null && (
           <span className="soft">
             {' '}

@@ -64,7 +64,9 @@ describe('a design that does not say when it is unmoulded and cut', () => {
       { stage: 'unmould', part: 'over', opens: 'firm' },
       { stage: 'cut', after: 'unmould' },
     ]);
-    expect(run.stages.find(({ key }) => key === 'unmould')?.why).toContain('firm enough to unmould');
+    expect(run.stages.find(({ key }) => key === 'unmould')?.why).toContainEqual(
+      expect.objectContaining({ code: 'why.opens', state: 'firm' }),
+    );
     expect(runOf(file).added).toBeUndefined();
   });
 

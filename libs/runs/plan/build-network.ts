@@ -1,21 +1,24 @@
+import type { ResourceReference } from '#contract';
 import { instantOf, openIntervals, type OpenInterval } from '#hours';
 import type { Hold, Problem, Resource, Stage as PlannerStage, Truncation } from '#planner';
 import { minute, minuteOfIso, type Minute } from '#units';
 import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
+import type { Network } from './network-references.js';
 import { lagsOf } from './network-lags.js';
+import type { NetworkStage } from './network-references.js';
 import { BENCH, cureStarts, liveAttempts, readyId, stageId, type RunInHand } from '../run-in-hand.js';
 import { builtOn } from '../log/respond-to-mishap.js';
 import { mouldUse, type RunWorkings } from '../input/workings.js';
 
 /** How far ahead hours are looked up, in days: a making that cannot be placed in a season is no plan. */
-const HOURS_AHEAD_DAYS = 120;
+export const HOURS_AHEAD_DAYS = 120;
 /** How far ahead the lot may become ready, in days: the slowest soap cures for a year. */
 const READY_WITHIN_DAYS = 540;
 
 /**
  * Turns runs, their clocks and where they stand into the planner's question: stages with lags between them,
- * hands, moulds and equipment as resources, the maker's hours as the calendar.
+ * hands, moulds and equipment as resources, the maker's hours as the calendar; and tells what its names stand for.
  * @param open those hours, where they were looked up before
  */
 export function buildNetwork(
@@ -23,24 +26,45 @@ export function buildNetwork(
   runs: readonly RunInHand[],
   options: PlanOptions,
   open?: readonly OpenInterval[],
-): Problem {
+): Network {
   const { timeZone, hours } = input.workshop;
   const starts = runs.map(({ run }) => startAfter(run, timeZone));
   const from = minute(Math.min(options.now, ...starts, ...runs.flatMap(earliestDone)));
   const previous = previousStarts(options);
   const hoursUntil = minute(Math.max(options.now, ...starts) + HOURS_AHEAD_DAYS * 1440);
   const stages = runs.map((r) => stagesOf(r, timeZone, options.now, previous));
-  return {
+  const lags = runs.flatMap(lagsOf);
+  const resources = resourcesOf(input);
+  const problem: Problem = {
     stages: stages.flat(),
-    lags: runs.flatMap(lagsOf),
+    lags: lags.map(({ lag }) => lag),
     holds: runs.flatMap(holdsOf),
     deliveries: stages.map((ofRun) => ofRun.map(({ id }) => id)).filter((ids) => ids.length > 0),
-    resources: resourcesOf(input),
+    resources: resources.map(({ resource }) => resource),
     calendars: { [BENCH]: open ?? openIntervals(hours, timeZone, options.now, hoursUntil) },
     draws: Object.assign({}, ...runs.map(({ draws }) => draws)) as Record<string, Truncation>,
     from,
     until: hoursUntil + READY_WITHIN_DAYS * 1440,
   };
+  const references = {
+    stages: new Map(runs.flatMap(stageReferences)),
+    // Of lags that bridge the same gap the planner's first is meant.
+    lags: new Map(lags.map(({ lag, reference }) => [lag.id, reference] as const).reverse()),
+    resources: new Map(resources.map(({ resource, reference }) => [resource.id, reference])),
+  };
+  return { problem, references };
+}
+
+function stageReferences(hand: RunInHand): [string, NetworkStage][] {
+  const { key: run, title } = hand.run.order;
+  const lot: NetworkStage = { hand, run, stage: null, attempt: 1, title };
+  return [
+    ...liveAttempts(hand).map(({ stage, attempt }): [string, NetworkStage] => [
+      stageId(run, stage.key, attempt),
+      { hand, run, stage: stage.key, attempt, title: stage.title },
+    ]),
+    [readyId(run), lot],
+  ];
 }
 
 function startAfter(run: RunWorkings, zone: string): Minute {
@@ -127,17 +151,25 @@ function holdsOf(hand: RunInHand): Hold[] {
   });
 }
 
-function resourcesOf(input: RunsInput): Resource[] {
-  const capacities: [string, number][] = [
-    ['hands', input.workshop.hands],
-    ...input.moulds.map((mould): [string, number] => [`mould:${mould.key}`, mould.cavities]),
-    ...input.workshop.equipment.map((item): [string, number] => [`equipment:${item.key}`, item.count]),
+function resourcesOf(input: RunsInput): { resource: Resource; reference: ResourceReference }[] {
+  const { hands, equipment } = input.workshop;
+  const named = (kind: 'mould' | 'equipment', key: string, title: string) => ({ kind, key, title });
+  const capacities: [string, number, ResourceReference][] = [
+    ['hands', hands, { kind: 'hands' }],
+    ...input.moulds.map(({ key, title, cavities }): [string, number, ResourceReference] => [
+      `mould:${key}`,
+      cavities,
+      named('mould', key, title),
+    ]),
+    ...equipment.map(({ key, title, count }): [string, number, ResourceReference] => [
+      `equipment:${key}`,
+      count,
+      named('equipment', key, title),
+    ]),
   ];
-  return capacities.map(([id, capacity]) => ({
-    id,
-    capacity,
-    busy: (input.busy ?? [])
-      .filter((b) => b.resource === id)
-      .map(({ from, to, amount }) => ({ from, to, amount })),
-  }));
+  return capacities.map(([id, capacity, reference]) => {
+    const taken = (input.busy ?? []).filter(({ resource }) => resource === id);
+    const busy = taken.map(({ from, to, amount }) => ({ from, to, amount }));
+    return { resource: { id, capacity, busy }, reference };
+  });
 }

@@ -17,12 +17,12 @@ function planWith(times: Pick<PlannedStage, 'opensAt' | 'startAt' | 'lastCallAt'
     bestAt: times.startAt,
     surelyOpenAt: null,
     surelyUntil: null,
-    why: '',
+    why: [],
     cautions: [],
     ...times,
   };
   return {
-    schema: 'benchtide.plan/2',
+    schema: 'benchtide.plan/3',
     madeAt: '2026-10-23T12:00:00.000Z',
     timeZone: 'Europe/Dublin',
     status: 'planned',

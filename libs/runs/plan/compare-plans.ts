@@ -26,9 +26,8 @@ export function comparePlans(before: PlanDocument, after: PlanDocument): PlanCha
   for (const [id, { run, stage }] of old) {
     if (fresh.has(id)) continue;
     const base = { run, stage: stage.key, attempt: stage.attempt, fromAt: stage.startAt, toAt: null };
-    const why =
-      after.status === 'planned' ? 'No longer part of the run.' : 'There is no plan to place it in.';
-    changes.push({ ...base, change: 'removed', why });
+    const code = after.status === 'planned' ? 'why.left-out' : 'why.no-plan';
+    changes.push({ ...base, change: 'removed', why: [{ code }] });
   }
   return changes.sort((a, b) => (a.toAt ?? a.fromAt ?? '').localeCompare(b.toAt ?? b.fromAt ?? ''));
 }

@@ -1,150 +1,120 @@
-import { states, type StateId } from '#clocks';
-import type { ConflictReason } from '#contract';
+import type { Band } from '#clocks';
+import type { ConflictReason, SoapState } from '#contract';
 import type { Problem, Requirement } from '#planner';
-import { localText } from '#hours';
-import { minute } from '#units';
-import { afterText, bandText, durationText } from '../clocks/duration-text.js';
+import { isoInstant, minute } from '#units';
 import { bandNow } from '../observed/observe-draws.js';
-import { isReadyId, READY, type RunInHand } from '../run-in-hand.js';
+import type { RunInHand } from '../run-in-hand.js';
+import { HOURS_AHEAD_DAYS } from './build-network.js';
+import {
+  dayOf,
+  lagNamed,
+  partReference,
+  resourceNamed,
+  stageNamed,
+  type Network,
+  type NetworkReferences,
+} from './network-references.js';
 
-/** Says requirements that cannot all be met in the maker's words, one sentence each. */
-export function describeConflict(
-  requirements: readonly Requirement[],
-  problem: Problem,
-  hands: readonly RunInHand[],
-  zone: string,
-): ConflictReason[] {
-  return requirements.map((requirement) => describe(requirement, problem, hands, zone));
+/** Requirements that cannot all be met, one reason each. */
+export function describeConflict(requirements: readonly Requirement[], network: Network): ConflictReason[] {
+  return requirements.map((requirement) => describeRequirement(requirement, network));
 }
 
-/** One requirement in the maker's words. */
-export function describe(
-  requirement: Requirement,
-  problem: Problem,
-  hands: readonly RunInHand[],
-  zone: string,
-): ConflictReason {
-  const code = `plan.${requirement.kind}`;
+function describeRequirement(requirement: Requirement, network: Network): ConflictReason {
+  const { problem, references } = network;
   switch (requirement.kind) {
     case 'lag-at-least':
     case 'lag-at-most':
-      return { code, ...describeLag(requirement.kind, requirement.lag, hands) };
+      return describeLag(requirement.kind, requirement.lag, references);
     case 'resource': {
-      const names = requirement.stages.map((id) => `“${titleOfId(id, hands)}”`).join(', ');
-      return { code, text: `${resourceText(requirement.resource, problem)}: ${names} cannot all have it.` };
+      const { id: resource, capacity: owned } = resourceOf(problem, requirement.resource);
+      const stages = requirement.stages.map((id) => stageNamed(references, id));
+      return { code: 'conflict.shared', resource: resourceNamed(references, resource), owned, stages };
     }
     case 'horizon':
-      return { code, text: 'Nothing is looked for beyond 120 days of your hours.' };
+      return { code: 'conflict.horizon', days: HOURS_AHEAD_DAYS };
     case 'calendar':
     case 'earliest':
     case 'latest':
-    case 'fixed': {
-      const [run, stage] = splitId(requirement.stage);
-      const text = stageText(requirement.kind, requirement.stage, problem, hands, zone);
-      return { code, text, run, ...(stage === READY ? {} : { stage }) };
-    }
+    case 'fixed':
+      return describeStage(requirement.kind, requirement.stage, network);
   }
 }
 
-function stageText(
+function describeStage(
   kind: 'calendar' | 'earliest' | 'latest' | 'fixed',
   id: string,
-  problem: Problem,
-  hands: readonly RunInHand[],
-  zone: string,
-): string {
-  const title = titleOfId(id, hands);
-  const stage = problem.stages.find((s) => s.id === id);
-  const at = (value: number | undefined): string =>
-    value === undefined ? 'then' : localText(minute(value), zone);
+  { problem, references }: Network,
+): ConflictReason {
+  const stage = stageNamed(references, id);
+  const found = plannerStage(problem, id);
+  const at = (value: number | undefined): string => isoInstant(minute(value ?? problem.from));
   switch (kind) {
     case 'calendar':
-      return `“${title}” takes ${durationText(stage?.duration ?? 0)} in one go and has to fit into your hours.`;
+      return { code: 'conflict.hours', stage, minutes: found.duration };
     case 'earliest':
-      return `“${title}” may not start before ${at(stage?.earliest)}.`;
-    case 'latest':
-      return isReadyId(id)
-        ? `“${title}” must be by ${at(stage?.latest)}.`
-        : `“${title}” is to start ${at(stage?.latest)}.`;
+      return { code: 'conflict.earliest', stage, at: at(found.earliest) };
+    case 'latest': {
+      const day = stage.stage === null ? dayOf(references, id) : undefined;
+      return day === undefined
+        ? { code: 'conflict.start', stage, at: at(found.latest) }
+        : { code: 'conflict.ready-by', stage, day };
+    }
     case 'fixed':
-      return `“${title}” was done ${at(stage?.fixed)}.`;
+      return { code: 'conflict.done', stage, at: at(found.fixed) };
   }
 }
 
 function describeLag(
   kind: 'lag-at-least' | 'lag-at-most',
-  lag: string,
-  hands: readonly RunInHand[],
-): Omit<ConflictReason, 'code'> {
-  const [run = '', list = '', which = ''] = lag.split('/');
-  const hand = hands.find((h) => h.run.order.key === run);
-  const design = hand?.run.design;
-  if (hand === undefined || design === undefined) throw new Error(`lag ${lag} belongs to no run`);
-  const title = (stage: string): string => `“${hand.run.stages.get(stage)?.title ?? stage}”`;
-  if (list === 'links') {
-    const link = design.links[Number(which)];
-    if (link === undefined) throw new Error(`lag ${lag} belongs to no link`);
-    const text =
-      kind === 'lag-at-most'
-        ? `${title(link.to)} must start within ${durationText(link.atMostMin ?? 0)} of ${title(link.from)}.`
-        : link.atLeastMin === 0
-          ? `${title(link.to)} comes after ${title(link.from)}.`
-          : `${title(link.to)} may start ${durationText(link.atLeastMin)} after ${title(link.from)}, not sooner.`;
-    return { text, run, stage: link.to };
+  id: string,
+  references: NetworkReferences,
+): ConflictReason {
+  const lag = lagNamed(references, id);
+  const { hand, reason } = lag;
+  const [after, stage] = [stageNamed(references, lag.from), stageNamed(references, lag.to)];
+  switch (reason.kind) {
+    case 'link': {
+      const { atLeastMin, atMostMin = 0 } = reason;
+      if (kind === 'lag-at-most') return { code: 'conflict.at-most', stage, after, minutes: atMostMin };
+      return atLeastMin === 0
+        ? { code: 'conflict.after', stage, after }
+        : { code: 'conflict.at-least', stage, after, minutes: atLeastMin };
+    }
+    case 'cure': {
+      const part = partReference(hand, reason.part);
+      return { code: 'conflict.cures', part, band: demandBand(hand, reason.part, 'cured') };
+    }
+    case 'made':
+      return { code: 'conflict.made', stage, part: partReference(hand, reason.part) };
+    case 'wait': {
+      const { part: key, opens, closes } = reason.wait;
+      const part = partReference(hand, key);
+      const state = kind === 'lag-at-most' ? closes : opens;
+      if (state === undefined) return { code: 'conflict.made', stage, part };
+      const code = kind === 'lag-at-most' ? 'conflict.closes' : 'conflict.opens';
+      return { code, stage, part, state, band: demandBand(hand, key, state) };
+    }
   }
-  if (list === 'cure') {
-    return { text: `${partTitle(hand, which)} cures for ${stateTime(hand, which, 'cured')}.`, run };
-  }
-  if (list === 'made') {
-    const made = partTitle(hand, hand.run.stages.get(which)?.part ?? which);
-    return { text: `${title(which)} comes after ${made} is made.`, run, stage: which };
-  }
-  const wait = design.waits[Number(which)];
-  if (wait === undefined) throw new Error(`lag ${lag} belongs to no wait`);
-  const part = partTitle(hand, wait.part);
-  const state = kind === 'lag-at-most' ? wait.closes : wait.opens;
-  const text =
-    state === undefined
-      ? `${title(wait.stage)} comes after ${part} is made.`
-      : kind === 'lag-at-most'
-        ? `${title(wait.stage)} is possible only in time. ${part}: ${states[state].title} until ` +
-          `${stateTime(hand, wait.part, state)} ${afterText(state)}.`
-        : `${title(wait.stage)} waits for the soap. ${part}: ${states[state].title} ` +
-          `${stateTime(hand, wait.part, state)} ${afterText(state)}.`;
-  return { text, run, stage: wait.stage };
 }
 
-function stateTime(hand: RunInHand, part: string, state: StateId): string {
+/** When a state comes, in minutes from what starts its clock. @throws Error where the part has no such clock */
+export function demandBand(hand: RunInHand, part: string, state: SoapState): Band {
   const times = bandNow(hand, part, state);
   if (times === undefined) throw new Error(`no clock for ${state} of ${part}`);
-  return bandText(times);
+  const { low, likely, high } = times;
+  return { low, likely, high };
 }
 
-function resourceText(resource: string, problem: Problem): string {
-  const capacity = problem.resources.find((r) => r.id === resource)?.capacity ?? 0;
-  if (resource === 'hands')
-    return capacity === 1 ? 'You have two hands' : `There are ${String(capacity)} of you`;
-  const [kind, key] = resource.split(':');
-  const what = kind === 'mould' ? 'cavities of' : 'of';
-  return `You own ${String(capacity)} ${what} “${key ?? resource}”`;
+/** @throws Error for a name that is not of this problem */
+export function plannerStage({ stages }: Problem, id: string): Problem['stages'][number] {
+  const found = stages.find((stage) => stage.id === id);
+  if (found === undefined) throw new Error(`no stage is named ${id}`);
+  return found;
 }
 
-/** A part as people read it. */
-export function partTitle(hand: RunInHand, part: string): string {
-  return hand.run.parts.get(part)?.title ?? part;
-}
-
-/** `run/stage#1` as its run and stage. */
-export function splitId(id: string): [run: string, stage: string, attempt: number] {
-  const [run = '', rest = ''] = id.split('/');
-  const [stage = '', attempt = '1'] = rest.split('#');
-  return [run, stage, Number(attempt)];
-}
-
-/** A stage of the planner as people read it. */
-export function titleOfId(id: string, hands: readonly RunInHand[]): string {
-  const [run, stage] = splitId(id);
-  const hand = hands.find((h) => h.run.order.key === run);
-  if (stage === READY) return `${hand?.run.order.title ?? run}: cured`;
-  return hand?.run.stages.get(stage)?.title ?? stage;
+function resourceOf({ resources }: Problem, id: string): Problem['resources'][number] {
+  const found = resources.find((resource) => resource.id === id);
+  if (found === undefined) throw new Error(`no resource is named ${id}`);
+  return found;
 }

@@ -1,19 +1,33 @@
 import { expect, it } from 'vitest';
+import { planInFull } from './plan-run.js';
 import { describeOrder } from './describe-order.js';
+import { loadRunFile } from '../../../tests/support/run-files.js';
+import { minuteOfIso } from '#units';
 
 const handOver = (resource: string, ...stages: string[]) => ({ kind: 'resource', resource, stages }) as const;
 
 it('joins hand-overs end to end, resource by resource', () => {
+  const now = minuteOfIso('2026-11-27T18:00:00Z');
+  const full = planInFull(loadRunFile('demo', 'rockpool-tiles'), { now, scenarios: 100 });
+  if (!full.ok) throw new Error(JSON.stringify(full.issues));
+  const { references } = full.value.solved;
+  const [unmould, patch, pipe, turn, stamp, mould] = [
+    ...['unmould', 'patch', 'pipe-foam', 'turn', 'stamp'].map((stage) => `harbour-market/${stage}#1`),
+    [...references.resources.keys()].find((id) => id.startsWith('mould:')) ?? '',
+  ] as [string, string, string, string, string, string];
   const order = [
-    handOver('hands', 'run/patch#1', 'run/pipe#1'),
-    handOver('mould:tile', 'run/patch#1', 'run/pour#2'),
-    handOver('hands', 'run/unmould#1', 'run/patch#1'),
-    handOver('hands', 'run/pipe#1', 'run/turn#1'),
-    handOver('hands', 'run/glaze#1', 'run/stamp#1'),
+    handOver('hands', patch, pipe),
+    handOver(mould, patch, turn),
+    handOver('hands', unmould, patch),
+    handOver('hands', pipe, turn),
   ];
-  expect(describeOrder(order, []).map(({ text }) => text)).toEqual([
-    'Hands go from “unmould” to “patch” to “pipe” to “turn” in this plan.',
-    '“tile” goes from “patch” to “pour” in this plan.',
-    'Hands go from “glaze” to “stamp” in this plan.',
-  ]);
+  const told = describeOrder(order, references);
+  expect(told.map((each) => each.code === 'conflict.order' && each.stages.map(({ stage }) => stage))).toEqual(
+    [
+      ['unmould', 'patch', 'pipe-foam', 'turn'],
+      ['patch', 'turn'],
+    ],
+  );
+  expect(told[1]).toMatchObject({ resource: { kind: 'mould' } });
+  expect(() => describeOrder([handOver('hands', stamp, 'nowhere')], references)).toThrow('nowhere');
 });

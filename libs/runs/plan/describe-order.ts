@@ -1,26 +1,20 @@
 import type { ConflictReason } from '#contract';
 import type { Requirement } from '#planner';
-import type { RunInHand } from '../run-in-hand.js';
-import { splitId } from './describe-conflict.js';
+import { resourceNamed, stageNamed, type NetworkReferences } from './network-references.js';
 
 /** `stages`: who hands the resource on, and who takes it. */
 export type HandOver = Requirement & { readonly kind: 'resource' };
 
-/**
- * The order in which a plan hands resources on, in the maker's words: hand-overs from stage to stage, joined end to
- * end, one sentence for each line of them.
- */
-export function describeOrder(handOvers: readonly HandOver[], hands: readonly RunInHand[]): ConflictReason[] {
-  return joined(handOvers).map(({ resource, stages }) => {
-    const titles = stages.map((id) => {
-      const [run, stage] = splitId(id);
-      const title = hands.find((h) => h.run.order.key === run)?.run.stages.get(stage)?.title;
-      return `“${title ?? stage}”`;
-    });
-    const [, key = resource] = resource.split(':');
-    const what = resource === 'hands' ? 'Hands go' : `“${key}” goes`;
-    return { code: 'plan.order', text: `${what} from ${titles.join(' to ')} in this plan.` };
-  });
+/** The order in which a plan hands resources on: hand-overs from stage to stage, joined end to end. */
+export function describeOrder(
+  handOvers: readonly HandOver[],
+  references: NetworkReferences,
+): ConflictReason[] {
+  return joined(handOvers).map(({ resource, stages }) => ({
+    code: 'conflict.order',
+    resource: resourceNamed(references, resource),
+    stages: stages.map((id) => stageNamed(references, id)),
+  }));
 }
 
 function joined(handOvers: readonly HandOver[]): HandOver[] {

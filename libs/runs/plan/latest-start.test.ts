@@ -61,7 +61,7 @@ describe('latest start of a run', () => {
       const time = clock.format(new Date(start));
       expect(cups.workshop.hours.weekly[day].some(({ from, to }) => from <= time && time < to)).toBe(true);
     }
-    expect(answer.why).toContain('at the latest');
+    expect(answer.why[0]).toEqual({ code: 'start.by', at: answer.beginAt });
   });
 
   it('is no earlier for lower odds, and no later for higher ones', () => {
@@ -74,14 +74,14 @@ describe('latest start of a run', () => {
     expect(far.status).toBe('out-of-reach');
     expect(far.odds?.probability).toBeLessThan(0.999);
     expect(far.oddsBound).toBeGreaterThanOrEqual(far.odds?.probability ?? 1);
-    expect(far.why).toContain('No start has odds of 99.9 %');
-    expect(far.why).toContain(far.plan.weakLinks[0]?.why);
+    expect(far.why[0]).toMatchObject({ code: 'start.out-of-reach', wanted: 0.999, at: far.beginAt });
+    expect(far.why[1]).toMatchObject({ code: 'start.loses', because: far.plan.weakLinks[0]?.why });
   });
 
   it('says what cannot all hold where the cure is longer than the time', () => {
     const never = asked(cups, { readyBy: '2026-12-12', odds: 0.8 });
     expect(never).toMatchObject({ status: 'conflict', beginAt: null, odds: null });
-    expect(never.plan.conflict.map(({ code }) => code)).toContain('plan.latest');
+    expect(never.plan.conflict.map(({ code }) => code)).toContain('conflict.ready-by');
   });
 
   it('leaves other runs the hands and cavities that they have', () => {

@@ -1,18 +1,19 @@
-import type { LatestStartDocument, PlanDocument, RunOrder } from '#contract';
-import { instantOf, localText, openIntervals } from '#hours';
-import { latestStart, type LatestStart, type Odds, type Problem } from '#planner';
+import type { LatestStartDocument, PlanDocument, RunOrder, StartReason } from '#contract';
+import { instantOf, openIntervals } from '#hours';
+import { latestStart, type LatestStart, type Odds } from '#planner';
 import { failed, isoInstant, minute, ok, type Issue, type Minute, type Result } from '#units';
 import { unknownName } from '../input/name-issues.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { RunInHand } from '../run-in-hand.js';
 import { takeInHand } from '../take-in-hand.js';
 import { buildNetwork } from './build-network.js';
-import { describe } from './describe-conflict.js';
+import { checkCapacity } from './capacity-check.js';
+import { describeLoss } from './describe-loss.js';
 import { inputOfOne } from './one-run.js';
 import { paceChance } from './pace-odds.js';
 import { planRuns } from './plan-run.js';
-import { percentOf, reasonOutOfReach } from './say-latest-start.js';
-import { tooFew } from './too-few.js';
+import { reasonsOutOfReach } from './latest-start-reasons.js';
+import type { NetworkReferences } from './network-references.js';
 
 export interface LatestStartWish {
   /** Key of the run; absent: the only one. */
@@ -111,9 +112,10 @@ function searchFor(
   const { timeZone, hours } = input.workshop;
   const { now, seed = 1, scenarios = DEFAULT_SCENARIOS } = options;
   const due = instantOf(order.readyBy, timeZone) ?? now;
-  const problem = buildNetwork(input, hands, options, openIntervals(hours, timeZone, now, due));
+  const network = buildNetwork(input, hands, options, openIntervals(hours, timeZone, now, due));
+  const { problem, references } = network;
   const base = {
-    schema: 'benchtide.latest-start/1' as const,
+    schema: 'benchtide.latest-start/2' as const,
     madeAt: isoInstant(now),
     timeZone,
     run: order.key,
@@ -127,20 +129,19 @@ function searchFor(
     const made = planRuns(input, { ...options, now: minute(from), previous: undefined });
     return made.ok ? ok({ ...made.value, madeAt: base.madeAt }) : made;
   };
-  const none = (status: 'conflict' | 'undecided', why: string): Result<LatestStartDocument> => {
+  const none = (status: 'conflict' | 'undecided', why: StartReason): Result<LatestStartDocument> => {
     const plan = planAt(now);
-    return plan.ok ? ok({ ...base, status, beginAt: null, odds: null, why, plan: plan.value }) : plan;
+    return plan.ok ? ok({ ...base, status, beginAt: null, odds: null, why: [why], plan: plan.value }) : plan;
   };
-  if (tooFew(problem, hands).length > 0) return none('conflict', 'There is no plan, whenever it begins.');
+  if (checkCapacity(network).length > 0) return none('conflict', { code: 'start.no-plan' });
   const pace = paceChance(hands);
   const level = Math.min(1, wantedOdds / pace);
   const { stop } = options;
   const answer = latestStart(problem, { level, seed, scenarios, ...(stop && { stop }) });
-  if (answer.status === 'not-settled') return none('undecided', 'There was no time left to find it.');
+  if (answer.status === 'not-settled') return none('undecided', { code: 'start.no-time' });
   if (answer.status === 'no-plan') {
-    if (answer.outcome.status === 'undecided')
-      return none('undecided', 'No plan was found, and none was ruled out.');
-    return none('conflict', `Cured by ${order.readyBy} it cannot be, even begun at once.`);
+    if (answer.outcome.status === 'undecided') return none('undecided', { code: 'start.undecided' });
+    return none('conflict', { code: 'start.day-impossible', day: order.readyBy });
   }
   const reached = answer.status === 'found' && wantedOdds <= pace;
   const beginning = answer.status === 'found' ? answer.found : answer.best;
@@ -148,17 +149,16 @@ function searchFor(
   if (!plan.ok) return plan;
   const beginAt = isoInstant(minute(beginning.begin));
   const shown = { ...base, beginAt, odds: plan.value.odds, plan: plan.value };
-  const begin = localText(minute(beginning.begin), timeZone);
   if (reached) {
-    const tooLate = tellTooLate(answer, { problem, hands, zone: timeZone, pace });
-    const late = tooLate === null ? '' : ` ${tooLate.why}`;
-    return ok({ ...shown, status: 'found', tooLate, why: `Begin ${begin} at the latest.${late}` });
+    const tooLate = describeTooLate(answer, references, pace);
+    const why: StartReason[] = [{ code: 'start.by', at: beginAt }, ...(tooLate?.why ?? [])];
+    return ok({ ...shown, status: 'found', tooLate, why });
   }
   const bound = (answer.status === 'found' ? 1 : answer.bound) * pace;
   const lookedFrom = answer.status === 'found' ? null : isoInstant(minute(answer.lookedFrom));
-  const why = reasonOutOfReach({
+  const why = reasonsOutOfReach({
     plan: plan.value,
-    begin,
+    beginAt,
     wantedOdds,
     bound,
     pace,
@@ -168,32 +168,26 @@ function searchFor(
   return ok({ ...shown, status: 'out-of-reach', oddsBound: bound, lookedFrom, why });
 }
 
-interface Telling {
-  readonly problem: Problem;
-  readonly hands: readonly RunInHand[];
-  readonly zone: string;
-  readonly pace: number;
-}
-
-function tellTooLate(
+function describeTooLate(
   { found, tooLate }: LatestStart & { readonly status: 'found' },
-  of: Telling,
+  references: NetworkReferences,
+  pace: number,
 ): LatestStartDocument['tooLate'] {
   if (tooLate === null) return null;
-  const at = localText(minute(tooLate.from), of.zone);
-  const probability = (tooLate.odds?.probability ?? 0) * of.pace;
-  const why =
+  const at = isoInstant(minute(tooLate.from));
+  const probability = (tooLate.odds?.probability ?? 0) * pace;
+  const why: StartReason[] =
     tooLate.odds === null
-      ? `Begun ${at} there is no plan any more.`
-      : `Begun ${at} the odds are ${percentOf(probability)}. ${newlyLost(found.odds, tooLate.odds, of)}`;
-  return { beginAt: isoInstant(minute(tooLate.from)), probability, why: why.trim() };
+      ? [{ code: 'start.no-plan-after', at }]
+      : [{ code: 'start.odds-fall', at, probability }, ...newlyLost(found.odds, tooLate.odds, references)];
+  return { beginAt: at, probability, why };
 }
 
 /** What costs that much more than a minute before. */
-function newlyLost(before: Odds, after: Odds, { problem, hands, zone }: Telling): string {
+function newlyLost(before: Odds, after: Odds, references: NetworkReferences): StartReason[] {
   const was = new Map(before.losses.map(({ stage, share }) => [stage, share]));
   const risen = after.losses
     .map((loss) => ({ ...loss, more: loss.share - (was.get(loss.stage) ?? 0) }))
     .sort((a, b) => b.more - a.more)[0];
-  return risen === undefined ? '' : `What costs more: ${describe(risen.missed, problem, hands, zone).text}`;
+  return risen === undefined ? [] : [{ code: 'start.costs-more', because: describeLoss(risen, references) }];
 }

@@ -11,35 +11,45 @@ import {
   type RunInHand,
   makingAttempt,
 } from '../run-in-hand.js';
+import type { LagReason, NetworkLag } from './network-references.js';
 import { clockStarter } from '../log/sightings.js';
 
+/** A lag, and why it is there. */
+export interface ReasonedLag {
+  readonly lag: Lag;
+  readonly reference: NetworkLag;
+}
+
 /** The lags of a run: its links, its waits by the clocks of their parts, and the cure. */
-export function lagsOf(hand: RunInHand): Lag[] {
+export function lagsOf(hand: RunInHand): ReasonedLag[] {
   const key = hand.run.order.key;
   const live = new Map(liveAttempts(hand).map((a) => [a.stage.key, a]));
   const idOf = (attempt: StageAttempt): string => stageId(key, attempt.stage.key, attempt.attempt);
-  const lags: Lag[] = bridgedLinks(hand, live).map((link) => ({
-    id: link.id,
-    from: idOf(link.from),
-    point: 'end',
-    to: idOf(link.to),
-    atLeast: { kind: 'known', minutes: link.atLeastMin },
-    ...(link.atMostMin === undefined ? {} : { atMost: { kind: 'known', minutes: link.atMostMin } }),
-  }));
+  const lags: ReasonedLag[] = [];
+  const add = (lag: Omit<Lag, 'point'>, reason: LagReason): void => {
+    const { from, to } = lag;
+    lags.push({ lag: { ...lag, point: 'end' }, reference: { hand, from, to, reason } });
+  };
+  for (const { id, from, to, atLeastMin, atMostMin } of bridgedLinks(hand, live)) {
+    const atLeast = { kind: 'known', minutes: atLeastMin } as const;
+    const atMost = atMostMin === undefined ? {} : { atMost: { kind: 'known', minutes: atMostMin } as const };
+    const lag = { id, from: idOf(from), to: idOf(to), atLeast, ...atMost };
+    add(lag, { kind: 'link', atLeastMin, atMostMin });
+  }
   hand.run.design.waits.forEach((wait, i) => {
     const from = clockStarter(hand, wait.part, wait.opens);
     const to = live.get(wait.stage);
     if (from === undefined || to === undefined) return;
     const length = (state: StateId): Length => uncertain(hand, wait.part, state);
-    lags.push({
+    const lag: Omit<Lag, 'point'> = {
       id: `${key}/waits/${String(i)}`,
       from: idOf(from),
-      point: 'end',
       to: idOf(to),
       atLeast: wait.opens === undefined ? { kind: 'known', minutes: 0 } : length(wait.opens),
       // The last piece must be done in time, not only the first.
       ...(wait.closes === undefined ? {} : { atMost: length(wait.closes), until: 'end' }),
-    });
+    };
+    add(lag, { kind: 'wait', wait });
   });
   // Nobody unmoulds, patches or turns what is not made yet, whether the design says so or not.
   for (const attempt of live.values()) {
@@ -47,16 +57,14 @@ export function lagsOf(hand: RunInHand): Lag[] {
     if (making === undefined || making === attempt) continue;
     const id = `${key}/made/${attempt.stage.key}`;
     const atLeast = { kind: 'known', minutes: 0 } as const;
-    lags.push({ id, from: idOf(making), point: 'end', to: idOf(attempt), atLeast });
+    add({ id, from: idOf(making), to: idOf(attempt), atLeast }, { kind: 'made', part: attempt.stage.part });
   }
   for (const { part, attempt } of cureStarts(hand)) {
-    lags.push({
-      id: `${key}/cure/${part}`,
-      from: idOf(attempt),
-      point: 'end',
-      to: readyId(key),
-      atLeast: weighedLength(hand, attempt) ?? uncertain(hand, part, 'cured'),
-    });
+    const atLeast = weighedLength(hand, attempt) ?? uncertain(hand, part, 'cured');
+    add(
+      { id: `${key}/cure/${part}`, from: idOf(attempt), to: readyId(key), atLeast },
+      { kind: 'cure', part },
+    );
   }
   return lags;
 }

@@ -1,7 +1,7 @@
 import type { FillingTime, PlanDocument, WeakLink } from '#contract';
-import { bandText, durationText } from '../clocks/duration-text.js';
 import { fillingTimes } from '../clocks/filling-time.js';
 import { makingAttempt, type RunInHand } from '../run-in-hand.js';
+import { partReference } from './network-references.js';
 import { recipeKeyOf } from '../input/workings.js';
 
 /** The windows in the bowl: the share of scenarios lost at one of them. */
@@ -61,6 +61,9 @@ function linkOf(hand: RunInHand, time: FillingTime, share: number): WeakLink {
     stage: time.stage,
     attempt: makingAttempt(hand, time.part)?.attempt ?? 1,
     share,
-    why: `All pieces take ${durationText(time.neededMin)}, and the batter leaves ${bandText(time.stretchMin)} for it.`,
+    why: {
+      ...{ code: 'loss.batter', part: partReference(hand, time.part) },
+      ...{ minutes: time.neededMin, leaves: time.stretchMin },
+    },
   };
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { PlanDocument, PlannedStage } from '#contract';
 import { instantOf } from '#hours';
 import { planRuns, type StagePin } from '#runs';
-import { minuteOfIso, type Minute } from '#units';
+import { isoInstant, minuteOfIso, type Minute } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
 const file = loadRunFile('demo', 'orchard-loaves');
@@ -57,8 +57,9 @@ describe('a stage tried at another start', () => {
     const tried = planned([{ run, stage: 'unmould', startAt: at('2026-11-30T03:00') }], before);
     expect(tried.status).toBe('conflict');
     expect(tried.odds).toBeNull();
-    const texts = tried.conflict.map(({ text }) => text);
-    expect(texts).toContain('“Lift the loaves out” is to start Mon 30 Nov 03:00.');
-    expect(texts.join(' ')).toContain('has to fit into your hours');
+    const stage = expect.objectContaining({ stage: 'unmould', title: 'Lift the loaves out' }) as unknown;
+    const start = isoInstant(at('2026-11-30T03:00'));
+    expect(tried.conflict).toContainEqual({ code: 'conflict.start', stage, at: start });
+    expect(tried.conflict.map(({ code }) => code)).toContain('conflict.hours');
   });
 });

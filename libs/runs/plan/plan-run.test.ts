@@ -167,22 +167,22 @@ describe('what cannot be', () => {
     if (run === undefined) throw new Error('no run');
     const plan = planned({ ...file, runs: [{ ...run, readyBy: '2026-12-06' }] }, '2026-11-27T18:00');
     expect(plan.status).toBe('conflict');
-    const text = plan.conflict.map((c) => c.text).join(' ');
-    expect(text).toContain('must be by Sun 6 Dec 00:00');
-    expect(text).toContain('cures for');
+    expect(plan.conflict).toContainEqual(
+      expect.objectContaining({ code: 'conflict.ready-by', day: '2026-12-06' }),
+    );
+    expect(plan.conflict.map(({ code }) => code)).toContain('conflict.cures');
     expect(plan.runs[0]?.amounts).toHaveLength(2);
   });
 
-  it('says that a stage is longer than any of her hours', () => {
+  it('says that a stage is longer than any of the hours', () => {
     const file = loadRunFile('ok', 'two-layer');
     const [design] = file.designs;
     if (design === undefined) throw new Error('no design');
     const stages = design.stages.map((s) => (s.key === 'turn' ? { ...s, perPieceS: 3600, setupMin: 60 } : s));
     const plan = planned({ ...file, designs: [{ ...design, stages }] }, '2026-11-27T18:00');
     expect(plan.status).toBe('conflict');
-    expect(plan.conflict.map((c) => c.text)).toEqual([
-      '“Turn” takes 13 h in one go and has to fit into your hours.',
-    ]);
+    const stage = { run: 'cups', stage: 'turn', attempt: 1, title: 'Turn' };
+    expect(plan.conflict).toEqual([{ code: 'conflict.hours', stage, minutes: 13 * 60 }]);
   });
 });
 
@@ -214,7 +214,7 @@ describe('the bench log', () => {
     expect(after.status).toBe('planned');
     expect(time(stageOf(after, 'unmould').startAt)).toBeGreaterThan(time(notYet.at));
     expect(time(stageOf(after, 'unmould').opensAt)).toBeGreaterThan(time(stageOf(before, 'unmould').opensAt));
-    expect(stageOf(after, 'unmould').why).not.toBe(stageOf(before, 'unmould').why);
+    expect(stageOf(after, 'unmould').why).not.toEqual(stageOf(before, 'unmould').why);
   });
 
   it('makes a seized batch again, keeps what is finished, and says what moved', () => {
@@ -228,7 +228,7 @@ describe('the bench log', () => {
     const changes = comparePlans(before, after);
     expect(changes.find((c) => c.attempt === 2)).toMatchObject({ stage: 'pour-over', change: 'added' });
     expect(changes.some((c) => c.stage === 'pour-under')).toBe(false);
-    expect(changes.every((c) => c.why.length > 10)).toBe(true);
+    expect(changes.every((c) => c.why.length > 0)).toBe(true);
   });
 
   it('keeps the pieces of a batch that ran short and makes the rest', () => {

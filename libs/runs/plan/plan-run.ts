@@ -1,6 +1,6 @@
 import type { Caution, PlanDocument, RunPlan, WeakLink } from '#contract';
 import { instantOf } from '#hours';
-import { sittings, type Odds, type Problem, type Schedule } from '#planner';
+import { sittings, type Odds, type Schedule } from '#planner';
 import {
   failed,
   isNonEmpty,
@@ -14,11 +14,14 @@ import {
 } from '#units';
 import { checkHours } from '../input/check-input.js';
 import { unknownName } from '../input/name-issues.js';
-import { describeClash } from './describe-clash.js';
-import { describe, describeConflict, splitId } from './describe-conflict.js';
+import { describeConflict } from './describe-conflict.js';
+import type { Network } from './network-references.js';
+import { describeLoss } from './describe-loss.js';
+import { describeResolution } from './describe-timing.js';
+import { stageNamed } from './network-references.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { withPaceOdds } from './pace-odds.js';
-import { READY, type RunInHand } from '../run-in-hand.js';
+import type { RunInHand } from '../run-in-hand.js';
 import { showRun } from './show-run.js';
 import { solveRuns, type SolvedRuns } from './solve-runs.js';
 import { stageWindows } from './stage-windows.js';
@@ -58,7 +61,7 @@ export function planInFull(input: RunsInput, options: PlanOptions): Result<FullP
   if (!taken.ok) return { ok: false, issues: [...taken.issues, ...late] };
   if (isNonEmpty(late)) return failed(...late);
   const hands = taken.value.map(({ hand }) => hand);
-  const bare = taken.value.map(({ hand, amounts }) => showRun(hand, amounts, input.workshop, undefined));
+  const bare = taken.value.map(({ hand, amounts }) => showRun(hand, amounts, undefined));
   const solved = solveRuns(input, hands, options);
   return ok({ document: document(input, options, { hands, bare, solved }), hands, solved });
 }
@@ -96,9 +99,10 @@ function document(
 ): PlanDocument {
   const zone = input.workshop.timeZone;
   const { hands, bare } = found;
-  const { scarce, problem, outcome, odds, missed } = found.solved;
+  const { scarce, problem, references, outcome, odds, missed } = found.solved;
+  const network = { problem, references };
   const base: PlanDocument = {
-    schema: 'benchtide.plan/2',
+    schema: 'benchtide.plan/3',
     madeAt: isoInstant(options.now),
     timeZone: zone,
     status: 'conflict',
@@ -113,22 +117,22 @@ function document(
   if (outcome.status === 'undecided') return { ...base, status: 'undecided' };
   if (outcome.status === 'conflict') {
     const { requirements } = outcome;
-    const conflict = describeConflict(requirements, problem, hands, zone);
-    const clash = describeClash(requirements, { problem, hands, zone, seed: options.seed ?? 1 });
-    return { ...base, conflict, clash };
+    const conflict = describeConflict(requirements, network);
+    const resolution = describeResolution(requirements, { ...network, zone, seed: options.seed ?? 1 });
+    return { ...base, conflict, resolution };
   }
   const placed = { windows: stageWindows(problem, outcome.schedule), schedule: outcome.schedule };
   const planned: PlanDocument = {
     ...base,
     status: 'planned',
     runs: hands.map((hand, i) => {
-      const run = showRun(hand, bare[i]?.amounts ?? [], input.workshop, placed);
+      const run = showRun(hand, bare[i]?.amounts ?? [], placed);
       return missed ? { ...run, cautions: [...run.cautions, ...missedDay(hand)] } : run;
     }),
-    sittings: sittingsOf(problem, outcome.schedule),
+    sittings: sittingsOf(network, outcome.schedule),
     odds: oddsOf(odds),
-    weakLinks: weakLinksOf(odds, problem, hands, zone),
-    guarantee: tellGuarantee(problem, outcome.schedule, hands, zone),
+    weakLinks: weakLinksOf(odds, network, outcome.schedule),
+    guarantee: tellGuarantee(network, outcome.schedule, hands),
   };
   return withPaceOdds(planned, hands);
 }
@@ -139,14 +143,14 @@ function missedDay({ run }: RunInHand): Caution[] {
   return [{ code: 'caution.missed-day', readyBy }];
 }
 
-function sittingsOf(problem: Problem, schedule: Schedule): PlanDocument['sittings'] {
+function sittingsOf({ problem, references }: Network, schedule: Schedule): PlanDocument['sittings'] {
   const open = problem.stages.filter((s) => s.fixed === undefined);
   return sittings({ ...problem, stages: open }, schedule.starts).map((sitting) => ({
     startAt: isoInstant(minute(sitting.start)),
     endAt: isoInstant(minute(sitting.end)),
-    stages: sitting.stages.map((id) => {
-      const [run, stage, attempt] = splitId(id);
-      return { run, stage, attempt };
+    stages: sitting.stages.flatMap((id) => {
+      const { run, stage, attempt } = stageNamed(references, id);
+      return stage === null ? [] : [{ run, stage, attempt }];
     }),
   }));
 }
@@ -157,15 +161,10 @@ function oddsOf(odds: Odds | null): PlanDocument['odds'] {
   return shown;
 }
 
-function weakLinksOf(
-  odds: Odds | null,
-  problem: Problem,
-  hands: readonly RunInHand[],
-  zone: string,
-): WeakLink[] {
-  return (odds?.losses ?? []).map((loss) => {
-    const [run, stage, attempt] = splitId(loss.stage);
-    const why = describe(loss.missed, problem, hands, zone).text;
-    return { run, stage: stage === READY ? 'ready' : stage, attempt, share: loss.share, why };
+function weakLinksOf(odds: Odds | null, { references }: Network, schedule: Schedule): WeakLink[] {
+  return (odds?.losses ?? []).map((lost) => {
+    const { run, stage, attempt } = stageNamed(references, lost.stage);
+    const why = describeLoss(lost, references, schedule.starts);
+    return { run, stage: stage ?? 'ready', attempt, share: lost.share, why };
   });
 }

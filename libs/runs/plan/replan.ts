@@ -1,5 +1,5 @@
-import type { PlanChange, PlanDocument } from '#contract';
-import { failed, isNonEmpty, isoInstant, ok, type Issue, type Minute, type Result } from '#units';
+import type { ConflictReason, PlanChange, PlanDocument } from '#contract';
+import { failed, isoInstant, ok, pathText, type Issue, type Minute, type Result } from '#units';
 import type { RunsInput, StagePin } from '../input/input.js';
 import { chooseNudges, type ChosenNudge } from './choose-nudges.js';
 import { comparePlans } from './compare-plans.js';
@@ -56,7 +56,10 @@ export function replan(wish: ReplanWish): Result<Replan> {
     return ok(told(before === undefined ? planned.value : keepOpenStages(planned.value, before), wish));
   }
   if (!mustKeep || before === undefined) return planned;
-  const conflict = planned.issues.map(({ code, message }) => ({ code, text: message }));
+  const conflict = planned.issues.map(({ code, path, value }): ConflictReason => ({
+    ...{ code: 'conflict.input', issue: code, path: pathText(path) },
+    value: typeof value === 'string' || typeof value === 'number' ? String(value) : null,
+  }));
   return ok(told({ ...withoutPlan(before, now), status: 'conflict', conflict }, wish));
 }
 
@@ -72,7 +75,7 @@ function withoutPlan(before: PlanDocument, now: Minute): PlanDocument {
   return {
     ...before,
     ...{ madeAt: isoInstant(now), sittings: [], odds: null, weakLinks: [], guarantee: null },
-    ...{ conflict: [], clash: undefined },
+    ...{ conflict: [], resolution: undefined },
   };
 }
 
@@ -84,12 +87,12 @@ function told(document: PlanDocument, { input, before, now }: ReplanWish): Repla
   };
 }
 
-function noSuchPlan({ conflict }: PlanDocument, pins: readonly StagePin[]): [Issue, ...Issue[]] {
-  const issues = conflict.map(({ code, text }) => issueOfPins(code, text, pins));
-  return isNonEmpty(issues) ? issues : [issueOfPins('plan.undecided', 'No such plan was found.', pins)];
-}
-
-function issueOfPins(code: string, message: string, pins: readonly StagePin[]): Issue {
+function noSuchPlan({ status }: PlanDocument, pins: readonly StagePin[]): [Issue, ...Issue[]] {
+  const code = status === 'conflict' ? 'plan.pins-impossible' : 'plan.undecided';
+  const message =
+    status === 'conflict'
+      ? 'There is no plan with these starts; accepted: starts that a plan can have.'
+      : 'No plan with these starts was found in the steps allowed.';
   const value = pins.map(({ stage }) => stage).join(', ');
-  return { code, path: ['pins'], message, value, accepted: 'starts that a plan can have' };
+  return [{ code, path: ['pins'], message, value, accepted: 'starts that a plan can have' }];
 }

@@ -1,5 +1,5 @@
 import type { Band } from '#clocks';
-import type { Caution, PlannedStage, RunPlan, WorkshopFacts } from '#contract';
+import type { Caution, PlannedStage, RunPlan } from '#contract';
 import type { Schedule } from '#planner';
 import { isoInstant, minute } from '#units';
 import { bandNow } from '../observed/observe-draws.js';
@@ -21,17 +21,12 @@ export interface Placed {
  * A run as the plan document shows it.
  * @param placed absent: there is no plan, so only what is done has a time
  */
-export function showRun(
-  hand: RunInHand,
-  amounts: RunPlan['amounts'],
-  workshop: WorkshopFacts,
-  placed: Placed | undefined,
-): RunPlan {
+export function showRun(hand: RunInHand, amounts: RunPlan['amounts'], placed: Placed | undefined): RunPlan {
   const { order, design } = hand.run;
   const live = new Set(liveAttempts(hand));
   const stages = hand.progress.attempts
     .filter((attempt) => live.has(attempt) || attempt.status !== 'open')
-    .flatMap((attempt) => plannedStage(hand, attempt, workshop.timeZone, placed) ?? []);
+    .flatMap((attempt) => plannedStage(hand, attempt, placed) ?? []);
   return {
     run: order.key,
     title: order.title,
@@ -61,7 +56,6 @@ function addedTo({ run }: RunInHand): Pick<RunPlan, 'added'> {
 function plannedStage(
   hand: RunInHand,
   attempt: StageAttempt,
-  zone: string,
   placed: Placed | undefined,
 ): PlannedStage | undefined {
   const { stage, status, startedAt, endedAt } = attempt;
@@ -87,7 +81,7 @@ function plannedStage(
       lastCallAt: null,
       surelyOpenAt: null,
       surelyUntil: null,
-      why: status === 'done' ? 'Done.' : 'Spoilt; made again.',
+      why: [{ code: status === 'done' ? 'why.done' : 'why.spoilt' }],
     };
   }
   const id = stageId(hand.run.order.key, stage.key, attempt.attempt);
@@ -104,7 +98,7 @@ function plannedStage(
     lastCallAt: instantOrNull(window.lastCall === undefined ? undefined : Math.max(window.lastCall, start)),
     surelyOpenAt: instantOrNull(window.surelyOpen),
     surelyUntil: instantOrNull(window.surelyUntil),
-    why: explainStage(hand, attempt, window, zone),
+    why: explainStage(hand, attempt, window),
   };
 }
 

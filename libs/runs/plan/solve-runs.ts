@@ -9,14 +9,18 @@ import {
   type ScheduleOutcome,
 } from '#planner';
 import type { PlanOptions, RunsInput } from '../input/input.js';
-import { isReadyId, liveAttempts, stageId, type RunInHand } from '../run-in-hand.js';
+import { liveAttempts, stageId, type RunInHand } from '../run-in-hand.js';
 import { buildNetwork } from './build-network.js';
-import { tooFew } from './too-few.js';
+import { checkCapacity } from './capacity-check.js';
+import type { Network } from './network-references.js';
+import { stageNamed, type NetworkReferences } from './network-references.js';
 
 const DEFAULT_SCENARIOS = 2000;
 
 /** What the planner makes of runs in hand, before any of it is told. */
 export interface SolvedRuns {
+  /** What the names of the problem stand for. */
+  readonly references: NetworkReferences;
   /** The question that was answered; pins are part of it only where there is no plan, which they may be why. */
   readonly problem: Problem;
   /** What there is too little of, whatever the plan; then nothing was planned. */
@@ -29,7 +33,7 @@ export interface SolvedRuns {
 
 /**
  * Plans runs that were taken in hand.
- * @param open when she can be at the bench, where that was looked up before; else as her hours say
+ * @param open when the maker can be at the bench, where that was looked up before; else as the hours say
  */
 export function solveRuns(
   input: RunsInput,
@@ -37,14 +41,15 @@ export function solveRuns(
   options: PlanOptions,
   open?: readonly OpenInterval[],
 ): SolvedRuns {
-  const problem = buildNetwork(input, hands, options, open);
-  const scarce = tooFew(problem, hands);
-  if (scarce.length > 0) return { problem, scarce, outcome: undefined, odds: null, missed: false };
+  const network = buildNetwork(input, hands, options, open);
+  const { references } = network;
+  const scarce = checkCapacity(network);
+  if (scarce.length > 0) return { ...network, scarce, outcome: undefined, odds: null, missed: false };
   const { seed = 1, scenarios = DEFAULT_SCENARIOS, stop } = options;
   const pins = pinsById(hands, options);
-  const solved = planOrMiss(problem, hands, { seed, scenarios, pins, ...(stop && { stop }) });
-  if (solved.outcome.status === 'planned') return { ...solved, scarce };
-  return { ...solved, problem: pinned(solved.problem, pins), scarce };
+  const solved = planOrMiss(network, hands, { seed, scenarios, pins, ...(stop && { stop }) });
+  if (solved.outcome.status === 'planned') return { ...solved, references, scarce };
+  return { ...solved, references, problem: pinned(solved.problem, pins), scarce };
 }
 
 function pinsById(hands: readonly RunInHand[], { pins = [] }: PlanOptions): Map<string, number> {
@@ -64,7 +69,7 @@ function pinsById(hands: readonly RunInHand[], { pins = [] }: PlanOptions): Map<
  * soap in the mould has to be seen through.
  */
 function planOrMiss(
-  problem: Problem,
+  { problem, references }: Network,
   hands: readonly RunInHand[],
   options: PlannerOptions,
 ): ReturnType<typeof plan> & { readonly problem: Problem; readonly missed: boolean } {
@@ -72,7 +77,9 @@ function planOrMiss(
   const { outcome } = first;
   const late =
     outcome.status === 'conflict' &&
-    outcome.requirements.some((each) => each.kind === 'latest' && isReadyId(each.stage));
+    outcome.requirements.some(
+      (each) => each.kind === 'latest' && stageNamed(references, each.stage).stage === null,
+    );
   const begun = hands.some(({ progress }) => progress.attempts.some((a) => a.status !== 'open'));
   if (!late || !begun) return { ...first, problem, missed: false };
   const stages = problem.stages.map(({ latest: _day, ...stage }) => stage);

@@ -1,7 +1,8 @@
 import type { Guarantee } from '#contract';
-import { guarantee, type Problem, type Requirement, type Schedule } from '#planner';
+import { guarantee, type Requirement, type Schedule } from '#planner';
 import type { RunInHand } from '../run-in-hand.js';
 import { describeConflict } from './describe-conflict.js';
+import type { Network } from './network-references.js';
 import { describeOrder, type HandOver } from './describe-order.js';
 
 /** Bands as clocks tell them: from the 10th to the 90th percentile. */
@@ -9,18 +10,17 @@ const CERTAINTY = 0.9;
 const BAND_PERCENT = 80;
 
 /**
- * Whether a plan holds whatever the soap does within its bands, or why not, in the maker's words.
+ * Whether a plan holds whatever the soap does within its bands, or why not.
  * @returns null when nothing is left to do
  */
 export function tellGuarantee(
-  problem: Problem,
+  network: Network,
   schedule: Schedule,
   hands: readonly RunInHand[],
-  zone: string,
 ): Guarantee | null {
   const isOpen = hands.some(({ progress }) => progress.attempts.some(({ status }) => status === 'open'));
   if (!isOpen) return null;
-  const found = guarantee(problem, schedule, CERTAINTY);
+  const found = guarantee(network.problem, schedule, CERTAINTY);
   if (found.holds) return { holds: true, bandPercent: BAND_PERCENT, reasons: [] };
   const handOvers: HandOver[] = [];
   const others: Requirement[] = [];
@@ -28,6 +28,6 @@ export function tellGuarantee(
     if (each.kind === 'resource' && each.stages.length > 1) handOvers.push(each);
     else others.push(each);
   }
-  const reasons = [...describeConflict(others, problem, hands, zone), ...describeOrder(handOvers, hands)];
+  const reasons = [...describeConflict(others, network), ...describeOrder(handOvers, network.references)];
   return { holds: false, bandPercent: BAND_PERCENT, reasons };
 }

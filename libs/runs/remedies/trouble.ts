@@ -1,7 +1,7 @@
 import type { Requirement } from '#planner';
-import { splitId } from '../plan/describe-conflict.js';
+import { lagNamed, stageNamed, type NetworkReferences } from '../plan/network-references.js';
 import type { FullPlan } from '../plan/plan-run.js';
-import { makingAttempt, READY, type RunInHand } from '../run-in-hand.js';
+import { makingAttempt, type RunInHand } from '../run-in-hand.js';
 
 /** Below this a weak link is not worth a remedy. */
 const WORTH_IT = 0.005;
@@ -24,14 +24,15 @@ export interface Trouble {
  * A run of an undecided plan is in trouble of a kind that is not known.
  */
 export function troublesIn({ document, hands, solved }: FullPlan): Trouble[] {
-  const { outcome, problem, odds } = solved;
-  const of = (requirement: Requirement, at?: string): Trouble[] => troublesOf(requirement, hands, at);
+  const { outcome, problem, references, odds } = solved;
+  const of = (requirement: Requirement, at?: string): Trouble[] =>
+    troublesOf(requirement, { hands, references }, at);
   if (outcome === undefined) {
     return problem.holds.flatMap((hold) => {
       const capacity = problem.resources.find(({ id }) => id === hold.resource)?.capacity ?? 0;
       if (hold.amount <= capacity) return [];
-      const [run, stage] = splitId(hold.from);
-      return [{ ...none, run, kind: 'scarce' as const, stages: [stage], resource: hold.resource }];
+      const at = stagesAt(references, [hold.from]);
+      return [{ ...none, ...at, kind: 'scarce' as const, resource: hold.resource }];
     });
   }
   if (outcome.status === 'undecided') return hands.map(({ run }) => ({ ...none, run: run.order.key }));
@@ -43,27 +44,26 @@ export function troublesIn({ document, hands, solved }: FullPlan): Trouble[] {
 const none = { kind: 'unknown', stages: [], parts: [], cure: false } as const;
 
 /** @param at the planner's name of the stage at which it shows */
-function troublesOf(requirement: Requirement, hands: readonly RunInHand[], at?: string): Trouble[] {
+function troublesOf(
+  requirement: Requirement,
+  { hands, references }: { readonly hands: readonly RunInHand[]; readonly references: NetworkReferences },
+  at?: string,
+): Trouble[] {
   const { kind } = requirement;
-  const shown = at === undefined ? [] : [splitId(at)];
-  const stagesAt = shown.flatMap(([, stage]) => (stage === READY ? [] : [stage]));
+  const shown = at === undefined ? [] : stagesAt(references, [at]).stages;
   switch (kind) {
     case 'lag-at-least':
     case 'lag-at-most': {
-      const [run = '', list = '', which = ''] = requirement.lag.split('/');
-      const hand = hands.find((each) => each.run.order.key === run);
-      if (hand === undefined) return [];
+      const { hand, from, to, reason } = lagNamed(references, requirement.lag);
+      const run = hand.run.order.key;
+      if (reason.kind === 'cure') return [{ run, kind, stages: [], parts: [reason.part], cure: true }];
+      const ends = stagesAt(references, reason.kind === 'link' ? [from, to] : [to]).stages;
+      if (reason.kind === 'made') return [{ ...none, run, kind, stages: ends }];
       const { design } = hand.run;
-      if (list === 'cure') return [{ run, kind, stages: [], parts: [which], cure: true }];
-      if (list === 'made') return [{ ...none, run, kind, stages: [which] }];
-      const link = list === 'links' ? design.links[Number(which)] : undefined;
-      const wait = list === 'waits' ? design.waits[Number(which)] : undefined;
-      const stages = [
-        ...new Set([...stagesAt, ...(link ? [link.from, link.to] : []), ...(wait ? [wait.stage] : [])]),
-      ];
+      const stages = [...new Set([...shown, ...ends])];
       // A stage that is late because it waited for the soap is helped by whatever it waited for.
       const waits = design.waits.filter(({ stage }) => stages.includes(stage));
-      const before = design.links.filter(({ to }) => stages.includes(to)).map(({ from }) => from);
+      const before = design.links.filter((link) => stages.includes(link.to)).map((link) => link.from);
       const earlier = design.waits.filter(({ stage }) => before.includes(stage));
       const parts = [...new Set([...waits, ...earlier].map(({ part }) => part))];
       return [{ run, kind, stages, parts, cure: false }];
@@ -72,20 +72,27 @@ function troublesOf(requirement: Requirement, hands: readonly RunInHand[], at?: 
     case 'earliest':
     case 'latest':
     case 'fixed': {
-      const [run, stage] = splitId(requirement.stage);
-      const cure = stage === READY;
-      return [{ run, kind, stages: cure ? stagesAt : [stage], parts: [], cure }];
+      const { run, stages } = stagesAt(references, [requirement.stage]);
+      const cure = stages.length === 0;
+      return [{ run, kind, stages: cure ? shown : stages, parts: [], cure }];
     }
     case 'resource': {
       const { resource } = requirement;
-      return requirement.stages.map((id) => {
-        const [run, stage] = splitId(id);
-        return { ...none, run, kind, stages: [stage], resource };
-      });
+      return requirement.stages.map((id) => ({ ...none, ...stagesAt(references, [id]), kind, resource }));
     }
     case 'horizon':
       return hands.map(({ run }) => ({ ...none, run: run.order.key, kind }));
   }
+}
+
+/** Stages of one run by key, without the cured lot, at which nothing is done. */
+function stagesAt(
+  references: NetworkReferences,
+  ids: readonly [string, ...string[]],
+): { readonly run: string; readonly stages: readonly string[] } {
+  const found = ids.map((id) => stageNamed(references, id));
+  const { run } = stageNamed(references, ids[0]);
+  return { run, stages: found.flatMap(({ stage }) => stage ?? []) };
 }
 
 /** Batches that may stiffen before all pieces are done. */

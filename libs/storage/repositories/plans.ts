@@ -109,5 +109,5 @@ function documentOfToday(document: PlanDocument | OlderPlan): PlanDocument {
   const { guarantee = null } = document as Partial<PlanDocument>;
   if (document.schema !== 'benchtide.plan/1') return { ...document, guarantee };
   const runs = document.runs.map((run) => ({ ...run, amounts: [], clocks: [], filling: [] }));
-  return { ...document, schema: 'benchtide.plan/2', runs, guarantee };
+  return { ...document, schema: 'benchtide.plan/3', runs, guarantee };
 }

@@ -14,6 +14,9 @@ export const phrases: Phrases = {
   pieces: (count) => `${count} Stück`,
   range: (low, high) => `${low} bis ${high}`,
   quoted: (title) => `„${title}“`,
+  attempt: (number) => `${number}. Versuch`,
+  fromOn: (time) => `ab ${time}`,
+  onlyAt: (time) => `nur ${time}`,
   days: (count, isOne) => `${count} ${isOne ? 'Tag' : 'Tage'}`,
   weeks: (count, isOne) => `${count} ${isOne ? 'Woche' : 'Wochen'}`,
 };

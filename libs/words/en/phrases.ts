@@ -12,6 +12,9 @@ export const phrases: Phrases = {
   pieces: (count, isOne) => `${count} ${isOne ? 'piece' : 'pieces'}`,
   range: (low, high) => `${low} to ${high}`,
   quoted: (title) => `“${title}”`,
+  attempt: (number) => `attempt ${number}`,
+  fromOn: (time) => `from ${time} on`,
+  onlyAt: (time) => `${time} only`,
   days: (count, isOne) => `${count} ${isOne ? 'day' : 'days'}`,
   weeks: (count, isOne) => `${count} ${isOne ? 'week' : 'weeks'}`,
 };

@@ -100,6 +100,7 @@ export const now: Words['now'] = {
   trouble: {
     title: (run) => `Kein Plan für ${run}`,
     undecided: 'In den erlaubten Schritten wurde kein Plan gefunden.',
+    relaxations: 'Jedes davon allein würde genügen:',
     remedy: 'Nächstliegende Abhilfe',
     looking: 'Abhilfe wird gesucht …',
     none: 'Keine einzelne Änderung genügt.',

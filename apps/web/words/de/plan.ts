@@ -51,7 +51,7 @@ export const plan: Words['plan'] = {
   sittings: (count) => (count === 1 ? '1 Sitzung' : `${count} Sitzungen`),
   atBench: (length) => `${length} am Arbeitstisch`,
   weakLink: 'Schwächstes Glied',
-  weakLinkLoses: (stage, share) => `${stage} kostet ${share}`,
+  weakLinkLoses: (stage, odds) => `${stage} geht schief: ${odds}`,
   curedInTime: 'Die rechtzeitige Reife',
   noWeakLink: 'Keines zu erkennen',
   windows: 'Sitzungen und Zeitfenster',
@@ -66,7 +66,8 @@ export const plan: Words['plan'] = {
   short: (chance) => `reicht nicht: ${chance}`,
   cautions: 'Achtung',
   conflictTitle: 'Dieser Plan geht nicht, denn',
-  waysTitle: 'Was genügen würde',
+  relaxations: 'Jedes davon allein würde genügen',
+  noRelaxation: 'Eines davon zu ändern genügt nicht: Dahinter steht noch mehr.',
   gist: (odds, cured) => `Chance ${odds}, gereift ${cured}.`,
   gistConflict: 'So gibt es keinen Plan.',
   undecided:

@@ -60,14 +60,15 @@ export const run: Words['run'] = {
   },
   weak: {
     title: 'Schwache Stellen',
-    lost: (percent) => `${percent} aller Arten scheitern hier`,
+    lost: (odds) => `geht hier schief: ${odds}`,
     none: 'An keinem Schritt geht etwas verloren.',
     ready: 'Der Tag der gereiften Charge',
   },
-  clash: {
+  conflictNote: {
     title: 'Dieser Plan kann nicht gehen, denn',
     kept: 'Was noch offen ist, bleibt, wo der Plan davor es hatte. Diese Zeiten halten nicht.',
-    ways: 'Jedes davon allein würde genügen',
+    relaxations: 'Jedes davon allein würde genügen',
+    noRelaxation: 'Eines davon zu ändern genügt nicht: Dahinter steht noch mehr.',
     undecided: 'In den erlaubten Schritten fand sich kein Plan. Das heißt nicht, dass es keinen gibt.',
   },
   remedies: {

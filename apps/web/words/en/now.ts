@@ -98,6 +98,7 @@ export const now = {
   trouble: {
     title: (run: string) => `No plan for ${run}`,
     undecided: 'No plan was found in the steps allowed.',
+    relaxations: 'Each of these alone would be enough:',
     remedy: 'Nearest remedy',
     looking: 'Looking for a remedy …',
     none: 'No single change is enough.',

@@ -57,14 +57,15 @@ export const run = {
   },
   weak: {
     title: 'Weak links',
-    lost: (percent: string) => `${percent} of all ways are lost here`,
+    lost: (odds: string) => `goes wrong here: ${odds}`,
     none: 'Nothing is lost at any stage.',
     ready: 'The day of the cured lot',
   },
-  clash: {
+  conflictNote: {
     title: 'This plan cannot work, because',
     kept: 'What is still open stays where the plan before had it. Those times do not hold.',
-    ways: 'Each of these alone would be enough',
+    relaxations: 'Each of these alone would be enough',
+    noRelaxation: 'Changing one of these is not enough: more stands behind.',
     undecided: 'No plan was found in the steps allowed. It does not mean that there is none.',
   },
   remedies: {

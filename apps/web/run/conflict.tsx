@@ -1,11 +1,12 @@
 import type { ReactNode } from 'react';
+import { Sentence, SentenceList } from '../look/sentence.js';
 import { useWords } from '../words/words.js';
 import type { Document } from './use-run.js';
 
 /** Why there is no plan: the smallest set of things that cannot all be, and what alone would be enough. */
-export function Clash({ document }: { readonly document: Document }): ReactNode {
-  const { clash: words, undecided } = useWords().run;
-  const { conflict, clash, status, runs } = document;
+export function Conflict({ document }: { readonly document: Document }): ReactNode {
+  const { conflictNote: words, undecided } = useWords().run;
+  const { conflict, resolution, status, runs } = document;
   const keeps = runs.some(({ stages }) => stages.some((stage) => stage.status === 'planned'));
   if (status === 'undecided') {
     return (
@@ -18,21 +19,16 @@ export function Clash({ document }: { readonly document: Document }): ReactNode 
   return (
     <section className="note coral stack tight">
       <h2>{words.title}</h2>
-      {clash?.text && <p>{clash.text}</p>}
-      <ul>
-        {conflict.map(({ code, text }) => (
-          <li key={`${code} ${text}`}>{text}</li>
-        ))}
-      </ul>
-      {clash !== undefined && <p>{clash.either}</p>}
-      {clash !== undefined && clash.ways.length > 1 && (
+      <SentenceList of={conflict} />
+      {resolution !== undefined && (
         <>
-          <h3>{words.ways}</h3>
-          <ul>
-            {clash.ways.map(({ code, text }) => (
-              <li key={`${code} ${text}`}>{text}</li>
-            ))}
-          </ul>
+          {resolution.timing !== null && (
+            <p>
+              <Sentence of={resolution.timing} />
+            </p>
+          )}
+          <h3>{resolution.relaxations.length === 0 ? words.noRelaxation : words.relaxations}</h3>
+          <SentenceList of={resolution.relaxations} />
         </>
       )}
       {keeps && <p className="small">{words.kept}</p>}

@@ -1,0 +1,46 @@
+import type { Influence, Why } from '#contract';
+import { named } from '../named.js';
+import type { MessageWords, Texts } from '../words.js';
+
+export const why: MessageWords<Why> = {
+  'why.opens': ({ part, state, band, influences }, texts) => {
+    const { is, after } = texts.names.states[state];
+    return `${named(part, texts)} ist ${texts.band(band)} ${after} ${is}${pushes(influences, texts)}.`;
+  },
+  'why.closes': ({ part, state, band }, texts) => {
+    const { is, after } = texts.names.states[state];
+    return `${named(part, texts)} bleibt bis ${texts.band(band)} ${after} ${is}.`;
+  },
+  'why.at-least': ({ after, minutes }, texts) =>
+    `Frühestens ${texts.duration(minutes)} nach ${named(after, texts)}.`,
+  'why.at-most': ({ after, minutes }, texts) =>
+    `Spätestens ${texts.duration(minutes)} nach ${named(after, texts)}.`,
+  'why.hours': ({ at }, texts) => `Ihre Zeiten beginnen ${texts.dayTime(at)}.`,
+  'why.after': ({ stages }, texts) =>
+    `Jederzeit nach ${texts.and(stages.map((stage) => named(stage, texts)))}.`,
+  'why.free': () => 'Beginnen Sie, wann Sie mögen.',
+  'why.done': () => 'Erledigt.',
+  'why.spoilt': () => 'Verdorben; wird noch einmal gemacht.',
+  'why.left-out': () => 'Gehört nicht mehr zum Lauf.',
+  'why.no-plan': () => 'Es gibt keinen Plan, in dem das Platz hat.',
+};
+
+function pushes(influences: readonly Influence[], texts: Texts): string {
+  const because = (word: string, pushing: readonly Influence[]): string[] =>
+    pushing.length === 0
+      ? []
+      : [
+          `${word}, weil ${texts.and(pushing.map((each) => texts.names.influences[each.input](each, texts)))}`,
+        ];
+  const told = [
+    ...because(
+      'langsamer',
+      influences.filter(({ factor }) => factor > 1),
+    ),
+    ...because(
+      'schneller',
+      influences.filter(({ factor }) => factor < 1),
+    ),
+  ];
+  return told.length === 0 ? '' : `: ${told.join('; ')}`;
+}

@@ -1,0 +1,47 @@
+import type { Influence, Why } from '#contract';
+import { named } from '../named.js';
+import type { MessageWords, Texts } from '../words.js';
+
+export const why: MessageWords<Why> = {
+  'why.opens': ({ part, state, band, influences }, texts) => {
+    const { is, after } = texts.names.states[state];
+    return `${named(part, texts)} is ${is} ${texts.band(band)} ${after}${pushes(influences, texts)}.`;
+  },
+  'why.closes': ({ part, state, band }, texts) => {
+    const { is, after } = texts.names.states[state];
+    return `${named(part, texts)} stays ${is} until ${texts.band(band)} ${after}.`;
+  },
+  'why.at-least': ({ after, minutes }, texts) =>
+    `At least ${texts.duration(minutes)} after ${named(after, texts)}.`,
+  'why.at-most': ({ after, minutes }, texts) =>
+    `No later than ${texts.duration(minutes)} after ${named(after, texts)}.`,
+  'why.hours': ({ at }, texts) => `Your hours open ${texts.dayTime(at)}.`,
+  'why.after': ({ stages }, texts) =>
+    `Any time after ${texts.and(stages.map((stage) => named(stage, texts)))}.`,
+  'why.free': () => 'Start when you like.',
+  'why.done': () => 'Done.',
+  'why.spoilt': () => 'Spoilt; made again.',
+  'why.left-out': () => 'No longer part of the run.',
+  'why.no-plan': () => 'There is no plan to place it in.',
+};
+
+/** `: slower, because the batter is cool (29 °C); faster, because …`, those that push one way together. */
+function pushes(influences: readonly Influence[], texts: Texts): string {
+  const because = (word: string, pushing: readonly Influence[]): string[] =>
+    pushing.length === 0
+      ? []
+      : [
+          `${word}, because ${texts.and(pushing.map((each) => texts.names.influences[each.input](each, texts)))}`,
+        ];
+  const told = [
+    ...because(
+      'slower',
+      influences.filter(({ factor }) => factor > 1),
+    ),
+    ...because(
+      'faster',
+      influences.filter(({ factor }) => factor < 1),
+    ),
+  ];
+  return told.length === 0 ? '' : `: ${told.join('; ')}`;
+}
