@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { smallProject, type SmallProject } from '../../tests/support/small-project.js';
 
 /** One folder and one story: each test finds it as the one before left it. */
-describe.sequential('getting ready', () => {
+describe('getting ready', { concurrent: false }, () => {
   let project: SmallProject;
   const built = (path: string): boolean => existsSync(join(project.folder, 'dist', path));
 

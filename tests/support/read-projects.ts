@@ -24,7 +24,7 @@ export function readProjects(path: string | URL): Instance[] {
 
 function check({ name, dur, cap, req, lags }: Instance): void {
   const must = (held: boolean, what: string): void => {
-    if (!held) throw new RangeError(`${String(name)}: ${what}`);
+    if (!held) throw new RangeError(`${name}: ${what}`);
   };
   const isCount = (n: unknown): boolean => Number.isInteger(n) && (n as number) >= 0;
   must(

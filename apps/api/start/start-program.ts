@@ -162,8 +162,8 @@ async function serve(
   stops.push(() => app.close());
   // First of all, so that no request in flight waits for a search.
   stops.push(() => compute.close());
-  await app.listen(config.port, config.bind).catch((error: NodeJS.ErrnoException) => {
-    throw portError(error, config.port, config.bind);
+  await app.listen(config.port, config.bind).catch((error: unknown) => {
+    throw portError(error as NodeJS.ErrnoException, config.port, config.bind);
   });
   // After an update that reads logs in another way, so that the first request need not wait for it.
   taught.prepare(workshopId).catch((error: unknown) => {

@@ -39,7 +39,7 @@ async function bundled(shell: unknown): Promise<string> {
     build: {
       write: false,
       target: 'es2022',
-      rollupOptions: {
+      rolldownOptions: {
         input: join(import.meta.dirname, 'service-worker.ts'),
         output: { format: 'iife' },
       },

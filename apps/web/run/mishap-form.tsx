@@ -1,5 +1,5 @@
 import { useMutation } from '@tanstack/react-query';
-import { useState, type FormEvent, type ReactNode } from 'react';
+import { useState, type SubmitEvent, type ReactNode } from 'react';
 import { mishapKinds, mishapResponses } from '#contract/names';
 import { serverNow } from '../api/server-time.js';
 import { useWords } from '../words/words.js';
@@ -42,7 +42,7 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
     act();
     reset();
   };
-  const sent = (event: FormEvent): void => {
+  const sent = (event: SubmitEvent): void => {
     event.preventDefault();
     mutate();
   };

@@ -4,10 +4,10 @@ import { conditioned } from '../engine/conditioned.js';
 export interface Observation {
   readonly recipe: string;
   /** Known exactly: came at this. Bounds beside it are not read. */
-  readonly exact?: number;
+  readonly exact?: number | undefined;
   /** Not yet at / already by: lies above, below or between. */
-  readonly above?: number;
-  readonly below?: number;
+  readonly above?: number | undefined;
+  readonly below?: number | undefined;
   /** batchSigma of that forecast. */
   readonly sigma: number;
   /** Log entries it came from, so that a lesson can be traced and forgotten. */
