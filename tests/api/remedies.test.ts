@@ -58,7 +58,7 @@ describe('remedies over HTTP', () => {
       expect(entry).toMatchObject({ onPurpose: true, response: 'drop-part' });
       const answer = await bench.call('POST', `/api/runs/${run.run.id}/log`, entry);
       expect(answer.status, JSON.stringify(answer.body)).toBe(201);
-      expect((answer.body as LogAnswer).why[0]).toMatchObject({ response: 'drop-part' });
+      expect((answer.body as LogAnswer).why[0]).toMatchObject({ code: 'logged.left-out' });
     }
     const plan = (await bench.call('GET', `/api/runs/${run.run.id}/plan`)).body as PlanView;
     expect(plan.document.runs[0]?.stages.map(({ key }) => key)).not.toContain('dip');

@@ -20,6 +20,7 @@ export const logged = z
     message('logged.weighed', { part, pieces: count, usedG: count }),
     message('logged.weigh-in', { pieces: count, massG: count }),
     message('logged.mishap', { part, mishap: z.enum(mishapKinds), response: z.enum(mishapResponses) }),
+    message('logged.left-out', { part }),
     message('logged.forget', {}),
     message('logged.take-back', {}),
   ])

@@ -36,6 +36,7 @@ export function describeEntry(entry: LogEntry, { stages, parts }: PieceDesign): 
     }
     case 'mishap': {
       const { mishap, response = usualResponse[mishap] } = entry;
+      if (entry.onPurpose === true) return { code: 'logged.left-out', part: part(entry.part) };
       return { code: 'logged.mishap', part: part(entry.part), mishap, response };
     }
     case 'forget':

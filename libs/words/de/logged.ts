@@ -29,6 +29,8 @@ export const logged: MessageWords<Logged> = {
     `${piecesOf(pieces, texts)} ${pieces === 1 ? 'wiegt' : 'wiegen'} ${texts.mass(massG)}. Damit wird die Reife vorhergesagt.`,
   'logged.mishap': ({ part, mishap, response }, texts) =>
     `${texts.quoted(part.title)} ${happened[mishap]}: ${answered[response]}.`,
+  'logged.left-out': ({ part }, texts) =>
+    `${texts.quoted(part.title)} wird weggelassen, damit der Plan aufgeht. Schiefgegangen ist nichts.`,
   'logged.forget': () => 'Dieser Eintrag lehrt von jetzt an nichts mehr. Er bleibt im Protokoll.',
   'logged.take-back': () => 'Dieser Eintrag gilt als nie geschrieben.',
 };

@@ -28,6 +28,8 @@ export const logged: MessageWords<Logged> = {
     `${piecesOf(pieces, texts)} ${pieces === 1 ? 'weighs' : 'weigh'} ${texts.mass(massG)}. The cure is forecast with that.`,
   'logged.mishap': ({ part, mishap, response }, texts) =>
     `${texts.quoted(part.title)} ${happened[mishap]}: ${answered[response]}.`,
+  'logged.left-out': ({ part }, texts) =>
+    `${texts.quoted(part.title)} is left out so that the plan holds. Nothing went wrong.`,
   'logged.forget': () => 'That entry teaches nothing from now on. It stays in the log.',
   'logged.take-back': () => 'That entry counts as never written.',
 };
