@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { givenInstant, instant, key, seed, title, uuid, version } from './common.js';
+import { evidence } from './evidence.js';
 import { fat, fatKind, iodineValue, unsaponifiable } from './fat.js';
 import { mould } from './mould.js';
 import { recipe } from './recipe.js';
@@ -141,14 +142,14 @@ export const shippedFat = z
     behaviour: z.string(),
     evidence: z
       .strictObject({
-        saponification: z.string(),
-        density: z.string(),
-        expansion: z.string(),
-        fattyAcids: z.string().optional(),
-        iodine: z.string().optional(),
-        unsaponifiable: z.string().optional(),
-        inci: z.string().optional(),
-        behaviour: z.string(),
+        saponification: evidence,
+        density: evidence,
+        expansion: evidence,
+        fattyAcids: evidence.optional(),
+        iodine: evidence.optional(),
+        unsaponifiable: evidence.optional(),
+        inci: evidence.optional(),
+        behaviour: evidence,
       })
       .meta({ description: 'Where each figure comes from; none for a figure that is not given' }),
   })

@@ -8,17 +8,3 @@ export type Evidence =
   | { readonly kind: 'from memory'; readonly source?: string }
   /** What the workshop's own log tells. */
   | { readonly kind: 'bench log' };
-
-/** The evidence in a few words, for a reason line. */
-export function evidenceText(evidence: Evidence): string {
-  switch (evidence.kind) {
-    case 'published':
-      return evidence.source;
-    case 'common practice':
-      return 'common practice, no source';
-    case 'bench log':
-      return 'your bench log';
-    case 'from memory':
-      return evidence.source === undefined ? 'from memory' : `from memory of ${evidence.source}`;
-  }
-}

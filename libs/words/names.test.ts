@@ -16,6 +16,17 @@ describe('the names of things', () => {
     }
   });
 
+  it('say in German what every shipped fat does, in the reader’s degrees', () => {
+    for (const { key, behaviour } of shippedFats) {
+      expect(german.behaviourOf(key, behaviour), key).not.toBe(behaviour);
+      const degrees = [...behaviour.matchAll(/\d+ °C/g)].map(String);
+      expect([...german.behaviourOf(key, behaviour).matchAll(/\d+ °C/g)].map(String), key).toEqual(degrees);
+    }
+    expect(textsFor({ ...reader, language: 'en', units: 'us' }, en).behaviourOf('palm', 'below 40 °C')).toBe(
+      'below 104 °F',
+    );
+  });
+
   it('leave alone what the maker titled', () => {
     expect(german.titled('olive', 'Olivenöl vom Nachbarn')).toBe('Olivenöl vom Nachbarn');
     expect(german.titled('house-blend', 'Olive oil')).toBe('Olive oil');

@@ -34,6 +34,8 @@ export interface Names {
   readonly stageKinds: Readonly<Record<StageKind, string>>;
   /** How well a figure is known: `common practice, no source`. */
   readonly evidence: (evidence: Evidence) => string;
+  /** What shipped fats do in batter and bar, by key, where it is not said as in their table. */
+  readonly fatBehaviours: Readonly<Partial<Record<string, string>>>;
   /** Shipped fats and materials with keys of their own; `Texts.titled` looks here. */
   readonly materials: Readonly<Record<keyof typeof materials, string>>;
 }

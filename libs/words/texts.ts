@@ -24,6 +24,10 @@ export function textsFor({ language, units, timeZone }: Reader, words: Words): T
     ...lengthsWith(words.phrases, amounts.number),
     read: readsWith(words.names, amounts),
     titled: titledWith(words.names, materials),
+    behaviourOf: (fat, english) =>
+      (words.names.fatBehaviours[fat] ?? english).replaceAll(/(\d+) °C/g, (_, celsius) =>
+        amounts.temperature(Number(celsius)),
+      ),
     and: list('conjunction'),
     or: list('disjunction'),
     of: (told) => {

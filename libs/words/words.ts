@@ -14,6 +14,8 @@ export interface Texts extends Times, Amounts, Lengths, Phrases {
   readonly read: (input: ClockInput, value: number | string) => string;
   /** What a fat or material is called: a shipped one in the language, any other by the title that it was given. */
   readonly titled: (key: string, title: string) => string;
+  /** What a shipped fat does, with temperatures in the reader's unit. @param english as its table says it */
+  readonly behaviourOf: (fat: string, english: string) => string;
   /** The sentence of a message. */
   readonly of: (told: Message) => string;
   /** What would help against a risk, as a sentence. */

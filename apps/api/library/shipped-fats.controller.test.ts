@@ -18,8 +18,11 @@ it('shows kind, limits, behaviour and where each figure comes from', () => {
     iodine: { low: 30, high: 75 },
     expansionGPerMlPerC: 0.00064,
   });
-  expect(shea?.evidence.saponification).toContain('CXS 325R-2017');
-  expect(shea?.evidence.fattyAcids).toMatch(/^from memory of /);
-  expect(shea?.evidence.behaviour).toBe('common practice, no source');
+  expect(shea?.evidence.saponification).toEqual({
+    kind: 'published',
+    source: expect.stringContaining('CXS 325R-2017') as string,
+  });
+  expect(shea?.evidence.fattyAcids?.kind).toBe('from memory');
+  expect(shea?.evidence.behaviour).toEqual({ kind: 'common practice' });
   expect(answer.find(({ key }) => key === 'beeswax')?.evidence.fattyAcids).toBeUndefined();
 });

@@ -2,7 +2,6 @@ import { Controller, Get } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { shippedFats, type ShippedFatFacts } from '#chemistry';
 import { shippedFat, type ShippedFat } from '#contract';
-import { evidenceText, type Evidence } from '#units';
 import { Documents } from '../docs/documented.js';
 
 /** The fats that ship with the program, with the evidence behind each of their figures. */
@@ -17,19 +16,6 @@ export class ShippedFatsController {
 }
 
 /** All that is known, but for the tags, which only rules read. */
-function shown({ tags: _tags, confirmed: _confirmed, evidence, ...facts }: ShippedFatFacts): ShippedFat {
-  const text = (figure: Evidence | undefined) => (figure === undefined ? undefined : evidenceText(figure));
-  return {
-    ...facts,
-    evidence: {
-      saponification: evidenceText(evidence.saponification),
-      density: evidenceText(evidence.density),
-      expansion: evidenceText(evidence.expansion),
-      fattyAcids: text(evidence.fattyAcids),
-      iodine: text(evidence.iodine),
-      unsaponifiable: text(evidence.unsaponifiable),
-      inci: text(evidence.inci),
-      behaviour: evidenceText(evidence.behaviour),
-    },
-  };
+function shown({ tags: _tags, confirmed: _confirmed, ...facts }: ShippedFatFacts): ShippedFat {
+  return facts;
 }

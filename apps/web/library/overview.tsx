@@ -2,6 +2,7 @@ import { Plus } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
 import { Link } from 'react-router';
 import { Failed, Loading } from '../shell/states.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import { ThingLine } from './thing-line.js';
 import { useShippedFats, useThings, type Kind } from './shelf-calls.js';
@@ -91,8 +92,12 @@ function Shelf({ kind, search }: { readonly kind: Kind; readonly search: string 
 
 function ShippedFats({ search }: { readonly search: string }): ReactNode {
   const { library } = useWords();
+  const { titled, language } = useTexts();
   const { data = [] } = useShippedFats();
-  const found = data.filter(({ title, inci = '' }) => isFound(`${title} ${inci}`, search));
+  const found = data
+    .map(({ key, title, inci = '' }) => ({ key, title: titled(key, title), inci }))
+    .filter(({ title, inci }) => isFound(`${title} ${inci}`, search))
+    .sort((a, b) => a.title.localeCompare(b.title, language));
   if (found.length === 0) return null;
   return (
     <details className="more" open={search !== '' || undefined}>

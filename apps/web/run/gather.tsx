@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import { useAmounts } from '../look/amounts.js';
 import type { BatchSheet } from './use-sheet.js';
@@ -7,6 +8,7 @@ import { Sentence } from '../look/sentence.js';
 /** Everything to have before the run begins, and what of it is missing. */
 export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): ReactNode {
   const { amounts: words } = useWords().run;
+  const { titled } = useTexts();
   const { mass, money } = useAmounts();
   const amount = (unit: 'g' | 'piece', value: number): string =>
     unit === 'g' ? mass(value) : words.each(Math.round(value));
@@ -27,7 +29,7 @@ export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): R
             {gather.lines.map((line) => (
               <tr key={`${line.kind} ${line.key}`}>
                 <th scope="row">
-                  {line.title}
+                  {titled(line.key, line.title)}
                   {line.toBuy > 0 &&
                     line.cautions.map((caution) => (
                       <span key={caution.code} className="note amber small run-line-caution">

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { useAmounts } from '../look/amounts.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import type { PartAmounts } from './use-sheet.js';
 import { weighGroups, type WeighGroup } from './weigh-lines.js';
@@ -15,6 +16,7 @@ export function PartWeights({
 }): ReactNode {
   const { sheet } = useWords().run;
   const { mass, temperature, percent } = useAmounts();
+  const { titled } = useTexts();
   const { batch, told, cautions } = part;
   const lye = cautions.filter(({ code }) => code === 'caution.lye');
   const others = cautions.filter(({ code }) => code !== 'caution.lye');
@@ -26,7 +28,7 @@ export function PartWeights({
   return (
     <>
       {batch === undefined && mind}
-      {weighGroups(part, sheet).map((group) => (
+      {weighGroups(part, sheet, titled).map((group) => (
         <Group key={group.kind} group={group} boxes={boxes} cautions={group.kind === 'lye' ? lye : []} />
       ))}
       {part.massG !== undefined && part.kind === 'melt-and-pour' && (

@@ -20,7 +20,7 @@ it('leaves nothing of a batch out: what is weighed adds up to the batch', () => 
   const batches = amounts.filter(({ batch }) => batch !== undefined);
   expect(batches).toHaveLength(3);
   for (const part of batches) {
-    const lines = weighGroups(part, words.sheet).flatMap((group) => group.lines);
+    const lines = weighGroups(part, words.sheet, (_, title) => title).flatMap((group) => group.lines);
     const carried = lines.reduce((sum, { carrier }) => sum + (carrier?.massG ?? 0), 0);
     const weighed = lines.reduce((sum, { massG }) => sum + massG, 0);
     expect(weighed + carried).toBeCloseTo(part.batch!.batchG, 6);
@@ -29,5 +29,5 @@ it('leaves nothing of a batch out: what is weighed adds up to the batch', () => 
 
 it('has nothing to weigh for what is no batch', () => {
   const decor = amounts.find(({ kind }) => kind === 'decor')!;
-  expect(weighGroups(decor, words.sheet)).toEqual([]);
+  expect(weighGroups(decor, words.sheet, (_, title) => title)).toEqual([]);
 });

@@ -17,19 +17,30 @@ export interface WeighGroup {
   readonly totalG?: number;
 }
 
-/** What a batch is weighed from, in the order of the work: fats, lye, and what goes into the batter. */
-export function weighGroups({ batch, fragrance }: PartAmounts, words: Words['run']['sheet']): WeighGroup[] {
+/**
+ * What a batch is weighed from, in the order of the work: fats, lye, and what goes into the batter.
+ * @param titled what a fat or acid is called, by its key and title
+ */
+export function weighGroups(
+  { batch, fragrance }: PartAmounts,
+  words: Words['run']['sheet'],
+  titled: (key: string, title: string) => string,
+): WeighGroup[] {
   if (batch === undefined) return [];
   const some = (lines: readonly WeighLine[]): WeighLine[] => lines.filter(({ massG }) => massG > 0);
   const groups: WeighGroup[] = [
-    { kind: 'fats', lines: some(batch.fats), totalG: batch.fatsG },
+    {
+      kind: 'fats',
+      lines: some(batch.fats.map(({ fat, title, massG }) => ({ title: titled(fat, title), massG }))),
+      totalG: batch.fatsG,
+    },
     {
       kind: 'lye',
       lines: some([
         { title: words.water, massG: batch.waterG },
         { title: words.naoh, massG: batch.naohG },
         { title: words.koh, massG: batch.kohG },
-        ...batch.acids,
+        ...batch.acids.map(({ key, title, massG }) => ({ title: titled(key, title), massG })),
         { title: words.lactate, massG: batch.sodiumLactateG },
         { title: words.salt, massG: batch.saltG },
         { title: words.sugar, massG: batch.sugarG },

@@ -1,4 +1,5 @@
 import type { Names } from '../names.js';
+import { fatBehaviours } from './fat-behaviours.js';
 import { influences } from './influences.js';
 import { materials } from './materials.js';
 import { beyondRules, rules } from './rules.js';
@@ -10,6 +11,7 @@ export const names: Names = {
   rules,
   beyondRules,
   materials,
+  fatBehaviours,
   inputs: {
     lyeConcentrationPercent: 'Laugenkonzentration',
     sodiumLactatePercent: 'Natriumlaktat',

@@ -10,6 +10,8 @@ export const names: Names = {
   rules,
   beyondRules,
   materials,
+  // English stands in the table of the fats.
+  fatBehaviours: {},
   inputs: {
     lyeConcentrationPercent: 'lye concentration',
     sodiumLactatePercent: 'sodium lactate',

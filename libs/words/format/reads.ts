@@ -1,4 +1,5 @@
-import { clockTemperatures, type ClockInput } from '#contract';
+import type { ClockInput } from '#contract';
+import { clockTemperatures } from '#contract/names';
 import type { Names } from '../names.js';
 import type { Amounts } from './amounts.js';
 

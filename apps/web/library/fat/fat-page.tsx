@@ -6,6 +6,7 @@ import { useForm } from '../../form/form-context.js';
 import { NumberField } from '../../form/number-field.js';
 import { valueAt, withValue } from '../../form/values.js';
 import { Loading } from '../../shell/states.js';
+import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { useShippedFats } from '../shelf-calls.js';
 import { ThingEditor } from '../thing-editor.js';
@@ -16,6 +17,7 @@ import { ownFrom } from './own-from.js';
 /** A fat of the maker's own, by the certificate of her lot. */
 export default function FatPage(): ReactNode {
   const { library } = useWords();
+  const { titled, behaviourOf } = useTexts();
   const [search] = useSearchParams();
   const { data: shipped } = useShippedFats();
   const like = search.get('as');
@@ -24,7 +26,15 @@ export default function FatPage(): ReactNode {
   return (
     <ThingPage
       kind="fats"
-      blank={model === undefined ? { fattyAcidsPercent: {} } : ownFrom(model, library.ofMine(model.title))}
+      blank={
+        model === undefined
+          ? { fattyAcidsPercent: {} }
+          : ownFrom(
+              model,
+              library.ofMine(titled(model.key, model.title)),
+              behaviourOf(model.key, model.behaviour),
+            )
+      }
     >
       {({ thing, ...opened }) => (
         <ThingEditor key={thing?.id ?? 'new'} kind="fats" thing={thing} {...opened}>

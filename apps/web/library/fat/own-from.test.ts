@@ -10,7 +10,7 @@ it('offers the acids that the chemistry knows', () => {
 it.each(shippedFats.map((each) => [each.key, each] as const))(
   'makes an own fat of %s once its certificate is told',
   (_, shipped) => {
-    const begun = ownFrom(shipped as never, 'Mine') as object;
+    const begun = ownFrom(shipped, 'Mine', shipped.behaviour) as object;
     expect(parseWith(fat, { ...begun, key: 'mine', source: 'Certificate' }).ok).toBe(false);
     const value = shipped.saponificationMgKohPerG.used;
     const read = parseWith(fat, {

@@ -4,8 +4,9 @@ import type { Value } from '../../form/values.js';
 /**
  * What an own fat begins with when it is one of those that are there already: all of its figures but the
  * saponification value, which the certificate of the lot gives, and a source of its own.
+ * @param title and behaviour in the language of the page
  */
-export function ownFrom(shipped: Schemas['ShippedFat'], title: string): Value {
+export function ownFrom(shipped: Schemas['ShippedFat'], title: string, behaviour: string): Value {
   const { inci, kind, iodine, unsaponifiablePercent, fattyAcidsPercent, densityGPerMl } = shipped;
   return {
     title,
@@ -16,7 +17,7 @@ export function ownFrom(shipped: Schemas['ShippedFat'], title: string): Value {
     fattyAcidsPercent: rounded(fattyAcidsPercent),
     densityGPerMl,
     expansionGPerMlPerC: shipped.expansionGPerMlPerC,
-    behaviour: shipped.behaviour,
+    behaviour,
   };
 }
 

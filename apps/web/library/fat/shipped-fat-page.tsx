@@ -3,6 +3,7 @@ import { Link, useParams } from 'react-router';
 import type { Schemas } from '../../api/client.js';
 import { useAmounts } from '../../look/amounts.js';
 import { Failed, Loading, NothingHere } from '../../shell/states.js';
+import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { useShippedFats } from '../shelf-calls.js';
 import type { FattyAcid } from './own-from.js';
@@ -11,6 +12,7 @@ import '../library.css';
 /** A fat that ships with the program: every figure with where it comes from. */
 export default function ShippedFatPage(): ReactNode {
   const { library } = useWords();
+  const { titled, behaviourOf } = useTexts();
   const { key } = useParams();
   const { data, error, refetch } = useShippedFats();
   if (data === undefined) {
@@ -24,8 +26,8 @@ export default function ShippedFatPage(): ReactNode {
         <p>
           <Link to="/makings">{library.back}</Link>
         </p>
-        <h1>{fat.title}</h1>
-        <p className="soft">{fat.behaviour}</p>
+        <h1>{titled(fat.key, fat.title)}</h1>
+        <p className="soft">{behaviourOf(fat.key, fat.behaviour)}</p>
       </header>
       <Figures fat={fat} />
       <div className="note stack tight">
@@ -40,16 +42,19 @@ export default function ShippedFatPage(): ReactNode {
   );
 }
 
+type Evidence = Schemas['ShippedFat']['evidence']['density'];
+
 function Figures({ fat }: { readonly fat: Schemas['ShippedFat'] }): ReactNode {
   const { library } = useWords();
   const { number } = useAmounts();
+  const { names, behaviourOf } = useTexts();
   const { saponificationMgKohPerG: sap, iodine, unsaponifiablePercent, evidence } = fat;
   const range = (each: { readonly low: number; readonly high: number }): string =>
     each.low === each.high ? number(each.low) : library.fromTo(number(each.low), number(each.high));
   const acids = Object.entries(fat.fattyAcidsPercent)
     .map(([acid, share]) => `${library.acidsByName[acid as FattyAcid] ?? acid} ${number(share)}`)
     .join(' · ');
-  const rows: readonly (readonly [string, string | undefined, string | undefined])[] = [
+  const rows: readonly (readonly [string, string | undefined, Evidence | undefined])[] = [
     [library.saponification, `${number(sap.used)} mg/g (${range(sap)})`, evidence.saponification],
     [library.profile, acids === '' ? undefined : acids, evidence.fattyAcids],
     [library.iodine, iodine && `${range(iodine)} g/100 g`, evidence.iodine],
@@ -61,7 +66,7 @@ function Figures({ fat }: { readonly fat: Schemas['ShippedFat'] }): ReactNode {
     [library.density, `${number(fat.densityGPerMl, 3)} g/mL`, evidence.density],
     [library.expansion, `${number(fat.expansionGPerMlPerC, 5)} g/mL/°C`, evidence.expansion],
     [library.inci, fat.inci, evidence.inci],
-    [library.fatBehaviour, fat.behaviour, evidence.behaviour],
+    [library.fatBehaviour, behaviourOf(fat.key, fat.behaviour), evidence.behaviour],
   ];
   return (
     <dl className="card figures">
@@ -71,7 +76,7 @@ function Figures({ fat }: { readonly fat: Schemas['ShippedFat'] }): ReactNode {
           <div key={name}>
             <dt>{name}</dt>
             <dd className="numbers">{value}</dd>
-            <dd className="soft small">{source}</dd>
+            <dd className="soft small">{source && names.evidence(source)}</dd>
           </div>
         ))}
     </dl>

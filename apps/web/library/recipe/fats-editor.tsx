@@ -6,6 +6,7 @@ import { fieldId, useForm } from '../../form/form-context.js';
 import { NumberField } from '../../form/number-field.js';
 import { listAt, withItem, withoutItem } from '../../form/values.js';
 import { useAmounts } from '../../look/amounts.js';
+import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { useShippedFats } from '../shelf-calls.js';
 import { madeHundred, sumOf, type Share } from './shares.js';
@@ -14,14 +15,15 @@ import { madeHundred, sumOf, type Share } from './shares.js';
 export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode {
   const { library, form } = useWords();
   const { content, change } = useForm();
-  const { data: shipped = [] } = useShippedFats();
+  const { titled, language } = useTexts();
+  const shipped = (useShippedFats().data ?? []).map(({ key, title }) => ({ key, title: titled(key, title) }));
   const shares = listAt(content, ['fats']) as unknown as readonly Share[];
   const set = (next: readonly Share[]): void => change(['fats'], next as never);
   const choices = [
     ...(own.length === 0 ? [] : [{ title: library.ownFats, choices: own.map(choiceOf) }]),
     {
       title: library.shippedFats,
-      choices: shipped.map(choiceOf).sort((a, b) => a.text.localeCompare(b.text)),
+      choices: shipped.map(choiceOf).sort((a, b) => a.text.localeCompare(b.text, language)),
     },
   ];
   const titleOf = (key: unknown): string =>
