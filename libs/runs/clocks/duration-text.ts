@@ -1,5 +1,3 @@
-import { states, type StateId } from '#clocks';
-
 /**
  * A length of time as people say it: `35 min`, `9 h 30`, `41 h`, `5 days`, `5 weeks`.
  * @param length minutes, 0 or more
@@ -26,9 +24,4 @@ export function bandText(times: {
 }): string {
   const text = (length: number): string => durationText(length, times.likely);
   return `${text(times.likely)} (${text(times.low)} to ${text(times.high)})`;
-}
-
-/** What a state's clock counts from, after a length of time: `after the end of the pour`. */
-export function afterText(state: StateId): string {
-  return states[state].from.replace(/^from /, 'after ');
 }
