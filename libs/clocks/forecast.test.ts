@@ -48,14 +48,12 @@ describe('a forecast', () => {
       {
         rule: 'lye-on-set',
         ...{ input: 'lyeConcentrationPercent', value: 28, usual: 33 },
-        read: 'lye concentration 28 %',
         factor: 1.3,
         evidence: { kind: 'common practice' },
       },
       {
         rule: 'sodium-lactate',
         ...{ input: 'sodiumLactatePercent', value: 2, usual: 0 },
-        read: 'sodium lactate 2 %',
         factor: 0.68,
         evidence: { kind: 'common practice' },
       },

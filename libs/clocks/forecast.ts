@@ -1,7 +1,7 @@
 import type { Evidence } from '#units';
 import { demandChecked } from './check-inputs.js';
 import { evaluate } from './evaluate.js';
-import { inputText, referenceInputs, type ClockInputs, type Measure } from './inputs.js';
+import { referenceInputs, type ClockInputs, type Measure } from './inputs.js';
 import type { Side } from './engine/factor-at.js';
 import { beyondSide, factorOf, isMeasureRule, type Rule, type RuleId } from './rule.js';
 import { rulesOf } from './rules.js';
@@ -16,8 +16,6 @@ export interface Reason {
   readonly value: number | string;
   /** What would have left the forecast as it was. */
   readonly usual: number | string;
-  /** What it read, in words: “lye concentration 28 %”. */
-  readonly read: string;
   readonly factor: number;
   readonly evidence: Evidence;
 }
@@ -34,7 +32,7 @@ export interface Beyond {
   readonly factor: number;
 }
 
-/** When a state comes about: log-normal, in minutes from the state's own start (`states[state].from`). */
+/** When a state comes about: log-normal, in minutes from the state's own start. */
 export interface Forecast {
   readonly state: StateId;
   readonly baseMin: number;
@@ -76,7 +74,7 @@ export function forecast(state: StateId, inputs: ClockInputs): Forecast {
 
 function reasonOf({ id, evidence, reads }: Rule, factor: number, inputs: ClockInputs): Reason {
   const [value, usual] = [inputs[reads], referenceInputs[reads]];
-  return { rule: id, input: reads, value, usual, factor, read: inputText(reads, value), evidence };
+  return { rule: id, input: reads, value, usual, factor, evidence };
 }
 
 function beyondOf(rule: Rule, factor: number, inputs: ClockInputs): Beyond | undefined {

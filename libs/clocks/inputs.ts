@@ -109,27 +109,3 @@ export const choices: {
   gel: { title: 'gel', values: { none: 'none', full: 'full' } },
   mixing: { title: 'mixing', values: { blender: 'blender', hand: 'by hand' } },
 };
-
-/** An input in words: “lye concentration 28 %”, “mould lined wood”. @param value a measure is shown to the hundredth */
-export function inputText(input: keyof ClockInputs, value: number | string): string {
-  const { title } = isMeasure(input) ? measures[input] : choices[input];
-  return `${title} ${valueText(input, value)}`;
-}
-
-/** What an input stands at, in words: “28 %”, “lined wood”. @throws RangeError for a choice that there is not */
-function valueText(input: keyof ClockInputs, value: number | string): string {
-  if (isMeasure(input)) return `${numberText(Number(value))} ${measures[input].unit}`;
-  const values: Readonly<Record<string, string>> = choices[input].values;
-  const text = values[value];
-  if (text === undefined) throw new RangeError(`“${String(value)}” is no ${choices[input].title}`);
-  return text;
-}
-
-/** A number to the hundredth, without idle zeros: “1.35”. */
-function numberText(value: number): string {
-  return String(Math.round(value * 100) / 100);
-}
-
-function isMeasure(input: keyof ClockInputs): input is Measure {
-  return Object.hasOwn(measures, input);
-}

@@ -15,7 +15,6 @@ const reason: Reason = {
   input: 'log',
   value: 4,
   usual: 0,
-  read: 'four batches',
   factor: 1,
   evidence: { kind: 'bench log' },
 };

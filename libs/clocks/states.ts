@@ -43,8 +43,6 @@ export interface State {
   readonly baseMin: number;
   /** Standard deviation of the logarithm at the reference point. */
   readonly sigma: number;
-  /** The moment the minutes count from, in words: “from the end of the pour”. */
-  readonly from: string;
   readonly evidence: Evidence;
 }
 
@@ -53,13 +51,6 @@ const WEEK = 7 * 24 * HOUR;
 
 const commonPractice: Evidence = { kind: 'common practice' };
 const fromMemory: Evidence = { kind: 'from memory' };
-
-const fromLye = 'from lye-in';
-const fromPour = 'from the end of the pour';
-const fromDipping = 'from the end of dipping';
-const fromPiping = 'from the end of piping';
-const fromGlazing = 'from the pour of the melt-and-pour';
-const fromUnmoulding = 'from unmoulding';
 
 /**
  * Every state with its base at the reference point.
@@ -75,7 +66,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'stable emulsion',
     baseMin: 2,
     sigma: 0.35,
-    from: fromLye,
     evidence: fromMemory,
   },
   'light-trace': {
@@ -83,7 +73,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'light trace',
     baseMin: 4,
     sigma: 0.35,
-    from: fromLye,
     evidence: commonPractice,
   },
   'medium-trace': {
@@ -91,7 +80,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'medium trace',
     baseMin: 9,
     sigma: 0.35,
-    from: fromLye,
     evidence: commonPractice,
   },
   'thick-trace': {
@@ -99,7 +87,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'thick trace',
     baseMin: 16,
     sigma: 0.35,
-    from: fromLye,
     evidence: commonPractice,
   },
   stiff: {
@@ -107,7 +94,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'too stiff to work',
     baseMin: 28,
     sigma: 0.35,
-    from: fromLye,
     evidence: fromMemory,
   },
   'holds-layer': {
@@ -115,7 +101,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'ready to hold a second layer',
     baseMin: 35,
     sigma: 0.35,
-    from: fromPour,
     evidence: fromMemory,
   },
   skinned: {
@@ -123,7 +108,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'skinned over',
     baseMin: 90,
     sigma: 0.35,
-    from: fromPour,
     evidence: fromMemory,
   },
   'bonds-until': {
@@ -131,7 +115,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'able to bond with a second layer',
     baseMin: 6 * HOUR,
     sigma: 0.3,
-    from: fromPour,
     evidence: fromMemory,
   },
   'ash-safe': {
@@ -139,7 +122,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'safe from soda ash',
     baseMin: 72 * HOUR,
     sigma: 0.4,
-    from: fromPour,
     evidence: commonPractice,
   },
   patchable: {
@@ -147,7 +129,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'pliable like dough',
     baseMin: 30 * HOUR,
     sigma: 0.25,
-    from: fromPour,
     evidence: fromMemory,
   },
   firm: {
@@ -155,7 +136,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'firm enough to unmould',
     baseMin: 60 * HOUR,
     sigma: 0.25,
-    from: fromPour,
     evidence: commonPractice,
   },
   'pliable-until': {
@@ -163,7 +143,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'soft enough to patch',
     baseMin: 90 * HOUR,
     sigma: 0.3,
-    from: fromPour,
     evidence: fromMemory,
   },
   handled: {
@@ -171,7 +150,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'firm enough to handle without marks',
     baseMin: 96 * HOUR,
     sigma: 0.3,
-    from: fromPour,
     evidence: fromMemory,
   },
   cuttable: {
@@ -179,7 +157,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'firm enough to cut',
     baseMin: 48 * HOUR,
     sigma: 0.25,
-    from: fromPour,
     evidence: commonPractice,
   },
   'cuttable-until': {
@@ -187,7 +164,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'soft enough to cut cleanly',
     baseMin: 150 * HOUR,
     sigma: 0.35,
-    from: fromPour,
     evidence: fromMemory,
   },
   'coat-tacky-until': {
@@ -195,7 +171,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'tacky to the touch',
     baseMin: 3 * HOUR,
     sigma: 0.3,
-    from: fromDipping,
     evidence: fromMemory,
   },
   'coat-turnable': {
@@ -203,7 +178,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'firm enough to turn without marks',
     baseMin: 10 * HOUR,
     sigma: 0.25,
-    from: fromDipping,
     evidence: commonPractice,
   },
   'piping-skinned': {
@@ -211,7 +185,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'free of a skin',
     baseMin: 35,
     sigma: 0.35,
-    from: fromPiping,
     evidence: fromMemory,
   },
   'piping-firm': {
@@ -219,7 +192,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'firm enough to bear a glaze',
     baseMin: 12 * HOUR,
     sigma: 0.3,
-    from: fromPiping,
     evidence: fromMemory,
   },
   'piping-turnable': {
@@ -227,7 +199,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'firm enough to turn over on its piping',
     baseMin: 18 * HOUR,
     sigma: 0.3,
-    from: fromPiping,
     evidence: fromMemory,
   },
   'glaze-set': {
@@ -235,7 +206,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'set to the touch',
     baseMin: 30,
     sigma: 0.3,
-    from: fromGlazing,
     evidence: fromMemory,
   },
   'glaze-turnable': {
@@ -243,7 +213,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'hard enough to turn over',
     baseMin: 2 * HOUR,
     sigma: 0.3,
-    from: fromGlazing,
     evidence: fromMemory,
   },
   usable: {
@@ -251,7 +220,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'fit to use',
     baseMin: 2 * WEEK,
     sigma: 0.25,
-    from: fromUnmoulding,
     evidence: fromMemory,
   },
   cured: {
@@ -259,7 +227,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'cured',
     baseMin: 5 * WEEK,
     sigma: 0.2,
-    from: fromUnmoulding,
     evidence: commonPractice,
   },
   best: {
@@ -267,7 +234,6 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'at its best',
     baseMin: 8 * WEEK,
     sigma: 0.25,
-    from: fromUnmoulding,
     evidence: fromMemory,
   },
 };

@@ -132,7 +132,7 @@ function shareHeld(
 function taught({ mean: offset, sd }: Offset): Forecast {
   const reason: Reason = {
     ...{ rule: 'lesson', input: 'log', value: 1, usual: 0 },
-    ...{ read: 'the log', factor: 1, evidence: { kind: 'bench log' } },
+    ...{ factor: 1, evidence: { kind: 'bench log' } },
   };
   return withOffset(firm, { mean: offset, sd, reason });
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { bandText, durationText } from './duration-text.js';
+import { durationText } from './duration-text.js';
 
 it.each([
   [35, '35 min'],
@@ -13,8 +13,4 @@ it.each([
   [52_000, '5.2 weeks'],
 ])('%d minutes are %s', (length, text) => {
   expect(durationText(length)).toBe(text);
-});
-
-it('keeps a band in one unit', () => {
-  expect(bandText({ low: 3300, likely: 5460, high: 9000 })).toBe('91 h (55 h to 150 h)');
 });

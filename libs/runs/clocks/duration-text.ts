@@ -15,13 +15,3 @@ export function durationText(length: number, scale: number = length): string {
   if (scale < 21 * 1440) return `${String(Math.round(length / 1440))} days`;
   return `${(length / 10_080).toFixed(1).replace(/\.0$/, '')} weeks`;
 }
-
-/** A band as people say it: `36 h (24 h to 54 h)`, all in the unit of the likely value. @param times minutes */
-export function bandText(times: {
-  readonly low: number;
-  readonly likely: number;
-  readonly high: number;
-}): string {
-  const text = (length: number): string => durationText(length, times.likely);
-  return `${text(times.likely)} (${text(times.low)} to ${text(times.high)})`;
-}

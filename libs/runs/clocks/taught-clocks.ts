@@ -22,14 +22,13 @@ export function taughtClocks(
 function taught(forecast: Forecast, recipe: string, { paces }: Learned): Forecast {
   const pace = paces.find((each) => each.pace === paceOf[forecast.state]);
   if (pace === undefined) return forecast;
-  const { mean, sd, own } = offsetOf(pace, recipe);
+  const { mean, sd } = offsetOf(pace, recipe);
   const batches = pace.recipes.reduce((sum, each) => sum + each.batches, 0);
   return withOffset(forecast, {
     mean,
     sd,
     reason: {
       ...{ rule: 'lesson', input: 'log', value: batches, usual: 0 },
-      read: `${String(batches)} ${batches === 1 ? 'batch' : 'batches'} in your log, ${String(own)} of this recipe`,
       factor: Math.exp(mean),
       evidence: { kind: 'bench log' },
     },
@@ -37,8 +36,8 @@ function taught(forecast: Forecast, recipe: string, { paces }: Learned): Forecas
 }
 
 /** What is added to the logarithm of a forecast for a recipe. Of one that was never made it is what the others tell. */
-function offsetOf({ workshop, recipes }: LearnedPace, recipe: string): Offset & { readonly own: number } {
+function offsetOf({ workshop, recipes }: LearnedPace, recipe: string): Offset {
   const known = recipes.find((each) => each.recipe === recipe);
-  if (known !== undefined) return { mean: known.mean, sd: known.sd, own: known.batches };
-  return { mean: workshop.mean, sd: Math.hypot(workshop.sd, offsetPrior.recipeSigma), own: 0 };
+  if (known !== undefined) return { mean: known.mean, sd: known.sd };
+  return { mean: workshop.mean, sd: Math.hypot(workshop.sd, offsetPrior.recipeSigma) };
 }
