@@ -20,7 +20,7 @@ const fragrances: Readonly<Record<string, string>> = {
 export const influences: Names['influences'] = {
   lyeConcentrationPercent: (read, amounts) =>
     `die Lauge ${isAbove(read) ? 'stark' : 'schwach'} ist (${percent(read, amounts)})`,
-  sodiumLactatePercent: (read, amounts) => `Natriumlactat darin ist (${percent(read, amounts)})`,
+  sodiumLactatePercent: (read, amounts) => `Natriumlaktat darin ist (${percent(read, amounts)})`,
   saltPercent: (read, amounts) => `Salz darin ist (${percent(read, amounts)})`,
   sugarPercent: (read, amounts) => `Zucker darin ist (${percent(read, amounts)})`,
   hardFattyAcidsPercent: (read, amounts) =>
