@@ -5,7 +5,7 @@ import { fat, fatKind, iodineValue, unsaponifiable } from './fat.js';
 import { mould } from './mould.js';
 import { recipe } from './recipe.js';
 import { conflictReason } from './messages/conflict.js';
-import { logged, planEffect } from './messages/logged.js';
+import { logged, planCause, planEffect } from './messages/logged.js';
 import { nudge } from './nudge.js';
 import { pieceDesign } from './piece-design.js';
 import { odds, planChange, planDocument, plannedStage, weakLink } from './plan-document.js';
@@ -68,7 +68,7 @@ export const planRequest = z
 const planHead = {
   number: z.int().min(1),
   madeAt: instant,
-  cause: z.string(),
+  cause: planCause,
   status: planDocument.shape.status,
 };
 export const planHeadSchema = z.strictObject(planHead).meta({ id: 'PlanHead' });

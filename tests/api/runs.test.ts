@@ -21,7 +21,12 @@ describe('the life of a run', () => {
     const answer = await bench.call('POST', '/api/runs', order);
     expect(answer.status).toBe(201);
     const { run, plan } = createdRun.parse(answer.body);
-    expect(plan).toMatchObject({ number: 1, status: 'planned', cause: 'first plan', changes: [] });
+    expect(plan).toMatchObject({
+      number: 1,
+      status: 'planned',
+      cause: { code: 'cause.first-plan' },
+      changes: [],
+    });
     expect(plan.document.runs[0]?.stages).toHaveLength(4);
     runId = run.id;
   });
@@ -52,7 +57,10 @@ describe('the life of a run', () => {
     const answer = await log({ kind: 'done', stage: 'pour-under', at: '2026-11-27T18:34:00Z' });
     expect(answer.status).toBe(201);
     const { plan, why } = logAnswer.parse(answer.body);
-    expect(plan).toMatchObject({ number: 2, cause: 'log: pour-under done' });
+    expect(plan).toMatchObject({
+      number: 2,
+      cause: { code: 'cause.logged', text: 'Logged: “Pour the lower layer” is done.' },
+    });
     expect(why[0]).toMatchObject({ code: 'logged.done', text: '“Pour the lower layer” is done.' });
     expect((await bench.call('GET', `/api/runs/${runId}`)).body.state).toBe('making');
   });

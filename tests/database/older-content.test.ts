@@ -2,10 +2,9 @@ import { cpSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { planDocument } from '#contract';
 import { migrate, type Storage } from '#storage';
 import { testDatabase, type TestDatabase } from '../support/database.js';
-import { facts, order, planToSave, seedRun } from '../support/database-samples.js';
+import { facts, order, seedRun } from '../support/database-samples.js';
 
 const MIGRATIONS = join(import.meta.dirname, '..', '..', 'prisma', 'migrations');
 const workshopId = '018f0000-0000-7000-8000-000000000001';
@@ -207,44 +206,6 @@ describe('what the first version stored', () => {
       [true, 'wax'],
     ]);
     for (const each of [storedMould?.content, run?.snapshot.moulds[0]]) expect(each?.cavityMl).toBe(0.1);
-  });
-
-  it('shows plans of that time without the amounts that had another shape', async () => {
-    const { runId: other, workshopId: workshop } = await seedRun(storage);
-    const { value: document } = planToSave(other, []).document;
-    const saved = await storage.plans.save(workshop, planToSave(other, []));
-    const older = {
-      ...document,
-      schema: 'benchtide.plan/1',
-      guarantee: undefined,
-      runs: document.runs.map((r) => ({ ...r, filling: undefined })),
-    };
-    // Plans never change, so the older one is written as if it had been there first.
-    await database.sql(
-      `INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
-       VALUES (gen_random_uuid(), $1, $2, 99, now(), 'older', 'planned', $3, '[]')`,
-      [workshop, other, older],
-    );
-    const read = await storage.plans.byNumber(workshop, other, 99);
-    expect(saved?.revision.number).toBe(1);
-    expect(planDocument.safeParse(read?.document).success).toBe(true);
-    expect(read?.document.runs[0]).toMatchObject({ amounts: [], clocks: [], filling: [] });
-    expect(read?.document.runs[0]?.stages).toEqual(document.runs[0]?.stages);
-    expect(read?.document.guarantee).toBeNull();
-  });
-  it('shows plans from before there were guarantees without one', async () => {
-    const { runId: other, workshopId: workshop } = await seedRun(storage);
-    const { value: document } = planToSave(other, []).document;
-    await storage.plans.save(workshop, planToSave(other, []));
-    await database.sql(
-      `INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
-       VALUES (gen_random_uuid(), $1, $2, 99, now(), 'older', 'planned', $3, '[]')`,
-      [workshop, other, { ...document, guarantee: undefined }],
-    );
-    expect((await storage.plans.byNumber(workshop, other, 99))?.document).toEqual({
-      ...document,
-      guarantee: null,
-    });
   });
 
   it('is read where it is out of bounds that came later', async () => {

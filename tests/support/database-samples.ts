@@ -171,7 +171,7 @@ export function planToSave(
   document: PlanDocument = plan(),
 ): PlanToSave {
   return {
-    ...{ runId, madeAt: new Date(document.madeAt), cause: 'test' },
+    ...{ runId, madeAt: new Date(document.madeAt), cause: { code: 'cause.asked' as const } },
     ...{ document: written(document), changes: [], nudges },
   };
 }

@@ -36,7 +36,7 @@ export function askedPlan(
       planRun(compute, workshopId, { input, before, now, seed, pins: put }),
     async store(tx, { run, now }, made, { key, held }) {
       const answer = key && { ...key, status: 201, response: () => null };
-      const saved = await storePlan(tx, { run, cause: 'asked for', now, held }, made, {
+      const saved = await storePlan(tx, { run, cause: { code: 'cause.asked' }, now, held }, made, {
         ...(answer && { answer }),
       });
       return { rest: null, revision: saved.revision, nudges: [saved] };

@@ -1,4 +1,4 @@
-import type { PlanView, RemedyChange } from '#contract';
+import type { PlanCause, PlanView, RemedyChange } from '#contract';
 import { busyOf, changedInput, checkEntry, type RunsInput } from '#runs';
 import type { Changed, PlanRevision, Repositories, SavedPlan, StoredRun } from '#storage';
 import { under } from '#units';
@@ -38,7 +38,7 @@ export function remedyCarriedOut(
   runId: string,
   change: RemedyChange,
 ): PlanningChange<Seen, Made, null, PlanView> {
-  const cause = `change: ${change.kind}`;
+  const cause: PlanCause = { code: 'cause.change', change: change.kind };
   return {
     ...{ urgency: 1, runId },
     async read(tx, learned) {

@@ -1,4 +1,4 @@
-import type { CreatedRun, NewRun, RunOrder } from '#contract';
+import type { CreatedRun, NewRun, PlanCause, RunOrder } from '#contract';
 import { matterOf, unknownName, withRecipes, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, SavedPlan, StoredAlong, StoredRun } from '#storage';
 import type { Parts } from '../parts.js';
@@ -59,7 +59,7 @@ export async function readForRun(
 
 interface RunStored {
   /** Of its first plan. */
-  readonly cause?: string;
+  readonly cause?: PlanCause;
   /** Kept for a repeated request. */
   readonly answer?: (run: StoredRun) => StoredAlong['answer'];
 }
@@ -70,7 +70,7 @@ export async function storeRun(
   workshopId: string,
   { order, snapshot, now }: Pick<Seen, 'order' | 'snapshot' | 'now'>,
   made: PlannedRun,
-  { cause = 'first plan', answer }: RunStored = {},
+  { cause = { code: 'cause.first-plan' }, answer }: RunStored = {},
 ): Promise<{ run: StoredRun; saved: SavedPlan }> {
   const created = await tx.runs.create(workshopId, { order, snapshot });
   if (!created.ok) throw keyTaken('run', order.key);

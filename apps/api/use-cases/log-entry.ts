@@ -77,15 +77,21 @@ export function entryChange(
         return { rest, revision: before, nudges: [] };
       }
       const effect = describeEffect(made.changes, made.document.value);
-      const why = [describeEntry(entry, run.snapshot.design), ...effect];
+      const what = describeEntry(entry, run.snapshot.design);
+      const why = [what, ...effect];
       const restOf = (logged: LoggedEntry | null): Rest => {
         if (logged === null) throw new Error('nothing was logged');
         return { entry: shownEntry(logged), why };
       };
-      const saved = await storePlan(tx, { run, cause: causeOf(entry), now, held }, made, {
-        ...{ entry: { id, entry }, teaches },
-        ...(key !== undefined && { answer: { ...key, status: 201, response: restOf } }),
-      });
+      const saved = await storePlan(
+        tx,
+        { run, cause: { code: 'cause.logged', entry: id, what }, now, held },
+        made,
+        {
+          ...{ entry: { id, entry }, teaches },
+          ...(key !== undefined && { answer: { ...key, status: 201, response: restOf } }),
+        },
+      );
       return { rest: restOf(saved.logged), revision: saved.revision, nudges: [saved] };
     },
     answer: (rest, plan) => ({ ...rest, plan }),
@@ -117,7 +123,6 @@ async function readBefore(
 
 /**
  * The plan that is to move as little as possible: the latest, without what an entry moved that is taken back now.
- * The plan which that entry made is the last of its cause by the time it was written down.
  */
 async function planToHold(
   tx: Repositories,
@@ -126,10 +131,8 @@ async function planToHold(
   latest: PlanDocument,
 ): Promise<PlanDocument> {
   if (entry.kind !== 'take-back') return latest;
-  const slip = (await tx.log.list(workshopId, { runId: id })).find((line) => line.id === entry.entry);
-  const made = (await tx.plans.list(workshopId, id)).find(
-    ({ cause, madeAt }) => slip !== undefined && cause === causeOf(slip.entry) && madeAt <= slip.loggedAt,
-  );
+  const plans = await tx.plans.list(workshopId, id);
+  const made = plans.find(({ cause }) => cause.code === 'cause.logged' && cause.entry === entry.entry);
   if (made === undefined) return latest;
   const before = await tx.plans.byNumber(workshopId, id, made.number - 1);
   const after = await tx.plans.byNumber(workshopId, id, made.number);
@@ -168,26 +171,5 @@ function refuseLongAgo(entry: LogEntry, run: StoredRun): void {
     const accepted = `from ${new Date(earliest).toISOString()} on`;
     const message = `${value} is long before the run; accepted: ${accepted}.`;
     throw invalidInput([{ code: 'log.long-ago', path: [field], message, value, accepted }]);
-  }
-}
-
-function causeOf(entry: LogEntry): string {
-  switch (entry.kind) {
-    case 'done':
-      return `log: ${entry.stage} done`;
-    case 'not-yet':
-      return `log: not ready for ${entry.stage} yet`;
-    case 'mishap':
-      return `log: ${entry.part} ${entry.mishap}`;
-    case 'seen':
-      return `log: ${entry.part} looked at`;
-    case 'weighed':
-      return `log: ${entry.part} weighed`;
-    case 'weigh-in':
-      return 'log: weighed while curing';
-    case 'forget':
-      return 'log: an entry teaches nothing';
-    case 'take-back':
-      return 'log: an entry taken back';
   }
 }

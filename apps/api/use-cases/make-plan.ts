@@ -1,4 +1,4 @@
-import type { PlanDocument, PlanView } from '#contract';
+import type { PlanCause, PlanDocument, PlanView } from '#contract';
 import { undecidedReplan, type Replan, type ReplanWish } from '#runs';
 import {
   written,
@@ -51,7 +51,7 @@ async function orUndecided(task: ReplanWish, planning: Promise<Result<Replan>>):
 
 export interface PlanStep {
   readonly run: StoredRun;
-  readonly cause: string;
+  readonly cause: PlanCause;
   readonly now: Date;
   /** The run, where it is locked already and was not changed since. */
   readonly held?: HeldRun | undefined;

@@ -2,7 +2,7 @@ import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState, type ReactNode } from 'react';
 import { answered, api, type Schemas } from '../api/client.js';
 import { newId } from '../api/new-id.js';
-import { Sentences } from '../look/sentence.js';
+import { Sentence, Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
@@ -86,7 +86,7 @@ function Head({
         {status !== 'planned' && <> · {status === 'conflict' ? words.conflict : words.undecided}</>}
         <br />
         <span className="soft small">
-          {dayTime(madeAt)} · {cause}
+          {dayTime(madeAt)} · <Sentence of={cause} />
         </span>
       </p>
       <p>

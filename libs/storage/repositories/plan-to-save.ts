@@ -1,4 +1,4 @@
-import type { LogEntry, PlanChange, PlanDocument, RunTeachings } from '#contract';
+import type { LogEntry, PlanCause, PlanChange, PlanDocument, RunTeachings } from '#contract';
 import type { Written } from '../session.js';
 import type { AnswerKey } from './idempotency.js';
 import type { HeldRun } from './hold-run.js';
@@ -14,7 +14,7 @@ export interface PlanRevision {
   readonly number: number;
   readonly madeAt: Date;
   /** What made a new plan necessary. */
-  readonly cause: string;
+  readonly cause: PlanCause;
   readonly status: PlanDocument['status'];
   readonly document: PlanDocument;
   /** What moved since the revision before. */
@@ -24,7 +24,7 @@ export interface PlanRevision {
 export interface PlanToSave {
   readonly runId: string;
   readonly madeAt: Date;
-  readonly cause: string;
+  readonly cause: PlanCause;
   /** May plan other runs as well; only the stages of this run are reminded of. */
   readonly document: Written<PlanDocument>;
   readonly changes: readonly PlanChange[];

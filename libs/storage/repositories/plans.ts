@@ -1,4 +1,11 @@
-import { readStored, runOrder, type PlanChange, type PlanDocument, type RunOrder } from '#contract';
+import {
+  readStored,
+  runOrder,
+  type PlanCause,
+  type PlanChange,
+  type PlanDocument,
+  type RunOrder,
+} from '#contract';
 import type { PlanRevision as Row, Prisma } from '../generated/client.js';
 import { fromJson, type Session } from '../session.js';
 import type { PlanRevision, PlanToSave, SavedPlan } from './plan-to-save.js';
@@ -66,7 +73,7 @@ export function plans(session: Session): Plans {
         runId: id,
         order: readStored(runOrder, order),
         snapshot: revivedSnapshot(fromJson<RunSnapshot>(snapshot)),
-        document: documentOfToday(fromJson<PlanDocument | OlderPlan>(document)),
+        document: fromJson<PlanDocument>(document),
       }));
     },
     async byNumber(workshopId, runId, number) {
@@ -81,7 +88,11 @@ export function plans(session: Session): Plans {
         orderBy: { number: 'desc' },
         omit: { document: true, changes: true },
       });
-      return rows.map((row) => ({ ...row, status: row.status as PlanDocument['status'] }));
+      return rows.map((row) => ({
+        ...row,
+        status: row.status as PlanDocument['status'],
+        cause: fromJson<PlanCause>(row.cause),
+      }));
     },
   };
 }
@@ -95,19 +106,8 @@ function readRevision(row: Row): PlanRevision {
   return {
     ...row,
     status: row.status as PlanDocument['status'],
-    document: documentOfToday(fromJson<PlanDocument | OlderPlan>(row.document)),
+    cause: fromJson<PlanCause>(row.cause),
+    document: fromJson<PlanDocument>(row.document),
     changes: fromJson<PlanChange[]>(row.changes),
   };
-}
-
-/** A plan of the first version: its amounts and clocks had another shape. */
-type OlderPlan = Omit<PlanDocument, 'schema'> & { readonly schema: 'benchtide.plan/1' };
-
-/** Times and odds of an older plan stay readable; its amounts and clocks are kept, and not shown. */
-function documentOfToday(document: PlanDocument | OlderPlan): PlanDocument {
-  // A plan from before guarantees has none.
-  const { guarantee = null } = document as Partial<PlanDocument>;
-  if (document.schema !== 'benchtide.plan/1') return { ...document, guarantee };
-  const runs = document.runs.map((run) => ({ ...run, amounts: [], clocks: [], filling: [] }));
-  return { ...document, schema: 'benchtide.plan/3', runs, guarantee };
 }

@@ -30,7 +30,7 @@ function revisionInsert({ revision, text }: PlanWrites): Prisma.Sql {
   const { id, workshopId, runId, number, madeAt, cause, status, changes } = revision;
   return Prisma.sql`
     INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
-    VALUES (${id}::uuid, ${workshopId}::uuid, ${runId}::uuid, ${number}, ${madeAt}, ${cause}, ${status},
+    VALUES (${id}::uuid, ${workshopId}::uuid, ${runId}::uuid, ${number}, ${madeAt}, ${JSON.stringify(cause)}::jsonb, ${status},
       ${text}::jsonb, ${JSON.stringify(changes)}::jsonb)`;
 }
 
