@@ -26,7 +26,7 @@ describe('why a stage lies where it does', () => {
     );
     expect(german.of(opens)).toBe(
       '„Upper layer“ (2. Versuch) ist 36 h (23 h bis 57 h) nach dem Gießen fest genug zum Ausformen: ' +
-        'langsamer, weil der Leim kühl ist (29 °C); schneller, weil Natriumlactat darin ist (2,5\u00a0%).',
+        'langsamer, weil der Leim kühl ist (29 °C); schneller, weil Natriumlaktat darin ist (2,5\u00a0%).',
     );
   });
 });

@@ -19,7 +19,7 @@ export const plan: Words['plan'] = {
   lyeOf: (percent) => `Lauge von ${percent}`,
   moreWater: 'mehr Wasser',
   lessWater: 'weniger Wasser',
-  hardener: 'Härter (Natriumlactat)',
+  hardener: 'Härter (Natriumlaktat)',
   ofFats: (percent) => `${percent} der Fette`,
   noHardener: 'keiner',
   moreHardener: 'mehr',

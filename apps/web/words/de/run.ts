@@ -123,7 +123,7 @@ export const run: Words['run'] = {
     naoh: 'Natriumhydroxid (NaOH)',
     koh: 'Kaliumhydroxid (KOH)',
     water: 'Wasser, destilliert',
-    lactate: 'Natriumlactat, Lösung 60 %',
+    lactate: 'Natriumlaktat, Lösung 60 %',
     salt: 'Salz',
     sugar: 'Zucker',
     fragrance: 'Duft',
