@@ -41,8 +41,8 @@ describe('the database', () => {
   });
 
   it('refuses a plan of mine for her run', async () => {
-    const insert = `INSERT INTO plan_revision
-      VALUES (gen_random_uuid(), $1, $2, 99, now(), 'test', 'planned', '{}', '[]')`;
+    const insert = `INSERT INTO plan_revision (id, workshop_id, run_id, number, made_at, cause, status, document, changes)
+      VALUES (gen_random_uuid(), $1, $2, 99, now(), '{}', 'planned', '{}', '[]')`;
     await expect(database.sql(insert, [mine.workshopId, hers.runId])).rejects.toThrow('violates foreign key');
     await expect(database.sql(insert, [mine.workshopId, mine.runId])).resolves.toEqual([]);
   });
