@@ -1,6 +1,8 @@
 import { z } from 'zod';
+import { isTimeZone } from '#hours';
 import type { RunsInput } from '#runs';
 import type { Result } from '#units';
+import type { Texts } from '#words';
 import {
   parseArguments,
   usageOf,
@@ -11,6 +13,7 @@ import {
 import { fileSchema } from './file-schema.js';
 import { badInput, problemLines, told, type Outcome } from './outcome.js';
 import { problemText, readInput } from './read-run-file.js';
+import { textsOf } from './texts-of.js';
 
 /** What a command that reads a run file does in its own way. */
 interface FileCommand {
@@ -49,11 +52,14 @@ export function fileCommand(
       return told((lists?.rules ?? belongsElsewhere)(parsed.json, parsed.reader));
     case 'run': {
       const { file, count } = parsed.arguments;
-      const read = readInput(file, count);
+      const textsIn = (timeZone: string): Texts => textsOf(parsed.arguments, timeZone);
+      const read = readInput(file, count, textsIn);
       if (!read.ok) return badInput(read.problems);
       const outcome = run(read.input, parsed.arguments);
       if (outcome.ok) return outcome.value;
-      return badInput(problemLines(outcome.issues, (issue) => problemText(issue, read.locate)));
+      const { timeZone } = read.input.workshop;
+      const texts = textsIn(isTimeZone(timeZone) ? timeZone : 'UTC');
+      return badInput(problemLines(outcome.issues, (issue) => problemText(issue, read.locate, texts)));
     }
   }
 }

@@ -44,7 +44,7 @@ describe('dates of other ages', () => {
   it.each(['0001-01-01T00:00', '1999-12-31T23:59', '2200-01-01T00:00', '9999-12-31T23:59'])('%s', (date) => {
     expect(refused(withField('startAfter', date))).toEqual([
       expect.stringMatching(
-        `^FILE:\\d+: runs\\[0\\]\\.startAfter: Found "${date}"; accepted: a date and time in the years 2000 to 2199\\.$`,
+        `^FILE:\\d+: runs\\[0\\]\\.startAfter: “${date}” cannot be used here\\. Accepted: a date and time in the years 2000 to 2199\\.$`,
       ),
     ]);
   });
@@ -113,8 +113,8 @@ describe('files that are none', () => {
   it('that cannot be read, or are no number where one is needed', () => {
     expect(planCommand([folder]).stderr).toContain('cannot be read: it is a folder.');
     expect(planCommand([join(folder, 'none.yaml')]).stderr).toContain('there is no such file');
-    expect(refused(withField('count', '.nan'))[0]).toContain('Found NaN; accepted:');
-    expect(refused(withField('count', '.inf'))[0]).toContain('Found Infinity; accepted:');
+    expect(refused(withField('count', '.nan'))[0]).toContain('NaN cannot be used here. Accepted: a number.');
+    expect(refused(withField('count', '.inf'))[0]).toContain('∞ cannot be used here. Accepted: a number.');
     expect(refused('['.repeat(20_000))[0]).toContain('not valid YAML');
   });
 });

@@ -1,7 +1,9 @@
 import { LineCounter, parseDocument, type Document, type YAMLError } from 'yaml';
 import { parseWith, runFile, type RunFile } from '#contract';
+import { isTimeZone } from '#hours';
 import { runFileInput, type RunsInput } from '#runs';
 import { pathText, type Issue } from '#units';
+import type { Texts } from '#words';
 import { problemLines } from './outcome.js';
 import { readText } from './read-text.js';
 import { repeatedKeys, type RepeatedKey } from './repeated-keys.js';
@@ -18,7 +20,7 @@ export type Locate = (path: readonly (string | number)[]) => string;
  * Reads a run file in YAML (JSON is YAML too) and checks it against the contract.
  * @param path as given by the person; shown in problems as it is
  */
-function readRunFile(path: string): ReadOutcome {
+function readRunFile(path: string, texts: Texts): ReadOutcome {
   const read = readText(path);
   if (!read.ok) {
     const place = read.line === undefined ? path : `${path}:${String(read.line)}`;
@@ -47,7 +49,7 @@ function readRunFile(path: string): ReadOutcome {
   const locate = locator(path, document, lines);
   const parsed = parseWith(runFile, content);
   if (!parsed.ok) {
-    const lineOf = (issue: Issue): string => problemText(issue, locate);
+    const lineOf = (issue: Issue): string => problemText(issue, locate, texts);
     return { ok: false, problems: problemLines(parsed.issues, lineOf, parsed.more) };
   }
   return { ok: true, file: parsed.value, locate };
@@ -58,14 +60,24 @@ export type InputOutcome =
   | { readonly ok: true; readonly input: RunsInput; readonly locate: Locate }
   | { readonly ok: false; readonly problems: readonly string[] };
 
-/** The input that a run file is. @param count pieces of its one run instead of what it says */
-export function readInput(path: string, count: number | undefined): InputOutcome {
-  const read = withCount(readRunFile(path), count);
+/**
+ * The input that a run file is.
+ * @param count pieces of its one run instead of what it says
+ * @param textsIn sentences with times of a zone
+ */
+export function readInput(
+  path: string,
+  count: number | undefined,
+  textsIn: (timeZone: string) => Texts,
+): InputOutcome {
+  const read = withCount(readRunFile(path, textsIn('UTC')), count);
   if (!read.ok) return read;
   const { file, locate } = read;
   const input = runFileInput(file);
   if (input.ok) return { ok: true, input: input.value, locate };
-  return { ok: false, problems: problemLines(input.issues, (issue) => problemText(issue, locate)) };
+  const { timeZone } = file.workshop;
+  const texts = textsIn(isTimeZone(timeZone) ? timeZone : 'UTC');
+  return { ok: false, problems: problemLines(input.issues, (issue) => problemText(issue, locate, texts)) };
 }
 
 function withCount(read: ReadOutcome, count: number | undefined): ReadOutcome {
@@ -79,9 +91,10 @@ function withCount(read: ReadOutcome, count: number | undefined): ReadOutcome {
 }
 
 /** `FILE:LINE: field: what is wrong`. */
-export function problemText(issue: Issue, locate: Locate): string {
-  const field = pathText(issue.path);
-  return `${locate(issue.path)}: ${field === '' ? 'file' : field}: ${issue.message}`;
+export function problemText(issue: Issue, locate: Locate, texts: Texts): string {
+  const path = pathText(issue.path);
+  const place = path === '' ? [locate(issue.path)] : [locate(issue.path), path];
+  return [...place, texts.issue(issue)].join(': ');
 }
 
 function locator(path: string, document: Document, lines: LineCounter): Locate {

@@ -18,9 +18,9 @@ describe('inputs', () => {
       {
         code: 'clocks.out-of-range',
         path: ['lyeConcentrationPercent'],
-        message: 'The lye concentration is 60 %; accepted: 20 to 50 %.',
         value: 60,
-        accepted: '20 to 50 %',
+        accepted: { kind: 'range', low: 20, high: 50, unit: '%' },
+        ...{ input: 'lyeConcentrationPercent', found: 60, unit: '%' },
       },
     ]);
   });
@@ -62,7 +62,7 @@ describe('inputs', () => {
 
   it('are refused when the batter is far colder than the room', () => {
     expect(given({ batterTemperatureC: 20, roomTemperatureC: 35 })).toMatchObject([
-      { code: 'clocks.batter-colder-than-room', accepted: '25 °C or more in a room of 35 °C' },
+      { code: 'clocks.batter-colder-than-room', accepted: { kind: 'range', low: 25, unit: '°C' }, roomC: 35 },
     ]);
     expect(given({ batterTemperatureC: 25, roomTemperatureC: 35 })).toEqual([]);
   });

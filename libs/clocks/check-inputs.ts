@@ -33,35 +33,34 @@ export function checkInputs(inputs: ClockInputs): Issue[] {
 /** @throws RangeError for inputs that `checkInputs` refuses: the caller has not asked it */
 export function demandChecked(inputs: ClockInputs): void {
   const issues = checkInputs(inputs);
-  if (issues.length > 0) throw new RangeError(issues.map((issue) => issue.message).join(' '));
+  if (issues.length > 0)
+    throw new RangeError(issues.map(({ code, path }) => `${code} at ${path.join('.')}`).join(', '));
 }
 
 function checkMeasure(key: Measure, value: number): Issue[] {
-  const { title, unit, low, high } = measures[key];
+  const { unit, low, high } = measures[key];
   if (value >= low && value <= high) return [];
-  const accepted = `${String(low)} to ${String(high)} ${unit}`;
   return [
     {
       code: 'clocks.out-of-range',
       path: [key],
-      message: `The ${title} is ${String(value)} ${unit}; accepted: ${accepted}.`,
       value,
-      accepted,
+      accepted: { kind: 'range', low, high, unit },
+      ...{ input: key, found: value, unit },
     },
   ];
 }
 
 function checkChoice(key: Choice, value: string): Issue[] {
-  const { title, values } = choices[key];
+  const { values } = choices[key];
   if (Object.hasOwn(values, value)) return [];
-  const accepted = Object.keys(values).join(', ');
   return [
     {
       code: 'clocks.unknown-choice',
       path: [key],
-      message: `The ${title} is “${value}”; accepted: ${accepted}.`,
       value,
-      accepted,
+      accepted: { kind: 'one-of', values: Object.keys(values) },
+      input: key,
     },
   ];
 }
@@ -70,13 +69,12 @@ function checkTogether(inputs: ClockInputs): Issue[] {
   const issues = wholes.flatMap((parts) => checkWhole(inputs, parts));
   const { batterTemperatureC: batter, roomTemperatureC: room } = inputs;
   if (batter < room - MOST_BELOW_ROOM_C) {
-    const accepted = `${String(room - MOST_BELOW_ROOM_C)} °C or more in a room of ${String(room)} °C`;
     issues.push({
       code: 'clocks.batter-colder-than-room',
       path: ['batterTemperatureC'],
-      message: `The batter temperature is ${String(batter)} °C; accepted: ${accepted}.`,
       value: batter,
-      accepted,
+      accepted: { kind: 'range', low: room - MOST_BELOW_ROOM_C, unit: '°C' },
+      ...{ batterC: batter, roomC: room },
     });
   }
   return issues;
@@ -85,14 +83,13 @@ function checkTogether(inputs: ClockInputs): Issue[] {
 function checkWhole(inputs: ClockInputs, parts: readonly [Measure, ...Measure[]]): Issue[] {
   const sum = parts.reduce((total, key) => total + inputs[key], 0);
   if (sum <= MOST_OF_WHOLE) return [];
-  const names = parts.map((key) => `${measures[key].title} ${String(inputs[key])} %`).join(' and ');
   return [
     {
       code: 'clocks.more-than-whole',
       path: [parts[0]],
-      message: `Together, ${names} make ${String(sum)} %; accepted: a whole of 100 %.`,
       value: sum,
-      accepted: 'shares that make no more than 100 % together',
+      accepted: { kind: 'range', low: 0, high: 100, unit: '%' },
+      ...{ inputs: parts, sum },
     },
   ];
 }

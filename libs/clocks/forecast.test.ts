@@ -123,7 +123,9 @@ describe('a forecast', () => {
   });
 
   it('refuses inputs that were not checked', () => {
-    expect(() => given('firm', { lyeConcentrationPercent: 60 })).toThrow('accepted: 20 to 50 %');
+    expect(() => given('firm', { lyeConcentrationPercent: 60 })).toThrow(
+      'clocks.out-of-range at lyeConcentrationPercent',
+    );
   });
 });
 

@@ -129,7 +129,9 @@ describe('what moves a state', () => {
   });
 
   it('refuses inputs that were not checked', () => {
-    expect(() => sensitivity({ ...referenceInputs, saltPercent: -1 })).toThrow('accepted: 0 to 100 %');
+    expect(() => sensitivity({ ...referenceInputs, saltPercent: -1 })).toThrow(
+      'clocks.out-of-range at saltPercent',
+    );
   });
 
   it('has steps within the ranges they move in, each with its reason', () => {

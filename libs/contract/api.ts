@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { formError, ruleError } from './accepted-error.js';
 import { givenInstant, instant, key, seed, title, uuid, version } from './common.js';
 import { evidence } from './evidence.js';
 import { fat, fatKind, iodineValue, unsaponifiable } from './fat.js';
@@ -84,10 +85,8 @@ export const gatherQuery = z
     runs: z
       .string()
       .max(2000)
-      .regex(/^[^,]+(,[^,]+){0,49}$/, 'up to 50 ids of runs with commas between them')
-      .refine((text) => text.split(',').every((id) => uuid.safeParse(id).success), {
-        message: 'found something that is no id of a run; accepted: UUIDs with commas between them',
-      })
+      .regex(/^[^,]+(,[^,]+){0,49}$/, formError('run-ids'))
+      .refine((text) => text.split(',').every((id) => uuid.safeParse(id).success), ruleError('run-ids'))
       .optional(),
   })
   .meta({ id: 'GatherQuery' });

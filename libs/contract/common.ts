@@ -1,13 +1,11 @@
 import { z } from 'zod';
 import { onOneLine, withoutSteering } from '#units';
+import { acceptedError, formError } from './accepted-error.js';
 
 /** Short name that other things refer to; unique within a workshop and never changed. */
 export const key = z
   .string()
-  .regex(
-    /^[a-z][a-z0-9-]{0,39}$/,
-    'lower-case letters, digits and hyphens, starting with a letter, 40 at most',
-  )
+  .regex(/^[a-z][a-z0-9-]{0,39}$/, formError('key'))
   .meta({ description: 'Short name that other things refer to', examples: ['deep-water'] });
 
 /**
@@ -23,28 +21,30 @@ export const prose = (most: number): z.ZodString => z.string().overwrite(without
 export const title = line(120).min(1);
 
 /** A percentage between two bounds, both included. */
-export const percent = (low: number, high: number): z.ZodNumber => z.number().min(low).max(high);
+export function percent(low: number, high: number): z.ZodNumber {
+  const error = acceptedError({ kind: 'range', low, high, unit: '%' });
+  return z.number().min(low, error).max(high, error);
+}
 
 /** The years in which a workshop may have been at work or may plan to be; anything else is a slip. */
 const YEARS = /^2[01]\d\d-/;
-const inYears = 'in the years 2000 to 2199';
 
 /** Calendar date in the workshop's time zone. */
 export const localDate = z.iso
   .date({ abort: true })
-  .regex(YEARS, `a date ${inYears}`)
+  .regex(YEARS, formError('date-in-years'))
   .meta({ description: 'Date in the workshop’s time zone', format: 'date' });
 
 /** Wall-clock time; `24:00` is allowed as the end of a day. */
 export const localTime = z
   .string()
-  .regex(/^(([01]\d|2[0-3]):[0-5]\d|24:00)$/, 'a time of day as HH:MM, 00:00 to 24:00')
+  .regex(/^(([01]\d|2[0-3]):[0-5]\d|24:00)$/, formError('time-of-day'))
   .meta({ description: 'Time of day in the workshop’s time zone' });
 
 /** Date and wall-clock time in the workshop's time zone. */
 export const localDateTime = z.iso
   .datetime({ local: true, offset: false, precision: -1, abort: true })
-  .regex(YEARS, `a date and time ${inYears}`)
+  .regex(YEARS, formError('local-date-time-in-years'))
   .meta({
     description: 'Date and time in the workshop’s time zone, to the minute',
     examples: ['2026-11-27T18:00'],
@@ -53,7 +53,7 @@ export const localDateTime = z.iso
 const instantText = {
   offset: true,
   abort: true,
-  error: 'an instant with its offset such as 2026-11-27T18:10:00Z',
+  error: formError('instant'),
 } as const;
 const instantMeta = {
   description: 'An instant, ISO 8601 with offset',
@@ -67,7 +67,7 @@ export const instant = z.iso.datetime(instantText).meta(instantMeta);
 export const givenInstant = z.iso
   .datetime(instantText)
   .max(40)
-  .regex(YEARS, `an instant ${inYears}`)
+  .regex(YEARS, formError('instant-in-years'))
   .meta({ ...instantMeta, format: 'date-time' });
 
 export const uuid = z.uuid().meta({ description: 'UUID, version 7' });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { formError, ruleError } from './accepted-error.js';
 import { key, line, percent, title } from './common.js';
 import { fatKinds } from './names/index.js';
 
@@ -7,7 +8,7 @@ export const fatKind = z
   .enum(fatKinds)
   .meta({ description: 'Esters of glycerol, esters of long alcohols, or acids that are free already' });
 
-const rising = { message: 'low ≤ high is needed' };
+const rising = ruleError('rising-pair');
 
 /** Grams of iodine per 100 g. */
 export const iodineValue = z
@@ -22,7 +23,7 @@ export const unsaponifiable = z
   .meta({ description: 'Unsaponifiable matter, per cent; from 0 when the sheet says “at most”' });
 
 const milligrams = z
-  .number({ error: 'a number of mg KOH per g, or low, used and high of them' })
+  .number({ error: formError('saponification') })
   .positive()
   .max(600);
 
@@ -30,11 +31,7 @@ const threeFigures = z
   .strictObject({ low: milligrams, used: milligrams, high: milligrams })
   .superRefine(({ low, used, high }, context) => {
     if (low <= used && used <= high) return;
-    const found = `${String(low)}, ${String(used)}, ${String(high)}`;
-    context.addIssue({
-      code: 'custom',
-      message: `found ${found}; accepted: figures that rise from low over used to high`,
-    });
+    context.addIssue({ code: 'custom', ...ruleError('rising-figures') });
   });
 
 /** One figure of a sheet stands for all three. */
@@ -59,7 +56,7 @@ export const fat = z
     unsaponifiablePercent: unsaponifiable.optional(),
     fattyAcidsPercent: z
       .record(line(20).min(1), percent(0, 100))
-      .refine((acids) => Object.keys(acids).length <= MOST_ACIDS, `at most ${String(MOST_ACIDS)} fatty acids`)
+      .refine((acids) => Object.keys(acids).length <= MOST_ACIDS, ruleError('too-many-fatty-acids'))
       .meta({
         description: 'Share of total fatty acids by carbon count, such as C18:1; empty for a wax',
         examples: [{ 'C18:1': 70 }],

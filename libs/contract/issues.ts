@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { shownOnOneLine, type Issue } from '#units';
+import { inputRules, type Accepted, type AcceptedForm, type Issue } from '#units';
+import { acceptedIn } from './accepted-error.js';
 
 /** Nobody reads more, and telling one takes time: there may be as many as there are values in what was sent. */
 const MOST_ISSUES = 100;
@@ -34,78 +35,105 @@ export function parseWith<T extends z.ZodType>(schema: T, input: unknown): Parse
 function toIssues(issue: z.core.$ZodIssue, input: unknown, most: number): Issue[] {
   const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.slice(0, most).map((name) => ({
+    return issue.keys.slice(0, most).map((field) => ({
       code: 'input.unknown-field',
-      path: [...path, name],
-      message: `There is no field “${shortened(shownOnOneLine(name))}” here.`,
-      value: valueAt(input, [...path, name]),
-      accepted: 'only the documented fields',
+      path: [...path, field],
+      value: valueAt(input, [...path, field]),
+      field,
     }));
   }
   const value = valueAt(input, path);
-  const accepted = acceptedText(issue);
-  const found = value === undefined ? 'nothing' : valueText(value);
-  return [
-    {
-      code: value === undefined ? 'input.missing' : `input.${issue.code.replaceAll('_', '-')}`,
-      path,
-      message: issue.code === 'custom' ? sentence(issue.message) : `Found ${found}; accepted: ${accepted}.`,
-      value,
-      accepted,
-    },
-  ];
+  if (issue.code === 'custom') {
+    const rule = ruleOf(issue);
+    return [
+      value === undefined
+        ? { code: 'input.missing', path, value, rule }
+        : { code: 'input.custom', path, value, rule },
+    ];
+  }
+  const accepted = acceptedBy(issue);
+  const code = value === undefined ? 'input.missing' : codes[issue.code];
+  return [{ code, path, value, ...(accepted !== undefined && { accepted }) }];
 }
 
-function acceptedText(issue: z.core.$ZodIssue): string {
+type ShapeCode = Exclude<z.core.$ZodIssue['code'], 'custom' | 'unrecognized_keys'>;
+
+const codes = {
+  too_small: 'input.too-small',
+  too_big: 'input.too-big',
+  invalid_type: 'input.invalid-type',
+  invalid_value: 'input.invalid-value',
+  invalid_union: 'input.invalid-union',
+  invalid_format: 'input.invalid-format',
+  invalid_key: 'input.invalid-key',
+  invalid_element: 'input.invalid-element',
+  not_multiple_of: 'input.not-multiple-of',
+} as const satisfies Readonly<Record<ShapeCode, Issue['code']>>;
+
+/** @throws where a schema's rule has no name, which a test of all rules finds */
+function ruleOf({ params }: z.core.$ZodIssueCustom): (typeof inputRules)[number] {
+  const rule = inputRules.find((each) => each === params?.['rule']);
+  if (rule === undefined) throw new Error('a rule of a schema has no name: give it one with ruleError');
+  return rule;
+}
+
+function acceptedBy(issue: z.core.$ZodIssue): Accepted | undefined {
+  const told = acceptedIn(issue.message);
+  if (told !== undefined) return told;
   switch (issue.code) {
     case 'too_small':
-      return `${sized(issue.origin)}${issue.inclusive === false ? 'more than' : 'at least'} ${String(issue.minimum)}`;
+      return { kind: 'range', low: Number(issue.minimum), ...sized(issue) };
     case 'too_big':
-      return `${sized(issue.origin)}${issue.inclusive === false ? 'less than' : 'at most'} ${String(issue.maximum)}`;
+      return { kind: 'range', high: Number(issue.maximum), ...sized(issue) };
     case 'invalid_type':
-      return issue.expected === 'int' ? 'a whole number' : `a value of type ${issue.expected}`;
+      return form(typeForms[issue.expected] ?? 'documented-form');
     case 'invalid_value':
-      return `one of ${issue.values.map(String).join(', ')}`;
+      return { kind: 'one-of', values: issue.values.map(String) };
     case 'invalid_union':
-      if (!issue.message.startsWith('Invalid')) return issue.message;
-      return issue.discriminator === undefined
-        ? 'one of the documented forms'
-        : `a known ${issue.discriminator}`;
+      return form('documented-form');
     case 'invalid_format':
-      return issue.message.startsWith('Invalid') ? formatText(issue.format) : issue.message;
+      return form(formatForms[issue.format] ?? 'documented-form');
     case 'invalid_key':
-      return `a name of ${issue.issues.map(acceptedText).join(', ')}`;
+      return issue.issues[0] === undefined ? undefined : acceptedBy(issue.issues[0]);
     default:
-      return issue.message;
+      return undefined;
   }
 }
 
-function formatText(format: string): string {
-  const words: Record<string, string> = {
-    date: 'a date as YYYY-MM-DD',
-    datetime: 'a date and time such as 2026-11-27T18:00',
-    uuid: 'a UUID',
+function form(name: AcceptedForm): Accepted {
+  return { kind: 'form', form: name };
+}
+
+const typeForms: Readonly<Record<string, AcceptedForm>> = {
+  int: 'whole-number',
+  number: 'number',
+  string: 'text',
+  boolean: 'yes-or-no',
+  array: 'list',
+  object: 'group',
+  record: 'group',
+  never: 'nothing',
+};
+
+const formatForms: Readonly<Record<string, AcceptedForm>> = {
+  date: 'date',
+  datetime: 'local-date-time',
+  uuid: 'uuid',
+};
+
+/** Whether the bound itself is left out, and what it counts. */
+function sized({
+  origin,
+  inclusive,
+}: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig): Pick<
+  Extract<Accepted, { kind: 'range' }>,
+  'isOpen' | 'unit'
+> {
+  return {
+    ...(inclusive === false && { isOpen: true }),
+    ...(origin === 'string' && { unit: 'characters' }),
+    ...(origin === 'array' && { unit: 'entries' }),
   };
-  return words[format] ?? format;
-}
-
-function sized(origin: string): string {
-  return origin === 'string' ? 'characters: ' : origin === 'array' ? 'entries: ' : '';
-}
-
-function sentence(message: string): string {
-  return `${message.charAt(0).toUpperCase()}${message.slice(1)}${message.endsWith('.') ? '' : '.'}`;
-}
-
-/** A value as it is told: on one line, with nothing in it that steers a terminal. */
-function valueText(value: unknown): string {
-  // JSON has no such numbers, and would say null.
-  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
-  return shortened(shownOnOneLine(text));
-}
-
-function shortened(text: string): string {
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 
 function valueAt(input: unknown, path: readonly (string | number)[]): unknown {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { formError } from './accepted-error.js';
 import { key, title } from './common.js';
 import { grams } from './quantity.js';
 
@@ -7,7 +8,7 @@ const amount = (least: number) => grams(least, 10_000_000);
 /** ISO 4217 code; every price of a workshop is in this currency. */
 export const currency = z
   .string()
-  .regex(/^[A-Z]{3}$/, 'a currency code of three capitals such as EUR')
+  .regex(/^[A-Z]{3}$/, formError('currency'))
   .optional()
   .meta({ description: 'ISO 4217 code of all prices', examples: ['EUR'] });
 

@@ -23,32 +23,36 @@ describe('mould', () => {
     expect(parseWith(mould, { ...plain, ...cavity })).toEqual({ ok: true, value: { ...plain, ...read } });
   });
 
-  it.each<[object, (string | number)[], string]>([
-    [{}, ['cavityMl'], 'Found none to state the cavity; accepted: just one of cavityMl, waterFillG, shape.'],
+  it.each<[object, (string | number)[], object]>([
+    [{}, ['cavityMl'], { code: 'input.missing', rule: 'cavity-stated-once' }],
     [
       { cavityMl: 84, waterFillG: 84 },
       ['waterFillG'],
-      'Found cavityMl and waterFillG to state the cavity; accepted: just one of cavityMl, waterFillG, shape.',
+      { code: 'input.custom', value: 84, rule: 'cavity-stated-once' },
     ],
+    [{ cavityMl: 84, waterC: 20 }, ['waterC'], { rule: 'water-temperature-without-weight' }],
     [
-      { cavityMl: 84, waterC: 20 },
+      { waterFillG: 84, waterC: 60 },
       ['waterC'],
-      'Found a temperature of water without its weight; accepted: waterC together with waterFillG.',
+      { code: 'input.too-big', accepted: { kind: 'range', low: 0, high: 40, unit: '°C' } },
     ],
-    [{ waterFillG: 84, waterC: 60 }, ['waterC'], 'Found 60; accepted: at most 40.'],
     [
       { cavityMl: '3 oz' },
       ['cavityMl'],
-      'Found "3 oz"; accepted: a number of millilitres, or a text such as “5 fl oz”.',
+      { accepted: { kind: 'range', low: 0.1, high: 50_000, unit: 'mL', orMeasure: 'volume' } },
     ],
-    [{ shape: { form: 'star' } }, ['shape', 'form'], 'Found "star"; accepted: a known form.'],
+    [
+      { shape: { form: 'star' } },
+      ['shape', 'form'],
+      { value: 'star', accepted: { kind: 'form', form: 'documented-form' } },
+    ],
     [
       { shape: { form: 'hemisphere' } },
       ['shape', 'diameterMm'],
-      'Found nothing; accepted: a number of millimetres, or a text such as “2 1/2 in”.',
+      { code: 'input.missing', accepted: { kind: 'range', low: 1, high: 2000, unit: 'mm' } },
     ],
-  ])('refuses %o', (cavity, path, message) => {
+  ])('refuses %o', (cavity, path, told) => {
     const read = parseWith(mould, { ...plain, ...cavity });
-    expect(read.ok ? [] : read.issues).toMatchObject([{ path, message }]);
+    expect(read.ok ? [] : read.issues).toMatchObject([{ path, ...told }]);
   });
 });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ruleError } from './accepted-error.js';
 import { key, title } from './common.js';
 import { mouldKinds } from './names/index.js';
 import { celsius, grams, millilitres, millimetres } from './quantity.js';
@@ -45,14 +46,15 @@ export const mould = z
   .superRefine((content, context) => {
     const stated = waysToState.filter((way) => content[way] !== undefined);
     if (stated.length !== 1) {
-      const found = stated.length === 0 ? 'none' : stated.join(' and ');
-      const message = `found ${found} to state the cavity; accepted: just one of ${waysToState.join(', ')}`;
-      context.addIssue({ code: 'custom', path: [stated[1] ?? 'cavityMl'], message });
+      const path = [stated[1] ?? 'cavityMl'];
+      context.addIssue({ code: 'custom', path, ...ruleError('cavity-stated-once') });
     }
     if (content.waterC !== undefined && content.waterFillG === undefined) {
-      const message =
-        'found a temperature of water without its weight; accepted: waterC together with waterFillG';
-      context.addIssue({ code: 'custom', path: ['waterC'], message });
+      context.addIssue({
+        code: 'custom',
+        path: ['waterC'],
+        ...ruleError('water-temperature-without-weight'),
+      });
     }
   })
   .meta({ id: 'Mould' });

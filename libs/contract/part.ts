@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ruleError } from './accepted-error.js';
 import { key, percent, title } from './common.js';
 import { carrierKinds } from './names/index.js';
 import { grams, millilitres, millimetres, squareCentimetres } from './quantity.js';
@@ -107,7 +108,7 @@ const saidOnce = (part: {
   readonly lossG?: number | undefined;
   readonly losses?: unknown;
   readonly mould?: string | undefined;
-}): string | undefined => {
+}): keyof typeof onceRules | undefined => {
   const { perPieceMl, amount, lossG, losses: lost, mould } = part;
   if ((perPieceMl === undefined) === (amount === undefined)) return 'amount';
   if (amount?.by === 'cavity' && mould === undefined) return 'mould';
@@ -115,16 +116,16 @@ const saidOnce = (part: {
   return undefined;
 };
 
-const onceMessages: Readonly<Record<string, string>> = {
-  amount: 'either perPieceMl or amount is needed, and not both',
-  mould: 'an amount by cavity needs the mould whose cavity it is',
-  losses: 'what is lost is told twice; give lossG or losses',
-};
+const onceRules = {
+  amount: 'amount-stated-once',
+  mould: 'cavity-needs-mould',
+  losses: 'losses-stated-once',
+} as const;
 
 const once = (part: Parameters<typeof saidOnce>[0], context: z.RefinementCtx): void => {
   const field = saidOnce(part);
   if (field !== undefined) {
-    context.addIssue({ code: 'custom', path: [field], message: onceMessages[field] ?? field });
+    context.addIssue({ code: 'custom', path: [field], ...ruleError(onceRules[field]) });
   }
 };
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ruleError } from './accepted-error.js';
 import { key, title } from './common.js';
 import { closingStates, openingStates, stageKinds } from './names/index.js';
 import { part } from './part.js';
@@ -32,7 +33,7 @@ export const link = z
     atMostMin: z.int().min(0).max(525_600).optional(),
   })
   .refine((l) => l.atMostMin === undefined || l.atLeastMin <= l.atMostMin, {
-    message: 'atMostMin is under atLeastMin',
+    ...ruleError('longest-under-shortest'),
     path: ['atMostMin'],
   })
   .meta({ id: 'Link' });
@@ -52,7 +53,7 @@ export const wait = z
       .meta({ description: 'The stage must start before the part has this state' }),
   })
   .refine((w) => w.opens !== undefined || w.closes !== undefined, {
-    message: 'a wait needs a state that opens or closes it',
+    ...ruleError('wait-without-state'),
     path: ['opens'],
   })
   .meta({ id: 'Wait' });

@@ -13,9 +13,13 @@ export const problem = z
         z.strictObject({
           code: z.string(),
           path: z.string().meta({ description: 'Field, such as recipes[0].fats[1].percent' }),
-          message: z.string(),
+          field: z.string().optional().meta({ description: 'What the field is called' }),
+          message: z.string().meta({ description: 'What is wrong, and what would be accepted' }),
           value: z.unknown().optional(),
           accepted: z.string().optional(),
+          data: z.record(z.string(), z.unknown()).optional().meta({
+            description: 'What the sentences are made of: what is accepted, and what else the code tells',
+          }),
         }),
       )
       .max(50)

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { parseMeasure, type Dimension, type Unit } from '#units';
+import { parseMeasure, type Accepted, type Dimension } from '#units';
+import { acceptedError } from './accepted-error.js';
 
 /**
  * Inputs that are a number in the unit of the field, or a text with a unit such as “8 oz”. Whichever it was, what
@@ -35,26 +36,33 @@ const example: Readonly<Record<Dimension, string>> = {
   temperature: '95 °F',
 };
 
-function quantity(dimension: Dimension, unit: Unit, inWords: string, low: number, high: number): Quantity {
-  const within = z.number().min(low).max(high);
-  const accepted = `a number of ${inWords}, or a text such as “${example[dimension]}”`;
-  const range = `${String(low)} to ${String(high)} ${unit}`;
+function quantity(
+  dimension: Dimension,
+  unit: 'g' | 'mL' | 'mm' | 'cm²' | '°C',
+  inWords: string,
+  low: number,
+  high: number,
+): Quantity {
+  const accepted: Accepted = { kind: 'range', low, high, unit };
+  const error = acceptedError(accepted);
+  const within = z.number().min(low, error).max(high, error);
   const text = z
     .string()
     .max(60)
     .meta({ description: 'With its unit', examples: [example[dimension]] });
   return z
-    .union([within, text], { error: accepted })
+    .union([within, text], { error })
     .transform((input, context) => {
       if (typeof input === 'number') return input;
-      const refuse = (message: string): never => {
+      const refuse = (wanted: Accepted): never => {
+        const message = acceptedError(wanted);
         context.issues.push({ code: 'invalid_format', format: 'measure', input, message });
         return z.NEVER;
       };
       const read = parseMeasure(input, dimension);
-      if (!read.ok) return refuse(accepted);
+      if (!read.ok) return refuse({ ...accepted, orMeasure: dimension });
       // Said here with its unit: the bounds of the bare number would not tell a person who wrote ounces.
-      return read.value >= low && read.value <= high ? read.value : refuse(range);
+      return read.value >= low && read.value <= high ? read.value : refuse(accepted);
     })
     .pipe(within)
     .meta({ description: `In ${inWords}` });

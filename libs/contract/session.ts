@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ruleError } from './accepted-error.js';
 import { instant, title, uuid } from './common.js';
 
 /** What a browser signs in with: a code that was shown elsewhere, or the access key itself. */
@@ -18,7 +19,7 @@ export const signIn = z
   })
   .refine(({ code, key }) => (code === undefined) !== (key === undefined), {
     path: ['code'],
-    message: 'accepted: either a code or a key',
+    ...ruleError('code-or-key'),
   })
   .meta({ id: 'SignIn' });
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ruleError } from './accepted-error.js';
 import { planChange, planDocument } from './plan-document.js';
 import { planRequest } from './api.js';
 import { changeInput } from './change-input.js';
@@ -14,7 +15,7 @@ export const whatIf = z
   .refine(
     ({ change, entries, pins = [] }) =>
       [change !== undefined, entries.length > 0, pins.length > 0].filter(Boolean).length === 1,
-    { message: 'one of: a change, entries for the log, pins for stages', path: ['change'] },
+    { ...ruleError('one-wish'), path: ['change'] },
   )
   .meta({ id: 'WhatIf' });
 

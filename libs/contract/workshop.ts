@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ruleError } from './accepted-error.js';
 import { key, line, localDate, localTime, percent, title } from './common.js';
 import { currency, material } from './material.js';
 import { celsius } from './quantity.js';
@@ -7,7 +8,7 @@ import { celsius } from './quantity.js';
 export const span = z
   .strictObject({ from: localTime, to: localTime })
   .refine((s) => s.from < s.to, {
-    message: 'ends before it begins; split a night into two spans',
+    ...ruleError('ends-before-it-begins'),
     path: ['to'],
   })
   .meta({ id: 'Span' });

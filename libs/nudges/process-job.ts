@@ -73,6 +73,6 @@ async function send(
 function read<Name extends JobName>(name: Name, job: Job): Payload<Name> {
   const parsed = parseWith(payloads[name], job.data);
   if (parsed.ok) return parsed.value as Payload<Name>;
-  const issues = parsed.issues.map(({ path, message }) => `${pathText(path)}: ${message}`);
+  const issues = parsed.issues.map(({ path, code }) => `${pathText(path)}: ${code}.`);
   throw new UnrecoverableError(`The job “${name}” cannot be read. ${issues.join(' ')}`);
 }

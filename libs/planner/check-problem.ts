@@ -1,12 +1,21 @@
-import type { Issue } from '#units';
 import type { Interval, Lag, Length, Problem, Stage, Use } from './problem.js';
+
+/** A mistake in how a problem was made. It is told to whoever wrote the caller, and never to the maker. */
+export interface ProblemFault {
+  /** `planner.` and what is wrong. */
+  readonly code: string;
+  readonly path: readonly (string | number)[];
+  readonly message: string;
+  readonly value?: unknown;
+  readonly accepted?: string;
+}
 
 /**
  * What is wrong with a problem before anything is planned: references that lead nowhere, ids used twice, times that
  * are not whole, lengths and amounts out of range, intervals unsorted, a use above its resource's capacity.
- * @returns issues with code `planner.*`; empty when the other functions of this library may be called
+ * @returns faults with code `planner.*`; empty when the other functions of this library may be called
  */
-export function checkProblem(p: Problem): Issue[] {
+export function checkProblem(p: Problem): ProblemFault[] {
   const known = {
     stages: new Set(p.stages.map((stage) => stage.id)),
     capacities: new Map(p.resources.map((resource) => [resource.id, resource.capacity])),
@@ -59,7 +68,7 @@ interface Known {
   readonly calendars: ReadonlySet<string>;
 }
 
-function checkStage(path: Path, stage: Stage, known: Known): Issue[] {
+function checkStage(path: Path, stage: Stage, known: Known): ProblemFault[] {
   return [
     ...whole([...path, 'duration'], stage.duration, 0),
     ...stage.uses.flatMap((use, k) => checkUse([...path, 'uses', k], use, known)),
@@ -73,7 +82,7 @@ function checkStage(path: Path, stage: Stage, known: Known): Issue[] {
   ];
 }
 
-function checkLag(path: Path, lag: Lag, known: Known): Issue[] {
+function checkLag(path: Path, lag: Lag, known: Known): ProblemFault[] {
   return [
     ...reference([...path, 'from'], 'stage', lag.from, known.stages),
     ...reference([...path, 'to'], 'stage', lag.to, known.stages),
@@ -84,7 +93,7 @@ function checkLag(path: Path, lag: Lag, known: Known): Issue[] {
   ];
 }
 
-function checkLength(path: Path, length: Length): Issue[] {
+function checkLength(path: Path, length: Length): ProblemFault[] {
   if (length.kind === 'known') return whole([...path, 'minutes'], length.minutes);
   return (['median', 'sigma'] as const).flatMap((field) => {
     const value = length[field];
@@ -101,7 +110,7 @@ function checkLength(path: Path, length: Length): Issue[] {
   });
 }
 
-function checkUse(path: Path, { resource, amount }: Use, { capacities }: Known): Issue[] {
+function checkUse(path: Path, { resource, amount }: Use, { capacities }: Known): ProblemFault[] {
   const issues = [
     ...reference([...path, 'resource'], 'resource', resource, new Set(capacities.keys())),
     ...whole([...path, 'amount'], amount, 0),
@@ -112,7 +121,7 @@ function checkUse(path: Path, { resource, amount }: Use, { capacities }: Known):
   return [issue('above-capacity', [...path, 'amount'], message, amount, `0 to ${capacity}`)];
 }
 
-function checkCalendar(name: string, calendar: readonly Interval[]): Issue[] {
+function checkCalendar(name: string, calendar: readonly Interval[]): ProblemFault[] {
   return calendar.flatMap((open, k) => {
     const path = ['calendars', name, k];
     const before = calendar[k - 1];
@@ -125,14 +134,14 @@ function checkCalendar(name: string, calendar: readonly Interval[]): Issue[] {
   });
 }
 
-function checkInterval(path: Path, { from, to }: Interval): Issue[] {
+function checkInterval(path: Path, { from, to }: Interval): ProblemFault[] {
   const issues = [...whole([...path, 'from'], from), ...whole([...path, 'to'], to)];
   if (issues.length > 0 || from < to) return issues;
   const message = `The interval goes from ${from} to ${to}; it must end after it begins.`;
   return [issue('empty-interval', path, message, { from, to }, 'from below to')];
 }
 
-function repeatedIds(list: string, entries: readonly { readonly id: string }[]): Issue[] {
+function repeatedIds(list: string, entries: readonly { readonly id: string }[]): ProblemFault[] {
   const seen = new Set<string>();
   return entries.flatMap(({ id }, i) => {
     if (!seen.has(id)) {
@@ -151,12 +160,12 @@ function repeatedIds(list: string, entries: readonly { readonly id: string }[]):
   });
 }
 
-function reference(path: Path, what: string, id: string, known: ReadonlySet<string>): Issue[] {
+function reference(path: Path, what: string, id: string, known: ReadonlySet<string>): ProblemFault[] {
   if (known.has(id)) return [];
   return [issue(`unknown-${what}`, path, `There is no ${what} "${id}".`, id, [...known].join(', '))];
 }
 
-function whole(path: Path, value: number, least = -Infinity): Issue[] {
+function whole(path: Path, value: number, least = -Infinity): ProblemFault[] {
   if (Number.isSafeInteger(value) && value >= least) return [];
   const accepted = least === -Infinity ? 'a whole number' : `a whole number, ${least} or more`;
   return [
@@ -164,7 +173,7 @@ function whole(path: Path, value: number, least = -Infinity): Issue[] {
   ];
 }
 
-function issue(code: string, path: Path, message: string, value?: unknown, accepted?: string): Issue {
+function issue(code: string, path: Path, message: string, value?: unknown, accepted?: string): ProblemFault {
   return {
     code: `planner.${code}`,
     path,

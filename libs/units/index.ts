@@ -3,6 +3,19 @@ export * from './quantities.js';
 export * from './measures.js';
 export * from './instants.js';
 export * from './issue.js';
+export * from './issues/accepted.js';
+export type {
+  BatterIssues,
+  FatIssues,
+  MouldIssues,
+  RecipeIssues,
+  RecipeLimitCode,
+} from './issues/chemistry-issues.js';
+export type { ClockIssues, CureIssues } from './issues/clock-issues.js';
+export type { LogIssues } from './issues/log-issues.js';
+export type { DesignIssues, PlanIssues, RunIssues } from './issues/run-issues.js';
+export type { IssueParams } from './issues/issue-params.js';
+export { inputRules, type InputIssues, type InputRule } from './issues/input-issues.js';
 export * from './evidence.js';
 export * from './random.js';
 export * from './normal.js';

@@ -1,19 +1,27 @@
-/**
- * Something wrong with what a person entered, as a value. Libraries return issues; apps turn them into an
- * exit status or a problem document. `code` is stable and dotted; `message` is for people and may change.
- */
-export interface Issue {
-  /** Stable, dotted, lower case: `lye.concentration-out-of-range`. */
-  readonly code: string;
+import type { Accepted } from './issues/accepted.js';
+import type { IssueParams } from './issues/issue-params.js';
+
+/** Stable, dotted, lower case: `lye.concentration-out-of-range`. */
+export type IssueCode = keyof IssueParams;
+
+/** What every issue has. */
+interface IssueFacts {
   /** Where in the input: property names and array positions from the root. */
   readonly path: readonly (string | number)[];
-  /** One or two plain sentences: what is wrong and what is accepted. */
-  readonly message: string;
   /** The offending value as read. */
   readonly value?: unknown;
-  /** What would be accepted, in words: `20 to 50 %`. */
-  readonly accepted?: string;
+  /** What would be accepted there, where that is one thing. */
+  readonly accepted?: Accepted;
 }
+
+/** The issue of a code. */
+export type IssueOf<C extends IssueCode> = IssueFacts & { readonly code: C } & IssueParams[C];
+
+/**
+ * Something wrong with what a person entered, as data. Libraries return issues; apps turn them into an exit status or
+ * a problem document, and `libs/words` into sentences.
+ */
+export type Issue = { readonly [C in IssueCode]: IssueOf<C> }[IssueCode];
 
 /** A computed value, or the issues that stand in its way. */
 export type Result<T> =

@@ -5,13 +5,9 @@
  */
 import { failed, ok, type Issue, type Result } from './issue.js';
 import { UnitError } from './quantities.js';
+import { units, type Dimension, type Unit, type UnitSystem } from './unit-table.js';
 
-/** What is measured, with its unit inside the code: g, mL, mm, cm², °C. */
-export type Dimension = 'mass' | 'volume' | 'length' | 'area' | 'temperature';
-/** Which units a person asked for. */
-export type UnitSystem = 'metric' | 'us';
-/** A unit by its usual sign. `fl oz` is the US fluid ounce. */
-export type Unit = keyof typeof units;
+export type { Dimension, Unit, UnitSystem } from './unit-table.js';
 
 /**
  * Reads what a person wrote: one number and unit, or several of one system with the units getting smaller
@@ -24,19 +20,24 @@ export type Unit = keyof typeof units;
 export function parseMeasure(text: string, dimension: Dimension): Result<number> {
   const terms = text.length > LONGEST_TEXT ? undefined : termsOf(plain(text));
   if (terms === undefined) {
-    return failed(
-      issue('measure.unreadable', `“${shortened(text)}” is no number with a unit`, text, dimension),
-    );
+    return failed(unreadable(text, dimension));
   }
   const foreign = terms.find((term) => units[term.unit].dimension !== dimension);
   if (foreign !== undefined) {
-    const what = `“${foreign.unit}” in “${text}” is no unit of ${dimension}`;
-    return failed(issue('measure.wrong-dimension', what, text, dimension));
+    const accepted = { kind: 'measure', dimension } as const;
+    return failed({
+      code: 'measure.wrong-dimension',
+      path: [],
+      value: text,
+      accepted,
+      dimension,
+      unit: foreign.unit,
+    });
   }
   const sum = terms.reduce((before, term) => before + toBase(term.value, term.unit), 0);
   const value = Number(sum.toFixed(9));
   if (!Number.isFinite(value) || (dimension === 'temperature' && value < ABSOLUTE_ZERO_C)) {
-    return failed(issue('measure.unreadable', `“${text}” is no ${dimension} that can be`, text, dimension));
+    return failed(unreadable(text, dimension));
   }
   return ok(value);
 }
@@ -75,58 +76,9 @@ export function fromBase(value: number, unit: Unit): number {
   return value / factor + zero;
 }
 
-interface UnitFacts {
-  readonly dimension: Dimension;
-  readonly system: UnitSystem;
-  /** Size in the unit inside the code. */
-  readonly factor: number;
-  /** Where the scale stands when the one inside the code stands at 0. */
-  readonly zero: number;
-  /** How people write it, in lower case and without dots. */
-  readonly spellings: readonly string[];
-}
-
-/** Exact by the international yard and pound agreement of 1959. */
-const GRAMS_PER_POUND = 453.59237;
-const MM_PER_INCH = 25.4;
-/** Both follow from the inch. */
-const CM2_PER_SQUARE_INCH = 6.4516;
-const ML_PER_CUBIC_INCH = 16.387064;
-/** A US gallon is 231 cubic inches and 128 fluid ounces (NIST Handbook 44, appendix C; from memory). */
-const ML_PER_FLUID_OUNCE = (231 * ML_PER_CUBIC_INCH) / 128;
-
 const ABSOLUTE_ZERO_C = -273.15;
 const LONGEST_TEXT = 60;
 const LARGEST_SHOWN = 1e12;
-
-const units = {
-  g: unitOf('mass', 'metric', 1, 'g gram grams'),
-  kg: unitOf('mass', 'metric', 1000, 'kg kilogram kilograms'),
-  oz: unitOf('mass', 'us', GRAMS_PER_POUND / 16, 'oz ounce ounces'),
-  lb: unitOf('mass', 'us', GRAMS_PER_POUND, 'lb lbs pound pounds'),
-  mL: unitOf('volume', 'metric', 1, 'ml millilitre millilitres milliliter milliliters cm³ cm3'),
-  L: unitOf('volume', 'metric', 1000, 'l litre litres liter liters'),
-  'fl oz': unitOf('volume', 'us', ML_PER_FLUID_OUNCE, 'fl_oz floz fluid_ounce fluid_ounces'),
-  'in³': unitOf('volume', 'us', ML_PER_CUBIC_INCH, 'in³ in3 in^3 cu_in cubic_inch cubic_inches'),
-  mm: unitOf('length', 'metric', 1, 'mm millimetre millimetres millimeter millimeters'),
-  cm: unitOf('length', 'metric', 10, 'cm centimetre centimetres centimeter centimeters'),
-  in: unitOf('length', 'us', MM_PER_INCH, 'in inch inches " ″'),
-  'cm²': unitOf('area', 'metric', 1, 'cm² cm2 cm^2 sq_cm square_centimetres square_centimeters'),
-  'in²': unitOf('area', 'us', CM2_PER_SQUARE_INCH, 'in² in2 in^2 sq_in square_inch square_inches'),
-  '°C': unitOf('temperature', 'metric', 1, '°c c celsius'),
-  '°F': unitOf('temperature', 'us', 5 / 9, '°f f fahrenheit', 32),
-} as const satisfies Record<string, UnitFacts>;
-
-function unitOf(
-  dimension: Dimension,
-  system: UnitSystem,
-  factor: number,
-  spellings: string,
-  zero = 0,
-): UnitFacts {
-  const written = spellings.split(' ').map((spelling) => spelling.replace('_', ' '));
-  return { dimension, system, factor, zero, spellings: written };
-}
 
 interface Shown {
   readonly unit: Unit;
@@ -143,14 +95,6 @@ const shownIn: Readonly<Record<Dimension, Readonly<Record<UnitSystem, Shown>>>> 
   length: { metric: usual('mm'), us: fixed('in', 2) },
   area: { metric: usual('cm²'), us: fixed('in²', 2) },
   temperature: { metric: fixed('°C', 1), us: fixed('°F', 1) },
-};
-
-const accepted: Readonly<Record<Dimension, string>> = {
-  mass: 'a text such as “8 oz”, “1 lb 4 oz” or “250 g”',
-  volume: 'a text such as “8 fl oz”, “5 cu in” or “84 mL”',
-  length: 'a text such as “2 1/2 in”, “64 mm” or “6.4 cm”',
-  area: 'a text such as “4 sq in” or “26 cm²”',
-  temperature: 'a text such as “95 °F” or “35 °C”',
 };
 
 interface Term {
@@ -217,11 +161,7 @@ function poundsAndOunces(ounces: number, digits: number): string {
   return pounds === 0 ? rest : `${String(pounds)} lb ${rest}`;
 }
 
-function issue(code: string, what: string, value: string, dimension: Dimension): Issue {
-  const wanted = accepted[dimension];
-  return { code, path: [], message: `${what}; accepted: ${wanted}.`, value, accepted: wanted };
-}
-
-function shortened(text: string): string {
-  return text.length > LONGEST_TEXT ? `${text.slice(0, LONGEST_TEXT)}…` : text;
+function unreadable(text: string, dimension: Dimension): Issue {
+  const accepted = { kind: 'measure', dimension } as const;
+  return { code: 'measure.unreadable', path: [], value: text, accepted, dimension };
 }

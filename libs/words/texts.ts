@@ -1,9 +1,11 @@
 import type { Message, Risk } from '#contract';
+import { acceptedWith } from './format/accepted.js';
 import { amountsIn } from './format/amounts.js';
 import { materials } from './en/materials.js';
 import { lengthsWith } from './format/lengths.js';
 import { readsWith, titledWith } from './format/reads.js';
 import { timesIn } from './format/times.js';
+import { issueText } from './issue-text.js';
 import type { Reader } from './reader.js';
 import type { Texts, Words } from './words.js';
 
@@ -15,13 +17,18 @@ export function textsFor({ language, units, timeZone }: Reader, words: Words): T
     const format = new Intl.ListFormat(locale, { type });
     return (items: readonly string[]): string => format.format(items);
   };
+  const times = timesIn(locale, timeZone);
+  const lengths = lengthsWith(words.phrases, amounts.number);
+  const or = list('disjunction');
+  const writers = { ...amounts, ...lengths, range: words.phrases.range, dayTime: times.dayTime, or };
   const texts: Texts = {
     language,
     names: words.names,
     ...words.phrases,
-    ...timesIn(locale, timeZone),
+    ...times,
     ...amounts,
-    ...lengthsWith(words.phrases, amounts.number),
+    ...lengths,
+    ...acceptedWith(words.accepted, writers),
     read: readsWith(words.names, amounts),
     titled: titledWith(words.names, materials),
     behaviourOf: (fat, english) =>
@@ -29,7 +36,7 @@ export function textsFor({ language, units, timeZone }: Reader, words: Words): T
         amounts.temperature(Number(celsius)),
       ),
     and: list('conjunction'),
-    or: list('disjunction'),
+    or,
     of: (told) => {
       const say = words.messages[told.code] as (told: Message, texts: Texts) => string;
       // A day that is abbreviated ends with a full stop, in German, and so does the sentence.
@@ -38,6 +45,11 @@ export function textsFor({ language, units, timeZone }: Reader, words: Words): T
     remedyOf: (risk) => {
       const say = words.riskRemedies[risk.code] as (risk: Risk, texts: Texts) => string;
       return say(risk, texts);
+    },
+    issue: (issue) => issueText(issue, words.issues, words.accepted, texts),
+    fieldName: (path) => {
+      const last = path.findLast((step) => typeof step === 'string');
+      return last !== undefined && Object.hasOwn(words.fields, last) ? words.fields[last] : undefined;
     },
   };
   return texts;

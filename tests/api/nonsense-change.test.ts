@@ -23,37 +23,37 @@ describe('a change that makes no sense', () => {
     [
       'a lye of 1000 %',
       { kind: 'recipe', recipe: 'tile-base', lyeConcentrationPercent: 1000 },
-      { path: 'change.lyeConcentrationPercent', value: 1000, accepted: 'at most 100' },
+      { path: 'change.lyeConcentrationPercent', value: 1000, accepted: '1% to 100%' },
     ],
     [
       'a lye below 0',
       { kind: 'recipe', recipe: 'tile-base', lyeConcentrationPercent: -5 },
-      { path: 'change.lyeConcentrationPercent', value: -5, accepted: 'at least 1' },
+      { path: 'change.lyeConcentrationPercent', value: -5, accepted: '1% to 100%' },
     ],
     [
       'a lye that is one, but not for soap',
       { kind: 'recipe', recipe: 'tile-base', lyeConcentrationPercent: 60 },
-      { path: 'change.lyeConcentrationPercent', value: 60, accepted: '20 to 50 %' },
+      { path: 'change.lyeConcentrationPercent', value: 60, accepted: '20% to 50%' },
     ],
     [
       'lactate of 90 %',
       { kind: 'recipe', recipe: 'tile-base', sodiumLactatePercent: 90 },
-      { path: 'change.sodiumLactatePercent', value: 90, accepted: 'at most 5' },
+      { path: 'change.sodiumLactatePercent', value: 90, accepted: '0% to 5%' },
     ],
     [
       'a thousand million pieces',
       { kind: 'count', run: 'RUN', count: 1_000_000_000 },
-      { path: 'change.count', value: 1_000_000_000, accepted: 'at most 5000' },
+      { path: 'change.count', value: 1_000_000_000, accepted: 'at most 5,000' },
     ],
     [
       'fourteen spans in a day',
       { kind: 'hours', added: span, date: '2026-11-28', spans: Array.from({ length: 14 }, () => span) },
-      { path: 'change.spans', accepted: 'entries: at most 12' },
+      { path: 'change.spans', accepted: 'at most 12 entries' },
     ],
     [
       'more cavities than there is silicone',
       { kind: 'cavities', mould: 'hexagon', cavities: 3.67e15 },
-      { path: 'change.cavities', value: 3.67e15, accepted: 'at most 10000' },
+      { path: 'change.cavities', value: 3.67e15, accepted: 'at most 10,000' },
     ],
     [
       'a start in the year 1',
@@ -106,7 +106,7 @@ describe('a change that makes no sense', () => {
     const answer = await carry({ kind: 'hours', added: span, date: '2026-11-29', spans: [span] });
     expect(answer.status).toBe(422);
     expect(answer.body.issues).toMatchObject([
-      { path: 'change.hours.exceptions', accepted: 'entries: at most 400' },
+      { path: 'change.hours.exceptions', accepted: 'at most 400 entries' },
     ]);
     expect((await bench.call('GET', '/api/workshop')).body).toEqual(full.body);
     const back = { version: full.body.version, facts: workshop.facts };

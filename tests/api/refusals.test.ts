@@ -30,7 +30,7 @@ describe('bad input: field, value and what is accepted; nothing is stored', () =
         '/api/recipes',
         { ...recipe, key: 'bad', fats: [{ fat: 'olive', percent: -5 }] },
         'recipe',
-        { path: 'fats[0].percent', value: -5, accepted: 'at least 0.01' },
+        { path: 'fats[0].percent', value: -5, accepted: '0.01% to 100%' },
       ],
       [
         'an unknown fat',
@@ -44,7 +44,7 @@ describe('bad input: field, value and what is accepted; nothing is stored', () =
         '/api/recipes',
         { ...recipe, key: 'bad', lyeConcentrationPercent: 60 },
         'recipe',
-        { path: 'lyeConcentrationPercent', value: 60, accepted: '20 to 50 %' },
+        { path: 'lyeConcentrationPercent', value: 60, accepted: '20% to 50%' },
       ],
       [
         'links in a circle',
@@ -54,7 +54,7 @@ describe('bad input: field, value and what is accepted; nothing is stored', () =
         {
           path: 'links[1].to',
           value: 'pour-under',
-          accepted: 'links and waits that do not lead back to the same stage',
+          code: 'design.circular-links',
         },
       ],
       [
@@ -62,7 +62,7 @@ describe('bad input: field, value and what is accepted; nothing is stored', () =
         '/api/runs',
         { ...order, key: 'bad', design: 'teapot' },
         'run',
-        { path: 'design', value: 'teapot', accepted: 'one of cup-soap' },
+        { path: 'design', value: 'teapot', accepted: 'cup-soap', field: 'Design' },
       ],
       [
         'a field nobody knows',
@@ -96,7 +96,7 @@ describe('bad input: field, value and what is accepted; nothing is stored', () =
     const answer = await bench.call('PUT', '/api/workshop', { version: body.version, facts });
     expectProblem(answer, 422, 'invalid-input');
     expect(answer.body.issues).toMatchObject([
-      { path: 'facts.hours.weekly', accepted: 'at least one span in the week' },
+      { path: 'facts.hours.weekly', code: 'hours.never-open', field: 'Your week' },
     ]);
     expect((await bench.call('GET', '/api/workshop')).body).toEqual(body);
   });
@@ -163,7 +163,7 @@ describe('what is made to be too much', () => {
       content: mould.content,
     });
     expectProblem(put, 422, 'invalid-input');
-    expect(put.body.issues).toMatchObject([{ path: 'version', accepted: 'at most 2147483647' }]);
+    expect(put.body.issues).toMatchObject([{ path: 'version', accepted: 'at most 2,147,483,647' }]);
     const away = await bench.call('DELETE', `/api/moulds/${mould.id}?version=2147483648`);
     expectProblem(away, 422, 'invalid-input');
     const plain = { 'content-type': 'text/plain' };

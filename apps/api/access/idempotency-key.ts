@@ -7,12 +7,7 @@ export const IdempotencyKey = createParamDecorator((_: unknown, context: Executi
   const key = context.switchToHttp().getRequest<Request>().headers['idempotency-key'];
   if (key === undefined) return undefined;
   if (typeof key !== 'string' || !/^[\x21-\x7e]{8,200}$/.test(key)) {
-    throw new ApiProblem(
-      400,
-      'bad-idempotency-key',
-      'The idempotency key cannot be used',
-      'Accepted: 8 to 200 printable ASCII characters without spaces, such as a UUID.',
-    );
+    throw new ApiProblem(400, 'bad-idempotency-key', { says: 'bad-idempotency-key' });
   }
   return key;
 });

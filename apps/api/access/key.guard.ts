@@ -31,12 +31,7 @@ export class KeyGuard implements CanActivate {
     const owner =
       key === undefined || !/^[\w-]{20,200}$/.test(key) ? null : await this.parts.storage.keys.verify(key);
     if (owner === null) {
-      throw new ApiProblem(
-        401,
-        'key-needed',
-        'A key is needed',
-        'Sign in, or send the access key as “Authorization: Bearer KEY”; it is printed at the start and kept in the data folder.',
-      );
+      throw new ApiProblem(401, 'key-needed', { says: 'key-needed' });
     }
     request.caller = owner;
     return true;

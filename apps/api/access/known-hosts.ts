@@ -18,9 +18,7 @@ export function knownHosts(bind: string) {
     // Names of hosts are the same in any case (RFC 9110, section 4.2.3).
     const host = (request.headers.host ?? '').replace(/:\d+$/, '').toLowerCase();
     const known = !isLoopback(bind) || isLoopback(host);
-    next(
-      known ? undefined : new ApiProblem(421, 'unknown-host', 'This machine does not go by that name here'),
-    );
+    next(known ? undefined : new ApiProblem(421, 'unknown-host', { says: 'unknown-host' }));
   };
 }
 

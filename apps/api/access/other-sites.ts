@@ -18,12 +18,7 @@ export function refuseOtherSites({ method, headers }: Request): void {
       ? headers.origin === undefined || hostOf(headers.origin) === headers.host
       : site === 'same-origin' || site === 'none';
   if (own) return;
-  throw new ApiProblem(
-    403,
-    'other-site',
-    'Another site may not change anything here',
-    'Use the pages of this program, or send an access key as “Authorization: Bearer KEY”.',
-  );
+  throw new ApiProblem(403, 'other-site', { says: 'other-site' });
 }
 
 function hostOf(origin: string): string | undefined {

@@ -30,7 +30,7 @@ export function readBody(): RequestHandler {
     }
     // `false`: there is a body, and it is no JSON; null: there is no body. One of length 0 is none either.
     if (request.is('application/json') === false && request.headers['content-length'] !== '0') {
-      next(new ApiProblem(415, 'unsupported-media-type', 'The body must be JSON in UTF-8'));
+      next(new ApiProblem(415, 'unsupported-media-type', { says: 'not-json' }));
       return;
     }
     const path = request.path.toLowerCase();

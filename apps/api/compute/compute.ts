@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
 import { ApiProblem } from '../problems/api-problem.js';
 import { FairQueue } from './fair-queue.js';
-import { SEARCH, taskTitle, urgencyOf, usualLimits, type ComputeLimits, type Urgency } from './limits.js';
+import { SEARCH, urgencyOf, usualLimits, type ComputeLimits, type Urgency } from './limits.js';
 import { tasks, type TaskAnswer, type TaskInput, type TaskName } from './tasks.js';
 
 /** For whom something is computed. */
@@ -154,36 +154,28 @@ function isOutOfMemory(error: unknown): boolean {
 }
 
 function busy(name: TaskName): ApiProblem {
-  const detail = `${taskTitle[name]} was not begun: too much waits to be worked out already.`;
-  return new ApiProblem(503, 'busy', 'Busy', detail, {}, WHEN_BUSY_S);
+  return new ApiProblem(503, 'busy', { says: 'task-not-begun', task: name }, {}, WHEN_BUSY_S);
 }
 
 function tookTooLong(name: TaskName, seconds: number): ApiProblem {
-  const detail = `${taskTitle[name]} was stopped: it may take ${String(seconds)} seconds. Nothing was changed.`;
   const limit = { task: name, seconds };
-  return new ApiProblem(503, 'took-too-long', 'It took too long', detail, { limit }, WHEN_TOO_LONG_S);
+  const told = { says: 'task-took-too-long', ...limit } as const;
+  return new ApiProblem(503, 'took-too-long', told, { limit }, WHEN_TOO_LONG_S);
 }
 
 function tooMuchMemory(name: TaskName, megabytes: number): ApiProblem {
-  const detail = `${taskTitle[name]} was stopped: it may take ${String(megabytes)} MB of memory. Nothing was changed.`;
   const limit = { task: name, megabytes };
-  return new ApiProblem(
-    503,
-    'took-too-much-memory',
-    'It took too much memory',
-    detail,
-    { limit },
-    WHEN_TOO_LONG_S,
-  );
+  const told = { says: 'task-took-too-much-memory', ...limit } as const;
+  return new ApiProblem(503, 'took-too-much-memory', told, { limit }, WHEN_TOO_LONG_S);
 }
 
 function stopping(): ApiProblem {
-  return new ApiProblem(503, 'stopping', 'The program is being stopped', 'Nothing was changed.');
+  return new ApiProblem(503, 'stopping', { says: 'stopping' });
 }
 
 /** Nobody reads it; nginx logs the same number for the same thing. */
 function left(): ApiProblem {
-  return new ApiProblem(499, 'client-left', 'The client did not wait for the answer');
+  return new ApiProblem(499, 'client-left', { says: 'client-left' });
 }
 
 function ownWorker(): string {

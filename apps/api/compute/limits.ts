@@ -43,29 +43,10 @@ export const urgencyOf: Readonly<Record<TaskName, Urgency>> = {
   ...{ 'plan-preview': 3, 'amounts-preview': 3, 'clocks-preview': 3 },
 };
 
-/** What a person calls the task. */
-export const taskTitle: Readonly<Record<TaskName, string>> = {
-  replan: 'The plan',
-  amounts: 'The batch sheet',
-  clocks: 'The clocks',
-  cure: 'The cure',
-  gather: 'The list of what to gather',
-  lessons: 'What the logs have taught',
-  teach: 'What the log teaches',
-  remedies: 'The search for remedies',
-  'what-if': 'The what-if',
-  'latest-start': 'The search for the latest start',
-  'plan-preview': 'The plan of the file',
-  'amounts-preview': 'The batch sheet of the file',
-  'clocks-preview': 'The clocks of the file',
-};
-
 /** @throws ApiProblem 422 for more stages than are planned together */
 export function refuseTooLarge({ runs, designs }: Pick<RunsInput, 'runs' | 'designs'>): void {
   const counts = new Map(designs.map(({ key, stages }) => [key, stages.length]));
   const stages = runs.reduce((sum, { design }) => sum + (counts.get(design) ?? 0), 0);
   if (stages <= MOST_STAGES) return;
-  const accepted = `at most ${String(MOST_STAGES)} stages, those of all runs together`;
-  const message = `These runs have ${String(stages)} stages; accepted: ${accepted}.`;
-  throw invalidInput([{ code: 'plan.too-large', path: ['runs'], message, value: stages, accepted }]);
+  throw invalidInput([{ code: 'plan.too-large', path: ['runs'], value: stages, stages, most: MOST_STAGES }]);
 }

@@ -9,13 +9,14 @@ import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { ApiProblem, invalidInput, keyTaken, notFound, staleVersion } from '../problems/api-problem.js';
+import type { LibraryThing } from '../problems/problem-told.js';
 import { createOnce } from '../use-cases/create-once.js';
 
 /** What is particular to one kind of thing in the library. */
 export interface ShelfFacts<Content extends { key: string }> {
   /** Plural, as in the path. */
   readonly path: string;
-  readonly what: string;
+  readonly what: LibraryThing;
   readonly schema: z.ZodType<Content>;
   readonly stored: z.ZodType;
   readonly replacement: z.ZodType<{ version: number; content: Content }>;
@@ -96,9 +97,9 @@ export function libraryController<Content extends { key: string }>(
         const before = await facts.shelf(tx).get(workshopId, id);
         if (before === null || before.archivedAt !== null) throw notFound(what);
         if (before.key !== body.content.key) {
-          const message = `The key stays “${before.key}”: other things refer to it.`;
+          const { key } = before;
           const path = ['content', 'key'];
-          throw invalidInput([{ code: 'library.key-changed', path, message, value: body.content.key }]);
+          throw invalidInput([{ code: 'library.key-changed', path, value: body.content.key, key }]);
         }
         const issues = await facts.check(body.content, tx, workshopId);
         refuse(issues.map((issue) => ({ ...issue, path: ['content', ...issue.path] })));
@@ -125,8 +126,7 @@ export function libraryController<Content extends { key: string }>(
         if (found === null || found.archivedAt !== null) throw notFound(what);
         const users = await facts.usedBy(found.content, tx, workshopId);
         if (users.length > 0) {
-          const detail = `It is used by ${users.map((user) => `“${user}”`).join(', ')}.`;
-          throw new ApiProblem(409, 'in-use', `The ${what} is in use`, detail);
+          throw new ApiProblem(409, 'in-use', { says: 'thing-in-use', what, users });
         }
         const changed = await facts.shelf(tx).archive(workshopId, id, query.version);
         if (changed === null) throw notFound(what);

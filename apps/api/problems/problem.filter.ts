@@ -3,6 +3,9 @@ import { Catch, HttpException, type ArgumentsHost, type ExceptionFilter } from '
 import type { Request, Response } from 'express';
 import type { Log } from '#nudges';
 import { storageTrouble, WorkshopBusyError } from '#storage';
+import { textsFor } from '#words';
+import { wordsOf } from '#words/all';
+import { readerOf } from '../words/reader-of.js';
 import type { DiskWatch } from './disk-watch.js';
 import { ApiProblem } from './api-problem.js';
 
@@ -27,10 +30,14 @@ export class ProblemFilter implements ExceptionFilter {
     if (problem.status === 401) response.setHeader('WWW-Authenticate', 'Bearer');
     const retryAfterS = problem.retryAfterS ?? (problem.status === 503 ? 2 : undefined);
     if (retryAfterS !== undefined) response.setHeader('Retry-After', String(retryAfterS));
+    const reader = readerOf(request);
+    response.vary('Accept-Language');
+    response.vary('Prefer');
+    response.setHeader('Content-Language', reader.language);
     response
       .status(problem.status)
       .type('application/problem+json')
-      .send(JSON.stringify(problem.body(request.originalUrl)));
+      .send(JSON.stringify(problem.body(request.originalUrl, textsFor(reader, wordsOf[reader.language]))));
   }
 
   /** Trouble of the database, which is no fault of the request: sent again later, it may well work. */
@@ -39,50 +46,47 @@ export class ProblemFilter implements ExceptionFilter {
     if (trouble === null) return undefined;
     this.log.warn('The database failed a request', { trouble, method: request.method, path: request.path });
     if (trouble === 'unreachable') {
-      const detail =
-        'Whether it was stored is not known. Try again in a moment, with the same Idempotency-Key.';
-      return new ApiProblem(503, 'no-database', 'The database cannot be reached', detail, {}, 5);
+      return new ApiProblem(503, 'no-database', { says: 'no-database' }, {}, 5);
     }
     this.disk.complain();
-    const where =
-      this.disk.dataFolder === undefined ? 'of the database' : `that holds ${this.disk.dataFolder}`;
-    const detail = `The disk ${where} is full, so nothing was stored. Free some space there, then try again.`;
-    return new ApiProblem(507, 'disk-full', 'The disk is full', detail, {}, 60);
+    return new ApiProblem(507, 'disk-full', { says: 'disk-full', folder: this.disk.dataFolder }, {}, 60);
   }
 
   private unforeseen(thrown: unknown, request: Request): ApiProblem {
     const incident = randomUUID();
     const reason = thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown);
     this.log.error('A request failed', { incident, method: request.method, path: request.path, reason });
-    return new ApiProblem(500, 'internal', 'Something went wrong here', 'It was logged under this number.', {
-      incident,
-    });
+    return new ApiProblem(500, 'internal', { says: 'internal' }, { incident });
   }
 }
 
 function foreseen(thrown: unknown, request: Request): ApiProblem | undefined {
   if (thrown instanceof ApiProblem) return thrown;
-  if (thrown instanceof WorkshopBusyError) return new ApiProblem(503, 'busy', 'Busy', thrown.message);
+  if (thrown instanceof WorkshopBusyError) return new ApiProblem(503, 'busy', { says: 'workshop-busy' });
   switch (statusOf(thrown)) {
     case 404:
-      return new ApiProblem(404, 'not-found', `There is nothing at ${request.method} ${pathOf(request)}`);
+      return new ApiProblem(404, 'not-found', {
+        says: 'nothing-there',
+        method: request.method,
+        path: pathOf(request),
+      });
     case 413:
-      return new ApiProblem(413, 'too-large', 'The body is too large', mostRead(thrown));
+      return new ApiProblem(413, 'too-large', { says: 'too-large', kilobytes: mostRead(thrown) });
     case 415:
-      return new ApiProblem(415, 'unsupported-media-type', 'The body must be JSON in UTF-8');
+      return new ApiProblem(415, 'unsupported-media-type', { says: 'not-json' });
     case 400:
-      return new ApiProblem(400, 'malformed', 'The request cannot be read', 'The body must be valid JSON.');
+      return new ApiProblem(400, 'malformed', { says: 'malformed' });
     default:
       return undefined;
   }
 }
 
 /** The body reader's error says where its limit is, and Nest hands it on as the cause of its own. */
-function mostRead(thrown: unknown): string | undefined {
+function mostRead(thrown: unknown): number | undefined {
   const told = thrown instanceof HttpException ? thrown.cause : thrown;
   const limit = told instanceof Error && 'limit' in told ? Number(told.limit) : 0;
   if (!(limit > 0)) return undefined;
-  return `At most ${String(Math.round(limit / 1024))} kB are read here.`;
+  return Math.round(limit / 1024);
 }
 
 /** Without the query, and with the prefix that the router has taken off. */

@@ -5,8 +5,8 @@ const MOST_VALUES = 60;
 const MOST_LEVELS = 6;
 
 /** A text that was sent, cut where it is longer than anyone needs to find it again. */
-export function toldText(text: string): string {
-  return text.length > MOST_CHARACTERS ? `${text.slice(0, MOST_CHARACTERS)}…` : text;
+export function toldText(text: string, most = MOST_CHARACTERS): string {
+  return text.length > most ? `${text.slice(0, most)}…` : text;
 }
 
 /**

@@ -47,25 +47,15 @@ export function unkeepable(value: unknown): Issue[] {
 }
 
 function unstorable(place: Place): Issue {
-  const accepted = 'text without U+0000 and without half characters';
-  const message = `This text cannot be kept; accepted: ${accepted}.`;
-  return { code: 'input.unstorable-text', path: pathTo(place), message, accepted };
+  return { code: 'input.unstorable-text', path: pathTo(place) };
 }
 
 function tooDeep(place: Place): Issue {
-  const accepted = `up to ${String(MOST_LEVELS)} levels of lists and objects in each other`;
-  const message = `This is nested too deeply; accepted: ${accepted}.`;
-  return { code: 'input.too-deep', path: pathTo(place).slice(0, 3), message, accepted };
+  return { code: 'input.too-deep', path: pathTo(place).slice(0, 3), most: MOST_LEVELS };
 }
 
 function tooMany(): Issue {
-  const accepted = `up to ${String(MOST_VALUES)} values together`;
-  return {
-    code: 'input.too-many-values',
-    path: [],
-    message: `These are too many values; accepted: ${accepted}.`,
-    accepted,
-  };
+  return { code: 'input.too-many-values', path: [], most: MOST_VALUES };
 }
 
 function pathTo(place: Place): (string | number)[] {

@@ -34,8 +34,7 @@ export class KeysController {
     @Param('id', { schema: uuid }) id: string,
   ): Promise<void> {
     if (id === keyId) {
-      const detail = 'Sign out to end it, or revoke it from another device.';
-      throw new ApiProblem(409, 'own-key', 'This is the key you are using', detail);
+      throw new ApiProblem(409, 'own-key', { says: 'own-key' });
     }
     if ((await this.parts.storage.keys.revoke(workshopId, id)) === null) throw notFound('key');
   }

@@ -102,16 +102,10 @@ async function shown({ workshops }: Repositories, key: AccessKey): Promise<Sessi
 
 function refused(withKey: boolean): ApiProblem {
   return withKey
-    ? new ApiProblem(401, 'wrong-key', 'This key is not known here', 'It may be mistyped or revoked.')
-    : new ApiProblem(
-        401,
-        'wrong-code',
-        'This code does not let anyone in',
-        'It may be mistyped, used already, or older than 15 minutes. A device that is signed in can make another; so does each start of the program.',
-      );
+    ? new ApiProblem(401, 'wrong-key', { says: 'wrong-key' })
+    : new ApiProblem(401, 'wrong-code', { says: 'wrong-code' });
 }
 
 function tooManyTries(seconds: number): ApiProblem {
-  const wait = `Try again in ${String(seconds)} s.`;
-  return new ApiProblem(429, 'too-many-tries', 'Too many wrong tries', wait, {}, seconds);
+  return new ApiProblem(429, 'too-many-tries', { says: 'too-many-tries', seconds }, {}, seconds);
 }

@@ -78,7 +78,7 @@ function readDemos(): { readonly name: string; readonly file: RunFile }[] {
     .sort((a, b) => Number(b === FIRST) - Number(a === FIRST) || a.localeCompare(b));
   return names.map((name) => {
     const parsed = parseWith(runFile, parse(readFileSync(join(folder, `${name}.yaml`), 'utf8')));
-    if (!parsed.ok) throw new Error(`the demo ${name} is broken: ${parsed.issues[0]?.message ?? ''}`);
+    if (!parsed.ok) throw new Error(`the demo ${name} is broken: ${parsed.issues[0]?.code ?? ''}`);
     return { name, file: parsed.value };
   });
 }

@@ -86,7 +86,7 @@ function refuseLate(run: StoredRun, { kind }: RemedyChange): void {
   // Soap in the mould is what it is: when it was to begin, how much of it there is and what it is made of are settled.
   const settled = ['recipe', 'start', 'count', 'split'].includes(kind);
   if (settled && run.state !== 'planned') {
-    throw new ApiProblem(409, 'run-begun', 'The run has begun', 'What is poured cannot be changed any more.');
+    throw new ApiProblem(409, 'run-begun', { says: 'run-begun' });
   }
 }
 

@@ -20,12 +20,7 @@ export function callHash({ call, body }: OnceRequest): string {
 }
 
 export function keyReused(): ApiProblem {
-  return new ApiProblem(
-    422,
-    'idempotency-key-reused',
-    'This idempotency key was used for another request',
-    'Use a new key for a new request; the same key repeats the first one.',
-  );
+  return new ApiProblem(422, 'idempotency-key-reused', { says: 'idempotency-key-reused' });
 }
 
 /**

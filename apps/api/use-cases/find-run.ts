@@ -20,7 +20,7 @@ export async function findRunToPlan(
   id: string,
 ): Promise<StoredRun> {
   const run = await findRun(repositories, workshopId, id);
-  if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', 'The run was given up');
+  if (run.state === 'abandoned') throw new ApiProblem(409, 'run-abandoned', { says: 'run-abandoned' });
   return run;
 }
 

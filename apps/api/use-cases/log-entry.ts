@@ -108,7 +108,7 @@ async function readBefore(
   const run = await findRun(tx, workshopId, runId);
   const corrects = entry.kind === 'forget' || entry.kind === 'take-back';
   if (run.state === 'abandoned' && !corrects) {
-    throw new ApiProblem(409, 'run-abandoned', 'The run was given up', 'Nothing more can be logged for it.');
+    throw new ApiProblem(409, 'run-abandoned', { says: 'run-abandoned' });
   }
   refuseFuture(entry, now);
   refuseLongAgo(entry, run);
@@ -147,16 +147,8 @@ export function shownEntry({ id, sequence, at, loggedAt, entry }: LoggedEntry): 
 
 function refuseFuture(entry: LogEntry, now: Date): void {
   if (Date.parse(entry.at) <= now.getTime() + CLOCK_TOLERANCE_MS) return;
-  const accepted = `up to ${now.toISOString()}`;
-  throw invalidInput([
-    {
-      code: 'log.in-the-future',
-      path: ['at'],
-      message: `${entry.at} has not come yet; accepted: ${accepted}.`,
-      value: entry.at,
-      accepted,
-    },
-  ]);
+  const accepted = { kind: 'until', at: now.toISOString() } as const;
+  throw invalidInput([{ code: 'log.in-the-future', path: ['at'], value: entry.at, accepted, at: entry.at }]);
 }
 
 function refuseLongAgo(entry: LogEntry, run: StoredRun): void {
@@ -168,8 +160,7 @@ function refuseLongAgo(entry: LogEntry, run: StoredRun): void {
   };
   for (const [field, value] of Object.entries(told)) {
     if (value === undefined || Date.parse(value) >= earliest) continue;
-    const accepted = `from ${new Date(earliest).toISOString()} on`;
-    const message = `${value} is long before the run; accepted: ${accepted}.`;
-    throw invalidInput([{ code: 'log.long-ago', path: [field], message, value, accepted }]);
+    const accepted = { kind: 'since', at: new Date(earliest).toISOString() } as const;
+    throw invalidInput([{ code: 'log.long-ago', path: [field], value, accepted, at: value }]);
   }
 }

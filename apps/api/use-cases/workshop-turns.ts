@@ -37,8 +37,7 @@ export class WorkshopTurns {
       return;
     }
     if (workshop.waiting.size() >= MOST_WAITING) {
-      const detail = `${String(MOST_WAITING)} changes to this workshop wait already. Nothing was changed.`;
-      throw new ApiProblem(503, 'busy', 'Busy', detail, {}, 5);
+      throw new ApiProblem(503, 'busy', { says: 'changes-wait', count: MOST_WAITING }, {}, 5);
     }
     await new Promise<void>((resolve) => {
       workshop.waiting.push(resolve, '', urgency);

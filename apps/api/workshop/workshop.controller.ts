@@ -37,7 +37,9 @@ export class WorkshopController {
     if (issues.length > 0) throw invalidInput(issues.map((i) => ({ ...i, path: ['facts', ...i.path] })));
     const changed = await this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
       const missing = await equipmentMissed(tx, workshopId, body.facts);
-      if (missing !== undefined) throw new ApiProblem(409, 'in-use', 'Equipment is in use', missing);
+      if (missing !== undefined) {
+        throw new ApiProblem(409, 'in-use', { says: 'equipment-in-use', ...missing });
+      }
       return tx.workshops.update(workshopId, body.version, body.facts);
     });
     if (changed === null) throw notFound('workshop');
@@ -51,14 +53,14 @@ async function equipmentMissed(
   { library, runs }: Repositories,
   workshopId: string,
   facts: WorkshopFacts,
-): Promise<string | undefined> {
+): Promise<{ readonly equipment: string; readonly user: string } | undefined> {
   const kept = new Set(facts.equipment.map(({ key }) => key));
   const designs = (await library.designs.list(workshopId)).map(({ content }) => content);
   const live = await runs.list(workshopId, { states: ['planned', 'making'] });
   for (const design of [...designs, ...live.map(({ snapshot }) => snapshot.design)]) {
     const needs = design.stages.flatMap((stage) => stage.needs);
     const missed = needs.find((need) => !kept.has(need.equipment));
-    if (missed !== undefined) return `“${missed.equipment}” is needed by “${design.title}”.`;
+    if (missed !== undefined) return { equipment: missed.equipment, user: design.title };
   }
   return undefined;
 }

@@ -1,4 +1,5 @@
 import createClient from 'openapi-fetch';
+import { preferences } from '../preferences/preferences.js';
 import { noteAnswer, noteSilence } from './connection.js';
 import { heardFrom } from './server-time.js';
 import type { components, paths } from './schema.js';
@@ -9,6 +10,11 @@ export type Problem = Schemas['Problem'];
 /** The API of this very origin, typed by its own description. The session's cookie goes along by itself. */
 export const api = createClient<paths>({ baseUrl: location.origin });
 api.use({
+  onRequest({ request }) {
+    const { language, units } = preferences();
+    request.headers.set('Accept-Language', language);
+    if (units === 'us') request.headers.set('Prefer', 'units=us');
+  },
   onResponse({ response }) {
     heardFrom(response);
     noteAnswer(response);

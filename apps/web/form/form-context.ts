@@ -1,6 +1,6 @@
 import { createContext, use } from 'react';
 import { pathText, type Issue } from '#units';
-import { useWords } from '../words/words.js';
+import { useTexts } from '../look/use-texts.js';
 import { valueAt, type Path, type Value } from './values.js';
 
 /** What the fields of a form share. */
@@ -33,10 +33,10 @@ export interface Field {
 /** One field of the form by its path. */
 export function useField(path: Path): Field {
   const { content, change, issues } = useForm();
-  const { form } = useWords();
+  const texts = useTexts();
   const id = fieldId(path);
   const at = pathText(path);
-  const wrong = issues.filter((issue) => pathText(issue.path) === at).map((issue) => issueText(issue, form));
+  const wrong = issues.filter((issue) => pathText(issue.path) === at).map(texts.issue);
   return {
     value: valueAt(content, path),
     set: (value) => change(path, value),
@@ -49,14 +49,4 @@ export function useField(path: Path): Field {
 /** The id of the field at a path, so that a list of what is wrong can lead there. */
 export function fieldId(path: Path): string {
   return `field-${pathText(path).replaceAll(/[^\w]+/g, '-')}`;
-}
-
-/** What an issue says to the person at the form. */
-export function issueText(
-  issue: Issue,
-  words: { readonly missing: string; readonly noNumber: (text: string) => string },
-): string {
-  if (issue.code === 'input.missing') return words.missing;
-  if (issue.code === 'form.no-number') return words.noNumber(String(issue.value));
-  return issue.message;
 }

@@ -13,7 +13,8 @@ it.each([
 });
 
 it('takes what was around the thing off the path', () => {
-  const issue = { code: 'x', message: 'No.' };
+  const data = { accepted: { kind: 'range', high: 100, unit: '%' } };
+  const issue = { code: 'input.too-big', message: 'No.', value: 120, data };
   const problem = {
     type: 'urn:x',
     title: 'x',
@@ -23,9 +24,10 @@ it('takes what was around the thing off the path', () => {
       { ...issue, path: 'moulds[0].cavities' },
     ],
   };
-  expect(issuesOf(problem, ['recipes', 0]).map(({ path }) => path)).toEqual([
-    ['fats', 1, 'percent'],
-    ['moulds', 0, 'cavities'],
+  const told = { code: 'input.too-big', value: 120, ...data };
+  expect(issuesOf(problem, ['recipes', 0])).toEqual([
+    { ...told, path: ['fats', 1, 'percent'] },
+    { ...told, path: ['moulds', 0, 'cavities'] },
   ]);
   expect(issuesOf(undefined, [])).toEqual([]);
 });

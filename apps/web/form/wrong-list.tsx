@@ -1,7 +1,9 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { pathText, type Issue } from '#units';
+import { useTexts } from '../look/use-texts.js';
+import type { Texts } from '#words';
 import { useWords } from '../words/words.js';
-import { fieldId, issueText } from './form-context.js';
+import { fieldId } from './form-context.js';
 import { nameOf } from './name-of.js';
 
 /** Everything that is wrong in one place, each with the way to its field. Takes the focus when `since` changes. */
@@ -13,6 +15,7 @@ export function WrongList({
   readonly since: number;
 }): ReactNode {
   const { form } = useWords();
+  const texts = useTexts();
   const ref = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (since > 0) ref.current?.focus();
@@ -42,8 +45,8 @@ export function WrongList({
                 field?.focus();
               }}
             >
-              {placeOf(issue)}
-              {issueText(issue, form)}
+              {placeOf(issue, texts)}
+              {texts.issue(issue)}
             </a>
           </li>
         ))}
@@ -53,9 +56,9 @@ export function WrongList({
 }
 
 /** Which field an issue is about, in front of its sentence; one of the whole thing has no place. */
-function placeOf(issue: Issue): string {
+function placeOf(issue: Issue, texts: Texts): string {
   if (issue.path.length === 0) return '';
-  const name = nameOf(issue.path) ?? (nearest(issue) === null ? pathText(issue.path) : undefined);
+  const name = nameOf(issue.path) ?? (nearest(issue) === null ? texts.fieldName(issue.path) : undefined);
   return name === undefined ? '' : `${name}: `;
 }
 

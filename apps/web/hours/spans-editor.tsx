@@ -1,6 +1,7 @@
+import { useTexts } from '../look/use-texts.js';
 import { Plus, Trash2 } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
-import { fieldId, issueText, useForm } from '../form/form-context.js';
+import { fieldId, useForm } from '../form/form-context.js';
 import { listAt, type Path } from '../form/values.js';
 import { useWords } from '../words/words.js';
 import { pathText } from '#units';
@@ -78,7 +79,8 @@ function SpanFields({
   readonly onRemove: () => void;
   readonly onSplit: (() => void) | undefined;
 }): ReactNode {
-  const { hours, form } = useWords();
+  const { hours } = useWords();
+  const texts = useTexts();
   const { issues } = useForm();
   const wrong = issues.filter((issue) => pathText(issue.path).startsWith(pathText(path)));
   const isNight = span.to <= span.from;
@@ -118,9 +120,7 @@ function SpanFields({
           )}
         </div>
       )}
-      {!isNight && wrong.length > 0 && (
-        <p className="wrong small">{wrong.map((issue) => issueText(issue, form)).join(' ')}</p>
-      )}
+      {!isNight && wrong.length > 0 && <p className="wrong small">{wrong.map(texts.issue).join(' ')}</p>}
     </div>
   );
 }

@@ -13,7 +13,7 @@ import {
   type WorkshopFacts,
 } from '#contract';
 import { cavityMl, checkDesign, checkMould, checkWorkshop } from '#runs';
-import type { Issue } from '#units';
+import type { Accepted, Issue } from '#units';
 import type { Value } from '../form/values.js';
 import type { Kind } from './shelf-calls.js';
 
@@ -62,6 +62,12 @@ export function capacityOf(content: Value): number | undefined {
 
 /** A number field keeps the text that it could not read. */
 function told(issue: Issue): Issue {
-  const expectsNumber = issue.accepted?.includes('number') ?? false;
-  return expectsNumber && typeof issue.value === 'string' ? { ...issue, code: 'form.no-number' } : issue;
+  const { accepted, path, value } = issue;
+  if (typeof value !== 'string' || accepted === undefined || !isForNumbers(accepted)) return issue;
+  return { code: 'form.no-number', path, value };
+}
+
+function isForNumbers(accepted: Accepted): boolean {
+  if (accepted.kind === 'range') return accepted.unit !== 'characters' && accepted.unit !== 'entries';
+  return accepted.kind === 'form' && ['number', 'whole-number', 'saponification'].includes(accepted.form);
 }

@@ -152,7 +152,7 @@ function useLiveIssues(
 }
 
 function distinct(issues: readonly Issue[]): Issue[] {
-  const seen = new Map(issues.map((issue) => [`${issue.path.join(' ')} ${issue.message}`, issue]));
+  const seen = new Map(issues.map((issue) => [JSON.stringify(issue), issue]));
   return [...seen.values()];
 }
 

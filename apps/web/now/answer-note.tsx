@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Schemas } from '../api/client.js';
 import { useTimes, type Times } from '../look/times.js';
 import { Sentences } from '../look/sentence.js';
+import { RefusalText } from '../offline/refusal-text.js';
 import { useWords, type Words } from '../words/words.js';
 import type { Logged, Logging } from './use-logging.js';
 
@@ -59,18 +60,9 @@ function Said({ logged: { outcome } }: { readonly logged: Logged }): ReactNode {
       return <p>{shell.noAnswer}</p>;
     case 'refused':
       return (
-        <>
-          <p>
-            {now.answer.refused} {outcome.refusal.text}
-          </p>
-          {outcome.refusal.issues.length > 1 && (
-            <ul>
-              {outcome.refusal.issues.map((issue) => (
-                <li key={issue}>{issue}</li>
-              ))}
-            </ul>
-          )}
-        </>
+        <p>
+          {now.answer.refused} <RefusalText refusal={outcome.refusal} />
+        </p>
       );
   }
 }

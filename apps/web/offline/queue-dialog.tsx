@@ -8,6 +8,7 @@ import { useWords, type Words } from '../words/words.js';
 import { CorrectTime } from './correct-time.js';
 import { correctEntry, discardEntry, sendWaiting } from './log-queue.js';
 import type { QueuedEntry } from './queue-order.js';
+import { RefusalText } from './refusal-text.js';
 import { useLogQueue } from './use-log-queue.js';
 
 /** All that is not with the API yet, and a choice about what it refused. */
@@ -61,14 +62,9 @@ function Queued({
       </p>
       {refusal !== undefined && (
         <>
-          <p className="small">{refusal.text}</p>
-          {refusal.issues.length > 1 && (
-            <ul className="small">
-              {refusal.issues.map((issue) => (
-                <li key={issue}>{issue}</li>
-              ))}
-            </ul>
-          )}
+          <p className="small">
+            <RefusalText refusal={refusal} />
+          </p>
           {isCorrecting && <CorrectTime queued={queued} onClose={() => setCorrecting(false)} />}
         </>
       )}

@@ -1,13 +1,13 @@
 import type { LogEntry } from '#contract';
+import type { Issue } from '#units';
 
 /** Why the API would not take an entry. */
 export interface Refusal {
   readonly status: number;
+  /** The API's own words, in the language of the page as it was then. */
   readonly text: string;
-  /** One sentence for each field it complains about. */
-  readonly issues: readonly string[];
-  /** Its code for each of them. An entry that was refused before codes were kept has none. */
-  readonly codes?: readonly string[];
+  /** What it complains about, as data. */
+  readonly issues: readonly Issue[];
 }
 
 /** An entry of the bench log that is not with the API yet. */

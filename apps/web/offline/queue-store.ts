@@ -9,9 +9,13 @@ const STORE = 'log-queue';
 let opened: Promise<IDBPDatabase<QueueDatabase>> | undefined;
 
 function database(): Promise<IDBPDatabase<QueueDatabase>> {
-  opened ??= openDB<QueueDatabase>('benchtide', 1, {
-    upgrade(db) {
-      db.createObjectStore(STORE, { keyPath: 'place', autoIncrement: true });
+  opened ??= openDB<QueueDatabase>('benchtide', 2, {
+    async upgrade(db, before, _now, transaction) {
+      if (before === 0) db.createObjectStore(STORE, { keyPath: 'place', autoIncrement: true });
+      // Refusals were kept as sentences: those entries are sent once more, and refused in data.
+      if (before !== 1) return;
+      const store = transaction.objectStore(STORE);
+      for (const { refusal: _, ...queued } of await store.getAll()) await store.put(queued);
     },
   });
   return opened;

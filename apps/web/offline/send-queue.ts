@@ -1,4 +1,5 @@
 import { api, ApiError, type Schemas } from '../api/client.js';
+import { issueOf } from '../form/path-of.js';
 import { queueChanged, tellSent } from './queue-news.js';
 import { nextToSend, verdict, type QueuedEntry, type Refusal } from './queue-order.js';
 import { drop, kept, replace } from './queue-store.js';
@@ -23,9 +24,8 @@ export async function post({ id, runId, entry }: Omit<QueuedEntry, 'place'>): Pr
     if (meaning === 'sent' && data !== undefined) return { verdict: 'sent', answer: data };
     if (meaning !== 'refused') return { verdict: 'later' };
     const { message, problem } = new ApiError(response.status, error);
-    const issues = (problem?.issues ?? []).map((issue) => issue.message);
-    const codes = (problem?.issues ?? []).map((issue) => issue.code);
-    return { verdict: 'refused', refusal: { status: response.status, text: message, issues, codes } };
+    const issues = (problem?.issues ?? []).map(issueOf);
+    return { verdict: 'refused', refusal: { status: response.status, text: message, issues } };
   } catch {
     return { verdict: 'later' };
   }

@@ -3,6 +3,7 @@ import type { PlanDocument } from '#contract';
 import type { Issue } from '#units';
 import { useAmounts } from '../look/amounts.js';
 import { useTimes } from '../look/times.js';
+import { pathText } from '#units';
 import { useWords } from '../words/words.js';
 import type { WhatIfState } from '../whatif/use-what-if.js';
 import { AddedNote } from './added-note.js';
@@ -111,12 +112,13 @@ function Conflict({ plan }: { readonly plan: PlanDocument }): ReactNode {
 
 function Wrong({ issues }: { readonly issues: readonly Issue[] }): ReactNode {
   const { plan: words } = useWords();
+  const texts = useTexts();
   return (
     <div className="note amber stack tight" role="status">
       <h3>{words.wrongTitle}</h3>
       <ul>
-        {issues.map(({ code, message }) => (
-          <li key={`${code} ${message}`}>{message}</li>
+        {issues.map((issue) => (
+          <li key={`${issue.code} ${pathText(issue.path)}`}>{texts.issue(issue)}</li>
         ))}
       </ul>
     </div>

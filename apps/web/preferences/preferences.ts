@@ -38,6 +38,11 @@ addEventListener('storage', (event) => {
   if (event.key === KEY) change(read());
 });
 
+/** What is chosen now, for what is no part of a page. */
+export function preferences(): Preferences {
+  return current;
+}
+
 /** One preference and the way to change it; kept on this device. */
 export function usePreference<K extends keyof Preferences>(
   name: K,

@@ -1,3 +1,4 @@
+import { RefusalText } from '../offline/refusal-text.js';
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState, type ReactNode } from 'react';
 import { answered, api, type Schemas } from '../api/client.js';
@@ -115,7 +116,11 @@ function TakeBack({
           {words.no}
         </button>
       </div>
-      {data?.status === 'refused' && <p className="note coral">{data.refusal.text}</p>}
+      {data?.status === 'refused' && (
+        <p className="note coral">
+          <RefusalText refusal={data.refusal} />
+        </p>
+      )}
       {error !== null && <Failed error={error} again={() => mutate()} />}
     </div>
   );

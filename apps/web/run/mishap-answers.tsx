@@ -1,3 +1,4 @@
+import { RefusalText } from '../offline/refusal-text.js';
 import { useMutation } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { useNavigate } from 'react-router';
@@ -58,7 +59,11 @@ export function MishapAnswers({
         ))}
       </ul>
       {data?.status === 'waiting' && <p className="note">{log.waiting}</p>}
-      {data?.status === 'refused' && <p className="note coral">{data.refusal.text}</p>}
+      {data?.status === 'refused' && (
+        <p className="note coral">
+          <RefusalText refusal={data.refusal} />
+        </p>
+      )}
       {error !== null && <Failed error={error} />}
     </div>
   );

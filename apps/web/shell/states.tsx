@@ -19,7 +19,9 @@ export function Failed({ error, again }: { readonly error: Error; readonly again
     <div role="alert" className="note coral stack tight">
       <p>
         {error instanceof ApiError
-          ? error.message
+          ? (error.problem?.issues ?? []).length > 0
+            ? error.problem?.title
+            : error.message
           : error instanceof TypeError
             ? shell.noAnswer
             : shell.failed}
@@ -34,14 +36,14 @@ export function Failed({ error, again }: { readonly error: Error; readonly again
   );
 }
 
-/** Which fields the API complains about. */
+/** Which fields the API complains about, in the language that it was asked for. */
 function Fields({ error }: { readonly error: ApiError }): ReactNode {
   const issues = error.problem?.issues ?? [];
   return (
     issues.length > 0 && (
       <ul>
-        {issues.map((issue) => (
-          <li key={`${issue.code} ${issue.path}`}>{issue.message}</li>
+        {issues.map(({ code, path, field, message }) => (
+          <li key={`${code} ${path}`}>{field === undefined ? message : `${field}: ${message}`}</li>
         ))}
       </ul>
     )

@@ -50,7 +50,7 @@ describe('a wish about a run that there is not yet', () => {
       order: { ...order, design: 'teapot' },
       recipes: [],
     });
-    expect(outcome).toMatchObject({ ok: false, issues: [{ path: ['design'], accepted: 'orchard-bar' }] });
+    expect(outcome).toMatchObject({ ok: false, issues: [{ path: ['design'], known: ['orchard-bar'] }] });
   });
 });
 

@@ -33,9 +33,9 @@ function runInput(input: RunsInput, { change, entries = [] }: Wish & { kind: 'ru
 function orderInput(input: RunsInput, { order, recipes }: Wish & { kind: 'order' }): Result<RunsInput> {
   const design = input.designs.find(({ key }) => key === order.design);
   if (design === undefined) {
-    const accepted = input.designs.map(({ key }) => key).join(', ');
-    const message = `There is no design “${order.design}”; accepted: ${accepted}.`;
-    return failed({ code: 'design.unknown', path: ['design'], message, value: order.design, accepted });
+    const known = input.designs.map(({ key }) => key);
+    const accepted = { kind: 'one-of', values: known } as const;
+    return failed({ code: 'design.unknown', path: ['design'], value: order.design, accepted, known });
   }
   const matter = matterOf(design, input);
   return {

@@ -12,7 +12,7 @@ const fats = fatTable([]);
 const anyMass = fc.double({ min: 1, max: 50_000, noNaN: true });
 
 function made(result: Result<BatchAmounts>): BatchAmounts {
-  if (!result.ok) throw new Error(result.issues.map(({ message }) => message).join(' '));
+  if (!result.ok) throw new Error(result.issues.map(({ code }) => code).join(' '));
   return result.value;
 }
 
@@ -144,8 +144,7 @@ describe('sizes that cannot be made', () => {
       expect(result.ok).toBe(false);
       if (result.ok) continue;
       expect(result.issues).toHaveLength(1);
-      expect(result.issues[0]).toMatchObject({ code, path: [field], value: size });
-      expect(result.issues[0]?.message).toContain(String(size));
+      expect(result.issues[0]).toMatchObject({ code, path: [field], value: size, found: size });
     }
   });
 

@@ -153,16 +153,21 @@ function densityOfLye({ pureNaohG, pureKohG, lyeG }: LyeAmounts, temperatureC: n
   return lyeSolutionDensity(solution, temperatureC);
 }
 
-function sizeIssues(code: string, field: string, value: number, unit: 'g' | 'mL'): Issue[] {
+function sizeIssues(
+  code: 'batch.fats-out-of-range' | 'batch.volume-out-of-range',
+  field: string,
+  value: number,
+  unit: 'g' | 'mL',
+): Issue[] {
   if (value > 0 && value <= LARGEST_BATCH) return [];
-  const accepted = `more than 0, at most ${String(LARGEST_BATCH)} ${unit}`;
+  const accepted = { kind: 'range', low: 0, high: LARGEST_BATCH, isOpen: true, unit } as const;
   return [
     {
       code,
       path: [field],
-      message: `A batch of ${String(value)} ${unit} cannot be made; accepted: ${accepted}.`,
       value,
       accepted,
+      found: value,
     },
   ];
 }

@@ -36,31 +36,27 @@ function fatIssues(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>): 
   return recipe.fats.flatMap(({ fat, percent }, index): Issue[] => {
     const issues: Issue[] = [];
     if (!fats.has(fat)) {
-      const nearest = nearestFats(fat, fats.values(), 3).join(', ');
       issues.push({
         code: 'recipe.unknown-fat',
         path: ['fats', index, 'fat'],
-        message: `There is no fat “${fat}”. Nearest known: ${nearest}.`,
         value: fat,
-        accepted: 'the key of a shipped fat or of one of your own',
+        nearest: nearestFats(fat, fats.values(), 3),
       });
     }
     if (recipe.fats.findIndex((other) => other.fat === fat) < index) {
       issues.push({
         code: 'recipe.fat-twice',
         path: ['fats', index, 'fat'],
-        message: `“${fat}” is listed twice; give it one share.`,
         value: fat,
-        accepted: 'each fat once',
       });
     }
     if (!(percent > 0 && percent <= 100)) {
       issues.push({
         code: 'recipe.fat-share-out-of-range',
         path: ['fats', index, 'percent'],
-        message: `“${fat}” has a share of ${String(percent)} %; more than 0 and at most 100 % are accepted.`,
         value: percent,
-        accepted: 'more than 0, at most 100 %',
+        accepted: { kind: 'range', low: 0, high: 100, isOpen: true, unit: '%' },
+        fat,
       });
     }
     return issues;
@@ -73,9 +69,7 @@ function sumIssues(recipe: WrittenRecipe): Issue[] {
       {
         code: 'recipe.no-fats',
         path: ['fats'],
-        message: 'The recipe has no fats; at least one is needed.',
         value: recipe.fats,
-        accepted: 'one fat or more',
       },
     ];
   }
@@ -86,9 +80,9 @@ function sumIssues(recipe: WrittenRecipe): Issue[] {
     {
       code: 'recipe.shares-not-100',
       path: ['fats'],
-      message: `The shares of the fats add up to ${String(Number(sum.toFixed(2)))} %; they must make 100 %, give or take ${String(SUM_TOLERANCE)}.`,
       value: sum,
-      accepted: '99.95 to 100.05 %',
+      accepted: { kind: 'range', low: 100 - SUM_TOLERANCE, high: 100 + SUM_TOLERANCE, unit: '%' },
+      sum,
     },
   ];
 }
@@ -99,11 +93,8 @@ function purityIssues({ kohSharePercent = 0, kohPurityPercent }: WrittenRecipe):
     {
       code: 'lye.koh-purity-missing',
       path: ['kohPurityPercent'],
-      message:
-        'KOH is sold at anything from 85 to 100 %, so its purity is not guessed; accepted: the figure on the ' +
-        'supplier’s sheet, 80 to 100 %.',
       value: kohPurityPercent,
-      accepted: '80 to 100 %, from the supplier’s sheet',
+      accepted: { kind: 'range', low: 80, high: 100, unit: '%' },
     },
   ];
 }
@@ -116,11 +107,9 @@ function acidIssues({ acids: shares = [] }: WrittenRecipe): Issue[] {
       {
         code: 'recipe.acid-strength-missing',
         path: ['acids', i, 'strengthPercent'],
-        message:
-          `${acids[acid].title} is sold in water, at a strength that is not guessed; accepted: the figure on its ` +
-          'label, such as 5 for a household vinegar.',
         value: strengthPercent,
-        accepted: 'the share of acid on its label, per cent',
+        accepted: { kind: 'range', low: 1, high: 100, unit: '%' },
+        acid,
       },
     ];
   });
@@ -132,32 +121,20 @@ function waterIssues(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>)
   const told = waterFields.filter((field) => recipe[field] !== undefined);
   const [field = 'lyeConcentrationPercent', second] = told;
   if (second !== undefined) {
-    const message = `The water is told twice, as ${told.join(' and ')}; accepted: one of them.`;
-    return [
-      {
-        code: 'recipe.water-twice',
-        path: [second],
-        message,
-        value: recipe[second],
-        accepted: 'one of the three',
-      },
-    ];
+    return [{ code: 'recipe.water-twice', path: [second], value: recipe[second], fields: told }];
   }
   const value = batterOf(recipe, fats).lyeConcentrationPercent;
   const { low, high } = lyeLimits;
   // The slack lets a ratio that means exactly 50 % through in spite of its binary rounding.
   if (value >= low - 1e-9 && value <= high + 1e-9) return jugIssues(recipe, fats, value);
-  const given = field === 'lyeConcentrationPercent' ? '' : ` (from ${field} ${String(recipe[field])})`;
-  const accepted = `${String(low)} to ${String(high)} %`;
   return [
     {
       code: 'lye.concentration-out-of-range',
       path: [field],
-      message:
-        `The lye concentration is ${String(Number(value.toFixed(2)))} %${given}; accepted: ${accepted}. Stronger lye is ` +
-        'close to saturation and crystallises; weaker lye leaves soap that does not set.',
       value: recipe[field],
-      accepted: field === 'lyeConcentrationPercent' ? accepted : `what makes a lye of ${accepted}`,
+      accepted: { kind: 'range', low, high, unit: '%' },
+      percent: value,
+      field,
     },
   ];
 }
@@ -171,31 +148,19 @@ function jugIssues(
   const { waterG, naohG, kohG } = lyeForFats({ ...recipe, lyeConcentrationPercent }, fats, 100);
   const index = (recipe.acids ?? []).findIndex(({ replacesWater = false }) => replacesWater);
   if (index < 0 || waterG >= naohG + kohG) return [];
-  const accepted = 'as much water as lye left in the jug';
   return [
     {
       code: 'recipe.acid-for-water',
       path: ['acids', index, 'replacesWater'],
-      message:
-        `For 100 g of fats only ${waterG.toFixed(1)} g of water would be left to dissolve ${(naohG + kohG).toFixed(1)} g ` +
-        `of lye; accepted: ${accepted}.`,
       value: true,
-      accepted,
+      waterG,
+      lyeG: naohG + kohG,
     },
   ];
 }
 
-function limitIssues({ code, path, name, value, low, high, unit, because }: Limit): Issue[] {
+function limitIssues({ issue, path, value, low, high, unit }: Limit): Issue[] {
   if (value >= low && value <= high) return [];
-  const accepted = `${String(low)} to ${String(high)} ${unit}`;
-  const why = because === undefined ? '' : ` ${because}`;
-  return [
-    {
-      code,
-      path: [...path],
-      message: `${name} is ${String(value)} ${unit}; accepted: ${accepted}.${why}`,
-      value,
-      accepted,
-    },
-  ];
+  const accepted = { kind: 'range', low, high, unit } as const;
+  return [{ ...issue, path, value, accepted, found: value, unit }];
 }

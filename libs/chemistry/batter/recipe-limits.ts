@@ -1,44 +1,40 @@
+import type { IssueOf, RecipeLimitCode } from '#units';
 import type { WrittenRecipe } from '../recipe/batter-recipe.js';
 
 /** What a number of a recipe may be, both ends included. */
 export interface Limit {
-  readonly code: string;
+  /** The issue of a number beyond, but for the number itself. */
+  readonly issue: LimitIssue;
   readonly path: readonly (string | number)[];
-  readonly name: string;
   readonly value: number;
   readonly low: number;
   readonly high: number;
   readonly unit: '%' | '°C';
-  /** Why not beyond, where that is worth saying. */
-  readonly because?: string;
 }
+
+type LimitIssue = {
+  readonly [C in RecipeLimitCode]: Omit<IssueOf<C>, 'path' | 'value' | 'accepted' | 'found' | 'unit'>;
+}[RecipeLimitCode];
 
 /** Limits of the trade [common practice, no source], but for the upper lye limit [S4] and the table's heat. */
 export function recipeLimits(recipe: WrittenRecipe): Limit[] {
   const { fragrance, acids = [], colourants = [], additions = [] } = recipe;
   return [
     superfatLimit(recipe),
-    purity('naohPurityPercent', 'NaOH', recipe.naohPurityPercent),
-    {
-      ...share('recipe.koh-share-out-of-range', ['kohSharePercent'], 'KOH', recipe.kohSharePercent ?? 0, 100),
-      name: 'The share of KOH in the alkali',
-    },
-    ...(recipe.kohPurityPercent === undefined
-      ? []
-      : [purity('kohPurityPercent', 'KOH', recipe.kohPurityPercent)]),
+    purity('naoh', recipe.naohPurityPercent),
+    share({ code: 'recipe.koh-share-out-of-range' }, ['kohSharePercent'], recipe.kohSharePercent ?? 0, 100),
+    ...(recipe.kohPurityPercent === undefined ? [] : [purity('koh', recipe.kohPurityPercent)]),
     share(
-      'recipe.sodium-lactate-out-of-range',
+      { code: 'recipe.sodium-lactate-out-of-range' },
       ['sodiumLactatePercent'],
-      'Sodium lactate',
       recipe.sodiumLactatePercent,
       5,
     ),
-    share('recipe.salt-out-of-range', ['saltPercent'], 'Salt', recipe.saltPercent, 100),
-    share('recipe.sugar-out-of-range', ['sugarPercent'], 'Sugar', recipe.sugarPercent, 5),
+    share({ code: 'recipe.salt-out-of-range' }, ['saltPercent'], recipe.saltPercent, 100),
+    share({ code: 'recipe.sugar-out-of-range' }, ['sugarPercent'], recipe.sugarPercent, 5),
     {
-      code: 'batter.temperature-out-of-range',
+      issue: { code: 'batter.temperature-out-of-range' },
       path: ['batterTemperatureC'],
-      name: 'The batter temperature',
       value: recipe.batterTemperatureC,
       low: 20,
       high: 75,
@@ -46,25 +42,13 @@ export function recipeLimits(recipe: WrittenRecipe): Limit[] {
     },
     ...(fragrance === undefined
       ? []
-      : [
-          {
-            ...share(
-              'recipe.fragrance-out-of-range',
-              ['fragrance', 'percent'],
-              'The fragrance',
-              fragrance.percent,
-              10,
-            ),
-            because: 'Keep within the supplier’s own limit, too.',
-          },
-        ]),
+      : [share({ code: 'recipe.fragrance-out-of-range' }, ['fragrance', 'percent'], fragrance.percent, 10)]),
     ...acids.flatMap(({ percent, strengthPercent = 100 }, i) => [
-      share('recipe.acid-out-of-range', ['acids', i, 'percent'], 'An acid', percent, 50),
+      share({ code: 'recipe.acid-out-of-range' }, ['acids', i, 'percent'], percent, 50),
       {
         ...share(
-          'recipe.acid-strength-out-of-range',
+          { code: 'recipe.acid-strength-out-of-range' },
           ['acids', i, 'strengthPercent'],
-          'The strength of an acid',
           strengthPercent,
           100,
         ),
@@ -72,36 +56,30 @@ export function recipeLimits(recipe: WrittenRecipe): Limit[] {
       },
     ]),
     ...colourants.map(({ percent, title }, i) =>
-      share('recipe.colourant-out-of-range', ['colourants', i, 'percent'], `“${title}”`, percent, 10),
+      share({ code: 'recipe.colourant-out-of-range', title }, ['colourants', i, 'percent'], percent, 10),
     ),
     ...additions.map(({ percent, title }, i) =>
-      share('recipe.addition-out-of-range', ['additions', i, 'percent'], `“${title}”`, percent, 50),
+      share({ code: 'recipe.addition-out-of-range', title }, ['additions', i, 'percent'], percent, 50),
     ),
   ];
 }
 
-/** Lye that would stay in the soap is refused unless the maker says that she means it. */
+/** Lye that would stay in the soap is refused unless the maker says that it is meant. */
 function superfatLimit({ superfatPercent, lyeExcessIntended = false }: WrittenRecipe): Limit {
   return {
-    code: 'lye.superfat-out-of-range',
+    issue: { code: 'lye.superfat-out-of-range', isExcessIntended: lyeExcessIntended },
     path: ['superfatPercent'],
-    name: 'The superfat',
     value: superfatPercent,
     low: lyeExcessIntended ? -5 : 0,
     high: 25,
     unit: '%',
-    because: lyeExcessIntended
-      ? 'More lye than that is not made into soap that anyone should touch.'
-      : 'Below 0 % lye is left over in the soap, and it burns. For soap that is salted out or neutralised ' +
-        'before use, say so with lyeExcessIntended: true.',
   };
 }
 
-function purity(field: string, alkali: string, value: number): Limit {
+function purity(alkali: 'naoh' | 'koh', value: number): Limit {
   return {
-    code: 'lye.purity-out-of-range',
-    path: [field],
-    name: `The purity of the ${alkali}`,
+    issue: { code: 'lye.purity-out-of-range', alkali },
+    path: [`${alkali}PurityPercent`],
     value,
     low: 80,
     high: 100,
@@ -109,6 +87,6 @@ function purity(field: string, alkali: string, value: number): Limit {
   };
 }
 
-function share(code: string, path: Limit['path'], name: string, value: number, high: number): Limit {
-  return { code, path, name, value, low: 0, high, unit: '%' };
+function share(issue: LimitIssue, path: Limit['path'], value: number, high: number): Limit {
+  return { issue, path, value, low: 0, high, unit: '%' };
 }

@@ -6,8 +6,6 @@ import { fattyAcidMolarMass } from './molar-mass.js';
 /** Rounding on a supplier's sheet may carry a profile this far over 100 %. */
 const PROFILE_CEILING = 100.5;
 
-const confirm = 'If the sheet really says so, `confirmed: true` accepts it.';
-
 /**
  * Whether a fat's figures can be those of a fat, and whether they are likely.
  * @returns issues, paths from the fat itself; none when it can be used. Refused outright:
@@ -24,33 +22,21 @@ export function checkFat(fat: FatFacts): Issue[] {
     ...limitIssues(fat),
   ];
   if (refusals.length > 0 || fat.confirmed === true) return refusals;
-  return questionsAbout(fat).map((question) => ({ ...question, message: `${question.message} ${confirm}` }));
+  return questionsAbout(fat);
 }
 
 function saponificationIssues(fat: FatFacts): Issue[] {
   const { low, used, high } = fat.saponificationMgKohPerG;
-  if (high < 20 && used > 0) {
-    const message =
-      `“${fat.title}” has a saponification value of ${String(used)}; accepted: 20 to 600 mg KOH per g. ` +
-      'A figure such as 0.135 is g of NaOH per g: divided by 0.000713 it is mg of KOH.';
-    return [
-      {
-        code: 'fat.saponification-disordered',
-        path: ['saponificationMgKohPerG'],
-        message,
-        value: fat.saponificationMgKohPerG,
-        accepted: '20 to 600 mg KOH per g',
-      },
-    ];
-  }
   if (low >= 20 && low <= used && used <= high && high <= 600) return [];
   return [
     {
       code: 'fat.saponification-disordered',
       path: ['saponificationMgKohPerG'],
-      message: `“${fat.title}” has the saponification values ${String(low)}, ${String(used)}, ${String(high)} mg KOH/g; they must rise from low over used to high, within 20 to 600.`,
       value: fat.saponificationMgKohPerG,
-      accepted: '20 ≤ low ≤ used ≤ high ≤ 600 mg KOH/g',
+      accepted: { kind: 'range', low: 20, high: 600, unit: 'mg KOH/g' },
+      title: fat.title,
+      ...{ low, used, high },
+      isAsNaoh: high < 20 && used > 0,
     },
   ];
 }
@@ -72,30 +58,33 @@ const commonNames: Readonly<Record<string, string>> = {
   erucic: 'C22:1',
 };
 
-function alsoCalled(name: string): string {
+/** The carbons and double bonds of an acid that a sheet calls by its name. */
+function alsoCalled(name: string): string | undefined {
   const [word = ''] = name.toLowerCase().split(/[^a-z]/);
-  const code = commonNames[word];
-  return code === undefined ? '' : ` “${name}” is ${code}.`;
+  return commonNames[word];
 }
 
 function profileIssues(fat: FatFacts): Issue[] {
   const entries = Object.entries(fat.fattyAcidsPercent);
   const unknown = entries.filter(([name, share]) => fattyAcidMolarMass(name) === undefined || !(share >= 0));
-  const issues = unknown.map(([name, share]): Issue => ({
-    code: 'fat.unknown-fatty-acid',
-    path: ['fattyAcidsPercent', name],
-    message: `“${name}” with ${String(share)} % is not a share of a fatty acid; a name such as C18:1 or ricinoleic and 0 % or more are accepted.${alsoCalled(name)}`,
-    value: share,
-    accepted: 'carbons:double bonds such as C18:1, or ricinoleic; 0 to 100 %',
-  }));
+  const issues = unknown.map(([name, share]): Issue => {
+    const isCalled = alsoCalled(name);
+    return {
+      code: 'fat.unknown-fatty-acid',
+      path: ['fattyAcidsPercent', name],
+      value: share,
+      ...{ name, share },
+      ...(isCalled !== undefined && { isCalled }),
+    };
+  });
   const sum = entries.reduce((total, [, share]) => total + share, 0);
   if (sum > PROFILE_CEILING) {
     issues.push({
       code: 'fat.fatty-acids-over-100',
       path: ['fattyAcidsPercent'],
-      message: `The fatty acids of “${fat.title}” add up to ${sum.toFixed(1)} %; at most 100 % are accepted.`,
       value: sum,
-      accepted: '100 % at most',
+      accepted: { kind: 'range', low: 0, high: 100, unit: '%' },
+      ...{ title: fat.title, sum },
     });
   }
   return issues;
@@ -106,7 +95,6 @@ const numbers = [
   {
     field: 'densityGPerMl',
     code: 'fat.density-out-of-range',
-    name: 'a density',
     low: 0.8,
     high: 1.05,
     unit: 'g/mL',
@@ -114,7 +102,6 @@ const numbers = [
   {
     field: 'expansionGPerMlPerC',
     code: 'fat.expansion-out-of-range',
-    name: 'an expansion',
     low: 0.0003,
     high: 0.0015,
     unit: 'g/mL per °C',
@@ -124,37 +111,36 @@ const numbers = [
 function numberIssues(fat: FatFacts): Issue[] {
   return numbers
     .filter(({ field, low, high }) => !(fat[field] >= low && fat[field] <= high))
-    .map(({ field, code, name, low, high, unit }) => ({
+    .map(({ field, code, low, high, unit }) => ({
       code,
       path: [field],
-      message: `“${fat.title}” has ${name} of ${String(fat[field])} ${unit}; ${String(low)} to ${String(high)} are accepted.`,
       value: fat[field],
-      accepted: `${String(low)} to ${String(high)} ${unit}`,
+      accepted: { kind: 'range', low, high, unit },
+      ...{ title: fat.title, found: fat[field] },
     }));
 }
 
 const limits = [
-  { field: 'iodine', code: 'fat.iodine-disordered', name: 'the iodine values', top: 250, unit: 'g/100 g' },
+  { field: 'iodine', code: 'fat.iodine-disordered', top: 250, unit: 'g/100 g' },
   {
     field: 'unsaponifiablePercent',
     code: 'fat.unsaponifiable-disordered',
-    name: 'the unsaponifiable shares',
     top: 60,
     unit: '%',
   },
 ] as const;
 
 function limitIssues(fat: FatFacts): Issue[] {
-  return limits.flatMap(({ field, code, name, top, unit }) => {
+  return limits.flatMap(({ field, code, top, unit }) => {
     const given = fat[field];
     if (given === undefined || (given.low >= 0 && given.low <= given.high && given.high <= top)) return [];
     return [
       {
         code,
         path: [field],
-        message: `“${fat.title}” has ${name} ${String(given.low)} and ${String(given.high)} ${unit}; they must rise from low to high, within 0 to ${String(top)}.`,
         value: given,
-        accepted: `0 ≤ low ≤ high ≤ ${String(top)} ${unit}`,
+        accepted: { kind: 'range', low: 0, high: top, unit },
+        ...{ title: fat.title, low: given.low, high: given.high },
       },
     ];
   });

@@ -50,16 +50,13 @@ export function questionsAbout(fat: FatFacts): Issue[] {
 function waxQuestions(fat: FatFacts): Issue[] {
   const { used } = fat.saponificationMgKohPerG;
   if (used <= WAX_CEILING) return [];
-  const accepted = `20 to ${String(WAX_CEILING)} mg KOH/g for a wax`;
   return [
     {
       code: 'fat.wax-saponification-doubtful',
       path: ['saponificationMgKohPerG', 'used'],
-      message:
-        `“${fat.title}” is entered as a wax and is to take ${String(used)} mg KOH/g; no wax takes more than ` +
-        `${String(WAX_CEILING)}. With too much lye the soap burns. If it is an oil or a butter, give its fatty acids.`,
       value: used,
-      accepted,
+      accepted: { kind: 'range', low: 20, high: WAX_CEILING, unit: 'mg KOH/g' },
+      ...{ title: fat.title, used, most: WAX_CEILING },
     },
   ];
 }
@@ -69,18 +66,14 @@ function replacedQuestions(fat: FatFacts): Issue[] {
   if (replaced === undefined || Math.abs(replaced.differsByPercent) <= REPLACED_TOLERANCE_PERCENT) return [];
   const { used } = fat.saponificationMgKohPerG;
   const { shipped, differsByPercent } = replaced;
-  const [low, high] = [-1, 1].map((side) => shipped * (1 + (side * REPLACED_TOLERANCE_PERCENT) / 100));
-  const range = `${String(low?.toFixed(1))} to ${String(high?.toFixed(1))} mg KOH/g`;
+  const bound = (side: number): number => shipped * (1 + (side * REPLACED_TOLERANCE_PERCENT) / 100);
   return [
     {
       code: 'fat.differs-from-shipped',
       path: ['saponificationMgKohPerG', 'used'],
-      message:
-        `“${fat.title}” replaces the shipped fat “${fat.key}” and is to take ${String(used)} mg KOH/g, ` +
-        `${Math.abs(differsByPercent).toFixed(1)} % ${differsByPercent > 0 ? 'more' : 'less'} than its ` +
-        `${String(shipped)}; ${range} would be no surprise. Another fat needs a key of its own.`,
       value: used,
-      accepted: range,
+      accepted: { kind: 'range', low: bound(-1), high: bound(1), unit: 'mg KOH/g' },
+      ...{ title: fat.title, used, shipped, differsByPercent },
     },
   ];
 }
@@ -92,18 +85,16 @@ function saponificationQuestions(fat: FatFacts): Issue[] {
   if (used >= expected.low && used <= expected.high) return [];
   const asKoh = used / naohPerKoh;
   const asNaoh = asKoh >= expected.low && asKoh <= expected.high;
-  const range = `${expected.low.toFixed(1)} to ${expected.high.toFixed(1)} mg KOH/g`;
-  const found = `“${fat.title}” is to take ${String(used)} mg KOH/g, but its fatty acids ask for ${expected.theoretical.toFixed(1)}`;
+  const told = {
+    path: ['saponificationMgKohPerG', 'used'],
+    value: used,
+    accepted: { kind: 'range', low: expected.low, high: expected.high, unit: 'mg KOH/g' },
+    ...{ title: fat.title, used, expected: expected.theoretical },
+  } as const;
   return [
-    {
-      code: asNaoh ? 'fat.saponification-as-naoh' : 'fat.saponification-doubtful',
-      path: ['saponificationMgKohPerG', 'used'],
-      message: asNaoh
-        ? `${found}. It looks like mg NaOH per g: in KOH that would be ${asKoh.toFixed(1)}.`
-        : `${found}; ${range} would be no surprise.`,
-      value: used,
-      accepted: range,
-    },
+    asNaoh
+      ? { code: 'fat.saponification-as-naoh', ...told, asKoh }
+      : { code: 'fat.saponification-doubtful', ...told },
   ];
 }
 
@@ -133,9 +124,9 @@ function profileQuestions(fat: FatFacts): Issue[] {
     {
       code: 'fat.profile-incomplete',
       path: ['fattyAcidsPercent'],
-      message: `The fatty acids of “${fat.title}” add up to ${sum.toFixed(1)} %; ${String(PROFILE_FLOOR_PERCENT)} to 100 % are expected, and what is missing is missing from how hard and how soon the soap sets.${sum === 0 ? ' A wax has none: `kind: wax`.' : ''}`,
       value: sum,
-      accepted: `${String(PROFILE_FLOOR_PERCENT)} to 100 %`,
+      accepted: { kind: 'range', low: PROFILE_FLOOR_PERCENT, high: 100, unit: '%' },
+      ...{ title: fat.title, sum },
     },
   ];
 }
@@ -147,15 +138,14 @@ function densityQuestions(fat: FatFacts): Issue[] {
   const saponification = likelySaponification(fat);
   const expected = lundDensity(saponification, iodine, 20);
   if (Math.abs(fat.densityGPerMl - expected) <= DENSITY_TOLERANCE_G_PER_ML) return [];
-  const low = (expected - DENSITY_TOLERANCE_G_PER_ML).toFixed(3);
-  const high = (expected + DENSITY_TOLERANCE_G_PER_ML).toFixed(3);
+  const [low, high] = [expected - DENSITY_TOLERANCE_G_PER_ML, expected + DENSITY_TOLERANCE_G_PER_ML];
   return [
     {
       code: 'fat.density-doubtful',
       path: ['densityGPerMl'],
-      message: `“${fat.title}” has ${String(fat.densityGPerMl)} g/mL; with a saponification value of ${saponification.toFixed(1)} and an iodine value of ${String(iodine)}, about ${expected.toFixed(3)} as a liquid at 20 °C is expected.`,
       value: fat.densityGPerMl,
-      accepted: `${low} to ${high} g/mL`,
+      accepted: { kind: 'range', low, high, unit: 'g/mL' },
+      ...{ title: fat.title, found: fat.densityGPerMl, expected },
     },
   ];
 }

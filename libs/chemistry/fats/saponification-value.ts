@@ -46,9 +46,7 @@ export function saponificationValueByTitration(titration: Titration): Result<num
   return failed({
     code: 'titration.impossible',
     path: [],
-    message: `Blank ${String(blankMl)} mL, sample ${String(backMl)} mL of ${String(acidMolPerL)} mol/L on ${String(sampleG)} g is no titration; the blank takes at least as much as the sample, and mass and strength are above 0.`,
     value: titration,
-    accepted: '0 ≤ back ≤ blank; mass and strength above 0',
   });
 }
 

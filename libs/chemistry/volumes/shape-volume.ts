@@ -71,18 +71,18 @@ function torusMl(outer: number, tube: number): number {
 }
 
 function measureIssues(shape: CavityShape): Issue[] {
-  const { form, ...measures } = shape;
+  const { form: _, ...measures } = shape;
   return Object.entries(measures).flatMap(([name, value]): Issue[] => {
     const least = name === 'bottomDiameterMm' ? 0 : Number.MIN_VALUE;
     if (value >= least && value <= LARGEST_MM) return [];
-    const accepted = `${least === 0 ? '0' : 'more than 0'}, at most ${String(LARGEST_MM)} mm`;
+    const accepted = { kind: 'range', low: 0, high: LARGEST_MM, isOpen: least > 0, unit: 'mm' } as const;
     return [
       {
         code: 'shape.measure-out-of-range',
         path: [name],
-        message: `A ${form} cannot measure ${String(value)} mm here; accepted: ${accepted}.`,
         value,
         accepted,
+        foundMm: value,
       },
     ];
   });
@@ -92,16 +92,15 @@ function ringIssues(shape: CavityShape): Issue[] {
   if (shape.form !== 'torus' && shape.form !== 'half-torus') return [];
   const { outerDiameterMm, tubeDiameterMm } = shape;
   if (!(tubeDiameterMm > outerDiameterMm / 2)) return [];
-  const accepted = `at most half the outer diameter, ${String(outerDiameterMm / 2)} mm`;
+  const accepted = { kind: 'range', high: outerDiameterMm / 2, unit: 'mm' } as const;
   return [
     {
       code: 'shape.tube-too-thick',
       path: ['tubeDiameterMm'],
-      message:
-        `A tube ${String(tubeDiameterMm)} mm thick leaves no ring ${String(outerDiameterMm)} mm across; ` +
-        `accepted: ${accepted}.`,
       value: tubeDiameterMm,
       accepted,
+      tubeMm: tubeDiameterMm,
+      outerMm: outerDiameterMm,
     },
   ];
 }

@@ -36,60 +36,41 @@ function tooFew(count: number): Issue {
   return {
     code: 'cure.too-few-weighings',
     path: ['weighIns'],
-    message: `There are ${String(count)} weighings; accepted: 2 or more of the same pieces.`,
     value: count,
-    accepted: '2 or more',
+    accepted: { kind: 'range', low: 2 },
+    count,
   };
 }
 
 function checkOne({ days, massG }: WeighIn, i: number): Issue[] {
   return [
-    ...(days >= 0 && days < Infinity
-      ? []
-      : [
-          refused(
-            'cure.day-out-of-range',
-            ['weighIns', i, 'days'],
-            'day of weighing',
-            days,
-            '0 days or more',
-          ),
-        ]),
-    ...(massG > 0 && massG < Infinity
-      ? []
-      : [refused('cure.mass-out-of-range', ['weighIns', i, 'massG'], 'mass weighed', massG, 'above 0 g')]),
+    ...refuseUnless(days >= 0 && days < Infinity, 'cure.day-out-of-range', ['weighIns', i, 'days'], days),
+    ...refuseUnless(massG > 0 && massG < Infinity, 'cure.mass-out-of-range', ['weighIns', i, 'massG'], massG),
   ];
 }
 
 function checkOptions({ waterShare = 0.5, scaleSdG = 1 }: CureOptions): Issue[] {
+  const isShare = waterShare > 0 && waterShare < 1;
   return [
-    ...(waterShare > 0 && waterShare < 1
-      ? []
-      : [
-          refused(
-            'cure.water-share-out-of-range',
-            ['waterShare'],
-            'water share of the fresh mass',
-            waterShare,
-            'above 0 and below 1',
-          ),
-        ]),
-    ...(scaleSdG > 0 && scaleSdG < Infinity
-      ? []
-      : [
-          refused(
-            'cure.scale-out-of-range',
-            ['scaleSdG'],
-            'standard deviation of the scales',
-            scaleSdG,
-            'above 0 g',
-          ),
-        ]),
+    ...refuseUnless(isShare, 'cure.water-share-out-of-range', ['waterShare'], waterShare),
+    ...refuseUnless(scaleSdG > 0 && scaleSdG < Infinity, 'cure.scale-out-of-range', ['scaleSdG'], scaleSdG),
   ];
 }
 
-function refused(code: string, path: Issue['path'], title: string, value: number, accepted: string): Issue {
-  return { code, path, message: `The ${title} is ${String(value)}; accepted: ${accepted}.`, value, accepted };
+const accepted = {
+  'cure.day-out-of-range': { kind: 'range', low: 0 },
+  'cure.mass-out-of-range': { kind: 'range', low: 0, isOpen: true, unit: 'g' },
+  'cure.water-share-out-of-range': { kind: 'range', low: 0, high: 1, isOpen: true },
+  'cure.scale-out-of-range': { kind: 'range', low: 0, isOpen: true, unit: 'g' },
+} as const;
+
+function refuseUnless(
+  isFine: boolean,
+  code: keyof typeof accepted,
+  path: Issue['path'],
+  value: number,
+): Issue[] {
+  return isFine ? [] : [{ code, path, value, accepted: accepted[code] }];
 }
 
 function checkAgainstEarlier(weighIns: readonly WeighIn[], i: number, { waterShare }: CureOptions): Issue[] {
@@ -97,22 +78,17 @@ function checkAgainstEarlier(weighIns: readonly WeighIn[], i: number, { waterSha
   if (now === undefined) return [];
   const earlier = weighIns.filter(({ days }) => days < now.days).map(({ massG }) => massG);
   if (earlier.length === 0) return [];
-  const path = ['weighIns', i, 'massG'];
-  const most = Math.min(...earlier) * (1 + MOST_GAINED);
-  if (now.massG > most) {
-    const accepted = `up to ${most.toFixed(1)} g`;
-    const message = `${gramsOn(now)} is over 3 % more than an earlier weighing; accepted: ${accepted}. Damp air, or not the same pieces?`;
-    return [{ code: 'cure.mass-gained', path, message, value: now.massG, accepted }];
+  const { massG, days } = now;
+  const told = { path: ['weighIns', i, 'massG'], value: massG, massG, days };
+  const mostG = Math.min(...earlier) * (1 + MOST_GAINED);
+  if (massG > mostG) {
+    const upTo = { kind: 'range', low: 0, high: mostG, unit: 'g' } as const;
+    return [{ code: 'cure.mass-gained', ...told, accepted: upTo, mostG }];
   }
-  const least = Math.max(...earlier) * (1 - (waterShare ?? MOST_WATER_SHARE) - MOST_GAINED);
-  if (now.massG < least) {
-    const accepted = `${least.toFixed(1)} g or more`;
-    const message = `${gramsOn(now)} is less than an earlier weighing without all its water; accepted: ${accepted}. Not the same pieces?`;
-    return [{ code: 'cure.lost-more-than-water', path, message, value: now.massG, accepted }];
+  const leastG = Math.max(...earlier) * (1 - (waterShare ?? MOST_WATER_SHARE) - MOST_GAINED);
+  if (massG < leastG) {
+    const from = { kind: 'range', low: leastG, unit: 'g' } as const;
+    return [{ code: 'cure.lost-more-than-water', ...told, accepted: from, leastG }];
   }
   return [];
-}
-
-function gramsOn({ days, massG }: WeighIn): string {
-  return `The mass of ${String(massG)} g on day ${String(days)}`;
 }

@@ -205,7 +205,7 @@ describe('laws of the fit', () => {
 
 function fitted(weighIns: readonly WeighIn[], options = {}): CureFit {
   const result = fitCure(weighIns, options);
-  if (!result.ok) throw new Error(result.issues.map(({ message }) => message).join(' '));
+  if (!result.ok) throw new Error(result.issues.map(({ code }) => code).join(' '));
   return result.value;
 }
 

@@ -22,8 +22,7 @@ export function cureCurve(input: RunsInput): Result<CureCurve> {
   if (!taken.ok) return taken;
   const [run] = taken.value;
   if (run === undefined) {
-    const message = 'There is no run in the input; accepted: one.';
-    return failed({ code: 'input.no-run', path: ['runs'], message, accepted: 'one' });
+    return failed({ code: 'input.no-run', path: ['runs'] });
   }
   return ok(curveOf(run.hand));
 }

@@ -17,11 +17,8 @@ function repeated({ runs, earlier }: RunFile): Issue[] {
       keys.add(run.key);
       return [];
     }
-    const accepted = 'a key of its own for each run';
-    const message = `There is another run “${run.key}”; accepted: ${accepted}.`;
-    return [
-      { code: 'run.key-repeated', path: ['earlier', i, 'run', 'key'], message, value: run.key, accepted },
-    ];
+    const accepted = { kind: 'form', form: 'key-of-its-own' } as const;
+    return [{ code: 'run.key-repeated', path: ['earlier', i, 'run', 'key'], value: run.key, accepted }];
   });
 }
 

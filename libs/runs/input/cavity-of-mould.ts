@@ -36,8 +36,8 @@ function volumeOf(mould: Mould): Result<number> {
   const volume = shapeVolume(shape);
   if (!volume.ok) return { ok: false, issues: under(['shape'], volume.issues) };
   if (volume.value >= SMALLEST_ML && volume.value <= LARGEST_ML) return volume;
-  const accepted = `${String(SMALLEST_ML)} to ${String(LARGEST_ML)} mL`;
   const code = 'mould.cavity-out-of-range';
-  const message = `This ${shape.form} holds ${volume.value.toPrecision(4)} mL; accepted: ${accepted}.`;
-  return { ok: false, issues: [{ code, path: ['shape'], message, value: volume.value, accepted }] };
+  const accepted = { kind: 'range', low: SMALLEST_ML, high: LARGEST_ML, unit: 'mL' } as const;
+  const { value } = volume;
+  return { ok: false, issues: [{ code, path: ['shape'], value, accepted, holdsMl: value }] };
 }

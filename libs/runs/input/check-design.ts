@@ -86,11 +86,8 @@ function checkMaking(design: PieceDesign): Issue[] {
       issues.push({
         code: 'design.making-stage',
         path: ['parts', i, 'key'],
-        message:
-          `Part “${part.key}” is made in ${String(making.length)} stages; accepted: just one stage that pours, ` +
-          'layers, dips, pipes, glazes or presses it.',
         value: making.map((stage) => stage.key),
-        accepted: 'just one making stage per part',
+        ...{ title: part.title, count: making.length },
       });
     }
   });
@@ -101,9 +98,8 @@ function checkMaking(design: PieceDesign): Issue[] {
       issues.push({
         code: 'design.wait-without-making',
         path: ['waits', i, 'part'],
-        message: `No stage makes “${wait.part}”, so it has no clock to wait for; accepted: a part that a stage makes.`,
         value: wait.part,
-        accepted: 'a part that a stage makes',
+        title: design.parts.find(({ key }) => key === wait.part)?.title ?? wait.part,
       });
     }
   });
@@ -117,15 +113,13 @@ function checkStates(design: PieceDesign, wait: Wait, i: number): Issue[] {
     const state = wait[side];
     if (state === undefined || stateHasClock(part.kind, state)) return [];
     const known = [...openingStates, ...closingStates].filter((each) => stateHasClock(part.kind, each));
-    const accepted =
-      known.length === 0 ? 'a link with times, as this part has no clock' : `one of ${known.join(', ')}`;
     return [
       {
         code: 'design.state-without-clock',
         path: ['waits', i, side],
-        message: `“${part.key}” is ${part.kind} and never has the state “${state}”; accepted: ${accepted}.`,
         value: state,
-        accepted,
+        ...(known.length > 0 && { accepted: { kind: 'one-of', values: known } }),
+        ...{ title: part.title, state, states: known },
       },
     ];
   });
@@ -154,24 +148,20 @@ function checkCavities(design: PieceDesign, around: DesignSurroundings): Issue[]
     }, 0);
     // Shares that make up the whole cavity must not fail by the last bit of their sum.
     if (sharing[0]?.key === part.key && filled > holds * (1 + 1e-9)) {
-      const shownMl = String(Number(holds.toFixed(2)));
       issues.push({
         code: 'design.cavity-overfull',
         path: ['parts', i, part.amount === undefined ? 'perPieceMl' : 'amount'],
-        message:
-          `The parts cast in “${mould.key}” come to ${filled.toFixed(1)} mL a cavity, which holds ` +
-          `${shownMl} mL; accepted: ${shownMl} mL at most, all parts together.`,
         value: part.perPieceMl ?? part.amount,
-        accepted: `${shownMl} mL at most for the parts in one cavity`,
+        accepted: { kind: 'range', low: 0, high: holds, unit: 'mL' },
+        ...{ mould: mould.title, filledMl: filled, holdsMl: holds },
       });
     }
     if (freeingStage(design, part) === undefined) {
       issues.push({
         code: 'design.mould-never-freed',
         path: ['parts', i, 'mould'],
-        message: `“${part.key}” goes into a mould and no stage unmoulds it; accepted: a stage of kind unmould.`,
         value: mould.key,
-        accepted: 'a stage of kind unmould for a part in this mould',
+        title: part.title,
       });
     }
   });
@@ -201,16 +191,14 @@ function checkCircles(design: PieceDesign): Issue[] {
   const circle = findCircle(design, arrows);
   if (circle === undefined) return [];
   const closing = circle.at(-1) as Arrow;
-  const way = [closing.to, ...circle.map((arrow) => arrow.to)].join(' → ');
+  const titles = new Map(design.stages.map(({ key, title }) => [key, title]));
+  const way = [closing.to, ...circle.map((arrow) => arrow.to)].map((key) => titles.get(key) ?? key);
   return [
     {
       code: 'design.circular-links',
       path: closing.path,
-      message:
-        `“${closing.to}” would have to come after itself: ${way}. Accepted: links and waits without a circle; ` +
-        'take one of these out.',
       value: closing.to,
-      accepted: 'links and waits that do not lead back to the same stage',
+      way,
     },
   ];
 }

@@ -45,9 +45,7 @@ function checkFacts({ timeZone, materials }: WorkshopFacts): Issue[] {
     issues.push({
       code: 'workshop.unknown-time-zone',
       path: ['timeZone'],
-      message: `“${timeZone}” is no time zone; accepted: an IANA name such as Europe/Dublin.`,
       value: timeZone,
-      accepted: 'an IANA name such as Europe/Dublin',
     });
   }
   return issues;
@@ -63,10 +61,7 @@ export function checkHours({ hours }: WorkshopFacts): Issue[] {
     {
       code: 'hours.never-open',
       path: ['hours', 'weekly'],
-      message:
-        'These hours never open, so nothing can ever be done; accepted: at least one span in the week.',
       value: hours.weekly,
-      accepted: 'at least one span in the week',
     },
   ];
 }
@@ -83,9 +78,8 @@ function checkRun(run: RunsInput['runs'][number], input: RunsInput): Issue[] {
     issues.push({
       code: 'run.ready-before-start',
       path: ['readyBy'],
-      message: `Ready by ${String(run.readyBy)} is before the run may start (${run.startAfter}); accepted: a later day.`,
       value: run.readyBy,
-      accepted: `a day after ${run.startAfter}`,
+      ...{ readyBy: run.readyBy ?? '', startAfter: run.startAfter },
     });
   }
   return issues;

@@ -1,36 +1,25 @@
 import type { Issue } from '#units';
 
+/** Kinds of things that others refer to by their keys. */
+export type Referred = 'design' | 'recipe' | 'mould' | 'part' | 'stage' | 'equipment' | 'run';
+
 /** An issue for a name that refers to nothing. */
 export function unknownName(
   path: (string | number)[],
-  what: string,
+  what: Referred,
   name: string,
-  known: readonly { readonly key: string }[],
+  things: readonly { readonly key: string }[],
 ): Issue {
-  const names = known.map((item) => item.key);
-  const accepted = names.length === 0 ? `a ${what}, but there is none yet` : `one of ${names.join(', ')}`;
-  return {
-    code: `${what}.unknown`,
-    path,
-    message: `There is no ${what} “${name}”; accepted: ${accepted}.`,
-    value: name,
-    accepted,
-  };
+  const known = things.map(({ key }) => key);
+  const accepted = known.length === 0 ? {} : ({ accepted: { kind: 'one-of', values: known } } as const);
+  return { code: `${what}.unknown`, path, value: name, ...accepted, known };
 }
 
 /** An issue for each key that was given before in the same list. */
 export function repeatedKeys(list: string, items: readonly { readonly key: string }[]): Issue[] {
-  return items.flatMap((item, i) =>
-    items.findIndex((other) => other.key === item.key) === i
-      ? []
-      : [
-          {
-            code: 'input.repeated-key',
-            path: [list, i, 'key'],
-            message: `“${item.key}” is already taken in ${list}; accepted: a key of its own.`,
-            value: item.key,
-            accepted: 'a key of its own',
-          },
-        ],
-  );
+  return items.flatMap((item, i): Issue[] => {
+    if (items.findIndex((other) => other.key === item.key) === i) return [];
+    const accepted = { kind: 'form', form: 'key-of-its-own' } as const;
+    return [{ code: 'input.repeated-key', path: [list, i, 'key'], value: item.key, accepted, list }];
+  });
 }

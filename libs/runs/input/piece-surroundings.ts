@@ -42,6 +42,6 @@ function batterDensity(part: BatchPart, { recipes, fats }: PieceSurroundings): n
   const recipe = recipes.get(part.recipe);
   if (recipe === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
   const sample = batchForFats({ ...recipe, colourants: part.colourants }, fats, 1000);
-  if (!sample.ok) throw new Error(sample.issues.map(({ message }) => message).join(' '));
+  if (!sample.ok) throw new Error(sample.issues.map(({ code }) => code).join(', '));
   return sample.value.densityGPerMl;
 }

@@ -5,7 +5,6 @@ import { unknownName } from '../input/name-issues.js';
 import { latestAttempt } from './run-progress.js';
 import { comesInto } from '../input/states-of-parts.js';
 import { freeingStage, makingStage } from '../input/workings.js';
-import { durationText } from '../clocks/duration-text.js';
 import type { RunStanding } from '../run-in-hand.js';
 import type { LogPlace } from './standing-log.js';
 
@@ -25,7 +24,7 @@ export function applySeen(
     const made = run.design.parts.filter((p) => p.kind !== 'decor' && makingStage(run.design, p.key));
     return [unknownName(['part'], 'part', entry.part, made)];
   }
-  if (!comesInto(run.design, part, entry.state)) return [noClock(entry)];
+  if (!comesInto(run.design, part, entry.state)) return [noClock(entry, part.title)];
   const { clock } = states[entry.state];
   const attempt = latestAttempt(progress, making.key);
   const starter = clock === 'cure' ? (freeingStage(run.design, part) ?? making) : making;
@@ -63,46 +62,33 @@ function isPlausible(saw: SeenEntry['saw'], z: number): boolean {
 
 function implausible({ state, at }: SeenEntry, minutes: number, forecast: LogNormal): Issue {
   const span = FURTHEST * forecast.sigma;
-  const [least, most] = [-span, span].map((log) => durationText(forecast.medianMin * Math.exp(log)));
-  const accepted = `${String(least)} to ${String(most)} after its clock started`;
-  const message =
-    `“${states[state].title}” after ${durationText(minutes)} is further off than any batch is; ` +
-    `accepted: ${accepted}. Look at the dates once more.`;
-  return { code: 'log.seen-implausible', path: ['at'], message, value: at, accepted };
+  return {
+    code: 'log.seen-implausible',
+    path: ['at'],
+    value: at,
+    ...{ state, afterMin: minutes },
+    leastMin: forecast.medianMin * Math.exp(-span),
+    mostMin: forecast.medianMin * Math.exp(span),
+  };
 }
 
 type SeenEntry = Extract<LogEntry, { kind: 'seen' }>;
 
-function noClock({ part, state }: SeenEntry): Issue {
-  const accepted = 'a state of soap for batter, of a glaze for melt-and-pour';
-  return {
-    code: 'log.state-without-clock',
-    path: ['state'],
-    message: `“${part}” never has the state “${state}”; accepted: ${accepted}.`,
-    value: state,
-    accepted,
-  };
+function noClock({ state }: SeenEntry, title: string): Issue {
+  return { code: 'log.state-without-clock', path: ['state'], value: state, ...{ title, state } };
 }
 
 function notStarted({ state }: SeenEntry, stage: string): Issue {
   const batter = states[state].clock === 'batter';
-  const accepted = batter ? 'since, the instant of lye-in' : `“${stage}” logged as done first, or since`;
   return {
     code: 'log.clock-not-started',
     path: [batter ? 'since' : 'state'],
-    message: `The clock of “${states[state].title}” has not started in this log; accepted: ${accepted}.`,
     value: batter ? undefined : state,
-    accepted,
+    state,
+    ...(!batter && { stage }),
   };
 }
 
 function beforeStart({ at }: SeenEntry): Issue {
-  const accepted = 'an instant after it';
-  return {
-    code: 'log.before-clock',
-    path: ['at'],
-    message: `${at} is before this clock started; accepted: ${accepted}.`,
-    value: at,
-    accepted,
-  };
+  return { code: 'log.before-clock', path: ['at'], value: at, at };
 }

@@ -15,15 +15,13 @@ export function applyWeighIn(
     standing.progress.weighIns.push({ pieces: entry.pieces, massG: entry.massG, at, entry: ref });
     return [];
   }
-  const first =
-    waiting === undefined ? 'a part that cures' : `“${waiting.attempt.stage.title}” done before it`;
   return [
     {
       code: 'log.cure-not-begun',
       path: ['at'],
-      message: `Nothing of this run cures at ${entry.at}; accepted: ${first}.`,
       value: entry.at,
-      accepted: first,
+      at: entry.at,
+      ...(waiting !== undefined && { stage: waiting.attempt.stage.title }),
     },
   ];
 }

@@ -29,7 +29,7 @@ export function applyWeighing(
     return [unknownName(['part'], 'part', entry.part, weighable)];
   }
   const attempt = latestAttempt(progress, making.key);
-  if (attempt?.status !== 'done') return [notMade(entry, making.title)];
+  if (attempt?.status !== 'done') return [notMade(entry, part.title, making.title)];
   if (entry.pieces > attempt.count) return [tooMany(entry, attempt.count)];
   const around = useSurroundings(part, run);
   const expected = expectedUse(part, around).meanMl * around.densityGPerMl * entry.pieces;
@@ -38,25 +38,23 @@ export function applyWeighing(
     progress.weighed.push({ part: part.key, pieces: entry.pieces, usedG: entry.usedG, at, entry: ref });
     return [];
   }
-  const accepted = `${grams(expected / IMPLAUSIBLE)} to ${grams(expected * IMPLAUSIBLE)} g, or confirmed: true`;
-  const message =
-    `${String(entry.usedG)} g for ${String(entry.pieces)} of “${part.title}” is far from the ` +
-    `${grams(expected)} g they should take; accepted: ${accepted}.`;
-  return [{ code: 'log.weighing-implausible', path: ['usedG'], message, value: entry.usedG, accepted }];
+  const { usedG, pieces } = entry;
+  return [
+    {
+      code: 'log.weighing-implausible',
+      path: ['usedG'],
+      value: usedG,
+      accepted: { kind: 'range', low: expected / IMPLAUSIBLE, high: expected * IMPLAUSIBLE, unit: 'g' },
+      ...{ title: part.title, usedG, pieces, expectedG: expected },
+    },
+  ];
 }
 
-function notMade({ part }: WeighedEntry, stage: string): Issue {
-  const accepted = `“${stage}” logged as done first`;
-  const message = `“${part}” is not made yet in this log, so no piece has taken any of it; accepted: ${accepted}.`;
-  return { code: 'log.not-made', path: ['part'], message, value: part, accepted };
+function notMade({ part }: WeighedEntry, title: string, stage: string): Issue {
+  return { code: 'log.not-made', path: ['part'], value: part, ...{ title, stage } };
 }
 
 function tooMany({ pieces }: WeighedEntry, made: number): Issue {
-  const accepted = `1 to ${String(made)} pieces`;
-  const message = `It was made for ${String(made)} pieces, not ${String(pieces)}; accepted: ${accepted}.`;
-  return { code: 'log.more-than-made', path: ['pieces'], message, value: pieces, accepted };
-}
-
-function grams(value: number): string {
-  return String(Number(value.toPrecision(3)));
+  const accepted = { kind: 'range', low: 1, high: made, unit: 'pieces' } as const;
+  return { code: 'log.more-than-made', path: ['pieces'], value: pieces, accepted, ...{ made, pieces } };
 }

@@ -34,15 +34,12 @@ export function askWeighIns(run: RunWorkings, lines: readonly LogLine[]): Issue[
 function doubt({ massG, pieces }: WeighIn, perPiece: number): Issue | undefined {
   const forecast = perPiece * pieces;
   if (!(forecast > 0) || (massG < forecast * DOUBTFUL && massG > forecast / DOUBTFUL)) return undefined;
-  const accepted = `${grams(forecast / DOUBTFUL)} to ${grams(forecast * DOUBTFUL)} g, or confirmed: true`;
   return {
     code: 'log.weigh-in-doubtful',
     path: ['massG'],
-    message:
-      `${grams(massG)} g for ${String(pieces)} ${pieces === 1 ? 'piece' : 'pieces'} is ${grams(massG / pieces)} g a piece; ` +
-      `about ${grams(perPiece)} g was expected. Is it a slip? Accepted: ${accepted}.`,
     value: massG,
-    accepted,
+    accepted: { kind: 'range', low: forecast / DOUBTFUL, high: forecast * DOUBTFUL, unit: 'g' },
+    ...{ massG, pieces, expectedEachG: perPiece },
   };
 }
 
@@ -53,8 +50,4 @@ function pieceGrams(run: RunWorkings): number {
     const around = useSurroundings(part, run);
     return sum + expectedUse(part, around).meanMl * around.densityGPerMl;
   }, 0);
-}
-
-function grams(value: number): string {
-  return String(Number(value.toPrecision(3)));
 }

@@ -22,11 +22,9 @@ export function checkEntry(input: RunsInput, run: string, entry: LogEntry): Issu
   const asked = askWeighIns(workings, after).filter(({ path: [place] }) => place === before.length);
   return [...issues, ...asked]
     .filter((issue) => !had.has(JSON.stringify(issue)))
-    .map((issue) => {
+    .map((issue): Issue => {
       const [place, ...rest] = issue.path;
       if (place === before.length) return { ...issue, path: rest };
-      const accepted = 'taking later entries back first';
-      const message = `Without that entry a later one could not be: ${issue.message}`;
-      return { code: 'log.needed-later', path: ['entry'], message, accepted };
+      return { code: 'log.needed-later', path: ['entry'], because: issue };
     });
 }

@@ -15,7 +15,7 @@ const over: LogEntry = { kind: 'done', stage: 'pour-over', at: '2026-11-27T19:52
 it('refuses a stage before those it comes after, and names them', () => {
   const unmould: LogEntry = { kind: 'done', stage: 'unmould', at: '2026-11-29T18:00:00Z' };
   expect(checkEntry(withLog(under), 'cups', unmould)).toMatchObject([
-    { code: 'log.out-of-order', accepted: 'log “Pour the upper layer” first' },
+    { code: 'log.out-of-order', missing: ['Pour the upper layer'] },
   ]);
   expect(checkEntry(withLog(under, over), 'cups', unmould)).toEqual([]);
 });

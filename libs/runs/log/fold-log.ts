@@ -115,9 +115,9 @@ function applyDone(
       {
         code: 'log.ends-before-start',
         path: ['startedAt'],
-        message: `Started at ${String(entry.startedAt)}, after it was finished at ${entry.at}; accepted: a time before that.`,
         value: entry.startedAt,
-        accepted: `at or before ${entry.at}`,
+        accepted: { kind: 'until', at: entry.at },
+        ...{ startedAt: entry.startedAt ?? entry.at, at: entry.at },
       },
     ];
   }
@@ -164,24 +164,13 @@ function waitsForSoap(run: RunWorkings, progress: RunProgress, stage: string): b
 }
 
 function tooSoon(attempt: StageAttempt, missing: readonly string[]): Issue {
-  const names = missing.map((title) => `“${title}”`).join(' and ');
-  return {
-    code: 'log.out-of-order',
-    path: ['stage'],
-    message: `“${attempt.stage.title}” comes after ${names}, not logged as done yet; accepted: log ${names} first.`,
-    value: attempt.stage.key,
-    accepted: `log ${names} first`,
-  };
+  const { key, title } = attempt.stage;
+  return { code: 'log.out-of-order', path: ['stage'], value: key, ...{ title, missing } };
 }
 
 function nothingToWaitFor(attempt: StageAttempt): Issue {
-  return {
-    code: 'log.nothing-to-wait-for',
-    path: ['stage'],
-    message: `“${attempt.stage.title}” waits for no soap that is made; accepted: a stage whose soap is setting.`,
-    value: attempt.stage.key,
-    accepted: 'a stage whose soap is setting',
-  };
+  const { key, title } = attempt.stage;
+  return { code: 'log.nothing-to-wait-for', path: ['stage'], value: key, title };
 }
 
 function unknownStage(progress: RunProgress, stage: string): Issue {
@@ -190,11 +179,6 @@ function unknownStage(progress: RunProgress, stage: string): Issue {
 }
 
 function alreadyDone(attempt: StageAttempt): Issue {
-  return {
-    code: 'log.already-done',
-    path: ['stage'],
-    message: `“${attempt.stage.title}” is already done; accepted: a stage that is still open.`,
-    value: attempt.stage.key,
-    accepted: 'a stage that is still open',
-  };
+  const { key, title } = attempt.stage;
+  return { code: 'log.already-done', path: ['stage'], value: key, title };
 }

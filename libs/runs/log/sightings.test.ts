@@ -34,7 +34,7 @@ it('refuses a weigh-in from before the soap was out of its moulds', () => {
   ] as const;
   const weighIn = (at: string): LogEntry => ({ kind: 'weigh-in', pieces: 6, massG: 480, at });
   expect(checkEntry(withLog(...log), 'cups', weighIn('2026-11-29T18:19:00Z'))).toMatchObject([
-    { code: 'log.cure-not-begun', accepted: '“Unmould” done before it' },
+    { code: 'log.cure-not-begun', stage: 'Unmould' },
   ]);
   expect(checkEntry(withLog(...log), 'cups', weighIn('2026-11-29T18:20:00Z'))).toEqual([]);
 });

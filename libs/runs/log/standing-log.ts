@@ -42,18 +42,6 @@ export function standingLog(lines: readonly LogLine[]): {
 }
 
 function unknownEntry(meant: string, standing: readonly StandingLine[], place: number): Issue {
-  const accepted =
-    standing.length === 0
-      ? 'an entry that stands; there is none'
-      : `one that stands, such as ${standing
-          .slice(-3)
-          .map(({ ref }) => ref)
-          .join(', ')}`;
-  return {
-    code: 'log.unknown-entry',
-    path: [place, 'entry'],
-    message: `There is no entry “${meant}” that stands; accepted: ${accepted}.`,
-    value: meant,
-    accepted,
-  };
+  const known = standing.slice(-3).map(({ ref }) => ref);
+  return { code: 'log.unknown-entry', path: [place, 'entry'], value: meant, known };
 }

@@ -114,7 +114,7 @@ describe('latest start of a run', () => {
     expect(refused(begun, { odds: 0.9, readyBy })).toMatchObject([{ code: 'run.begun' }]);
     const two = { ...cups, runs: cups.runs.flatMap((run) => [run, { ...run, key: 'more' }]) };
     expect(refused(two, { odds: 0.9, readyBy })).toMatchObject([
-      { code: 'run.which', accepted: 'cups, more' },
+      { code: 'run.which', known: ['cups', 'more'] },
     ]);
   });
 });

@@ -1,7 +1,7 @@
 import type { LatestStartDocument, PlanDocument, RunOrder, StartReason } from '#contract';
 import { instantOf, openIntervals } from '#hours';
 import { latestStart, type LatestStart, type Odds } from '#planner';
-import { failed, isoInstant, minute, ok, type Issue, type Minute, type Result } from '#units';
+import { failed, isoInstant, minute, ok, type Minute, type Result } from '#units';
 import { unknownName } from '../input/name-issues.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { RunInHand } from '../run-in-hand.js';
@@ -54,9 +54,7 @@ export function findLatestStart(
   if (!taken.ok) return taken;
   const hands = taken.value.map(({ hand }) => hand);
   if (hands.some(({ progress }) => progress.attempts.some(({ status }) => status !== 'open'))) {
-    return failed(
-      issue('begun', ['runs', place], `“${order.title}” has begun.`, order.key, 'a run that has not'),
-    );
+    return failed({ code: 'run.begun', path: ['runs', place], value: order.key, title: order.title });
   }
   return searchFor(one.value, order, { hands, odds: wish.odds, options });
 }
@@ -67,35 +65,20 @@ function chooseOrder(
   now: Minute,
 ): Result<{ readonly order: RunOrder & { readonly readyBy: string }; readonly place: number }> {
   if (run === undefined && runs.length !== 1) {
-    const keys = runs.map(({ key }) => key).join(', ');
-    const message = `There are ${String(runs.length)} runs; say which: ${keys}.`;
-    return failed(issue('which', ['runs'], message, runs.length, keys));
+    const known = runs.map(({ key }) => key);
+    return failed({ code: 'run.which', path: ['runs'], value: runs.length, known });
   }
   const place = run === undefined ? 0 : runs.findIndex(({ key }) => key === run);
   const found = runs[place];
   if (found === undefined) return failed(unknownName(['runs'], 'run', run ?? '', runs));
   const day = readyBy ?? found.readyBy;
   const path = ['runs', place, 'readyBy'];
-  const accepted = 'a day within two years such as 2027-01-16';
-  if (day === undefined) {
-    return failed(issue('no-day', path, `Ready by when? Accepted: ${accepted}.`, undefined, accepted));
-  }
+  if (day === undefined) return failed({ code: 'run.no-day', path });
   const due = instantOf(day, workshop.timeZone);
   if (due !== undefined && due > now && due <= now + FURTHEST_DAY) {
     return ok({ order: { ...found, readyBy: day }, place });
   }
-  const message = `${day} is no day that can be planned for; accepted: ${accepted}.`;
-  return failed(issue('day-out-of-range', path, message, day, accepted));
-}
-
-function issue(
-  code: string,
-  path: readonly (string | number)[],
-  message: string,
-  value: unknown,
-  accepted: string,
-): Issue {
-  return { code: `run.${code}`, path, message, ...(value !== undefined && { value }), accepted };
+  return failed({ code: 'run.day-out-of-range', path, value: day, day });
 }
 
 interface Search {

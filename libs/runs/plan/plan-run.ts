@@ -71,10 +71,8 @@ function farStarts({ runs, workshop }: RunsInput, now: Minute): Issue[] {
   return runs.flatMap((run, i) => {
     const start = instantOf(run.startAfter, workshop.timeZone);
     if (start === undefined || start <= now + FURTHEST_START) return [];
-    const accepted = 'a start within two years';
-    const message = `${run.startAfter} is too far ahead to plan for; accepted: ${accepted}.`;
-    const path = ['runs', i, 'startAfter'];
-    return [{ code: 'run.start-too-far', path, message, value: run.startAfter, accepted }];
+    const { startAfter } = run;
+    return [{ code: 'run.start-too-far', path: ['runs', i, 'startAfter'], value: startAfter, startAfter }];
   });
 }
 

@@ -89,10 +89,5 @@ function told(document: PlanDocument, { input, before, now }: ReplanWish): Repla
 
 function noSuchPlan({ status }: PlanDocument, pins: readonly StagePin[]): [Issue, ...Issue[]] {
   const code = status === 'conflict' ? 'plan.pins-impossible' : 'plan.undecided';
-  const message =
-    status === 'conflict'
-      ? 'There is no plan with these starts; accepted: starts that a plan can have.'
-      : 'No plan with these starts was found in the steps allowed.';
-  const value = pins.map(({ stage }) => stage).join(', ');
-  return [{ code, path: ['pins'], message, value, accepted: 'starts that a plan can have' }];
+  return [{ code, path: ['pins'], value: pins.map(({ stage }) => stage) }];
 }

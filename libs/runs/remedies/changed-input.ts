@@ -28,9 +28,8 @@ function issuesOfNames({ runs, recipes, moulds }: RunsInput, change: RemedyChang
 
 function unlessAmong(known: readonly string[], what: 'run' | 'recipe' | 'mould', key: string): Issue[] {
   if (known.includes(key)) return [];
-  const accepted = `one of ${known.join(', ')}`;
-  const message = `There is no ${what} “${key}” to change here; accepted: ${accepted}.`;
-  return [{ code: `change.no-such-${what}`, path: [what], message, value: key, accepted }];
+  const accepted = { kind: 'one-of', values: known } as const;
+  return [{ code: `change.no-such-${what}`, path: [what], value: key, accepted, known }];
 }
 
 function issuesOfChange(before: RunsInput, after: RunsInput): Issue[] {

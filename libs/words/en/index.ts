@@ -5,6 +5,8 @@ import { clock } from './clock.js';
 import { conflictReasons, losses } from './conflict.js';
 import { startReasons } from './latest-start.js';
 import { causes, effects, logged } from './logged.js';
+import { fields } from './fields.js';
+import { accepted, issues } from './issues/index.js';
 import { names } from './names.js';
 import { nudges } from './nudges.js';
 import { phrases } from './phrases.js';
@@ -36,4 +38,7 @@ export const en: Words = {
     ...timings,
     ...why,
   },
+  issues,
+  accepted,
+  fields,
 };

@@ -3,7 +3,7 @@ import { molarMass, saponificationValueByTitration, type Titration } from '#chem
 
 function valueOf(titration: Titration): number {
   const result = saponificationValueByTitration(titration);
-  if (!result.ok) throw new Error(result.issues[0]?.message);
+  if (!result.ok) throw new Error(result.issues[0]?.code);
   return result.value;
 }
 

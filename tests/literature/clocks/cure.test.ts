@@ -220,6 +220,6 @@ function sum(values: readonly number[]): number {
 
 function fitted(weighIns: readonly WeighIn[], options: { waterShare: number; scaleSdG: number }): CureFit {
   const result = fitCure(weighIns, options);
-  if (!result.ok) throw new Error(result.issues.map(({ message }) => message).join(' '));
+  if (!result.ok) throw new Error(result.issues.map(({ code }) => code).join(' '));
   return result.value;
 }

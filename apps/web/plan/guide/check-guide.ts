@@ -57,11 +57,9 @@ function mouldIssues(issues: readonly Issue[], { waterFillG }: GuideContents['mo
 const noWater: Issue = {
   code: 'input.missing',
   path: ['waterFillG'],
-  message: 'Found nothing; accepted: what the water weighs.',
 };
 
 const neverOpen: Issue = {
   code: 'hours.never-open',
   path: ['hours', 'weekly'],
-  message: 'These hours never open; accepted: at least one stretch in the week.',
 };

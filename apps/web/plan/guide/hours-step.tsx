@@ -1,3 +1,4 @@
+import { useTexts } from '../../look/use-texts.js';
 import type { ReactNode } from 'react';
 import type { PlanInput, Span } from '#contract';
 import type { Issue } from '#units';
@@ -21,6 +22,7 @@ export function HoursStep({
   readonly onChange: (days: GuideDraft['days']) => void;
 }): ReactNode {
   const { guide } = useWords().plan;
+  const texts = useTexts();
   const weekly = weekOf(draft, input.workshop.hours.weekly);
   const set = (day: Day, span: Span | null): void => onChange({ ...draft.days, [day]: span });
   const hasMany = week.some((day) => weekly[day].length > 1);
@@ -33,7 +35,7 @@ export function HoursStep({
       {week.map((day) => {
         const spans = weekly[day];
         const [first] = spans;
-        const wrong = issues.filter(({ path }) => path[2] === day).map(({ message }) => message);
+        const wrong = issues.filter(({ path }) => path[2] === day).map(texts.issue);
         return (
           <div key={day} className="guide-day">
             <label className="row">
@@ -66,9 +68,9 @@ export function HoursStep({
       })}
       {issues
         .filter(({ path }) => path.length <= 2)
-        .map(({ code, message }) => (
-          <p key={code} className="wrong small">
-            {message}
+        .map((issue) => (
+          <p key={issue.code} className="wrong small">
+            {texts.issue(issue)}
           </p>
         ))}
       <p className="soft small">{guide.hoursNote}</p>

@@ -1,8 +1,6 @@
 import type { Words } from '../en/index.js';
 
 export const form: Words['form'] = {
-  missing: 'Fehlt noch.',
-  noNumber: (text) => `„${text}“ wird nicht als Zahl gelesen.`,
   wrongTitle: (count) =>
     count === 1 ? 'Eine Stelle stimmt noch nicht' : `${count} Stellen stimmen noch nicht`,
   save: 'Speichern',

@@ -1,8 +1,6 @@
 /** What all forms say. */
 export const form = {
-  missing: 'Still to be filled in.',
   /** 7 is seven, 1,000 could be one. */
-  noNumber: (text: string) => `“${text}” is not read as a number.`,
   wrongTitle: (count: number) =>
     count === 1 ? 'One thing needs another look' : `${count} things need another look`,
   save: 'Save',

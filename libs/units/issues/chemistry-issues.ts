@@ -1,0 +1,91 @@
+import type { AcceptedUnit } from './accepted.js';
+import type { None } from './none.js';
+
+/** Issues of recipes and their lye. */
+export interface RecipeIssues extends RecipeLimitIssues {
+  'recipe.unknown-fat': { readonly nearest: readonly string[] };
+  'recipe.fat-twice': None;
+  'recipe.fat-share-out-of-range': { readonly fat: string };
+  'recipe.no-fats': None;
+  'recipe.shares-not-100': { readonly sum: number };
+  'recipe.water-twice': { readonly fields: readonly string[] };
+  'recipe.acid-strength-missing': { readonly acid: string };
+  /** Of 100 g of fats. */
+  'recipe.acid-for-water': { readonly waterG: number; readonly lyeG: number };
+  'lye.koh-purity-missing': None;
+  /** @param field that tells the water */
+  'lye.concentration-out-of-range': { readonly percent: number; readonly field: string };
+}
+
+/** A number of a recipe outside of its limits. */
+interface Limited {
+  readonly found: number;
+  readonly unit: AcceptedUnit;
+}
+
+export interface RecipeLimitIssues {
+  'lye.superfat-out-of-range': Limited & { readonly isExcessIntended: boolean };
+  'lye.purity-out-of-range': Limited & { readonly alkali: 'naoh' | 'koh' };
+  'recipe.koh-share-out-of-range': Limited;
+  'recipe.sodium-lactate-out-of-range': Limited;
+  'recipe.salt-out-of-range': Limited;
+  'recipe.sugar-out-of-range': Limited;
+  'recipe.fragrance-out-of-range': Limited;
+  'recipe.acid-out-of-range': Limited;
+  'recipe.acid-strength-out-of-range': Limited;
+  'recipe.colourant-out-of-range': Limited & { readonly title: string };
+  'recipe.addition-out-of-range': Limited & { readonly title: string };
+  'batter.temperature-out-of-range': Limited;
+}
+
+export type RecipeLimitCode = keyof RecipeLimitIssues;
+
+export interface BatterIssues {
+  'batch.fats-out-of-range': { readonly found: number };
+  'batch.volume-out-of-range': { readonly found: number };
+  'titration.impossible': None;
+}
+
+/** Saponification values are in mg KOH per g. */
+export interface FatIssues {
+  'fat.saponification-disordered': {
+    readonly title: string;
+    readonly low: number;
+    readonly used: number;
+    readonly high: number;
+    /** The figure is as small as one in g of NaOH per g. */
+    readonly isAsNaoh: boolean;
+  };
+  'fat.unknown-fatty-acid': { readonly name: string; readonly share: number; readonly isCalled?: string };
+  'fat.fatty-acids-over-100': { readonly title: string; readonly sum: number };
+  'fat.density-out-of-range': { readonly title: string; readonly found: number };
+  'fat.expansion-out-of-range': { readonly title: string; readonly found: number };
+  'fat.iodine-disordered': { readonly title: string; readonly low: number; readonly high: number };
+  'fat.unsaponifiable-disordered': { readonly title: string; readonly low: number; readonly high: number };
+  'fat.wax-saponification-doubtful': {
+    readonly title: string;
+    readonly used: number;
+    readonly most: number;
+  };
+  'fat.differs-from-shipped': {
+    readonly title: string;
+    readonly used: number;
+    readonly shipped: number;
+    readonly differsByPercent: number;
+  };
+  'fat.saponification-as-naoh': {
+    readonly title: string;
+    readonly used: number;
+    readonly expected: number;
+    readonly asKoh: number;
+  };
+  'fat.saponification-doubtful': { readonly title: string; readonly used: number; readonly expected: number };
+  'fat.profile-incomplete': { readonly title: string; readonly sum: number };
+  'fat.density-doubtful': { readonly title: string; readonly found: number; readonly expected: number };
+}
+
+export interface MouldIssues {
+  'shape.measure-out-of-range': { readonly foundMm: number };
+  'shape.tube-too-thick': { readonly tubeMm: number; readonly outerMm: number };
+  'mould.cavity-out-of-range': { readonly holdsMl: number };
+}

@@ -1,0 +1,36 @@
+/** Why an entry of a bench log cannot be true. Titles are those of stages and parts, times are minutes. */
+export interface LogIssues {
+  'log.seen-implausible': {
+    readonly state: string;
+    readonly afterMin: number;
+    readonly leastMin: number;
+    readonly mostMin: number;
+  };
+  'log.state-without-clock': { readonly title: string; readonly state: string };
+  /** @param stage title of the stage that starts the clock; absent: adding the lye does */
+  'log.clock-not-started': { readonly state: string; readonly stage?: string };
+  'log.before-clock': { readonly at: string };
+  'log.ends-before-start': { readonly startedAt: string; readonly at: string };
+  'log.out-of-order': { readonly title: string; readonly missing: readonly string[] };
+  'log.nothing-to-wait-for': { readonly title: string };
+  'log.already-done': { readonly title: string };
+  /** @param stage title of the stage to be done before; absent: no part cures */
+  'log.cure-not-begun': { readonly at: string; readonly stage?: string };
+  'log.weigh-in-doubtful': {
+    readonly massG: number;
+    readonly pieces: number;
+    readonly expectedEachG: number;
+  };
+  'log.weighing-implausible': {
+    readonly title: string;
+    readonly usedG: number;
+    readonly pieces: number;
+    readonly expectedG: number;
+  };
+  'log.not-made': { readonly title: string; readonly stage: string };
+  'log.more-than-made': { readonly made: number; readonly pieces: number };
+  'log.needed-later': { readonly because: { readonly code: string } };
+  'log.unknown-entry': { readonly known: readonly string[] };
+  'log.in-the-future': { readonly at: string };
+  'log.long-ago': { readonly at: string };
+}

@@ -1,0 +1,50 @@
+import type { None } from './none.js';
+
+/** There is none of that key. @param known keys of those that there are */
+interface Unknown {
+  readonly known: readonly string[];
+}
+
+export interface DesignIssues {
+  'design.unknown': Unknown;
+  'recipe.unknown': Unknown;
+  'mould.unknown': Unknown;
+  'part.unknown': Unknown;
+  'stage.unknown': Unknown;
+  'equipment.unknown': Unknown;
+  'run.unknown': Unknown;
+  'design.making-stage': { readonly title: string; readonly count: number };
+  'design.wait-without-making': { readonly title: string };
+  'design.state-without-clock': {
+    readonly title: string;
+    readonly state: string;
+    /** States that the part has; empty for one without a clock. */
+    readonly states: readonly string[];
+  };
+  'design.cavity-overfull': { readonly mould: string; readonly filledMl: number; readonly holdsMl: number };
+  'design.mould-never-freed': { readonly title: string };
+  /** Titles of the stages on the way round. */
+  'design.circular-links': { readonly way: readonly string[] };
+}
+
+export interface RunIssues {
+  'workshop.unknown-time-zone': None;
+  'hours.never-open': None;
+  'library.key-changed': { readonly key: string };
+  'run.ready-before-start': { readonly readyBy: string; readonly startAfter: string };
+  'run.key-repeated': None;
+  'run.start-too-far': { readonly startAfter: string };
+  'run.begun': { readonly title: string };
+  'run.which': { readonly known: readonly string[] };
+  'run.no-day': None;
+  'run.day-out-of-range': { readonly day: string };
+}
+
+export interface PlanIssues {
+  'plan.too-large': { readonly stages: number; readonly most: number };
+  'plan.pins-impossible': None;
+  'plan.undecided': None;
+  'change.no-such-run': Unknown;
+  'change.no-such-recipe': Unknown;
+  'change.no-such-mould': Unknown;
+}

@@ -1,0 +1,73 @@
+import type { InputIssues } from '#units';
+import type { RuleWords } from '../../accepted-words.js';
+import { foundText } from '../../format/found.js';
+import type { IssueWordsOf, Said, Texts } from '../../words.js';
+
+const rules: RuleWords = {
+  'cavity-stated-once':
+    'Geben Sie die Größe einer Mulde auf genau eine Art an: ihren Inhalt, das Wasser, das sie füllt, oder ihre Maße.',
+  'water-temperature-without-weight':
+    'Geben Sie auch an, was das Wasser wiegt, oder lassen Sie seine Temperatur weg.',
+  'rising-figures': 'Die drei Werte müssen steigen: der untere, der verwendete, der obere.',
+  'rising-pair': 'Der erste Wert darf nicht über dem zweiten liegen.',
+  'amount-stated-once': 'Geben Sie auf genau eine Art an, wie viel ein Stück braucht.',
+  'cavity-needs-mould': 'Wählen Sie die Form: Die Menge ist ein Anteil ihrer Mulde.',
+  'losses-stated-once': 'Geben Sie auf genau eine Art an, wie viel zurückbleibt.',
+  'longest-under-shortest': 'Die längste Wartezeit ist kürzer als die kürzeste.',
+  'wait-without-state': 'Geben Sie an, welcher Zustand das Warten beendet.',
+  'ends-before-it-begins': 'Das endet, bevor es beginnt. Teilen Sie eine Nacht in zwei Spannen.',
+  'code-or-key': 'Geben Sie entweder einen Code oder einen Schlüssel an.',
+  'one-wish': 'Fragen Sie nur eines: eine Änderung, Einträge ins Protokoll oder neue Zeiten für Schritte.',
+  'too-many-fatty-acids': 'Das sind zu viele Fettsäuren.',
+  'run-ids': 'Eines davon ist keine Kennung eines Laufs. Geben Sie Kennungen mit Kommas dazwischen an.',
+};
+
+function unusable({ value }: { readonly value?: unknown }, texts: Texts): Said {
+  const found = foundText(value, texts);
+  return found === undefined ? 'Das passt hier nicht.' : `${found} passt hier nicht.`;
+}
+
+function sized({ value }: { readonly value?: unknown }, texts: Texts, words: Sized): Said {
+  if (value === '' || (Array.isArray(value) && value.length === 0)) return 'Das ist leer.';
+  if (Array.isArray(value)) return words.list;
+  const found = foundText(value, texts) ?? 'Das';
+  return `${found} ${typeof value === 'string' ? words.text : words.number}`;
+}
+
+interface Sized {
+  readonly list: string;
+  readonly text: string;
+  readonly number: string;
+}
+
+export const inputIssues: IssueWordsOf<keyof InputIssues> = {
+  'input.missing': ({ rule }) => (rule === undefined ? 'Fehlt noch.' : rules[rule]),
+  'input.unknown-field': ({ field }, texts) =>
+    `Ein Feld ${foundText(field, texts) ?? ''} gibt es hier nicht.`,
+  'input.repeated-key': ({ value }, { quoted }) => `${quoted(String(value))} ist schon vergeben.`,
+  'input.too-small': (issue, texts) =>
+    sized(issue, texts, { list: 'Das sind zu wenige.', text: 'ist zu kurz.', number: 'ist zu klein.' }),
+  'input.too-big': (issue, texts) =>
+    sized(issue, texts, { list: 'Das sind zu viele.', text: 'ist zu lang.', number: 'ist zu groß.' }),
+  'input.invalid-type': unusable,
+  'input.invalid-value': unusable,
+  'input.invalid-union': unusable,
+  'input.invalid-format': unusable,
+  'input.invalid-key': unusable,
+  'input.invalid-element': unusable,
+  'input.not-multiple-of': unusable,
+  'input.custom': ({ rule }) => rules[rule],
+  'input.no-run': () => 'Hier fehlt ein Lauf. Geben Sie einen an.',
+  'input.unstorable-text': () =>
+    'Dieser Text enthält Zeichen, die sich nicht aufbewahren lassen. Nehmen Sie U+0000 und halbe Zeichen heraus.',
+  'input.too-deep': ({ most }, { number }) =>
+    `Listen und Gruppen stecken zu tief ineinander. Höchstens ${number(most)} Ebenen.`,
+  'input.too-many-values': ({ most }, { number }) =>
+    `Das sind zu viele Werte. Senden Sie höchstens ${number(most)}.`,
+  'measure.unreadable': unusable,
+  'measure.wrong-dimension': ({ unit, value }, { quoted }) =>
+    `${quoted(unit)} in ${quoted(String(value))} misst etwas anderes.`,
+  'form.no-number': (issue, texts) => ({
+    wrong: `${foundText(issue.value, texts) ?? 'Das'} wird nicht als Zahl gelesen.`,
+  }),
+};

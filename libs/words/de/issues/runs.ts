@@ -1,0 +1,160 @@
+import type { SoapState } from '#contract';
+import type { ClockIssues, CureIssues, DesignIssues, Issue, LogIssues, PlanIssues, RunIssues } from '#units';
+import type { IssueWordsOf, Said, Texts } from '../../words.js';
+
+type Codes = keyof (ClockIssues & CureIssues & DesignIssues & LogIssues & PlanIssues & RunIssues);
+
+/** „Eine Form „Tasse“ gibt es nicht.“ @param what mit Artikel */
+const noSuch =
+  (what: string) =>
+  ({ value, known }: Unknown, { quoted }: Texts): Said =>
+    known.length === 0
+      ? `${what} ${quoted(String(value))} gibt es nicht, und noch nichts dieser Art.`
+      : `${what} ${quoted(String(value))} gibt es nicht.`;
+
+interface Unknown {
+  readonly value?: unknown;
+  readonly known: readonly string[];
+}
+
+const confirm = 'Wenn die Waage es wirklich so zeigt, bestätigen Sie es.';
+
+/** What the clocks read. */
+const inputName = ({ names }: Texts, input: string): string =>
+  names.inputs[input as keyof Texts['names']['inputs']];
+
+const stateIs = ({ names }: Texts, state: string): string => names.states[state as SoapState].is;
+
+/** `2026-11-27T18:00`, nach der Uhr an der Wand. */
+const wallTime = ({ calendarDay }: Texts, local: string): string =>
+  `${calendarDay(local.slice(0, 10))}, ${local.slice(11)}`;
+
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
+
+export const runIssues: IssueWordsOf<Codes> = {
+  'design.unknown': noSuch('Einen Entwurf'),
+  'recipe.unknown': noSuch('Ein Rezept'),
+  'mould.unknown': noSuch('Eine Form'),
+  'part.unknown': noSuch('Einen Teil'),
+  'stage.unknown': noSuch('Einen Schritt'),
+  'equipment.unknown': noSuch('Ein Gerät'),
+  'run.unknown': noSuch('Einen Lauf'),
+  'change.no-such-run': noSuch('Einen Lauf'),
+  'change.no-such-recipe': noSuch('Ein Rezept'),
+  'change.no-such-mould': noSuch('Eine Form'),
+  'design.making-stage': ({ title, count }, { quoted, number }) =>
+    `${quoted(title)} wird in ${number(count, 0)} Schritten gemacht. Genau einer muss es sein: gießen, schichten, tauchen, spritzen, übergießen oder pressen.`,
+  'design.wait-without-making': ({ title }, { quoted }) =>
+    `Kein Schritt macht ${quoted(title)}, also gibt es nichts abzuwarten. Fügen Sie den Schritt hinzu, oder nehmen Sie das Warten heraus.`,
+  'design.state-without-clock': ({ title, states }, { quoted }) =>
+    states.length === 0
+      ? `${quoted(title)} wird nicht fest. Warten Sie stattdessen nach der Uhr.`
+      : `${quoted(title)} kommt nie in diesen Zustand.`,
+  'design.cavity-overfull': ({ mould, filledMl, holdsMl }, { quoted, volume }) => ({
+    wrong: `Die Teile in einer Mulde von ${quoted(mould)} ergeben ${volume(filledMl)}, und sie fasst ${volume(holdsMl)}. Nehmen Sie von einem weniger.`,
+    isWhole: true,
+  }),
+  'design.mould-never-freed': ({ title }, { quoted }) =>
+    `${quoted(title)} kommt in eine Form und nie heraus. Fügen Sie einen Schritt zum Ausformen hinzu.`,
+  'design.circular-links': ({ way }, { quoted, and }) =>
+    `${and(way.slice(0, -1).map(quoted))} warten im Kreis aufeinander. Nehmen Sie eines davon heraus.`,
+
+  'workshop.unknown-time-zone': ({ value }, { quoted }) =>
+    `${quoted(String(value))} ist keine Zeitzone. Wählen Sie eine wie Europe/Berlin.`,
+  'hours.never-open': () =>
+    'Zu diesen Zeiten ist nie jemand da, also lässt sich nichts tun. Geben Sie mindestens eine Spanne in der Woche an.',
+  'library.key-changed': ({ key }, { quoted }) =>
+    `Behalten Sie den Kurznamen ${quoted(key)}: Anderes bezieht sich darauf.`,
+  'run.ready-before-start': ({ readyBy, startAfter }, texts) =>
+    `Fertig bis ${texts.calendarDay(readyBy)} liegt vor dem Beginn (${wallTime(texts, startAfter)}). Wählen Sie einen späteren Tag.`,
+  'run.key-repeated': ({ value }, { quoted }) => `Es gibt noch einen Lauf ${quoted(String(value))}.`,
+  'run.start-too-far': ({ startAfter }, texts) =>
+    `${wallTime(texts, startAfter)} ist zu weit weg, um zu planen. Beginnen Sie innerhalb von zwei Jahren.`,
+  'run.begun': ({ title }, { quoted }) =>
+    `${quoted(title)} hat begonnen, sein spätester Beginn ist vorbei. Wählen Sie einen Lauf, der noch nicht begonnen hat.`,
+  'run.which': ({ known }, { or, quoted }) => `Welcher Lauf: ${or(known.map(quoted))}?`,
+  'run.no-day': () => 'Fertig bis wann? Geben Sie einen Tag in den nächsten zwei Jahren an, etwa 2027-01-16.',
+  'run.day-out-of-range': ({ day }) =>
+    `Für ${day} lässt sich nicht planen. Geben Sie einen Tag in den nächsten zwei Jahren an.`,
+  'plan.too-large': ({ stages, most }, { number }) =>
+    `Diese Läufe haben zusammen ${number(stages, 0)} Schritte. Höchstens ${number(most, 0)} werden auf einmal geplant.`,
+  'plan.pins-impossible': () =>
+    'Mit diesen Schritten zu diesen Zeiten gibt es keinen Plan. Legen Sie sie anders.',
+  'plan.undecided': () =>
+    'Mit diesen Schritten zu diesen Zeiten wurde rechtzeitig kein Plan gefunden. Legen Sie sie anders, oder versuchen Sie es noch einmal.',
+
+  'clocks.out-of-range': ({ input, found, unit }, texts) =>
+    `${capital(inputName(texts, input))}: ${texts.inUnit(found, unit)}.`,
+  'clocks.unknown-choice': ({ input, value }, texts) =>
+    `${capital(inputName(texts, input))}: ${texts.quoted(String(value))} gibt es nicht.`,
+  'clocks.more-than-whole': ({ inputs, sum }, texts) => ({
+    wrong: `Zusammen ergeben ${texts.and(inputs.map((input) => inputName(texts, input)))} ${texts.inUnit(sum, '%')}. Es sind Anteile eines Ganzen.`,
+    isWhole: true,
+  }),
+  'clocks.batter-colder-than-room': ({ batterC, roomC }, { temperature }) =>
+    `Der Leim hat ${temperature(batterC)}, viel kälter als der Raum mit ${temperature(roomC)}.`,
+  'cure.too-few-weighings': ({ count }, { number }) =>
+    `Es gibt ${number(count, 0)} Wägungen. Wiegen Sie dieselben Stücke mindestens zweimal.`,
+  'cure.day-out-of-range': ({ value }, { number }) => `${number(Number(value))} ist kein Tag einer Reife.`,
+  'cure.mass-out-of-range': ({ value }, { mass }) => `${mass(Number(value))} wiegt keine Seife.`,
+  'cure.water-share-out-of-range': ({ value }, { number }) =>
+    `${number(Number(value), 3)} ist kein Wasseranteil.`,
+  'cure.scale-out-of-range': ({ value }, { mass }) => `Eine Waage irrt sich nicht um ${mass(Number(value))}.`,
+  'cure.mass-gained': ({ massG, mostG }, { mass }) => ({
+    wrong: `${mass(massG)} ist mehr, als nach einer früheren Wägung sein kann: höchstens ${mass(mostG)}. Feuchte Luft, oder andere Stücke?`,
+    isWhole: true,
+  }),
+  'cure.lost-more-than-water': ({ massG, leastG }, { mass }) => ({
+    wrong: `${mass(massG)} ist weniger, als ohne alles Wasser bliebe: mindestens ${mass(leastG)}. Andere Stücke?`,
+    isWhole: true,
+  }),
+
+  'log.seen-implausible': ({ state, afterMin, leastMin, mostMin }, texts) =>
+    `${texts.quoted(stateIs(texts, state))} nach ${texts.duration(afterMin)}: so weit liegt kein Ansatz daneben; ` +
+    `${texts.range(texts.duration(leastMin), texts.duration(mostMin))} kann sein. Sehen Sie sich die Daten noch einmal an.`,
+  'log.state-without-clock': ({ title, state }, texts) =>
+    `${texts.quoted(title)} ist nie ${texts.quoted(stateIs(texts, state))}. Wählen Sie einen anderen Zustand.`,
+  'log.clock-not-started': ({ state, stage }, texts) =>
+    stage === undefined
+      ? `Wann kam die Lauge dazu? ${texts.quoted(stateIs(texts, state))} zählt ab da.`
+      : `Tragen Sie zuerst ${texts.quoted(stage)} ein: ${texts.quoted(stateIs(texts, state))} zählt ab da.`,
+  'log.before-clock': ({ at }, { dayTime }) =>
+    `${dayTime(at)} liegt vor dem Machen der Seife. Geben Sie eine spätere Zeit an.`,
+  'log.ends-before-start': ({ startedAt, at }, { dayTime }) => ({
+    wrong: `Beginn ${dayTime(startedAt)}, fertig ${dayTime(at)}: Das geht nicht. Berichtigen Sie eines von beiden.`,
+    isWhole: true,
+  }),
+  'log.out-of-order': ({ title, missing }, { quoted, and }) =>
+    `Tragen Sie zuerst ${and(missing.map(quoted))} ein: ${quoted(title)} kommt danach.`,
+  'log.nothing-to-wait-for': ({ title }, { quoted }) =>
+    `${quoted(title)} wartet noch auf keine Seife: Es ist keine gemacht.`,
+  'log.already-done': ({ title }, { quoted }) => `${quoted(title)} ist schon erledigt.`,
+  'log.cure-not-begun': ({ at, stage }, { dayTime, quoted }) =>
+    stage === undefined
+      ? 'An diesem Lauf reift nichts.'
+      : `Um ${dayTime(at)} reift noch nichts. Tragen Sie zuerst ${quoted(stage)} ein.`,
+  'log.weigh-in-doubtful': ({ massG, pieces, expectedEachG }, { mass, inUnit }) => ({
+    wrong:
+      `${mass(massG)} für ${inUnit(pieces, 'pieces')} sind ${mass(massG / pieces)} je Stück; erwartet wurden etwa ${mass(expectedEachG)}. ` +
+      'Vertippt?',
+    why: confirm,
+  }),
+  'log.weighing-implausible': ({ title, usedG, pieces, expectedG }, { mass, inUnit, quoted }) => ({
+    wrong: `${mass(usedG)} von ${quoted(title)} für ${inUnit(pieces, 'pieces')}: erwartet wurden etwa ${mass(expectedG)}. Vertippt?`,
+    why: confirm,
+  }),
+  'log.not-made': ({ title, stage }, { quoted }) =>
+    `${quoted(title)} ist noch nicht gemacht. Tragen Sie zuerst ${quoted(stage)} ein.`,
+  'log.more-than-made': ({ made, pieces }, { inUnit, number }) =>
+    `Gemacht wurde es für ${inUnit(made, 'pieces')}, nicht für ${number(pieces, 0)}.`,
+  'log.needed-later': ({ because }, texts) =>
+    `Nehmen Sie zuerst die späteren Einträge zurück. Ohne diesen: ${texts.issue(because as Issue)}`,
+  'log.unknown-entry': ({ known }) =>
+    known.length === 0
+      ? 'Es gibt keinen Eintrag, der sich zurücknehmen lässt.'
+      : 'Dieser Eintrag steht nicht im Protokoll, oder er wurde zurückgenommen.',
+  'log.in-the-future': ({ at }, { dayTime }) => `${dayTime(at)} ist noch nicht gekommen.`,
+  'log.long-ago': ({ at }, { dayTime }) => `${dayTime(at)} liegt lange vor dem Lauf.`,
+};

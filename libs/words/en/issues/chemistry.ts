@@ -1,0 +1,143 @@
+import type { BatterIssues, FatIssues, MouldIssues, RecipeIssues } from '#units';
+import type { IssueWordsOf, Said, Texts } from '../../words.js';
+
+type Codes = keyof RecipeIssues | keyof BatterIssues | keyof FatIssues | keyof MouldIssues;
+
+const confirm = 'If the sheet really says so, confirm the figures.';
+const alkalis = { naoh: 'sodium hydroxide', koh: 'potassium hydroxide' } as const;
+const acids: Readonly<Record<string, string>> = {
+  'citric-acid': 'Citric acid',
+  'citric-acid-monohydrate': 'Citric acid monohydrate',
+  'lactic-acid': 'Lactic acid',
+  'acetic-acid': 'Vinegar',
+};
+
+/** “The superfat is 30 %.” */
+const isNow =
+  (name: string, why?: string) =>
+  ({ found, unit }: Found, { inUnit }: Texts): Said => ({
+    wrong: `${name} is ${inUnit(found, unit)}.`,
+    ...(why !== undefined && { why }),
+  });
+
+interface Found {
+  readonly found: number;
+  readonly unit: '%' | '°C' | Parameters<Texts['inUnit']>[1];
+}
+
+export const chemistryIssues: IssueWordsOf<Codes> = {
+  'recipe.unknown-fat': ({ value, nearest }, { quoted, or }) => {
+    const near = nearest.length === 0 ? '' : ` Did you mean ${or(nearest.map(quoted))}?`;
+    return `There is no fat ${quoted(String(value))}.${near}`;
+  },
+  'recipe.fat-twice': ({ value }, { quoted }) =>
+    `${quoted(String(value))} is in the list twice. Give it one share.`,
+  'recipe.fat-share-out-of-range': ({ fat, value }, { quoted, percent }) =>
+    `${quoted(fat)} has a share of ${percent(Number(value))}.`,
+  'recipe.no-fats': () => 'The recipe has no fats. Add one.',
+  'recipe.shares-not-100': ({ sum }, { inUnit }) => ({
+    wrong: `The shares of the fats add up to ${inUnit(sum, '%')}. Bring them to ${inUnit(100, '%')}.`,
+    isWhole: true,
+  }),
+  'recipe.water-twice': () => 'The water is given twice. Give it in one way.',
+  'recipe.acid-strength-missing': ({ acid }) => ({
+    wrong: `${acids[acid] ?? acid} is sold in water, at many strengths. Give the one on its label, such as 5 for a household vinegar.`,
+    isWhole: true,
+  }),
+  'recipe.acid-for-water': ({ waterG, lyeG }, { mass }) =>
+    `For ${mass(100)} of fats only ${mass(waterG)} of water would be left to dissolve ${mass(lyeG)} of lye. ` +
+    'Leave at least as much water as lye.',
+  'lye.koh-purity-missing': () => ({
+    wrong:
+      'Give the purity of the potassium hydroxide, from the supplier’s sheet: it is sold at many, and a guess could burn.',
+  }),
+  'lye.concentration-out-of-range': ({ percent: found }, { inUnit }) => ({
+    wrong: `The lye concentration is ${inUnit(Number(found.toFixed(2)), '%')}.`,
+    why: 'Stronger lye crystallises; with weaker lye the soap does not set.',
+  }),
+  'lye.superfat-out-of-range': ({ found, isExcessIntended }, { inUnit }) => ({
+    wrong: `The superfat is ${inUnit(found, '%')}.`,
+    why: isExcessIntended
+      ? 'With more lye than that nobody should touch the soap.'
+      : 'Below 0 lye is left over in the soap, and it burns. For soap that you salt out or neutralise before use, ' +
+        'say that the excess of lye is meant.',
+  }),
+  'lye.purity-out-of-range': ({ found, alkali }, { inUnit }) =>
+    `The purity of the ${alkalis[alkali]} is ${inUnit(found, '%')}.`,
+  'recipe.koh-share-out-of-range': isNow('The share of potassium hydroxide in the lye'),
+  'recipe.sodium-lactate-out-of-range': isNow('Sodium lactate'),
+  'recipe.salt-out-of-range': isNow('Salt'),
+  'recipe.sugar-out-of-range': isNow('Sugar'),
+  'recipe.fragrance-out-of-range': isNow('The fragrance', 'Keep within the supplier’s own limit, too.'),
+  'recipe.acid-out-of-range': isNow('The acid'),
+  'recipe.acid-strength-out-of-range': isNow('The strength of the acid'),
+  'recipe.colourant-out-of-range': ({ title, found }, { quoted, inUnit }) =>
+    `${quoted(title)} is ${inUnit(found, '%')}.`,
+  'recipe.addition-out-of-range': ({ title, found }, { quoted, inUnit }) =>
+    `${quoted(title)} is ${inUnit(found, '%')}.`,
+  'batter.temperature-out-of-range': isNow('The batter temperature'),
+  'batch.fats-out-of-range': ({ found }, { mass }) => `A batch with ${mass(found)} of fats cannot be made.`,
+  'batch.volume-out-of-range': ({ found }, { volume }) => `A batch of ${volume(found)} cannot be made.`,
+  'titration.impossible': () =>
+    'These are no figures of a titration: the blank takes at least as much as the sample, and mass and strength are above 0.',
+
+  'fat.saponification-disordered': ({ title, low, used, high, isAsNaoh }, { quoted, number }) =>
+    isAsNaoh
+      ? {
+          wrong: `${quoted(title)} has a saponification value of ${number(used, 4)}.`,
+          why: 'A figure such as 0.135 is for sodium hydroxide: divide it by 0.000713 to have it in mg KOH/g.',
+        }
+      : `${quoted(title)} has the saponification values ${number(low)}, ${number(used)} and ${number(high)}. They must rise.`,
+  'fat.unknown-fatty-acid': ({ name, share, isCalled }, { quoted, inUnit }) => ({
+    wrong: `${quoted(name)} with ${inUnit(share, '%')} is not the share of a fatty acid. Write carbons and double bonds, such as C18:1, or ricinoleic.`,
+    ...(isCalled !== undefined && { why: `${quoted(name)} is ${isCalled}.` }),
+  }),
+  'fat.fatty-acids-over-100': ({ title, sum }, { quoted, inUnit }) =>
+    `The fatty acids of ${quoted(title)} add up to ${inUnit(Number(sum.toFixed(1)), '%')}.`,
+  'fat.density-out-of-range': ({ title, found }, { quoted, inUnit }) =>
+    `The density of ${quoted(title)} is ${inUnit(found, 'g/mL')}.`,
+  'fat.expansion-out-of-range': ({ title, found }, { quoted, inUnit }) =>
+    `The expansion of ${quoted(title)} is ${inUnit(found, 'g/mL per °C')}.`,
+  'fat.iodine-disordered': ({ title, low, high }, { quoted, number }) =>
+    `The iodine values of ${quoted(title)} are ${number(low)} and ${number(high)}. The first must not be above the second.`,
+  'fat.unsaponifiable-disordered': ({ title, low, high }, { quoted, inUnit }) =>
+    `${quoted(title)} has ${inUnit(low, '%')} and ${inUnit(high, '%')} that do not saponify. The first must not be above the second.`,
+  'fat.wax-saponification-doubtful': ({ title, used, most }, { quoted, number }) => ({
+    wrong:
+      `${quoted(title)} is entered as a wax and takes ${number(used)} mg KOH/g. No wax takes more than ${number(most)}. ` +
+      'If it is an oil or a butter, give its fatty acids: with too much lye the soap burns.',
+    why: confirm,
+    isWhole: true,
+  }),
+  'fat.differs-from-shipped': ({ title, used, shipped, differsByPercent }, { quoted, number, inUnit }) => ({
+    wrong:
+      `${quoted(title)} takes ${number(used)} mg KOH/g, ${inUnit(Number(Math.abs(differsByPercent).toFixed(1)), '%')} ` +
+      `${differsByPercent > 0 ? 'more' : 'less'} than the usual ${number(shipped)}.`,
+    why: `If it is another fat, give it another short name. ${confirm}`,
+  }),
+  'fat.saponification-as-naoh': ({ title, used, expected, asKoh }, { quoted, number }) => ({
+    wrong:
+      `${quoted(title)} takes ${number(used)} mg KOH/g, but its fatty acids ask for ${number(expected)}. ` +
+      `It looks like a figure for sodium hydroxide: in mg KOH/g that would be ${number(asKoh)}.`,
+    why: confirm,
+    isWhole: true,
+  }),
+  'fat.saponification-doubtful': ({ title, used, expected }, { quoted, number }) => ({
+    wrong: `${quoted(title)} takes ${number(used)} mg KOH/g, but its fatty acids ask for ${number(expected)}.`,
+    why: confirm,
+  }),
+  'fat.profile-incomplete': ({ title, sum }, { quoted, inUnit }) => ({
+    wrong: `The fatty acids of ${quoted(title)} add up to ${inUnit(Number(sum.toFixed(1)), '%')}.`,
+    why: `How hard and how soon the soap sets is worked out from them.${sum === 0 ? ' If it is a wax, say so.' : ''} ${confirm}`,
+  }),
+  'fat.density-doubtful': ({ title, found, expected }, { quoted, inUnit }) => ({
+    wrong: `The density of ${quoted(title)} is ${inUnit(found, 'g/mL')}; from its other figures about ${inUnit(expected, 'g/mL')} was expected.`,
+    why: confirm,
+  }),
+
+  'shape.measure-out-of-range': ({ foundMm }, { length }) => `It cannot measure ${length(foundMm)}.`,
+  'shape.tube-too-thick': ({ tubeMm, outerMm }, { length }) =>
+    `A ring ${length(outerMm)} across cannot be ${length(tubeMm)} thick.`,
+  'mould.cavity-out-of-range': ({ holdsMl }, { volume }) =>
+    `With these measures a cavity holds ${volume(holdsMl)}.`,
+};

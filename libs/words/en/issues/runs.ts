@@ -1,0 +1,154 @@
+import type { SoapState } from '#contract';
+import type { ClockIssues, CureIssues, DesignIssues, Issue, LogIssues, PlanIssues, RunIssues } from '#units';
+import type { IssueWordsOf, Said, Texts } from '../../words.js';
+
+type Codes = keyof (ClockIssues & CureIssues & DesignIssues & LogIssues & PlanIssues & RunIssues);
+
+/** “There is no mould “cup”.” */
+const noSuch =
+  (what: string) =>
+  ({ value, known }: Unknown, { quoted }: Texts): Said =>
+    known.length === 0
+      ? `There is no ${what} ${quoted(String(value))}, and none at all yet.`
+      : `There is no ${what} ${quoted(String(value))}.`;
+
+interface Unknown {
+  readonly value?: unknown;
+  readonly known: readonly string[];
+}
+
+const confirm = 'If the scales really say so, confirm it.';
+
+/** What the clocks read. */
+const inputName = ({ names }: Texts, input: string): string =>
+  names.inputs[input as keyof Texts['names']['inputs']];
+
+const stateIs = ({ names }: Texts, state: string): string => names.states[state as SoapState].is;
+
+/** `2026-11-27T18:00`, by the clock on the wall. */
+const wallTime = ({ calendarDay }: Texts, local: string): string =>
+  `${calendarDay(local.slice(0, 10))}, ${local.slice(11)}`;
+
+export const runIssues: IssueWordsOf<Codes> = {
+  'design.unknown': noSuch('design'),
+  'recipe.unknown': noSuch('recipe'),
+  'mould.unknown': noSuch('mould'),
+  'part.unknown': noSuch('part'),
+  'stage.unknown': noSuch('stage'),
+  'equipment.unknown': noSuch('equipment'),
+  'run.unknown': noSuch('run'),
+  'change.no-such-run': noSuch('run'),
+  'change.no-such-recipe': noSuch('recipe'),
+  'change.no-such-mould': noSuch('mould'),
+  'design.making-stage': ({ title, count }, { quoted, number }) =>
+    `${quoted(title)} is made in ${number(count, 0)} stages. Make it in just one: pour, layer, dip, pipe, glaze or press it.`,
+  'design.wait-without-making': ({ title }, { quoted }) =>
+    `No stage makes ${quoted(title)}, so there is nothing to wait for. Add the stage, or take the wait out.`,
+  'design.state-without-clock': ({ title, states }, { quoted }) =>
+    states.length === 0
+      ? `${quoted(title)} does not set. Use a wait by the clock instead.`
+      : `${quoted(title)} never comes into this state.`,
+  'design.cavity-overfull': ({ mould, filledMl, holdsMl }, { quoted, volume }) => ({
+    wrong: `The parts in one cavity of ${quoted(mould)} come to ${volume(filledMl)}, and it holds ${volume(holdsMl)}. Take less of one.`,
+    isWhole: true,
+  }),
+  'design.mould-never-freed': ({ title }, { quoted }) =>
+    `${quoted(title)} goes into a mould and never comes out. Add a stage that unmoulds it.`,
+  'design.circular-links': ({ way }, { quoted, and }) =>
+    `${and(way.slice(0, -1).map(quoted))} wait for each other in a circle. Take one of these waits out.`,
+
+  'workshop.unknown-time-zone': ({ value }, { quoted }) =>
+    `${quoted(String(value))} is no time zone. Choose one such as Europe/Dublin.`,
+  'hours.never-open': () =>
+    'These hours never open, so nothing can be done. Give at least one span in the week.',
+  'library.key-changed': ({ key }, { quoted }) =>
+    `Keep the short name ${quoted(key)}: other things refer to it.`,
+  'run.ready-before-start': ({ readyBy, startAfter }, texts) =>
+    `Ready by ${texts.calendarDay(readyBy)} is before the start (${wallTime(texts, startAfter)}). Choose a later day.`,
+  'run.key-repeated': ({ value }, { quoted }) => `There is another run ${quoted(String(value))}.`,
+  'run.start-too-far': ({ startAfter }, texts) =>
+    `${wallTime(texts, startAfter)} is too far ahead to plan for. Start within two years.`,
+  'run.begun': ({ title }, { quoted }) =>
+    `${quoted(title)} has begun, so its latest start is past. Choose one that has not.`,
+  'run.which': ({ known }, { or, quoted }) => `Say which run: ${or(known.map(quoted))}.`,
+  'run.no-day': () => 'Ready by when? Give a day within two years, such as 2027-01-16.',
+  'run.day-out-of-range': ({ day }) => `${day} cannot be planned for. Give a day to come, within two years.`,
+  'plan.too-large': ({ stages, most }, { number }) =>
+    `These runs have ${number(stages, 0)} stages together. At most ${number(most, 0)} are planned at once.`,
+  'plan.pins-impossible': () => 'No plan has these stages at these times. Put them elsewhere.',
+  'plan.undecided': () =>
+    'No plan with these stages at these times was found in time. Put them elsewhere, or try again.',
+
+  'clocks.out-of-range': ({ input, found, unit }, texts) =>
+    `The ${inputName(texts, input)} is ${texts.inUnit(found, unit)}.`,
+  'clocks.unknown-choice': ({ input, value }, texts) =>
+    `${texts.quoted(String(value))} is no ${inputName(texts, input)}.`,
+  'clocks.more-than-whole': ({ inputs, sum }, texts) => ({
+    wrong: `Together the ${texts.and(inputs.map((input) => inputName(texts, input)))} make ${texts.inUnit(sum, '%')}. They are shares of one whole.`,
+    isWhole: true,
+  }),
+  'clocks.batter-colder-than-room': ({ batterC, roomC }, { temperature }) =>
+    `The batter is at ${temperature(batterC)}, far colder than the room at ${temperature(roomC)}.`,
+  'cure.too-few-weighings': ({ count }, { number }) =>
+    `There are ${number(count, 0)} weigh-ins. Weigh the same pieces at least twice.`,
+  'cure.day-out-of-range': ({ value }, { number }) => `${number(Number(value))} is no day of a cure.`,
+  'cure.mass-out-of-range': ({ value }, { mass }) => `${mass(Number(value))} is no weight of soap.`,
+  'cure.water-share-out-of-range': ({ value }, { number }) =>
+    `${number(Number(value), 3)} is no share of water.`,
+  'cure.scale-out-of-range': ({ value }, { mass }) => `Scales are not off by ${mass(Number(value))}.`,
+  'cure.mass-gained': ({ massG, mostG }, { mass }) => ({
+    wrong: `${mass(massG)} is more than an earlier weigh-in allows: at most ${mass(mostG)}. Damp air, or not the same pieces?`,
+    isWhole: true,
+  }),
+  'cure.lost-more-than-water': ({ massG, leastG }, { mass }) => ({
+    wrong: `${mass(massG)} is less than is left when all the water has gone: at least ${mass(leastG)}. Not the same pieces?`,
+    isWhole: true,
+  }),
+
+  'log.seen-implausible': ({ state, afterMin, leastMin, mostMin }, texts) =>
+    `“${stateIs(texts, state)}” after ${texts.duration(afterMin)} is further off than any batch is; ` +
+    `${texts.range(texts.duration(leastMin), texts.duration(mostMin))} can be. Look at the dates once more.`,
+  'log.state-without-clock': ({ title, state }, texts) =>
+    `${texts.quoted(title)} is never “${stateIs(texts, state)}”. Choose another state.`,
+  'log.clock-not-started': ({ state, stage }, texts) =>
+    stage === undefined
+      ? `When was the lye added? “${stateIs(texts, state)}” counts from there.`
+      : `Log ${texts.quoted(stage)} first: “${stateIs(texts, state)}” counts from there.`,
+  'log.before-clock': ({ at }, { dayTime }) =>
+    `${dayTime(at)} is before the soap was made. Give a later time.`,
+  'log.ends-before-start': ({ startedAt, at }, { dayTime }) => ({
+    wrong: `It cannot begin at ${dayTime(startedAt)} and be done at ${dayTime(at)}. Correct one of the two.`,
+    isWhole: true,
+  }),
+  'log.out-of-order': ({ title, missing }, { quoted, and }) =>
+    `Log ${and(missing.map(quoted))} first: ${quoted(title)} comes after.`,
+  'log.nothing-to-wait-for': ({ title }, { quoted }) =>
+    `${quoted(title)} waits for no soap yet: none of it is made.`,
+  'log.already-done': ({ title }, { quoted }) => `${quoted(title)} is already done.`,
+  'log.cure-not-begun': ({ at, stage }, { dayTime, quoted }) =>
+    stage === undefined
+      ? 'Nothing of this run cures.'
+      : `Nothing of this run cures at ${dayTime(at)}. Log ${quoted(stage)} first.`,
+  'log.weigh-in-doubtful': ({ massG, pieces, expectedEachG }, { mass, inUnit }) => ({
+    wrong:
+      `${mass(massG)} for ${inUnit(pieces, 'pieces')} is ${mass(massG / pieces)} each; about ${mass(expectedEachG)} was expected. ` +
+      'Is it a slip?',
+    why: confirm,
+  }),
+  'log.weighing-implausible': ({ title, usedG, pieces, expectedG }, { mass, inUnit, quoted }) => ({
+    wrong: `${mass(usedG)} of ${quoted(title)} for ${inUnit(pieces, 'pieces')} is far from the ${mass(expectedG)} expected. Is it a slip?`,
+    why: confirm,
+  }),
+  'log.not-made': ({ title, stage }, { quoted }) =>
+    `${quoted(title)} is not made yet. Log ${quoted(stage)} first.`,
+  'log.more-than-made': ({ made, pieces }, { inUnit, number }) =>
+    `It was made for ${inUnit(made, 'pieces')}, not for ${number(pieces, 0)}.`,
+  'log.needed-later': ({ because }, texts) =>
+    `Take the later entries back first. Without this one: ${texts.issue(because as Issue)}`,
+  'log.unknown-entry': ({ known }) =>
+    known.length === 0
+      ? 'There is no entry to take back.'
+      : 'This entry is not in the log, or was taken back.',
+  'log.in-the-future': ({ at }, { dayTime }) => `${dayTime(at)} has not come yet.`,
+  'log.long-ago': ({ at }, { dayTime }) => `${dayTime(at)} is long before the run.`,
+};
