@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import * as contract from '#contract';
+import type { Message } from '#contract';
+import { en, textsFor, type Language } from '#words';
+import { wordsOf } from '#words/all';
+
+/** A schema as JSON Schema, of which only some words are read. */
+interface Shape {
+  readonly $ref?: string;
+  readonly const?: unknown;
+  readonly enum?: readonly unknown[];
+  readonly anyOf?: readonly Shape[];
+  readonly oneOf?: readonly Shape[];
+  readonly type?: string;
+  readonly format?: string;
+  readonly minimum?: number;
+  readonly properties?: Readonly<Record<string, Shape>>;
+  readonly items?: Shape;
+  readonly $defs?: Readonly<Record<string, Shape>>;
+}
+
+/** Every message of the contract with parameters made up from its schema. */
+function samples(): Message[] {
+  const found = new Map<string, Message>();
+  for (const schema of Object.values(contract)) {
+    if (!(schema instanceof z.ZodType)) continue;
+    const root = z.toJSONSchema(schema, { unrepresentable: 'any' }) as Shape;
+    visit(root, (shape) => {
+      const code = shape.properties?.['code']?.const;
+      if (typeof code === 'string' && Object.hasOwn(en.messages, code) && !found.has(code)) {
+        found.set(code, valueOf(shape, root) as Message);
+      }
+    });
+  }
+  return [...found.values()];
+}
+
+function visit(shape: unknown, see: (shape: Shape) => void): void {
+  if (typeof shape !== 'object' || shape === null) return;
+  if (!Array.isArray(shape)) see(shape);
+  Object.values(shape).forEach((inner) => visit(inner, see));
+}
+
+/** Fields of which a schema does not tell what they hold: a currency’s code, and the value of an input that is a number. */
+const chosen: Readonly<Record<string, unknown>> = { currency: 'EUR', value: 33 };
+
+function valueOf(shape: Shape, root: Shape): unknown {
+  if (shape.$ref !== undefined) {
+    return shape.$ref === '#' ? valueOf(root, root) : valueOf(root.$defs?.[shape.$ref.slice(8)] ?? {}, root);
+  }
+  if (shape.const !== undefined) return shape.const;
+  if (shape.enum !== undefined) return shape.enum[0];
+  const [way] = shape.anyOf ?? shape.oneOf ?? [];
+  if (way !== undefined) return valueOf(way, root);
+  switch (shape.type) {
+    case 'object':
+      return Object.fromEntries(
+        Object.entries(shape.properties ?? {})
+          .filter(([name]) => name !== 'text')
+          .map(([name, inner]) => [name, chosen[name] ?? valueOf(inner, root)]),
+      );
+    case 'array':
+      return [valueOf(shape.items ?? {}, root)];
+    case 'integer':
+      return Math.max(2, shape.minimum ?? 2);
+    case 'number':
+      return 0.4;
+    case 'boolean':
+      return true;
+    default:
+      return shape.format === 'date-time'
+        ? '2026-11-27T18:00:00.000Z'
+        : shape.format === 'date'
+          ? '2026-11-27'
+          : 'Xx';
+  }
+}
+
+const ENGLISH = /(^|[^\p{L}])(the|of|with|is|are|and|at least|your|this|from|than|before)(?=$|[^\p{L}])/iu;
+const GERMAN = /(^|[^\p{L}])(der|die|das|und|mit|ist|nicht|mindestens|Ihre?|von|bis|für)(?=$|[^\p{L}])/iu;
+const UNMADE = /undefined|\[object|NaN|[{}]|scenarios|standard error|\bbands\b/;
+const METRIC = /\d\s?(g|kg|ml|mm|°C)(?=$|[^\p{L}/])/u;
+// Not “4 in 10”.
+const US = /\d\s?(oz|lb|in(?! \d)|°F)(?=$|[^\p{L}])/u;
+
+function said(language: Language, units: 'metric' | 'us'): string[] {
+  const texts = textsFor({ language, units, timeZone: 'Europe/Dublin' }, wordsOf[language]);
+  return samples().map((message) => `${message.code}: ${texts.of(message)}`);
+}
+const wrong = (lines: readonly string[], ...signs: readonly RegExp[]): string[] =>
+  lines.filter((line) => signs.some((sign) => sign.test(line.slice(line.indexOf(': ') + 2))));
+
+describe('every message, with parameters made up from its schema', () => {
+  it('is one of the contract’s', () => {
+    expect(samples().length).toBeGreaterThan(100);
+  });
+  it('is German without English words, whole, and in one system of units', () => {
+    expect(wrong(said('de', 'metric'), ENGLISH, UNMADE, US)).toEqual([]);
+    expect(wrong(said('de', 'us'), ENGLISH, UNMADE, METRIC)).toEqual([]);
+  });
+  it('is English without German words, whole, and in one system of units', () => {
+    expect(wrong(said('en', 'metric'), GERMAN, UNMADE, US)).toEqual([]);
+    expect(wrong(said('en', 'us'), GERMAN, UNMADE, METRIC)).toEqual([]);
+  });
+});
