@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import * as contract from '#contract';
 import type { Message } from '#contract';
+import type { Issue } from '#units';
 import { en, textsFor, type Language } from '#words';
 import { wordsOf } from '#words/all';
 
@@ -90,6 +91,106 @@ function said(language: Language, units: 'metric' | 'us'): string[] {
 }
 const wrong = (lines: readonly string[], ...signs: readonly RegExp[]): string[] =>
   lines.filter((line) => signs.some((sign) => sign.test(line.slice(line.indexOf(': ') + 2))));
+
+/** What the sentences of issues ask for, by its name; every issue gets all of it. */
+const told = {
+  ...{
+    path: ['fats'],
+    value: 33,
+    accepted: { kind: 'range', low: 20, high: 50, unit: 'g' },
+    rule: 'one-wish',
+  },
+  ...{
+    nearest: ['Xx'],
+    fat: 'Xx',
+    title: 'Xx',
+    name: 'Xx',
+    field: 'Xx',
+    stage: 'Xx',
+    mould: 'Xx',
+    key: 'xx',
+  },
+  ...{
+    known: ['Xx'],
+    missing: ['Xx'],
+    way: ['Xx', 'Yy', 'Xx'],
+    fields: ['Xx'],
+    states: ['firm'],
+    state: 'firm',
+  },
+  ...{ sum: 90, found: 33, unit: 'g', percent: 60, low: 180, used: 190, high: 200, most: 150, share: 12 },
+  ...{
+    expected: 192.5,
+    asKoh: 189.9,
+    shipped: 190,
+    differsByPercent: 6,
+    waterG: 20,
+    lyeG: 30,
+    acid: 'citric-acid',
+  },
+  ...{
+    foundMm: 30,
+    tubeMm: 30,
+    outerMm: 40,
+    holdsMl: 70,
+    filledMl: 75,
+    batterC: 20,
+    roomC: 34,
+    isCalled: 'C18:1',
+  },
+  ...{
+    massG: 900,
+    mostG: 800,
+    leastG: 500,
+    days: 3,
+    count: 2,
+    stages: 400,
+    alkali: 'naoh',
+    dimension: 'mass',
+  },
+  ...{
+    input: 'saltPercent',
+    inputs: ['saltPercent', 'sugarPercent'],
+    readyBy: '2027-01-16',
+    day: '2027-01-16',
+  },
+  ...{ startAfter: '2026-11-27T18:00', startedAt: '2026-11-27T18:00:00Z', at: '2026-11-27T17:00:00Z' },
+  ...{
+    afterMin: 900,
+    leastMin: 30,
+    mostMin: 600,
+    pieces: 6,
+    expectedEachG: 90,
+    usedG: 900,
+    expectedG: 90,
+    made: 4,
+  },
+  ...{
+    because: { code: 'log.already-done', path: [], title: 'Xx' },
+    isAsNaoh: false,
+    isExcessIntended: false,
+  },
+};
+
+/** Figures of suppliers’ sheets know no other units. */
+const SHEET_FIGURES = /\d\s?(mg KOH\/g|g\/mL)/u;
+
+function saidOfIssues(language: Language, units: 'metric' | 'us'): string[] {
+  const texts = textsFor({ language, units, timeZone: 'Europe/Dublin' }, wordsOf[language]);
+  return Object.keys(en.issues).map(
+    (code) => `${code}: ${texts.issue({ ...told, code } as unknown as Issue)}`,
+  );
+}
+
+describe('every issue', () => {
+  it('is whole, and in one language and system of units', () => {
+    const inUs = (lines: readonly string[]) =>
+      wrong(lines, METRIC).filter((line) => !SHEET_FIGURES.test(line));
+    expect(wrong(saidOfIssues('de', 'metric'), ENGLISH, UNMADE)).toEqual([]);
+    expect(wrong(saidOfIssues('en', 'metric'), GERMAN, UNMADE)).toEqual([]);
+    expect([...inUs(saidOfIssues('de', 'us')), ...inUs(saidOfIssues('en', 'us'))]).toEqual([]);
+  });
+});
 
 describe('every message, with parameters made up from its schema', () => {
   it('is one of the contract’s', () => {
