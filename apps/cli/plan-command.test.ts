@@ -127,7 +127,7 @@ describe('plan', () => {
       text.replace(/(startAfter: 2026-11-27T18:00)/, '$1, readyBy: 2026-12-12'),
     );
     const told = planCommand([late]).stdout.replace(/\s+/g, ' ');
-    expect(told).toContain('at the earliest; it must be by Sat 12 Dec, 00:00.');
+    expect(told).toContain('at the earliest; it must be by Sat 12 Dec.');
     expect(told).toContain('Ask for “Twelve cups” by Mon 4 Jan.');
   });
 });

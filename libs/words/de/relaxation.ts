@@ -43,9 +43,11 @@ export const timings: MessageWords<ConflictTiming> = {
       stage.stage === null
         ? ['kann frühestens', 'reif sein, muss es aber bis']
         : ['kann frühestens', 'beginnen, muss aber bis'];
+    // A lot must be cured as a day begins, and days are what is asked for.
+    const by = stage.stage === null ? texts.day(due) : texts.dayTime(due);
     return (
       `${withGiven(given, texts)}${named(stage, texts)} ${can} ${texts.dayTime(earliest)} ${must} ` +
-      `${texts.dayTime(due)}.`
+      `${by}.`
     );
   },
   'timing.too-early': ({ stage, latest, opens }, texts) =>

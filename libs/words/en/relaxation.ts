@@ -42,9 +42,11 @@ export const timings: MessageWords<ConflictTiming> = {
   'timing.too-late': ({ given, stage, earliest, due }, texts) => {
     const [can, must] =
       stage.stage === null ? ['can be cured', 'must be by'] : ['can start', 'has to start by'];
+    // A lot must be cured as a day begins, and days are what is asked for.
+    const by = stage.stage === null ? texts.day(due) : texts.dayTime(due);
     return (
       `${withGiven(given, texts)}${named(stage, texts)} ${can} ${texts.dayTime(earliest)} at the earliest; ` +
-      `it ${must} ${texts.dayTime(due)}.`
+      `it ${must} ${by}.`
     );
   },
   'timing.too-early': ({ stage, latest, opens }, texts) =>
