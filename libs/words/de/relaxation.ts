@@ -46,8 +46,7 @@ export const timings: MessageWords<ConflictTiming> = {
     // A lot must be cured as a day begins, and days are what is asked for.
     const by = stage.stage === null ? texts.day(due) : texts.dayTime(due);
     return (
-      `${withGiven(given, texts)}${named(stage, texts)} ${can} ${texts.dayTime(earliest)} ${must} ` +
-      `${by}.`
+      `${withGiven(given, texts)}${named(stage, texts)} ${can} ${texts.dayTime(earliest)} ${must} ` + `${by}.`
     );
   },
   'timing.too-early': ({ stage, latest, opens }, texts) =>
