@@ -2,7 +2,7 @@ import { instantOf } from '#hours';
 import { latestStart, type LatestStartOptions, type Problem } from '#planner';
 import { buildNetwork } from '../../libs/runs/plan/build-network.js';
 import { findLatestStart, runFileInput } from '#runs';
-import { takeInHand } from '../../libs/runs/take-in-hand.js';
+import { assessRuns } from '../../libs/runs/assess-runs.js';
 import { atMost, median, watched, type Figure } from '../support/figure.js';
 import { loadRunFile } from '../support/run-files.js';
 
@@ -31,11 +31,11 @@ export function figures(args: readonly string[] = []): Figure[] {
     const figures = [atMost(demo, median(times), 'ms', 1500)];
     if (!args.includes('every-minute')) return figures;
     const runs = input.value.runs.map((run) => ({ ...run, readyBy }));
-    const taken = takeInHand({ ...input.value, runs });
+    const taken = assessRuns({ ...input.value, runs });
     if (!taken.ok) throw new Error(JSON.stringify(taken.issues));
     const { problem } = buildNetwork(
       { ...input.value, runs },
-      taken.value.map(({ hand }) => hand),
+      taken.value.map(({ assessed }) => assessed),
       { now },
     );
     const options = { level: odds, seed: 1, scenarios: 2000 };

@@ -1,7 +1,7 @@
 import type { Material, PieceCost, WorkshopFacts } from '#contract';
 import { byKey } from '../input/by-key.js';
 import { summed, type MaterialUse } from './materials-of.js';
-import { liveAttempts, type RunInHand } from '../run-in-hand.js';
+import { liveAttempts, type AssessedRun } from '../assessed-run.js';
 import { handsOnMinutes } from '../log/run-progress.js';
 
 /** What drives a cost is told up to this many lines; the rest is small. */
@@ -14,11 +14,11 @@ const TOLD_DRIVERS = 6;
  * @param uses materials of every batch of the run, those made again twice
  */
 export function costPieces(
-  hand: RunInHand,
+  assessed: AssessedRun,
   uses: readonly MaterialUse[],
   workshop: WorkshopFacts,
 ): PieceCost {
-  const { count } = hand.run.order;
+  const { count } = assessed.run.order;
   const known = byKey(workshop.materials);
   const unpriced: string[] = [];
   const lines = summed(uses).flatMap((use) => {
@@ -31,7 +31,7 @@ export function costPieces(
     }
     return [{ title, perPiece: (use.amount * unitPrice) / count }];
   });
-  const minutes = minutesOf(hand);
+  const minutes = minutesOf(assessed);
   const rate = workshop.hourlyRate;
   if (rate === undefined) unpriced.push('Work');
   const work = (minutes * (rate ?? 0)) / 60 / count;
@@ -54,9 +54,9 @@ export function costPieces(
 }
 
 /** Hands-on minutes of what was done, spoilt or not, and of what is still to be done. */
-function minutesOf(hand: RunInHand): number {
-  const live = new Set(liveAttempts(hand));
-  return hand.progress.attempts
+function minutesOf(assessed: AssessedRun): number {
+  const live = new Set(liveAttempts(assessed));
+  return assessed.progress.attempts
     .filter((attempt) => live.has(attempt) || attempt.status !== 'open')
     .reduce((sum, { stage, count }) => sum + handsOnMinutes(stage, count), 0);
 }

@@ -6,14 +6,14 @@ import { minute, normalQuantile, seededRandom, type Random } from '#units';
 import { weighedTogether } from '../../../tests/support/any-recipe.js';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 import { workingsOf } from '../input/workings.js';
-import { takeInHand } from '../take-in-hand.js';
+import { assessRuns } from '../assess-runs.js';
 import { sizeBatches } from './size-batches.js';
 
 const file = loadRunFile('demo', 'rockpool-tiles');
 
 function amountsOf(input: RunFile, past: readonly PastRun[] = []): Map<string, PartAmounts> {
   const learned = learnedFrom(past.map((run) => teachingsOf(run, input.workshop).teachings));
-  const taken = takeInHand({ ...input, learned }, { taught: false });
+  const taken = assessRuns({ ...input, learned }, { taught: false });
   if (!taken.ok) throw new Error(JSON.stringify(taken.issues));
   return new Map(taken.value[0]?.amounts.map((part) => [part.part, part]));
 }

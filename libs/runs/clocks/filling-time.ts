@@ -1,6 +1,6 @@
 import { stretches, workingTime, type WayOfWorking } from '#clocks';
 import type { FillingTime, Risk, StageKind } from '#contract';
-import { makingAttempt, type RunInHand } from '../run-in-hand.js';
+import { makingAttempt, type AssessedRun } from '../assessed-run.js';
 
 /** Stages done piece by piece while the batter stiffens, by the way of working that they are. */
 const ways: Partial<Readonly<Record<StageKind, WayOfWorking>>> = {
@@ -14,13 +14,13 @@ const ways: Partial<Readonly<Record<StageKind, WayOfWorking>>> = {
 const SURE = 0.9;
 
 /** Whether each part that is poured, layered, dipped or piped piece by piece can be done before its batter is too stiff. */
-export function fillingTimes(hand: RunInHand): FillingTime[] {
-  return hand.run.design.parts.flatMap((part) => {
-    const attempt = makingAttempt(hand, part.key);
+export function fillingTimes(assessed: AssessedRun): FillingTime[] {
+  return assessed.run.design.parts.flatMap((part) => {
+    const attempt = makingAttempt(assessed, part.key);
     const way = attempt === undefined ? undefined : ways[attempt.stage.kind];
     if (attempt === undefined || way === undefined || attempt.stage.perPieceS === 0) return [];
     const { start: startState, end: endState } = stretches[way];
-    const clocks = hand.clocks.get(part.key);
+    const clocks = assessed.clocks.get(part.key);
     const start = clocks?.get(startState);
     const end = clocks?.get(endState);
     if (start === undefined || end === undefined) return [];

@@ -2,8 +2,8 @@ import type { CureFit } from '#clocks';
 import type { CureCurve } from '#contract';
 import { failed, isoInstant, minute, ok, type Result } from '#units';
 import type { RunsInput } from '../input/input.js';
-import type { RunInHand } from '../run-in-hand.js';
-import { takeInHand } from '../take-in-hand.js';
+import type { AssessedRun } from '../assessed-run.js';
+import { assessRuns } from '../assess-runs.js';
 import { cureStart, lotWeighings } from '../observed/lot-weighings.js';
 
 /** Points of the curve. A lot loses most at first, so they stand closer there. */
@@ -15,22 +15,22 @@ const MOST_DAYS = 200;
 
 /**
  * How the one run of the input cures by the scales: each weighing, and the mass that they lead to expect.
- * @returns issues as `takeInHand`
+ * @returns issues as `assessRuns`
  */
 export function cureCurve(input: RunsInput): Result<CureCurve> {
-  const taken = takeInHand(input);
+  const taken = assessRuns(input);
   if (!taken.ok) return taken;
   const [run] = taken.value;
   if (run === undefined) {
     return failed({ code: 'input.no-run', path: ['runs'] });
   }
-  return ok(curveOf(run.hand));
+  return ok(curveOf(run.assessed));
 }
 
-function curveOf(hand: RunInHand): CureCurve {
-  const start = cureStart(hand);
-  const weighings = lotWeighings(hand);
-  const { told, ready, fit } = hand.scales;
+function curveOf(assessed: AssessedRun): CureCurve {
+  const start = cureStart(assessed);
+  const weighings = lotWeighings(assessed);
+  const { told, ready, fit } = assessed.scales;
   const last = Math.max(0, told.readyDays?.high ?? 0, ...weighings.map(({ days }) => days));
   return {
     startedAt: start === undefined ? null : isoInstant(minute(start)),

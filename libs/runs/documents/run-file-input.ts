@@ -2,7 +2,7 @@ import type { RunFile } from '#contract';
 import { failed, isNonEmpty, ok, under, type Issue, type Result } from '#units';
 import { learnedFrom } from '../learned/learned-from.js';
 import { teachingsOf } from '../learned/teachings-of.js';
-import { takeInHand } from '../take-in-hand.js';
+import { assessRuns } from '../assess-runs.js';
 import { checkInput } from '../input/check-input.js';
 import type { PastRun, RunsInput } from '../input/input.js';
 import { askWeighIns } from '../log/ask-weigh-ins.js';
@@ -54,7 +54,7 @@ export function runFileInput(file: RunFile): Result<RunsInput> {
   const told = past.map((run) => teachingsOf(run, workshop));
   const untrue = told.flatMap((run, i) => under(['earlier', i, 'log'], run.issues));
   if (untrue.length > 0) {
-    const assessed = takeInHand(input);
+    const assessed = assessRuns(input);
     const all = [...(assessed.ok ? [] : assessed.issues), ...untrue];
     if (isNonEmpty(all)) return failed(...all);
   }

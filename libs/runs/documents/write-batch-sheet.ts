@@ -4,8 +4,8 @@ import { costPieces } from '../amounts/cost-pieces.js';
 import { gatherMaterials } from '../amounts/gather-materials.js';
 import type { RunsInput } from '../input/input.js';
 import { materialsOf, type MaterialUse } from '../amounts/materials-of.js';
-import { makingAttempt } from '../run-in-hand.js';
-import { takeInHand, type SizedRun } from '../take-in-hand.js';
+import { makingAttempt } from '../assessed-run.js';
+import { assessRuns, type SizedRun } from '../assess-runs.js';
 
 /**
  * The batch sheet of one or several runs: what to weigh for each part and how surely it reaches, what to gather and
@@ -13,18 +13,18 @@ import { takeInHand, type SizedRun } from '../take-in-hand.js';
  * @returns the sheet, or issues for input that makes no sense
  */
 export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
-  const taken = takeInHand(input);
+  const taken = assessRuns(input);
   if (!taken.ok) return taken;
   return ok({
     schema: 'benchtide.amounts/2',
-    runs: taken.value.map(({ hand, amounts, spoilt }) => ({
-      run: hand.run.order.key,
-      title: hand.run.order.title,
-      design: hand.run.design.key,
-      count: hand.run.order.count,
+    runs: taken.value.map(({ assessed, amounts, spoilt }) => ({
+      run: assessed.run.order.key,
+      title: assessed.run.order.title,
+      design: assessed.run.design.key,
+      count: assessed.run.order.count,
       amounts,
-      cost: costPieces(hand, materialsOf([...amounts, ...spoilt]), input.workshop),
-      cautions: hand.run.design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
+      cost: costPieces(assessed, materialsOf([...amounts, ...spoilt]), input.workshop),
+      cautions: assessed.run.design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
     })),
     gather: gatherMaterials(stillNeeded(taken.value), input.workshop),
   });
@@ -37,7 +37,7 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
 export function gatherForRuns(inputs: readonly [RunsInput, ...RunsInput[]]): Result<GatherList> {
   const runs: SizedRun[] = [];
   for (const input of inputs) {
-    const taken = takeInHand(input, { taught: false });
+    const taken = assessRuns(input, { taught: false });
     if (!taken.ok) return { ok: false, issues: under([input.runs[0]?.key ?? 'run'], taken.issues) };
     runs.push(...taken.value);
   }
@@ -47,9 +47,9 @@ export function gatherForRuns(inputs: readonly [RunsInput, ...RunsInput[]]): Res
 /** Parts that are made already need nothing any more. */
 function stillNeeded(runs: readonly SizedRun[]): Map<string, MaterialUse[]> {
   return new Map(
-    runs.map(({ hand, amounts }) => {
-      const open = amounts.filter(({ part }) => makingAttempt(hand, part)?.status !== 'done');
-      return [hand.run.order.key, materialsOf(open)];
+    runs.map(({ assessed, amounts }) => {
+      const open = amounts.filter(({ part }) => makingAttempt(assessed, part)?.status !== 'done');
+      return [assessed.run.order.key, materialsOf(open)];
     }),
   );
 }

@@ -6,7 +6,7 @@ import { inputsFor } from '../clocks/forecast-clocks.js';
 import type { RunsInput } from '../input/input.js';
 import { allClocks } from '../observed/show-clocks.js';
 import { showLessons } from './show-lessons.js';
-import { takeInHand, type SizedRun } from '../take-in-hand.js';
+import { assessRuns, type SizedRun } from '../assess-runs.js';
 import { comesInto } from '../input/states-of-parts.js';
 
 /** How many of the quantities that move a state most are told. */
@@ -17,16 +17,16 @@ const TOLD_MOVES = 12;
  * filled in time, and which quantity moves which state most.
  */
 export function writeClocks(input: RunsInput): Result<ClocksDocument> {
-  const taken = takeInHand(input);
+  const taken = assessRuns(input);
   if (!taken.ok) return taken;
   return ok({ schema: 'benchtide.clocks/2', runs: taken.value.map((run) => clocksOfRun(run, input)) });
 }
 
 function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['runs'][number] {
-  const { hand, amounts, learned, teachings } = sized;
-  const { run } = hand;
-  const clocks = allClocks(hand);
-  const filling = fillingTimes(hand);
+  const { assessed, amounts, learned, teachings } = sized;
+  const { run } = assessed;
+  const clocks = allClocks(assessed);
+  const filling = fillingTimes(assessed);
   return {
     run: run.order.key,
     title: run.order.title,
@@ -50,7 +50,7 @@ function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['
         },
       ];
     }),
-    cure: hand.scales.told,
+    cure: assessed.scales.told,
     lessons: showLessons(learned, teachings, run),
   };
 }

@@ -5,7 +5,7 @@ import { recipeKeyOf } from '../input/workings.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import { badBatch } from '../log/bad-batch.js';
 import { sightingsOf, type Sighting } from '../log/sightings.js';
-import type { RunStanding } from '../run-in-hand.js';
+import type { RunStanding } from '../assessed-run.js';
 
 /**
  * What a run teaches, where it stands. A batch that went wrong is no lesson in how batches go, and entries that are to be

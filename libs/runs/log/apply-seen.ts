@@ -5,7 +5,7 @@ import { unknownName } from '../input/name-issues.js';
 import { latestAttempt } from './run-progress.js';
 import { comesInto } from '../input/states-of-parts.js';
 import { freeingStage, makingStage } from '../input/workings.js';
-import type { RunStanding } from '../run-in-hand.js';
+import type { RunStanding } from '../assessed-run.js';
 import type { LogPlace } from './standing-log.js';
 
 /**

@@ -1,7 +1,7 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
 import type { LogPlace } from './standing-log.js';
-import { cureStarts, type RunStanding } from '../run-in-hand.js';
+import { cureStarts, type RunStanding } from '../assessed-run.js';
 
 /** Takes down the mass of some pieces while they cure. All parts must be out of their moulds for that. */
 export function applyWeighIn(

@@ -1,4 +1,4 @@
-import { makingAttempt, type RunStanding } from '../run-in-hand.js';
+import { makingAttempt, type RunStanding } from '../assessed-run.js';
 
 /**
  * Whether the batch of a part that is there now went wrong, so that it is no lesson in how batches go. One made anew

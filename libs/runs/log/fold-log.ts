@@ -1,7 +1,7 @@
 import type { LogEntry } from '#contract';
 import { minuteOfIso, under, type Issue, type Minute } from '#units';
 import type { PartClocks } from '../clocks/forecast-clocks.js';
-import type { RunStanding } from '../run-in-hand.js';
+import type { RunStanding } from '../assessed-run.js';
 import { applySeen } from './apply-seen.js';
 import { applyWeighIn } from './apply-weigh-in.js';
 import { applyWeighing } from './apply-weighing.js';

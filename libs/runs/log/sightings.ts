@@ -1,6 +1,6 @@
 import { states, type StateId } from '#clocks';
 import type { Minute } from '#units';
-import { cureStarts, makingAttempt, type RunStanding } from '../run-in-hand.js';
+import { cureStarts, makingAttempt, type RunStanding } from '../assessed-run.js';
 import { latestAttempt, type StageAttempt } from './run-progress.js';
 
 /** One look at one state of one part: it had come already, not yet, or just then. */

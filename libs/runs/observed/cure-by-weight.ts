@@ -1,7 +1,7 @@
 import { fitCure, hasSettled, readyDay, type Band, type CureRule, type StateId, type WeighIn } from '#clocks';
 import type { CureByWeight, CureNote } from '#contract';
 import type { Issue } from '#units';
-import { cureStarts, type LotCure, type RunInHand } from '../run-in-hand.js';
+import { cureStarts, type LotCure, type AssessedRun } from '../assessed-run.js';
 import { cureStart, lotWeighings, waterShare } from './lot-weighings.js';
 import { bandNow } from './observe-draws.js';
 
@@ -15,7 +15,7 @@ const TELLING_DAYS = 14;
  */
 const LEAST_OF_CLOCK = 0.5;
 
-type Unscaled = Omit<RunInHand, 'scales'>;
+type Unscaled = Omit<AssessedRun, 'scales'>;
 
 /**
  * Fits the loss of mass to the weigh-ins of a lot and forecasts the day from which it meets the workshop's rule.
@@ -25,23 +25,23 @@ type Unscaled = Omit<RunInHand, 'scales'>;
  * that it can be used. For its first two weeks, and until the weighings span as long or show that the lot has stopped
  * losing, the recipe's cure clock stands.
  */
-export function cureByWeight(hand: Unscaled, rule: CureRule): LotCure {
-  const start = cureStart(hand);
-  const weighIns = lotWeighings(hand).filter(({ counts }) => counts);
+export function cureByWeight(assessed: Unscaled, rule: CureRule): LotCure {
+  const start = cureStart(assessed);
+  const weighIns = lotWeighings(assessed).filter(({ counts }) => counts);
   const told: CureByWeight = {
-    weighings: hand.progress.weighIns.length,
+    weighings: assessed.progress.weighIns.length,
     settled: false,
     lossPercentPerWeek: rule.lossPercentPerWeek,
   };
   if (start === undefined || weighIns.length < 2) {
     return { told: { ...told, note: { code: 'cure.few-weighings' } } };
   }
-  const fit = fitCure(weighIns, { waterShare: waterShare(hand.run) });
+  const fit = fitCure(weighIns, { waterShare: waterShare(assessed.run) });
   if (!fit.ok) return { told: { ...told, note: noteOf(fit.issues[0], weighIns) } };
   const settled = hasSettled(weighIns, rule);
   const days = weighIns.map((each) => each.days);
   const [first, last] = [Math.min(...days), Math.max(...days)];
-  const [usable, cured] = [latest(hand, 'usable'), latest(hand, 'cured')];
+  const [usable, cured] = [latest(assessed, 'usable'), latest(assessed, 'cured')];
   const byWeight = settled ? { low: last, likely: last, high: last } : readyDay(fit.value, rule);
   // What still loses weight at its last weighing was not cured before that.
   const least = settled ? 0 : last;
@@ -83,8 +83,8 @@ function mapBand(band: Band, to: (value: number, side: Side) => number): Band {
 }
 
 /** The slowest of the parts that cure, minutes from the start of the cure. */
-function latest(hand: Unscaled, state: StateId): Band {
-  const bands = cureStarts(hand).flatMap(({ part }) => bandNow(hand, part, state) ?? []);
+function latest(assessed: Unscaled, state: StateId): Band {
+  const bands = cureStarts(assessed).flatMap(({ part }) => bandNow(assessed, part, state) ?? []);
   return mapBand({ low: 0, likely: 0, high: 0 }, (_, side) =>
     Math.max(0, ...bands.map((band) => band[side])),
   );

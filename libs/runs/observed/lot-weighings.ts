@@ -4,11 +4,11 @@ import { expectedUse } from '../input/expected-use.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import type { RunWorkings } from '../input/workings.js';
 import type { CureWeighing } from '../log/run-progress.js';
-import { cureStarts, type RunInHand } from '../run-in-hand.js';
+import { cureStarts, type AssessedRun } from '../assessed-run.js';
 
 const MINUTES_PER_DAY = 1440;
 
-type Unscaled = Omit<RunInHand, 'scales'>;
+type Unscaled = Omit<AssessedRun, 'scales'>;
 
 /** A weighing of a lot, per piece, from the start of its cure. */
 export interface LotWeighing extends WeighIn {
@@ -18,11 +18,11 @@ export interface LotWeighing extends WeighIn {
 }
 
 /** The weighings of a lot, in the log's order; none while a part of it does not cure yet. */
-export function lotWeighings(hand: Unscaled): LotWeighing[] {
-  const start = cureStart(hand);
-  const finished = lastTouched(hand);
+export function lotWeighings(assessed: Unscaled): LotWeighing[] {
+  const start = cureStart(assessed);
+  const finished = lastTouched(assessed);
   if (start === undefined) return [];
-  return hand.progress.weighIns.map((from) => ({
+  return assessed.progress.weighIns.map((from) => ({
     days: (from.at - start) / MINUTES_PER_DAY,
     massG: from.massG / from.pieces,
     from,
@@ -31,8 +31,8 @@ export function lotWeighings(hand: Unscaled): LotWeighing[] {
 }
 
 /** When the last part of the lot began to cure; undefined while one has not. */
-export function cureStart(hand: Unscaled): number | undefined {
-  const starts = cureStarts(hand).map(({ attempt }) => attempt.endedAt);
+export function cureStart(assessed: Unscaled): number | undefined {
+  const starts = cureStarts(assessed).map(({ attempt }) => attempt.endedAt);
   if (starts.length === 0 || starts.includes(undefined)) return undefined;
   return Math.max(...starts.map(Number));
 }

@@ -1,6 +1,6 @@
 import { band, conditioned, zOf, type Band, type StateId } from '#clocks';
 import type { Truncation } from '#planner';
-import { drawOf, type RunInHand, type RunStanding } from '../run-in-hand.js';
+import { drawOf, type AssessedRun, type RunStanding } from '../assessed-run.js';
 import { sightingsOf } from '../log/sightings.js';
 
 /** A state seen just as it came is known to this many standard deviations: nobody looks to the second. */
@@ -35,8 +35,12 @@ function boundsOf(saw: 'not-yet' | 'already' | 'just-now', z: number): Truncatio
 }
 
 /** The band of a state as it stands now: the forecast, given what the log has told. @returns undefined without a clock */
-export function bandNow(hand: Omit<RunInHand, 'scales'>, part: string, state: StateId): Band | undefined {
-  const forecast = hand.clocks.get(part)?.get(state);
+export function bandNow(
+  assessed: Omit<AssessedRun, 'scales'>,
+  part: string,
+  state: StateId,
+): Band | undefined {
+  const forecast = assessed.clocks.get(part)?.get(state);
   if (forecast === undefined) return undefined;
-  return band(forecast, hand.draws[drawOf(hand.run, part, state)]);
+  return band(forecast, assessed.draws[drawOf(assessed.run, part, state)]);
 }

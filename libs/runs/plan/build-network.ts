@@ -7,7 +7,7 @@ import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { Network } from './network-references.js';
 import { lagsOf } from './network-lags.js';
 import type { NetworkStage } from './network-references.js';
-import { BENCH, cureStarts, liveAttempts, readyId, stageId, type RunInHand } from '../run-in-hand.js';
+import { BENCH, cureStarts, liveAttempts, readyId, stageId, type AssessedRun } from '../assessed-run.js';
 import { builtOn } from '../log/respond-to-mishap.js';
 import { mouldUse, type RunWorkings } from '../input/workings.js';
 
@@ -23,7 +23,7 @@ const READY_WITHIN_DAYS = 540;
  */
 export function buildNetwork(
   input: RunsInput,
-  runs: readonly RunInHand[],
+  runs: readonly AssessedRun[],
   options: PlanOptions,
   open?: readonly OpenInterval[],
 ): Network {
@@ -55,13 +55,13 @@ export function buildNetwork(
   return { problem, references };
 }
 
-function stageReferences(hand: RunInHand): [string, NetworkStage][] {
-  const { key: run, title } = hand.run.order;
-  const lot: NetworkStage = { hand, run, stage: null, attempt: 1, title };
+function stageReferences(assessed: AssessedRun): [string, NetworkStage][] {
+  const { key: run, title } = assessed.run.order;
+  const lot: NetworkStage = { assessed, run, stage: null, attempt: 1, title };
   return [
-    ...liveAttempts(hand).map(({ stage, attempt }): [string, NetworkStage] => [
+    ...liveAttempts(assessed).map(({ stage, attempt }): [string, NetworkStage] => [
       stageId(run, stage.key, attempt),
-      { hand, run, stage: stage.key, attempt, title: stage.title },
+      { assessed, run, stage: stage.key, attempt, title: stage.title },
     ]),
     [readyId(run), lot],
   ];
@@ -73,21 +73,21 @@ function startAfter(run: RunWorkings, zone: string): Minute {
   return at;
 }
 
-function earliestDone({ progress }: RunInHand): Minute[] {
+function earliestDone({ progress }: AssessedRun): Minute[] {
   return progress.attempts.flatMap((a) =>
     a.status === 'done' && a.startedAt !== undefined ? [a.startedAt] : [],
   );
 }
 
 function stagesOf(
-  hand: RunInHand,
+  assessed: AssessedRun,
   zone: string,
   now: Minute,
   previous: ReadonlyMap<string, number>,
 ): PlannerStage[] {
-  const key = hand.run.order.key;
-  const begin = Math.max(now, startAfter(hand.run, zone));
-  const stages = liveAttempts(hand).map((attempt): PlannerStage => {
+  const key = assessed.run.order.key;
+  const begin = Math.max(now, startAfter(assessed.run, zone));
+  const stages = liveAttempts(assessed).map((attempt): PlannerStage => {
     const id = stageId(key, attempt.stage.key, attempt.attempt);
     if (attempt.status === 'done' && attempt.startedAt !== undefined && attempt.endedAt !== undefined) {
       return { id, duration: attempt.endedAt - attempt.startedAt, uses: [], fixed: attempt.startedAt };
@@ -109,12 +109,12 @@ function stagesOf(
     };
   });
   // Once all is done a day that cannot be kept is a fact, no conflict: there is nothing left to plan.
-  const due = stages.some((stage) => stage.fixed === undefined) ? readyBy(hand, zone) : {};
+  const due = stages.some((stage) => stage.fixed === undefined) ? readyBy(assessed, zone) : {};
   const ready: PlannerStage = { id: readyId(key), duration: 0, uses: [], ...due };
-  return cureStarts(hand).length === 0 ? stages : [...stages, ready];
+  return cureStarts(assessed).length === 0 ? stages : [...stages, ready];
 }
 
-function readyBy({ run }: RunInHand, zone: string): { readonly latest?: number } {
+function readyBy({ run }: AssessedRun, zone: string): { readonly latest?: number } {
   const due = run.order.readyBy === undefined ? undefined : instantOf(run.order.readyBy, zone);
   return due === undefined ? {} : { latest: due };
 }
@@ -130,12 +130,12 @@ function previousStarts(options: PlanOptions): Map<string, number> {
   return starts;
 }
 
-function holdsOf(hand: RunInHand): Hold[] {
-  const { run } = hand;
+function holdsOf(assessed: AssessedRun): Hold[] {
+  const { run } = assessed;
   const key = run.order.key;
-  const live = liveAttempts(hand);
+  const live = liveAttempts(assessed);
   return [...run.moulds.values()].flatMap((mould): Hold[] => {
-    const use = mouldUse(run.design, mould.key, hand.progress.dropped);
+    const use = mouldUse(run.design, mould.key, assessed.progress.dropped);
     if (use === undefined) return [];
     const later = new Set(
       [...use.makes].flatMap((made) => [...builtOn(run, made)].filter((each) => each !== made)),

@@ -3,7 +3,7 @@ import type { ConflictReason, SoapState } from '#contract';
 import type { Problem, Requirement } from '#planner';
 import { isoInstant, minute } from '#units';
 import { bandNow } from '../observed/observe-draws.js';
-import type { RunInHand } from '../run-in-hand.js';
+import type { AssessedRun } from '../assessed-run.js';
 import { HOURS_AHEAD_DAYS } from './build-network.js';
 import {
   dayOf,
@@ -71,7 +71,7 @@ function describeLag(
   references: NetworkReferences,
 ): ConflictReason {
   const lag = lagNamed(references, id);
-  const { hand, reason } = lag;
+  const { assessed, reason } = lag;
   const [after, stage] = [stageNamed(references, lag.from), stageNamed(references, lag.to)];
   switch (reason.kind) {
     case 'link': {
@@ -82,25 +82,25 @@ function describeLag(
         : { code: 'conflict.at-least', stage, after, minutes: atLeastMin };
     }
     case 'cure': {
-      const part = partReference(hand, reason.part);
-      return { code: 'conflict.cures', part, band: demandBand(hand, reason.part, 'cured') };
+      const part = partReference(assessed, reason.part);
+      return { code: 'conflict.cures', part, band: demandBand(assessed, reason.part, 'cured') };
     }
     case 'made':
-      return { code: 'conflict.made', stage, part: partReference(hand, reason.part) };
+      return { code: 'conflict.made', stage, part: partReference(assessed, reason.part) };
     case 'wait': {
       const { part: key, opens, closes } = reason.wait;
-      const part = partReference(hand, key);
+      const part = partReference(assessed, key);
       const state = kind === 'lag-at-most' ? closes : opens;
       if (state === undefined) return { code: 'conflict.made', stage, part };
       const code = kind === 'lag-at-most' ? 'conflict.closes' : 'conflict.opens';
-      return { code, stage, part, state, band: demandBand(hand, key, state) };
+      return { code, stage, part, state, band: demandBand(assessed, key, state) };
     }
   }
 }
 
 /** When a state comes, in minutes from what starts its clock. @throws Error where the part has no such clock */
-export function demandBand(hand: RunInHand, part: string, state: SoapState): Band {
-  const times = bandNow(hand, part, state);
+export function demandBand(assessed: AssessedRun, part: string, state: SoapState): Band {
+  const times = bandNow(assessed, part, state);
   if (times === undefined) throw new Error(`no clock for ${state} of ${part}`);
   const { low, likely, high } = times;
   return { low, likely, high };

@@ -28,7 +28,7 @@ export function describeLoss(
     case 'lag-at-most': {
       const lag = lagNamed(references, missed.lag);
       const [after, late] = [stageNamed(references, lag.from), stageNamed(references, lag.to)];
-      const { reason, hand } = lag;
+      const { reason, assessed } = lag;
       if (reason.kind === 'link' && reason.atMostMin !== undefined)
         return { code: 'loss.at-most', stage: late, after, minutes: reason.atMostMin };
       if (reason.kind !== 'wait' || reason.wait.closes === undefined) return { code: 'loss.other', stage };
@@ -36,7 +36,7 @@ export function describeLoss(
       return {
         code: 'loss.closed',
         stage: late,
-        part: partReference(hand, reason.wait.part),
+        part: partReference(assessed, reason.wait.part),
         state: reason.wait.closes,
         at: start === undefined ? null : isoInstant(minute(start)),
       };

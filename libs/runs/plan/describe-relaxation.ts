@@ -76,7 +76,7 @@ function describeLag(
   { references, enough, now }: Context & { readonly enough: number; readonly now: number },
 ): Relaxation | undefined {
   const lag = lagNamed(references, id);
-  const { hand, reason } = lag;
+  const { assessed, reason } = lag;
   const [after, stage] = [stageNamed(references, lag.from), stageNamed(references, lag.to)];
   const least = kind === 'lag-at-least';
   const lengths = { minutes: least ? roundedDown(enough) : roundedUp(enough), insteadOf: now };
@@ -86,14 +86,14 @@ function describeLag(
       return { code: least ? 'relaxation.at-least' : 'relaxation.at-most', stage, after, ...lengths };
     }
     case 'cure':
-      return { code: 'relaxation.cures', part: partReference(hand, reason.part), ...lengths };
+      return { code: 'relaxation.cures', part: partReference(assessed, reason.part), ...lengths };
     case 'made':
       return undefined;
     case 'wait': {
       const { part: key, opens, closes } = reason.wait;
       const state = least ? opens : closes;
       if (state === undefined) return undefined;
-      const part = partReference(hand, key);
+      const part = partReference(assessed, key);
       return { code: least ? 'relaxation.opens' : 'relaxation.closes', stage, part, state, ...lengths };
     }
   }

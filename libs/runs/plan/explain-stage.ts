@@ -2,7 +2,7 @@ import type { Reason } from '#clocks';
 import type { Influence, PartReference, SoapState, Why } from '#contract';
 import { isoInstant, minute } from '#units';
 import type { StageAttempt } from '../log/run-progress.js';
-import type { RunInHand } from '../run-in-hand.js';
+import type { AssessedRun } from '../assessed-run.js';
 import { demandBand } from './describe-conflict.js';
 import { partReference, stageReference } from './network-references.js';
 import type { StageWindow } from './stage-windows.js';
@@ -13,19 +13,19 @@ const TOLD = 2;
 const TOO_SMALL = 0.02;
 
 /** Why a stage lies where it does: what it waits for, with what pushes that most, and what closes it. */
-export function explainStage(hand: RunInHand, attempt: StageAttempt, window: StageWindow): Why[] {
-  const { waits, links } = hand.run.design;
+export function explainStage(assessed: AssessedRun, attempt: StageAttempt, window: StageWindow): Why[] {
+  const { waits, links } = assessed.run.design;
   const { key } = attempt.stage;
   const found = [
-    ...waits.filter(({ stage }) => stage === key).flatMap((wait) => waitReasons(hand, wait)),
-    ...links.filter(({ to }) => to === key).flatMap((link) => linkReasons(hand, link)),
+    ...waits.filter(({ stage }) => stage === key).flatMap((wait) => waitReasons(assessed, wait)),
+    ...links.filter(({ to }) => to === key).flatMap((link) => linkReasons(assessed, link)),
     ...hoursReason(window),
   ];
-  return found.length > 0 ? found : [orderReason(hand, key)];
+  return found.length > 0 ? found : [orderReason(assessed, key)];
 }
 
 function waitReasons(
-  hand: RunInHand,
+  assessed: AssessedRun,
   wait: {
     readonly part: string;
     readonly opens?: SoapState | undefined;
@@ -34,23 +34,23 @@ function waitReasons(
 ): Why[] {
   const reasons: Why[] = [];
   if (wait.opens !== undefined) {
-    const influences = strongest(hand.clocks.get(wait.part)?.get(wait.opens)?.reasons ?? []);
-    reasons.push({ code: 'why.opens', ...stateOf(hand, wait.part, wait.opens), influences });
+    const influences = strongest(assessed.clocks.get(wait.part)?.get(wait.opens)?.reasons ?? []);
+    reasons.push({ code: 'why.opens', ...stateOf(assessed, wait.part, wait.opens), influences });
   }
   if (wait.closes !== undefined)
-    reasons.push({ code: 'why.closes', ...stateOf(hand, wait.part, wait.closes) });
+    reasons.push({ code: 'why.closes', ...stateOf(assessed, wait.part, wait.closes) });
   return reasons;
 }
 
 function linkReasons(
-  hand: RunInHand,
+  assessed: AssessedRun,
   {
     from,
     atLeastMin,
     atMostMin,
   }: { readonly from: string; readonly atLeastMin: number; readonly atMostMin?: number | undefined },
 ): Why[] {
-  const after = stageReference(hand, from);
+  const after = stageReference(assessed, from);
   return [
     ...(atLeastMin > 0 ? [{ code: 'why.at-least' as const, after, minutes: atLeastMin }] : []),
     ...(atMostMin === undefined ? [] : [{ code: 'why.at-most' as const, after, minutes: atMostMin }]),
@@ -62,18 +62,18 @@ function hoursReason({ likely, opens }: StageWindow): Why[] {
 }
 
 /** What a stage follows when nothing but order, hours and hands decides. */
-function orderReason(hand: RunInHand, stage: string): Why {
-  const before = hand.run.design.links.filter(({ to }) => to === stage);
-  const stages = before.map(({ from }) => stageReference(hand, from));
+function orderReason(assessed: AssessedRun, stage: string): Why {
+  const before = assessed.run.design.links.filter(({ to }) => to === stage);
+  const stages = before.map(({ from }) => stageReference(assessed, from));
   return stages.length === 0 ? { code: 'why.free' } : { code: 'why.after', stages };
 }
 
 function stateOf(
-  hand: RunInHand,
+  assessed: AssessedRun,
   part: string,
   state: SoapState,
 ): { readonly part: PartReference; readonly state: SoapState; readonly band: ReturnType<typeof demandBand> } {
-  return { part: partReference(hand, part), state, band: demandBand(hand, part, state) };
+  return { part: partReference(assessed, part), state, band: demandBand(assessed, part, state) };
 }
 
 function strongest(reasons: readonly Reason[]): Influence[] {

@@ -4,8 +4,8 @@ import { latestStart, type LatestStart, type Odds } from '#planner';
 import { failed, isoInstant, minute, ok, type Minute, type Result } from '#units';
 import { unknownName } from '../input/name-issues.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
-import type { RunInHand } from '../run-in-hand.js';
-import { takeInHand } from '../take-in-hand.js';
+import type { AssessedRun } from '../assessed-run.js';
+import { assessRuns } from '../assess-runs.js';
 import { buildNetwork } from './build-network.js';
 import { checkCapacity } from './capacity-check.js';
 import { describeLoss } from './describe-loss.js';
@@ -46,17 +46,17 @@ export function findLatestStart(
   const { order, place } = chosen.value;
   const whole = { ...input, runs: input.runs.map((run, i) => (i === place ? order : run)) };
   // What is wrong with any of it is told where it stands in the whole.
-  const checked = takeInHand(whole, { taught: false });
+  const checked = assessRuns(whole, { taught: false });
   if (!checked.ok) return checked;
   const one = inputOfOne(whole, order, { ...options, previous: undefined });
   if (!one.ok) return one;
-  const taken = takeInHand(one.value);
+  const taken = assessRuns(one.value);
   if (!taken.ok) return taken;
-  const hands = taken.value.map(({ hand }) => hand);
-  if (hands.some(({ progress }) => progress.attempts.some(({ status }) => status !== 'open'))) {
+  const assessedRuns = taken.value.map(({ assessed }) => assessed);
+  if (assessedRuns.some(({ progress }) => progress.attempts.some(({ status }) => status !== 'open'))) {
     return failed({ code: 'run.begun', path: ['runs', place], value: order.key, title: order.title });
   }
-  return searchFor(one.value, order, { hands, odds: wish.odds, options });
+  return searchFor(one.value, order, { assessedRuns, odds: wish.odds, options });
 }
 
 function chooseOrder(
@@ -82,7 +82,7 @@ function chooseOrder(
 }
 
 interface Search {
-  readonly hands: readonly RunInHand[];
+  readonly assessedRuns: readonly AssessedRun[];
   readonly odds: number;
   readonly options: PlanOptions;
 }
@@ -90,12 +90,12 @@ interface Search {
 function searchFor(
   input: RunsInput,
   order: RunOrder & { readonly readyBy: string },
-  { hands, odds: wantedOdds, options }: Search,
+  { assessedRuns, odds: wantedOdds, options }: Search,
 ): Result<LatestStartDocument> {
   const { timeZone, hours } = input.workshop;
   const { now, seed = 1, scenarios = DEFAULT_SCENARIOS } = options;
   const due = instantOf(order.readyBy, timeZone) ?? now;
-  const network = buildNetwork(input, hands, options, openIntervals(hours, timeZone, now, due));
+  const network = buildNetwork(input, assessedRuns, options, openIntervals(hours, timeZone, now, due));
   const { problem, references } = network;
   const base = {
     schema: 'benchtide.latest-start/2' as const,
@@ -117,7 +117,7 @@ function searchFor(
     return plan.ok ? ok({ ...base, status, beginAt: null, odds: null, why: [why], plan: plan.value }) : plan;
   };
   if (checkCapacity(network).length > 0) return none('conflict', { code: 'start.no-plan' });
-  const pace = paceChance(hands);
+  const pace = paceChance(assessedRuns);
   const level = Math.min(1, wantedOdds / pace);
   const { stop } = options;
   const answer = latestStart(problem, { level, seed, scenarios, ...(stop && { stop }) });

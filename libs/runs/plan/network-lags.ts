@@ -8,9 +8,9 @@ import {
   liveAttempts,
   readyId,
   stageId,
-  type RunInHand,
+  type AssessedRun,
   makingAttempt,
-} from '../run-in-hand.js';
+} from '../assessed-run.js';
 import type { LagReason, NetworkLag } from './network-references.js';
 import { clockStarter } from '../log/sightings.js';
 
@@ -21,26 +21,26 @@ export interface ReasonedLag {
 }
 
 /** The lags of a run: its links, its waits by the clocks of their parts, and the cure. */
-export function lagsOf(hand: RunInHand): ReasonedLag[] {
-  const key = hand.run.order.key;
-  const live = new Map(liveAttempts(hand).map((a) => [a.stage.key, a]));
+export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
+  const key = assessed.run.order.key;
+  const live = new Map(liveAttempts(assessed).map((a) => [a.stage.key, a]));
   const idOf = (attempt: StageAttempt): string => stageId(key, attempt.stage.key, attempt.attempt);
   const lags: ReasonedLag[] = [];
   const add = (lag: Omit<Lag, 'point'>, reason: LagReason): void => {
     const { from, to } = lag;
-    lags.push({ lag: { ...lag, point: 'end' }, reference: { hand, from, to, reason } });
+    lags.push({ lag: { ...lag, point: 'end' }, reference: { assessed, from, to, reason } });
   };
-  for (const { id, from, to, atLeastMin, atMostMin } of bridgedLinks(hand, live)) {
+  for (const { id, from, to, atLeastMin, atMostMin } of bridgedLinks(assessed, live)) {
     const atLeast = { kind: 'known', minutes: atLeastMin } as const;
     const atMost = atMostMin === undefined ? {} : { atMost: { kind: 'known', minutes: atMostMin } as const };
     const lag = { id, from: idOf(from), to: idOf(to), atLeast, ...atMost };
     add(lag, { kind: 'link', atLeastMin, atMostMin });
   }
-  hand.run.design.waits.forEach((wait, i) => {
-    const from = clockStarter(hand, wait.part, wait.opens);
+  assessed.run.design.waits.forEach((wait, i) => {
+    const from = clockStarter(assessed, wait.part, wait.opens);
     const to = live.get(wait.stage);
     if (from === undefined || to === undefined) return;
-    const length = (state: StateId): Length => uncertain(hand, wait.part, state);
+    const length = (state: StateId): Length => uncertain(assessed, wait.part, state);
     const lag: Omit<Lag, 'point'> = {
       id: `${key}/waits/${String(i)}`,
       from: idOf(from),
@@ -53,14 +53,14 @@ export function lagsOf(hand: RunInHand): ReasonedLag[] {
   });
   // Nobody unmoulds, patches or turns what is not made yet, whether the design says so or not.
   for (const attempt of live.values()) {
-    const making = makingAttempt(hand, attempt.stage.part);
+    const making = makingAttempt(assessed, attempt.stage.part);
     if (making === undefined || making === attempt) continue;
     const id = `${key}/made/${attempt.stage.key}`;
     const atLeast = { kind: 'known', minutes: 0 } as const;
     add({ id, from: idOf(making), to: idOf(attempt), atLeast }, { kind: 'made', part: attempt.stage.part });
   }
-  for (const { part, attempt } of cureStarts(hand)) {
-    const atLeast = weighedLength(hand, attempt) ?? uncertain(hand, part, 'cured');
+  for (const { part, attempt } of cureStarts(assessed)) {
+    const atLeast = weighedLength(assessed, attempt) ?? uncertain(assessed, part, 'cured');
     add(
       { id: `${key}/cure/${part}`, from: idOf(attempt), to: readyId(key), atLeast },
       { kind: 'cure', part },
@@ -70,14 +70,14 @@ export function lagsOf(hand: RunInHand): ReasonedLag[] {
 }
 
 /** The cure as the scales have it, from the end of the stage at which it began. @returns undefined while they do not say */
-function weighedLength(hand: RunInHand, begun: StageAttempt): Length | undefined {
-  const { ready } = hand.scales;
+function weighedLength(assessed: AssessedRun, begun: StageAttempt): Length | undefined {
+  const { ready } = assessed.scales;
   if (ready === undefined || begun.endedAt === undefined) return undefined;
   const [low, likely, high] = [ready.low, ready.likely, ready.high].map((at) => at - Number(begun.endedAt));
   if (low === undefined || likely === undefined || high === undefined || low <= 0) return undefined;
   const sigma = Math.log(high / low) / (2 * normalQuantile(0.9));
   if (sigma < 1e-6) return { kind: 'known', minutes: Math.round(likely) };
-  return { kind: 'uncertain', median: likely, sigma, draw: `${hand.run.order.key}/scales` };
+  return { kind: 'uncertain', median: likely, sigma, draw: `${assessed.run.order.key}/scales` };
 }
 
 interface BridgedLink {
@@ -89,9 +89,9 @@ interface BridgedLink {
 }
 
 /** The links between live stages; where a stage between two was dropped, the order of the two is kept. */
-function bridgedLinks(hand: RunInHand, live: ReadonlyMap<string, StageAttempt>): BridgedLink[] {
-  const { links } = hand.run.design;
-  const id = (i: number): string => `${hand.run.order.key}/links/${String(i)}`;
+function bridgedLinks(assessed: AssessedRun, live: ReadonlyMap<string, StageAttempt>): BridgedLink[] {
+  const { links } = assessed.run.design;
+  const id = (i: number): string => `${assessed.run.order.key}/links/${String(i)}`;
   const bridged: BridgedLink[] = [];
   const follow = (from: StageAttempt, via: string, first: number, seen: Set<string>): void => {
     links.forEach((link) => {
@@ -117,9 +117,9 @@ function bridgedLinks(hand: RunInHand, live: ReadonlyMap<string, StageAttempt>):
   return bridged;
 }
 
-function uncertain(hand: RunInHand, part: string, state: StateId): Length {
-  const found = hand.clocks.get(part)?.get(state);
+function uncertain(assessed: AssessedRun, part: string, state: StateId): Length {
+  const found = assessed.clocks.get(part)?.get(state);
   if (found === undefined) throw new Error(`no clock for ${state} of ${part}`);
-  const draw = drawOf(hand.run, part, state);
+  const draw = drawOf(assessed.run, part, state);
   return { kind: 'uncertain', median: found.medianMin, sigma: found.sigma, draw };
 }

@@ -1,7 +1,7 @@
 import type { PartReference, ResourceReference, StageReference, Wait } from '#contract';
 import type { Problem } from '#planner';
 import { latestAttempt } from '../log/run-progress.js';
-import { makingAttempt, type RunInHand } from '../run-in-hand.js';
+import { makingAttempt, type AssessedRun } from '../assessed-run.js';
 
 /** A problem and what its names stand for. */
 export interface Network {
@@ -18,12 +18,12 @@ export interface NetworkReferences {
 
 /** An attempt at a stage, or the cured lot of a run. */
 export interface NetworkStage extends StageReference {
-  readonly hand: RunInHand;
+  readonly assessed: AssessedRun;
 }
 
 /** Why a lag is in the network, and the stages that it ties. */
 export interface NetworkLag {
-  readonly hand: RunInHand;
+  readonly assessed: AssessedRun;
   readonly from: string;
   readonly to: string;
   readonly reason: LagReason;
@@ -55,7 +55,7 @@ export function resourceNamed({ resources }: NetworkReferences, id: string): Res
 
 /** The day on whose start the run of a stage must be cured; absent: none. */
 export function dayOf({ stages }: NetworkReferences, id: string): string | undefined {
-  return networkStage(stages, id).hand.run.order.readyBy;
+  return networkStage(stages, id).assessed.run.order.readyBy;
 }
 
 function networkStage(stages: NetworkReferences['stages'], id: string): NetworkStage {
@@ -64,19 +64,19 @@ function networkStage(stages: NetworkReferences['stages'], id: string): NetworkS
   return found;
 }
 
-function withoutHand({ hand: _hand, ...reference }: NetworkStage): StageReference {
+function withoutHand({ assessed: _hand, ...reference }: NetworkStage): StageReference {
   return reference;
 }
 
 /** A stage of a run at its latest attempt. */
-export function stageReference(hand: RunInHand, stage: string): StageReference {
-  const title = hand.run.stages.get(stage)?.title ?? stage;
-  const attempt = latestAttempt(hand.progress, stage)?.attempt ?? 1;
-  return { run: hand.run.order.key, stage, attempt, title };
+export function stageReference(assessed: AssessedRun, stage: string): StageReference {
+  const title = assessed.run.stages.get(stage)?.title ?? stage;
+  const attempt = latestAttempt(assessed.progress, stage)?.attempt ?? 1;
+  return { run: assessed.run.order.key, stage, attempt, title };
 }
 
 /** A part of a run, as it was or will be made last. */
-export function partReference(hand: RunInHand, part: string): PartReference {
-  const title = hand.run.parts.get(part)?.title ?? part;
-  return { run: hand.run.order.key, part, attempt: makingAttempt(hand, part)?.attempt ?? 1, title };
+export function partReference(assessed: AssessedRun, part: string): PartReference {
+  const title = assessed.run.parts.get(part)?.title ?? part;
+  return { run: assessed.run.order.key, part, attempt: makingAttempt(assessed, part)?.attempt ?? 1, title };
 }

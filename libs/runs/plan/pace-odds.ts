@@ -1,12 +1,12 @@
 import type { FillingTime, PlanDocument, WeakLink } from '#contract';
 import { fillingTimes } from '../clocks/filling-time.js';
-import { makingAttempt, type RunInHand } from '../run-in-hand.js';
+import { makingAttempt, type AssessedRun } from '../assessed-run.js';
 import { partReference } from './network-references.js';
 import { recipeKeyOf } from '../input/workings.js';
 
 /** The windows in the bowl: the share of scenarios lost at one of them. */
 interface PaceLoss {
-  readonly run: RunInHand;
+  readonly run: AssessedRun;
   readonly time: FillingTime;
 }
 
@@ -15,10 +15,10 @@ interface PaceLoss {
  * the chance that all pieces are done in time multiplies the odds of the windows. Batches of one recipe are fast or
  * slow together, so of these only the most pressed counts.
  */
-export function withPaceOdds(document: PlanDocument, hands: readonly RunInHand[]): PlanDocument {
+export function withPaceOdds(document: PlanDocument, assessedRuns: readonly AssessedRun[]): PlanDocument {
   const { odds } = document;
   if (odds === null) return document;
-  const losses = mostPressed(hands);
+  const losses = mostPressed(assessedRuns);
   const links: WeakLink[] = [];
   let kept = 1;
   for (const { run, time } of losses) {
@@ -38,13 +38,13 @@ export function withPaceOdds(document: PlanDocument, hands: readonly RunInHand[]
 }
 
 /** The chance that in every bowl all pieces are done in time: what no start and no plan can better. */
-export function paceChance(hands: readonly RunInHand[]): number {
-  return mostPressed(hands).reduce((chance, { time }) => chance * time.chance, 1);
+export function paceChance(assessedRuns: readonly AssessedRun[]): number {
+  return mostPressed(assessedRuns).reduce((chance, { time }) => chance * time.chance, 1);
 }
 
-function mostPressed(hands: readonly RunInHand[]): PaceLoss[] {
+function mostPressed(assessedRuns: readonly AssessedRun[]): PaceLoss[] {
   const pressed = new Map<string, PaceLoss>();
-  for (const run of hands) {
+  for (const run of assessedRuns) {
     for (const time of fillingTimes(run)) {
       if (makingAttempt(run, time.part)?.status !== 'open') continue;
       const batter = `${run.run.order.key}/${recipeKeyOf(run.run, time.part)}`;
@@ -55,14 +55,14 @@ function mostPressed(hands: readonly RunInHand[]): PaceLoss[] {
   return [...pressed.values()];
 }
 
-function linkOf(hand: RunInHand, time: FillingTime, share: number): WeakLink {
+function linkOf(assessed: AssessedRun, time: FillingTime, share: number): WeakLink {
   return {
-    run: hand.run.order.key,
+    run: assessed.run.order.key,
     stage: time.stage,
-    attempt: makingAttempt(hand, time.part)?.attempt ?? 1,
+    attempt: makingAttempt(assessed, time.part)?.attempt ?? 1,
     share,
     why: {
-      ...{ code: 'loss.batter', part: partReference(hand, time.part) },
+      ...{ code: 'loss.batter', part: partReference(assessed, time.part) },
       ...{ minutes: time.neededMin, leaves: time.stretchMin },
     },
   };

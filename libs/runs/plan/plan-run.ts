@@ -21,12 +21,12 @@ import { describeResolution } from './describe-timing.js';
 import { stageNamed } from './network-references.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { withPaceOdds } from './pace-odds.js';
-import type { RunInHand } from '../run-in-hand.js';
+import type { AssessedRun } from '../assessed-run.js';
 import { showRun } from './show-run.js';
 import { solveRuns, type SolvedRuns } from './solve-runs.js';
 import { stageWindows } from './stage-windows.js';
 import { tellGuarantee } from './tell-guarantee.js';
-import { takeInHand } from '../take-in-hand.js';
+import { assessRuns } from '../assess-runs.js';
 
 /** Two years, in minutes. */
 const FURTHEST_START = 2 * 365 * 1440;
@@ -46,13 +46,13 @@ export function planRuns(input: RunsInput, options: PlanOptions): Result<PlanDoc
 /** A plan with what it was told from, for those who compare plans. */
 export interface FullPlan {
   readonly document: PlanDocument;
-  readonly hands: readonly RunInHand[];
+  readonly assessedRuns: readonly AssessedRun[];
   readonly solved: SolvedRuns;
 }
 
 /** `planRuns`, together with what the document was written from. */
 export function planInFull(input: RunsInput, options: PlanOptions): Result<FullPlan> {
-  const taken = takeInHand(input);
+  const taken = assessRuns(input);
   const late = [
     ...under(['workshop'], checkHours(input.workshop)),
     ...farStarts(input, options.now),
@@ -60,10 +60,10 @@ export function planInFull(input: RunsInput, options: PlanOptions): Result<FullP
   ];
   if (!taken.ok) return { ok: false, issues: [...taken.issues, ...late] };
   if (isNonEmpty(late)) return failed(...late);
-  const hands = taken.value.map(({ hand }) => hand);
-  const bare = taken.value.map(({ hand, amounts }) => showRun(hand, amounts, undefined));
-  const solved = solveRuns(input, hands, options);
-  return ok({ document: document(input, options, { hands, bare, solved }), hands, solved });
+  const assessedRuns = taken.value.map(({ assessed }) => assessed);
+  const bare = taken.value.map(({ assessed, amounts }) => showRun(assessed, amounts, undefined));
+  const solved = solveRuns(input, assessedRuns, options);
+  return ok({ document: document(input, options, { assessedRuns, bare, solved }), assessedRuns, solved });
 }
 
 /** Hours are looked up from now to past the last start, so a start in another century would take as long. */
@@ -90,13 +90,13 @@ function document(
   input: RunsInput,
   options: PlanOptions,
   found: {
-    readonly hands: readonly RunInHand[];
+    readonly assessedRuns: readonly AssessedRun[];
     readonly bare: readonly RunPlan[];
     readonly solved: SolvedRuns;
   },
 ): PlanDocument {
   const zone = input.workshop.timeZone;
-  const { hands, bare } = found;
+  const { assessedRuns, bare } = found;
   const { scarce, problem, references, outcome, odds, missed } = found.solved;
   const network = { problem, references };
   const base: PlanDocument = {
@@ -123,19 +123,19 @@ function document(
   const planned: PlanDocument = {
     ...base,
     status: 'planned',
-    runs: hands.map((hand, i) => {
-      const run = showRun(hand, bare[i]?.amounts ?? [], placed);
-      return missed ? { ...run, cautions: [...run.cautions, ...missedDay(hand)] } : run;
+    runs: assessedRuns.map((assessed, i) => {
+      const run = showRun(assessed, bare[i]?.amounts ?? [], placed);
+      return missed ? { ...run, cautions: [...run.cautions, ...missedDay(assessed)] } : run;
     }),
     sittings: sittingsOf(network, outcome.schedule),
     odds: oddsOf(odds),
     weakLinks: weakLinksOf(odds, network, outcome.schedule),
-    guarantee: tellGuarantee(network, outcome.schedule, hands),
+    guarantee: tellGuarantee(network, outcome.schedule, assessedRuns),
   };
-  return withPaceOdds(planned, hands);
+  return withPaceOdds(planned, assessedRuns);
 }
 
-function missedDay({ run }: RunInHand): Caution[] {
+function missedDay({ run }: AssessedRun): Caution[] {
   const { readyBy } = run.order;
   if (readyBy === undefined) return [];
   return [{ code: 'caution.missed-day', readyBy }];

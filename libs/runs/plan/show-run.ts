@@ -6,7 +6,7 @@ import { bandNow } from '../observed/observe-draws.js';
 import { explainStage } from './explain-stage.js';
 import { fillingTimes } from '../clocks/filling-time.js';
 import { shownClocks } from '../observed/show-clocks.js';
-import { cureStarts, liveAttempts, stageId, type RunInHand } from '../run-in-hand.js';
+import { cureStarts, liveAttempts, stageId, type AssessedRun } from '../assessed-run.js';
 import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
 import { stageKindFacts } from '../input/stage-kinds.js';
 import type { StageWindow } from './stage-windows.js';
@@ -21,29 +21,33 @@ export interface Placed {
  * A run as the plan document shows it.
  * @param placed absent: there is no plan, so only what is done has a time
  */
-export function showRun(hand: RunInHand, amounts: RunPlan['amounts'], placed: Placed | undefined): RunPlan {
-  const { order, design } = hand.run;
-  const live = new Set(liveAttempts(hand));
-  const stages = hand.progress.attempts
+export function showRun(
+  assessed: AssessedRun,
+  amounts: RunPlan['amounts'],
+  placed: Placed | undefined,
+): RunPlan {
+  const { order, design } = assessed.run;
+  const live = new Set(liveAttempts(assessed));
+  const stages = assessed.progress.attempts
     .filter((attempt) => live.has(attempt) || attempt.status !== 'open')
-    .flatMap((attempt) => plannedStage(hand, attempt, placed) ?? []);
+    .flatMap((attempt) => plannedStage(assessed, attempt, placed) ?? []);
   return {
     run: order.key,
     title: order.title,
     design: design.key,
     count: order.count,
     amounts,
-    clocks: shownClocks(hand),
-    filling: fillingTimes(hand),
-    ...addedTo(hand),
+    clocks: shownClocks(assessed),
+    filling: fillingTimes(assessed),
+    ...addedTo(assessed),
     stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
-    ready: placed === undefined ? null : readyBand(hand, placed.schedule),
+    ready: placed === undefined ? null : readyBand(assessed, placed.schedule),
     cautions: design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
   };
 }
 
 /** What the design leaves unsaid and the plan keeps: a maker is to know of a wait that they did not write. */
-function addedTo({ run }: RunInHand): Pick<RunPlan, 'added'> {
+function addedTo({ run }: AssessedRun): Pick<RunPlan, 'added'> {
   const added = [
     ...run.implied.waits.flatMap(({ stage, part, opens }) =>
       opens === undefined ? [] : [{ stage, part, opens }],
@@ -54,7 +58,7 @@ function addedTo({ run }: RunInHand): Pick<RunPlan, 'added'> {
 }
 
 function plannedStage(
-  hand: RunInHand,
+  assessed: AssessedRun,
   attempt: StageAttempt,
   placed: Placed | undefined,
 ): PlannedStage | undefined {
@@ -84,7 +88,7 @@ function plannedStage(
       why: [{ code: status === 'done' ? 'why.done' : 'why.spoilt' }],
     };
   }
-  const id = stageId(hand.run.order.key, stage.key, attempt.attempt);
+  const id = stageId(assessed.run.order.key, stage.key, attempt.attempt);
   const start = placed?.schedule.starts.get(id);
   const window = placed?.windows.get(id);
   if (start === undefined || window === undefined) return undefined;
@@ -98,7 +102,7 @@ function plannedStage(
     lastCallAt: instantOrNull(window.lastCall === undefined ? undefined : Math.max(window.lastCall, start)),
     surelyOpenAt: instantOrNull(window.surelyOpen),
     surelyUntil: instantOrNull(window.surelyUntil),
-    why: explainStage(hand, attempt, window),
+    why: explainStage(assessed, attempt, window),
   };
 }
 
@@ -113,12 +117,12 @@ function cautionsOf(attempt: StageAttempt): Caution[] {
 }
 
 /** The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together. */
-function readyBand(hand: RunInHand, schedule: Schedule): RunPlan['ready'] {
-  const { ready } = hand.scales;
+function readyBand(assessed: AssessedRun, schedule: Schedule): RunPlan['ready'] {
+  const { ready } = assessed.scales;
   if (ready !== undefined) return instants(ready);
-  const bands = cureStarts(hand).flatMap(({ part, attempt }) => {
-    const start = schedule.starts.get(stageId(hand.run.order.key, attempt.stage.key, attempt.attempt));
-    const times = bandNow(hand, part, 'cured');
+  const bands = cureStarts(assessed).flatMap(({ part, attempt }) => {
+    const start = schedule.starts.get(stageId(assessed.run.order.key, attempt.stage.key, attempt.attempt));
+    const times = bandNow(assessed, part, 'cured');
     const begun =
       attempt.endedAt ??
       (start === undefined ? undefined : start + handsOnMinutes(attempt.stage, attempt.count));

@@ -9,7 +9,7 @@ import {
   type ScheduleOutcome,
 } from '#planner';
 import type { PlanOptions, RunsInput } from '../input/input.js';
-import { liveAttempts, stageId, type RunInHand } from '../run-in-hand.js';
+import { liveAttempts, stageId, type AssessedRun } from '../assessed-run.js';
 import { buildNetwork } from './build-network.js';
 import { checkCapacity } from './capacity-check.js';
 import type { Network } from './network-references.js';
@@ -37,26 +37,26 @@ export interface SolvedRuns {
  */
 export function solveRuns(
   input: RunsInput,
-  hands: readonly RunInHand[],
+  assessedRuns: readonly AssessedRun[],
   options: PlanOptions,
   open?: readonly OpenInterval[],
 ): SolvedRuns {
-  const network = buildNetwork(input, hands, options, open);
+  const network = buildNetwork(input, assessedRuns, options, open);
   const { references } = network;
   const scarce = checkCapacity(network);
   if (scarce.length > 0) return { ...network, scarce, outcome: undefined, odds: null, missed: false };
   const { seed = 1, scenarios = DEFAULT_SCENARIOS, stop } = options;
-  const pins = pinsById(hands, options);
-  const solved = planOrMiss(network, hands, { seed, scenarios, pins, ...(stop && { stop }) });
+  const pins = pinsById(assessedRuns, options);
+  const solved = planOrMiss(network, assessedRuns, { seed, scenarios, pins, ...(stop && { stop }) });
   if (solved.outcome.status === 'planned') return { ...solved, references, scarce };
   return { ...solved, references, problem: pinned(solved.problem, pins), scarce };
 }
 
-function pinsById(hands: readonly RunInHand[], { pins = [] }: PlanOptions): Map<string, number> {
+function pinsById(assessedRuns: readonly AssessedRun[], { pins = [] }: PlanOptions): Map<string, number> {
   return new Map(
-    hands.flatMap((hand) =>
-      liveAttempts(hand).flatMap(({ stage, attempt, status }) => {
-        const key = hand.run.order.key;
+    assessedRuns.flatMap((assessed) =>
+      liveAttempts(assessed).flatMap(({ stage, attempt, status }) => {
+        const key = assessed.run.order.key;
         const at = pins.find((pin) => pin.run === key && pin.stage === stage.key)?.startAt;
         return at === undefined || status !== 'open' ? [] : [[stageId(key, stage.key, attempt), at] as const];
       }),
@@ -70,7 +70,7 @@ function pinsById(hands: readonly RunInHand[], { pins = [] }: PlanOptions): Map<
  */
 function planOrMiss(
   { problem, references }: Network,
-  hands: readonly RunInHand[],
+  assessedRuns: readonly AssessedRun[],
   options: PlannerOptions,
 ): ReturnType<typeof plan> & { readonly problem: Problem; readonly missed: boolean } {
   const first = plan(problem, options);
@@ -80,7 +80,7 @@ function planOrMiss(
     outcome.requirements.some(
       (each) => each.kind === 'latest' && stageNamed(references, each.stage).stage === null,
     );
-  const begun = hands.some(({ progress }) => progress.attempts.some((a) => a.status !== 'open'));
+  const begun = assessedRuns.some(({ progress }) => progress.attempts.some((a) => a.status !== 'open'));
   if (!late || !begun) return { ...first, problem, missed: false };
   const stages = problem.stages.map(({ latest: _day, ...stage }) => stage);
   const open = { ...problem, stages };

@@ -41,12 +41,12 @@ it('holds for the loaves, whose layers are firm and too firm to cut on one clock
 it('tells an order of hands that does not fit the soap', () => {
   const full = planInFull(loadRunFile('ok', 'two-layer'), { now: at('2026-11-27T18:00'), scenarios: 100 });
   if (!full.ok) throw new Error(JSON.stringify(full.issues));
-  const { hands, solved } = full.value;
+  const { assessedRuns, solved } = full.value;
   if (solved.outcome?.status !== 'planned') throw new Error('no plan');
   const { schedule } = solved.outcome;
   const turnedFirst = { before: 'cups/turn#1', after: 'cups/pour-over#1', resource: 'hands' };
   const wrong = { ...schedule, precedences: [turnedFirst] };
-  const found = tellGuarantee(solved, wrong, hands);
+  const found = tellGuarantee(solved, wrong, assessedRuns);
   expect(found?.holds).toBe(false);
   const stages = ['turn', 'pour-over'].map(
     (stage) => expect.objectContaining({ run: 'cups', stage }) as unknown,

@@ -1,6 +1,6 @@
 import type { Guarantee } from '#contract';
 import { guarantee, type Requirement, type Schedule } from '#planner';
-import type { RunInHand } from '../run-in-hand.js';
+import type { AssessedRun } from '../assessed-run.js';
 import { describeConflict } from './describe-conflict.js';
 import type { Network } from './network-references.js';
 import { describeOrder, type HandOver } from './describe-order.js';
@@ -16,9 +16,11 @@ const BAND_PERCENT = 80;
 export function tellGuarantee(
   network: Network,
   schedule: Schedule,
-  hands: readonly RunInHand[],
+  assessedRuns: readonly AssessedRun[],
 ): Guarantee | null {
-  const isOpen = hands.some(({ progress }) => progress.attempts.some(({ status }) => status === 'open'));
+  const isOpen = assessedRuns.some(({ progress }) =>
+    progress.attempts.some(({ status }) => status === 'open'),
+  );
   if (!isOpen) return null;
   const found = guarantee(network.problem, schedule, CERTAINTY);
   if (found.holds) return { holds: true, bandPercent: BAND_PERCENT, reasons: [] };

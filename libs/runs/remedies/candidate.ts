@@ -9,7 +9,7 @@ import type {
 import type { OpenInterval } from '#hours';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { FullPlan } from '../plan/plan-run.js';
-import type { RunInHand } from '../run-in-hand.js';
+import type { AssessedRun } from '../assessed-run.js';
 import type { Trouble } from './trouble.js';
 
 /** A change that may help, before anyone has planned it. */
@@ -41,17 +41,17 @@ export interface Case {
 export type RemedyKind = (the: Case) => Candidate[];
 
 /** Whether nothing of a run has been done yet, well or badly. */
-export function isUntouched({ progress }: RunInHand): boolean {
+export function isUntouched({ progress }: AssessedRun): boolean {
   return progress.attempts.every(({ status }) => status === 'open');
 }
 
 /** The runs that are in trouble. */
-export function troubledRuns({ plan, troubles }: Case): RunInHand[] {
+export function troubledRuns({ plan, troubles }: Case): AssessedRun[] {
   const keys = new Set(troubles.map(({ run }) => run));
-  return plan.hands.filter(({ run }) => keys.has(run.order.key));
+  return plan.assessedRuns.filter(({ run }) => keys.has(run.order.key));
 }
 
 /** The troubles of one run. */
-export function troublesOf({ troubles }: Case, { run }: RunInHand): Trouble[] {
+export function troublesOf({ troubles }: Case, { run }: AssessedRun): Trouble[] {
   return troubles.filter((trouble) => trouble.run === run.order.key);
 }

@@ -64,12 +64,15 @@ function materialEffects(before: readonly MaterialUse[], after: readonly Materia
 }
 
 /** What the materials of all runs cost, at the best prices known. */
-function costOf({ document, hands }: FullPlan, { workshop }: RunsInput): { sum: number; complete: boolean } {
+function costOf(
+  { document, assessedRuns }: FullPlan,
+  { workshop }: RunsInput,
+): { sum: number; complete: boolean } {
   const materialsAlone = { ...workshop, hourlyRate: 0 };
   const costs = document.runs.flatMap(({ run, amounts, count }) => {
-    const hand = hands.find((each) => each.run.order.key === run);
-    if (hand === undefined) return [];
-    const { materials, complete } = costPieces(hand, materialsOf(amounts), materialsAlone);
+    const assessed = assessedRuns.find((each) => each.run.order.key === run);
+    if (assessed === undefined) return [];
+    const { materials, complete } = costPieces(assessed, materialsOf(amounts), materialsAlone);
     return [{ cost: materials * count, complete }];
   });
   return {

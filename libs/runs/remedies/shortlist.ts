@@ -3,7 +3,7 @@ import type { OpenInterval } from '#hours';
 import { instantOf } from '#hours';
 import { withPaceOdds } from '../plan/pace-odds.js';
 import { solveRuns, type SolvedRuns } from '../plan/solve-runs.js';
-import { takeInHand } from '../take-in-hand.js';
+import { assessRuns } from '../assess-runs.js';
 import type { Candidate, Case } from './candidate.js';
 import { disturbanceOf } from './disturbance.js';
 import { chances } from './paired-gain.js';
@@ -51,14 +51,14 @@ function quickEvaluate(
   scenarios: number,
 ): { readonly odds: number; readonly moved: number } | undefined {
   const input = withChange(the.input, candidate.change);
-  const taken = takeInHand(input);
+  const taken = assessRuns(input);
   if (!taken.ok) return undefined;
-  const hands = taken.value.map(({ hand }) => hand);
+  const assessedRuns = taken.value.map(({ assessed }) => assessed);
   const options = { now: the.options.now, seed, scenarios, stop: the.options.stop };
-  const solved = solveRuns(input, hands, options, hoursWith(candidate, the));
+  const solved = solveRuns(input, assessedRuns, options, hoursWith(candidate, the));
   if (solved.odds === null) return undefined;
   const { losses: _told, ...odds } = solved.odds;
-  const told = withPaceOdds({ ...the.plan.document, odds, weakLinks: [] }, hands);
+  const told = withPaceOdds({ ...the.plan.document, odds, weakLinks: [] }, assessedRuns);
   return { odds: told.odds?.probability ?? 0, moved: movedStages(the.plan.solved, solved) };
 }
 

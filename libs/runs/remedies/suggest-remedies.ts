@@ -2,7 +2,7 @@ import type { RemediesDocument, RemediesNote, Remedy } from '#contract';
 import { isoInstant, minute, ok, type Result } from '#units';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { planInFull, type FullPlan } from '../plan/plan-run.js';
-import { BENCH } from '../run-in-hand.js';
+import { BENCH } from '../assessed-run.js';
 import type { Candidate, Case } from './candidate.js';
 import { chooseRemedies } from './choose.js';
 import type { Compared } from './compared.js';

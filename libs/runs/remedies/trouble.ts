@@ -1,7 +1,7 @@
 import type { Requirement } from '#planner';
 import { lagNamed, stageNamed, type NetworkReferences } from '../plan/network-references.js';
 import type { FullPlan } from '../plan/plan-run.js';
-import { makingAttempt, type RunInHand } from '../run-in-hand.js';
+import { makingAttempt, type AssessedRun } from '../assessed-run.js';
 
 /** Below this a weak link is not worth a remedy. */
 const WORTH_IT = 0.005;
@@ -23,10 +23,10 @@ export interface Trouble {
  * What is wrong with a plan: its weak links, or what it is in conflict about. Most odds first.
  * A run of an undecided plan is in trouble of a kind that is not known.
  */
-export function troublesIn({ document, hands, solved }: FullPlan): Trouble[] {
+export function troublesIn({ document, assessedRuns, solved }: FullPlan): Trouble[] {
   const { outcome, problem, references, odds } = solved;
   const of = (requirement: Requirement, at?: string): Trouble[] =>
-    troublesOf(requirement, { hands, references }, at);
+    troublesOf(requirement, { assessedRuns, references }, at);
   if (outcome === undefined) {
     return problem.holds.flatMap((hold) => {
       const capacity = problem.resources.find(({ id }) => id === hold.resource)?.capacity ?? 0;
@@ -35,10 +35,10 @@ export function troublesIn({ document, hands, solved }: FullPlan): Trouble[] {
       return [{ ...none, ...at, kind: 'scarce' as const, resource: hold.resource }];
     });
   }
-  if (outcome.status === 'undecided') return hands.map(({ run }) => ({ ...none, run: run.order.key }));
+  if (outcome.status === 'undecided') return assessedRuns.map(({ run }) => ({ ...none, run: run.order.key }));
   if (outcome.status === 'conflict') return outcome.requirements.flatMap((each) => of(each));
   const lost = (odds?.losses ?? []).filter(({ share }) => share >= WORTH_IT);
-  return [...lost.flatMap(({ missed, stage }) => of(missed, stage)), ...paces(document.runs, hands)];
+  return [...lost.flatMap(({ missed, stage }) => of(missed, stage)), ...paces(document.runs, assessedRuns)];
 }
 
 const none = { kind: 'unknown', stages: [], parts: [], cure: false } as const;
@@ -46,7 +46,10 @@ const none = { kind: 'unknown', stages: [], parts: [], cure: false } as const;
 /** @param at the planner's name of the stage at which it shows */
 function troublesOf(
   requirement: Requirement,
-  { hands, references }: { readonly hands: readonly RunInHand[]; readonly references: NetworkReferences },
+  {
+    assessedRuns,
+    references,
+  }: { readonly assessedRuns: readonly AssessedRun[]; readonly references: NetworkReferences },
   at?: string,
 ): Trouble[] {
   const { kind } = requirement;
@@ -54,12 +57,12 @@ function troublesOf(
   switch (kind) {
     case 'lag-at-least':
     case 'lag-at-most': {
-      const { hand, from, to, reason } = lagNamed(references, requirement.lag);
-      const run = hand.run.order.key;
+      const { assessed, from, to, reason } = lagNamed(references, requirement.lag);
+      const run = assessed.run.order.key;
       if (reason.kind === 'cure') return [{ run, kind, stages: [], parts: [reason.part], cure: true }];
       const ends = stagesAt(references, reason.kind === 'link' ? [from, to] : [to]).stages;
       if (reason.kind === 'made') return [{ ...none, run, kind, stages: ends }];
-      const { design } = hand.run;
+      const { design } = assessed.run;
       const stages = [...new Set([...shown, ...ends])];
       // A stage that is late because it waited for the soap is helped by whatever it waited for.
       const waits = design.waits.filter(({ stage }) => stages.includes(stage));
@@ -81,7 +84,7 @@ function troublesOf(
       return requirement.stages.map((id) => ({ ...none, ...stagesAt(references, [id]), kind, resource }));
     }
     case 'horizon':
-      return hands.map(({ run }) => ({ ...none, run: run.order.key, kind }));
+      return assessedRuns.map(({ run }) => ({ ...none, run: run.order.key, kind }));
   }
 }
 
@@ -96,12 +99,12 @@ function stagesAt(
 }
 
 /** Batches that may stiffen before all pieces are done. */
-function paces(runs: FullPlan['document']['runs'], hands: readonly RunInHand[]): Trouble[] {
+function paces(runs: FullPlan['document']['runs'], assessedRuns: readonly AssessedRun[]): Trouble[] {
   return runs.flatMap(({ run, filling }) =>
     filling.flatMap(({ part, stage, chance }) => {
-      const hand = hands.find((each) => each.run.order.key === run);
-      if (1 - chance < WORTH_IT || hand === undefined) return [];
-      if (makingAttempt(hand, part)?.status !== 'open') return [];
+      const assessed = assessedRuns.find((each) => each.run.order.key === run);
+      if (1 - chance < WORTH_IT || assessed === undefined) return [];
+      if (makingAttempt(assessed, part)?.status !== 'open') return [];
       return [{ run, kind: 'pace' as const, stages: [stage], parts: [part], cure: false }];
     }),
   );

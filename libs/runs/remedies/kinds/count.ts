@@ -1,5 +1,5 @@
 import { mouldUse } from '../../input/workings.js';
-import type { RunInHand } from '../../run-in-hand.js';
+import type { AssessedRun } from '../../assessed-run.js';
 import { isUntouched, troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
 
 /** Points for leaving out all pieces of a run; fewer in proportion. */
@@ -9,9 +9,9 @@ const ALL_PIECES = 12;
 export function makeFewer(the: Case): Candidate[] {
   return troubledRuns(the)
     .filter(isUntouched)
-    .flatMap((hand) => {
-      const { key, title, count } = hand.run.order;
-      const fewer = new Set([...fitting(hand, the), Math.floor(count * 0.75), Math.floor(count * 0.5)]);
+    .flatMap((assessed) => {
+      const { key, title, count } = assessed.run.order;
+      const fewer = new Set([...fitting(assessed, the), Math.floor(count * 0.75), Math.floor(count * 0.5)]);
       return [...fewer]
         .filter((each) => each >= 1 && each < count)
         .map((each): Candidate => ({
@@ -32,10 +32,10 @@ export function makeFewer(the: Case): Candidate[] {
 }
 
 /** The most pieces that fit where there is too little room or time for all. */
-export function fitting(hand: RunInHand, the: Case): number[] {
-  const { run } = hand;
+export function fitting(assessed: AssessedRun, the: Case): number[] {
+  const { run } = assessed;
   const shown = the.plan.document.runs.find((each) => each.run === run.order.key);
-  return troublesOf(the, hand).flatMap(({ kind, resource, stages }) => {
+  return troublesOf(the, assessed).flatMap(({ kind, resource, stages }) => {
     if (kind === 'pace') {
       return (shown?.filling ?? []).flatMap((time) =>
         stages.includes(time.stage) ? [time.piecesSurely] : [],

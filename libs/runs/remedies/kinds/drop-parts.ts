@@ -1,7 +1,7 @@
 import type { LogEntry, Part } from '#contract';
 import { isoInstant } from '#units';
 import { makingStage } from '../../input/workings.js';
-import { liveAttempts, makingAttempt, type RunInHand } from '../../run-in-hand.js';
+import { liveAttempts, makingAttempt, type AssessedRun } from '../../assessed-run.js';
 import { troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
 
 /** Points for a piece that lacks something of what was designed. */
@@ -12,22 +12,22 @@ const LESS_OF_A_PIECE = 5;
  * way the log leaves a part out. What is cast in a mould is the piece itself and is not left out.
  */
 export function dropParts(the: Case): Candidate[] {
-  return troubledRuns(the).flatMap((hand) => {
-    const { design, order } = hand.run;
-    const troubles = troublesOf(the, hand);
+  return troubledRuns(the).flatMap((assessed) => {
+    const { design, order } = assessed.run;
+    const troubles = troublesOf(the, assessed);
     const stages = new Set(troubles.flatMap((trouble) => trouble.stages));
     const parts = new Set(troubles.flatMap((trouble) => trouble.parts));
     const concerned = design.parts.filter(
       (part) =>
         isDecoration(part) &&
-        makingAttempt(hand, part.key)?.status === 'open' &&
+        makingAttempt(assessed, part.key)?.status === 'open' &&
         (parts.has(part.key) || design.stages.some((s) => s.part === part.key && stages.has(s.key))),
     );
     return concerned.map((part): Candidate => {
-      const dropped = [part, ...onlyFor(part, hand)];
+      const dropped = [part, ...onlyFor(part, assessed)];
       const titles = dropped.map(({ title }) => title);
       const keys = new Set(dropped.map(({ key }) => key));
-      const handled = liveAttempts(hand).filter(
+      const handled = liveAttempts(assessed).filter(
         ({ stage }) => keys.has(stage.part) && makingStage(design, stage.part)?.key !== stage.key,
       );
       const names = handled.map(({ stage }) => stage.title);
@@ -57,12 +57,12 @@ function isDecoration(part: Part): boolean {
 }
 
 /** Other decoration that is made for nothing but stages of the part. */
-function onlyFor({ key }: Part, hand: RunInHand): Part[] {
-  const { design, stages } = hand.run;
+function onlyFor({ key }: Part, assessed: AssessedRun): Part[] {
+  const { design, stages } = assessed.run;
   return design.parts.filter((other) => {
     const making = makingStage(design, other.key);
     if (other.key === key || making === undefined || other.kind !== 'decor') return false;
-    if (makingAttempt(hand, other.key)?.status !== 'open') return false;
+    if (makingAttempt(assessed, other.key)?.status !== 'open') return false;
     const next = design.links.filter(({ from }) => from === making.key);
     return next.length > 0 && next.every(({ to }) => stages.get(to)?.part === key);
   });

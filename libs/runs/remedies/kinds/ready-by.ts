@@ -6,10 +6,10 @@ const WEEKS = [1, 2, 3, 4, 6, 8];
 
 /** Gives the day up that the cure does not meet surely enough, for one some weeks later. */
 export function giveLaterDay(the: Case): Candidate[] {
-  return troubledRuns(the).flatMap((hand) => {
-    const { key, title, readyBy } = hand.run.order;
+  return troubledRuns(the).flatMap((assessed) => {
+    const { key, title, readyBy } = assessed.run.order;
     const day = readyBy === undefined ? undefined : instantOf(readyBy, the.zone);
-    const late = troublesOf(the, hand).some(({ cure, kind }) => cure || kind === 'latest');
+    const late = troublesOf(the, assessed).some(({ cure, kind }) => cure || kind === 'latest');
     if (readyBy === undefined || day === undefined || !late) return [];
     return WEEKS.map((weeks): Candidate => {
       // Noon, so that an hour more or less in between changes no date.

@@ -1,5 +1,5 @@
 import type { RemedyChange } from '#contract';
-import type { RunInHand } from '../../run-in-hand.js';
+import type { AssessedRun } from '../../assessed-run.js';
 import { makingStage } from '../../input/workings.js';
 import type { Candidate, Case } from '../candidate.js';
 
@@ -12,8 +12,8 @@ const lactate = { low: 0, high: 3, step: 1 };
 
 /** More or less water, more or less hardener in the batches that the trouble is about, where none is poured yet. */
 export function changeRecipe(the: Case): Candidate[] {
-  return troubledRecipes(the).flatMap(({ recipe, hand }) => {
-    const now = hand.run.recipes.get(recipe);
+  return troubledRecipes(the).flatMap(({ recipe, assessed }) => {
+    const now = assessed.run.recipes.get(recipe);
     if (now === undefined) return [];
     const { title, sodiumLactatePercent, lyeConcentrationPercent } = now;
     const lyes = steps(lyeConcentrationPercent, lye);
@@ -51,21 +51,23 @@ export function changeRecipe(the: Case): Candidate[] {
 }
 
 /** Recipes of the parts in trouble, of which no batch in any run has been begun: what is poured stays as it is. */
-function troubledRecipes(the: Case): { readonly recipe: string; readonly hand: RunInHand }[] {
-  const found = new Map<string, RunInHand>();
+function troubledRecipes(the: Case): { readonly recipe: string; readonly assessed: AssessedRun }[] {
+  const found = new Map<string, AssessedRun>();
   for (const { run, parts } of the.troubles) {
-    const hand = the.plan.hands.find((each) => each.run.order.key === run);
+    const assessed = the.plan.assessedRuns.find((each) => each.run.order.key === run);
     for (const key of parts) {
-      const part = hand?.run.parts.get(key);
-      if (hand !== undefined && part?.kind === 'batch' && !found.has(part.recipe))
-        found.set(part.recipe, hand);
+      const part = assessed?.run.parts.get(key);
+      if (assessed !== undefined && part?.kind === 'batch' && !found.has(part.recipe))
+        found.set(part.recipe, assessed);
     }
   }
-  const begun = new Set(the.plan.hands.flatMap(begunRecipes));
-  return [...found].filter(([recipe]) => !begun.has(recipe)).map(([recipe, hand]) => ({ recipe, hand }));
+  const begun = new Set(the.plan.assessedRuns.flatMap(begunRecipes));
+  return [...found]
+    .filter(([recipe]) => !begun.has(recipe))
+    .map(([recipe, assessed]) => ({ recipe, assessed }));
 }
 
-function begunRecipes({ run, progress }: RunInHand): string[] {
+function begunRecipes({ run, progress }: AssessedRun): string[] {
   return run.design.parts.flatMap((part) => {
     if (part.kind !== 'batch') return [];
     const making = makingStage(run.design, part.key)?.key;

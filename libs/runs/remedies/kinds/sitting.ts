@@ -51,15 +51,15 @@ interface Around {
 
 function around({ run, stages }: Trouble, { plan, options, zone }: Case): Around[] {
   const shown = plan.document.runs.find((each) => each.run === run);
-  const hand = plan.hands.find((each) => each.run.order.key === run);
+  const assessed = plan.assessedRuns.find((each) => each.run.order.key === run);
   return stages.flatMap((key): Around[] => {
-    const attempt = hand && latestAttempt(hand.progress, key);
-    if (hand === undefined || attempt === undefined || attempt.status !== 'open') return [];
+    const attempt = assessed && latestAttempt(assessed.progress, key);
+    if (assessed === undefined || attempt === undefined || attempt.status !== 'open') return [];
     const needed = handsOnMinutes(attempt.stage, attempt.count);
     const length = Math.max(SHORTEST, Math.ceil(needed / (SHORTEST / 2)) * (SHORTEST / 2));
     const stage = shown?.stages.findLast((each) => each.key === key && each.status === 'planned');
     if (stage === undefined) {
-      const start = Math.max(options.now, instantOf(hand.run.order.startAfter, zone) ?? 0);
+      const start = Math.max(options.now, instantOf(assessed.run.order.startAfter, zone) ?? 0);
       return [{ from: minute(start), until: minute(start + WITHOUT_PLAN), middle: start, length }];
     }
     const [opens, best] = [minuteOfIso(stage.opensAt), minuteOfIso(stage.bestAt)];

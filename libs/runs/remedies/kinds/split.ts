@@ -11,12 +11,14 @@ const tooMuch: ReadonlySet<string> = new Set(['pace', 'scarce', 'resource', 'cal
 export function splitRun(the: Case): Candidate[] {
   const taken = new Set(the.input.runs.map(({ key }) => key));
   return troubledRuns(the)
-    .filter((hand) => isUntouched(hand) && troublesOf(the, hand).some(({ kind }) => tooMuch.has(kind)))
-    .flatMap((hand) => {
-      const { order } = hand.run;
+    .filter(
+      (assessed) => isUntouched(assessed) && troublesOf(the, assessed).some(({ kind }) => tooMuch.has(kind)),
+    )
+    .flatMap((assessed) => {
+      const { order } = assessed.run;
       const key = `${order.key.slice(0, 35)}-rest`;
       const half = Math.ceil(order.count / 2);
-      const most = Math.max(half, ...fitting(hand, the).filter((each) => each < order.count));
+      const most = Math.max(half, ...fitting(assessed, the).filter((each) => each < order.count));
       if (order.count < 2 || taken.has(key)) return [];
       return [...new Set([half, most])].map((count): Candidate => {
         const rest = order.count - count;

@@ -1,6 +1,6 @@
 import { instantOf, localDateOf, localTimeOf } from '#hours';
 import { isoInstant, minute, minuteOfIso, type Minute } from '#units';
-import type { RunInHand } from '../../run-in-hand.js';
+import type { AssessedRun } from '../../assessed-run.js';
 import { isUntouched, troubledRuns, type Candidate, type Case } from '../candidate.js';
 
 /** So many openings of the maker’s hours after the beginning of the run, and before it. */
@@ -14,9 +14,9 @@ const QUARTER = 15;
 export function shiftStart(the: Case): Candidate[] {
   return troubledRuns(the)
     .filter(isUntouched)
-    .flatMap((hand) => {
-      const { key, title } = hand.run.order;
-      const begins = beginning(hand, the);
+    .flatMap((assessed) => {
+      const { key, title } = assessed.run.order;
+      const begins = beginning(assessed, the);
       const openings = the.open.map(({ from }) => from);
       const sitting = the.open.find(({ from, to }) => from <= begins && begins < to);
       const within = WITHIN.map((after) => minute(Math.ceil((begins + after) / QUARTER) * QUARTER)).filter(
@@ -44,7 +44,7 @@ export function shiftStart(the: Case): Candidate[] {
 }
 
 /** When the run begins now: at its first stage, or without a plan when it may. */
-function beginning({ run }: RunInHand, { plan, options, zone }: Case): Minute {
+function beginning({ run }: AssessedRun, { plan, options, zone }: Case): Minute {
   const shown = plan.document.runs.find((each) => each.run === run.order.key)?.stages[0];
   if (shown !== undefined) return minuteOfIso(shown.startAt);
   const may = instantOf(run.order.startAfter, zone) ?? options.now;

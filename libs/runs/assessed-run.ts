@@ -23,7 +23,7 @@ export interface LotCure {
 }
 
 /** A run on its way into the network. */
-export interface RunInHand extends RunStanding {
+export interface AssessedRun extends RunStanding {
   /** What the log tells of the draws behind its clocks, by name. */
   readonly draws: Readonly<Record<string, Truncation>>;
   /** What weighing the lot says of its cure. */
@@ -70,25 +70,28 @@ function isLeftOut({ run, progress }: RunStanding, stage: Stage): boolean {
 }
 
 /** The attempts that the network is about: the latest at each stage, without dropped parts. */
-export function liveAttempts(hand: RunStanding): StageAttempt[] {
-  return hand.progress.attempts.filter(
+export function liveAttempts(assessed: RunStanding): StageAttempt[] {
+  return assessed.progress.attempts.filter(
     (a) =>
-      latestAttempt(hand.progress, a.stage.key) === a && (a.status === 'done' || !isLeftOut(hand, a.stage)),
+      latestAttempt(assessed.progress, a.stage.key) === a &&
+      (a.status === 'done' || !isLeftOut(assessed, a.stage)),
   );
 }
 
 /** The attempt at the stage that makes a part; undefined where the part is dropped and was never made. */
-export function makingAttempt(hand: RunStanding, part: string): StageAttempt | undefined {
-  const making = makingStage(hand.run.design, part);
-  return making === undefined ? undefined : liveAttempts(hand).find((a) => a.stage.key === making.key);
+export function makingAttempt(assessed: RunStanding, part: string): StageAttempt | undefined {
+  const making = makingStage(assessed.run.design, part);
+  return making === undefined ? undefined : liveAttempts(assessed).find((a) => a.stage.key === making.key);
 }
 
 /** Where the cure of each batch part begins: at its unmoulding, or when it was made if it has no mould. */
-export function cureStarts(hand: RunStanding): { readonly part: string; readonly attempt: StageAttempt }[] {
-  const live = liveAttempts(hand);
-  return hand.run.design.parts.flatMap((part) => {
-    if (part.kind !== 'batch' || hand.progress.dropped.has(part.key)) return [];
-    const stage = freeingStage(hand.run.design, part) ?? makingStage(hand.run.design, part.key);
+export function cureStarts(
+  assessed: RunStanding,
+): { readonly part: string; readonly attempt: StageAttempt }[] {
+  const live = liveAttempts(assessed);
+  return assessed.run.design.parts.flatMap((part) => {
+    if (part.kind !== 'batch' || assessed.progress.dropped.has(part.key)) return [];
+    const stage = freeingStage(assessed.run.design, part) ?? makingStage(assessed.run.design, part.key);
     const attempt = live.find((a) => a.stage.key === stage?.key);
     return attempt === undefined ? [] : [{ part: part.key, attempt }];
   });

@@ -11,7 +11,7 @@ import { learnedFrom, nothingLearned } from './learned/learned-from.js';
 import { runTeachings } from './learned/run-teachings.js';
 import { taughtClocks } from './clocks/taught-clocks.js';
 import { observedDraws } from './observed/observe-draws.js';
-import { liveAttempts, makingAttempt, type RunInHand, type RunStanding } from './run-in-hand.js';
+import { liveAttempts, makingAttempt, type AssessedRun, type RunStanding } from './assessed-run.js';
 import { latestAttempt, type StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
@@ -20,7 +20,7 @@ import { withoutOvertaken, withoutParts, workingsOf, type RunWorkings } from './
 
 /** A run where it stands, with its batches sized. */
 export interface SizedRun {
-  readonly hand: RunInHand;
+  readonly assessed: AssessedRun;
   readonly amounts: PartAmounts[];
   /** What went into batches that were made before and spoilt, or did not reach. */
   readonly spoilt: PartAmounts[];
@@ -36,10 +36,10 @@ export interface SizedRun {
  * @param options.taught false: without lessons, for what needs amounts alone
  * @returns one per run, in their order; issues for input that makes no sense, paths from its root
  */
-export function takeInHand(input: RunsInput, { taught = true } = {}): Result<SizedRun[]> {
+export function assessRuns(input: RunsInput, { taught = true } = {}): Result<SizedRun[]> {
   const checked = checkInput(input);
   if (isNonEmpty(checked)) return failed(...checked);
-  const begun = workingsOf(input).map((run) => takeRun(run, input));
+  const begun = workingsOf(input).map((run) => beginRun(run, input));
   const issues = begun.flatMap((run) => run.issues);
   const teachings = begun.map(({ standing }) => runTeachings(standing));
   const uses = addedUses(
@@ -53,23 +53,23 @@ export function takeInHand(input: RunsInput, { taught = true } = {}): Result<Siz
     const weighings = uses.flatMap(({ design, part, weighings: own }) =>
       design === bare.run.design.key ? own.map((each) => ({ part, ...each })) : [],
     );
-    const hand = inHand({ ...bare, run: { ...bare.run, weighings } }, learned, input.workshop);
-    const sized = sizeBatches(withoutDropped(hand), makingsOf(liveAttempts(hand)));
+    const assessed = withDraws({ ...bare, run: { ...bare.run, weighings } }, learned, input.workshop);
+    const sized = sizeBatches(withoutDropped(assessed), makingsOf(liveAttempts(assessed)));
     if (sized.ok) {
-      const amounts = sized.value.map((part) => withRisks(part, hand, input.workshop));
+      const amounts = sized.value.map((part) => withRisks(part, assessed, input.workshop));
       const from = [...(input.teachings ?? []), ...others];
-      runs.push({ hand, amounts, spoilt: spoiltBatches(hand), learned, teachings: from });
+      runs.push({ assessed, amounts, spoilt: spoiltBatches(assessed), learned, teachings: from });
     } else issues.push(...under(['runs', i], sized.issues));
   }
   return isNonEmpty(issues) ? failed(...issues) : ok(runs);
 }
 
-interface TakenRun {
+interface BegunRun {
   readonly standing: RunStanding;
   readonly issues: Issue[];
 }
 
-function takeRun(run: RunWorkings, input: RunsInput): TakenRun {
+function beginRun(run: RunWorkings, input: RunsInput): BegunRun {
   const numbered = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
   const clocks = clocksOf(run, input.workshop);
   const folded = foldLog(run, numbered, clocks);
@@ -81,23 +81,23 @@ function takeRun(run: RunWorkings, input: RunsInput): TakenRun {
   return { standing, issues: [...checkClockInputs(run, input), ...logIssues] };
 }
 
-function inHand(standing: RunStanding, learned: Learned, workshop: WorkshopFacts): RunInHand {
+function withDraws(standing: RunStanding, learned: Learned, workshop: WorkshopFacts): AssessedRun {
   const taught = { ...standing, clocks: taughtClocks(standing.run, standing.clocks, learned) };
-  const hand = { ...taught, draws: observedDraws(taught) };
-  return { ...hand, scales: cureByWeight(hand, workshop.cureRule) };
+  const assessed = { ...taught, draws: observedDraws(taught) };
+  return { ...assessed, scales: cureByWeight(assessed, workshop.cureRule) };
 }
 
 /** A part that is left out and was never made needs no amounts. */
-function withoutDropped(hand: RunInHand): RunWorkings {
-  const { run } = hand;
+function withoutDropped(assessed: AssessedRun): RunWorkings {
+  const { run } = assessed;
   const parts = run.design.parts.filter(
-    ({ key }) => !hand.progress.dropped.has(key) || makingAttempt(hand, key) !== undefined,
+    ({ key }) => !assessed.progress.dropped.has(key) || makingAttempt(assessed, key) !== undefined,
   );
   return { ...run, design: { ...run.design, parts } };
 }
 
 /** A sheet for more pieces than there are cavities looks fine until the pour. */
-function tooFewCavities({ part, count }: PartAmounts, { run }: RunInHand): Risk[] {
+function tooFewCavities({ part, count }: PartAmounts, { run }: AssessedRun): Risk[] {
   const found = run.parts.get(part);
   const mould = found?.kind === 'batch' ? run.moulds.get(found.mould ?? '') : undefined;
   if (found?.kind !== 'batch' || mould === undefined) return [];
@@ -116,26 +116,26 @@ function makingsOf(attempts: readonly StageAttempt[]): Map<string, Making> {
 }
 
 /** One round of sizing for each time a part was made before. */
-function spoiltBatches(hand: RunInHand): PartAmounts[] {
-  const live = new Set(liveAttempts(hand));
-  return hand.progress.attempts
+function spoiltBatches(assessed: AssessedRun): PartAmounts[] {
+  const live = new Set(liveAttempts(assessed));
+  return assessed.progress.attempts
     .filter((a) => !live.has(a) && a.status !== 'open' && stageKindFacts[a.stage.kind].makes)
     .flatMap((attempt) => {
-      const parts = hand.run.design.parts.filter(({ key }) => key === attempt.stage.part);
-      const run = { ...hand.run, design: { ...hand.run.design, parts } };
+      const parts = assessed.run.design.parts.filter(({ key }) => key === attempt.stage.part);
+      const run = { ...assessed.run, design: { ...assessed.run.design, parts } };
       const sized = sizeBatches(run, makingsOf([attempt]));
       return sized.ok ? sized.value : [];
     });
 }
 
 /** What may go wrong with a part, beside what its recipe alone tells. */
-function withRisks(part: PartAmounts, hand: RunInHand, workshop: RunsInput['workshop']): PartAmounts {
-  const found = hand.run.parts.get(part.part);
-  const recipe = found?.kind === 'batch' ? hand.run.recipes.get(found.recipe) : undefined;
+function withRisks(part: PartAmounts, assessed: AssessedRun, workshop: RunsInput['workshop']): PartAmounts {
+  const found = assessed.run.parts.get(part.part);
+  const recipe = found?.kind === 'batch' ? assessed.run.recipes.get(found.recipe) : undefined;
   const soap =
-    found?.kind === 'batch' && recipe !== undefined ? soapRisks(found, recipe, hand.run, workshop) : [];
-  const pace = fillingTimes(hand)
+    found?.kind === 'batch' && recipe !== undefined ? soapRisks(found, recipe, assessed.run, workshop) : [];
+  const pace = fillingTimes(assessed)
     .filter((time) => time.part === part.part)
     .flatMap((time) => fillingRisk(time, part.count));
-  return { ...part, risks: [...tooFewCavities(part, hand), ...pace, ...part.risks, ...soap] };
+  return { ...part, risks: [...tooFewCavities(part, assessed), ...pace, ...part.risks, ...soap] };
 }
