@@ -11,7 +11,7 @@ import { learnedFrom, nothingLearned } from './learned/learned-from.js';
 import { runTeachings } from './learned/run-teachings.js';
 import { taughtClocks } from './clocks/taught-clocks.js';
 import { observedDraws } from './observed/observe-draws.js';
-import { liveAttempts, makingAttempt, type AssessedRun, type RunStanding } from './assessed-run.js';
+import { liveAttempts, makingAttempt, type AssessedRun, type RunState } from './assessed-run.js';
 import { latestAttempt, type StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
@@ -41,13 +41,13 @@ export function assessRuns(input: RunsInput, { taught = true } = {}): Result<Siz
   if (isNonEmpty(checked)) return failed(...checked);
   const begun = workingsOf(input).map((run) => beginRun(run, input));
   const issues = begun.flatMap((run) => run.issues);
-  const teachings = begun.map(({ standing }) => runTeachings(standing));
+  const teachings = begun.map(({ runState }) => runTeachings(runState));
   const uses = addedUses(
     input.learned?.uses ?? [],
     teachings.flatMap((run) => run.weighings),
   );
   const runs: SizedRun[] = [];
-  for (const [i, { standing: bare }] of begun.entries()) {
+  for (const [i, { runState: bare }] of begun.entries()) {
     const others = teachings.filter((_, other) => other !== i);
     const learned = taught ? learnedFrom(others, input.learned) : nothingLearned;
     const weighings = uses.flatMap(({ design, part, weighings: own }) =>
@@ -65,7 +65,7 @@ export function assessRuns(input: RunsInput, { taught = true } = {}): Result<Siz
 }
 
 interface BegunRun {
-  readonly standing: RunStanding;
+  readonly runState: RunState;
   readonly issues: Issue[];
 }
 
@@ -77,12 +77,12 @@ function beginRun(run: RunWorkings, input: RunsInput): BegunRun {
   const { progress } = folded;
   const isDone = (stage: string): boolean => latestAttempt(progress, stage)?.status === 'done';
   const carriedOut = withoutOvertaken(withoutParts(run, progress.dropped), isDone);
-  const standing = { run: carriedOut, progress, clocks };
-  return { standing, issues: [...checkClockInputs(run, input), ...logIssues] };
+  const runState = { run: carriedOut, progress, clocks };
+  return { runState, issues: [...checkClockInputs(run, input), ...logIssues] };
 }
 
-function withDraws(standing: RunStanding, learned: Learned, workshop: WorkshopFacts): AssessedRun {
-  const taught = { ...standing, clocks: taughtClocks(standing.run, standing.clocks, learned) };
+function withDraws(runState: RunState, learned: Learned, workshop: WorkshopFacts): AssessedRun {
+  const taught = { ...runState, clocks: taughtClocks(runState.run, runState.clocks, learned) };
   const assessed = { ...taught, draws: observedDraws(taught) };
   return { ...assessed, scales: cureByWeight(assessed, workshop.cureRule) };
 }

@@ -7,7 +7,7 @@ import { stageKindFacts } from './input/stage-kinds.js';
 import { freeingStage, makingStage, sharersOf, type RunWorkings } from './input/workings.js';
 
 /** A run, where it stands, and how its parts are forecast. */
-export interface RunStanding {
+export interface RunState {
   readonly run: RunWorkings;
   readonly progress: RunProgress;
   readonly clocks: ReadonlyMap<string, PartClocks>;
@@ -23,7 +23,7 @@ export interface LotCure {
 }
 
 /** A run on its way into the network. */
-export interface AssessedRun extends RunStanding {
+export interface AssessedRun extends RunState {
   /** What the log tells of the draws behind its clocks, by name. */
   readonly draws: Readonly<Record<string, Truncation>>;
   /** What weighing the lot says of its cure. */
@@ -60,7 +60,7 @@ export function drawOf(run: RunWorkings, part: string, state: StateId): string {
  * Whether a stage goes when its part is dropped: the making always, the rest unless another part shares the mould,
  * which must still be unmoulded, turned and stamped.
  */
-function isLeftOut({ run, progress }: RunStanding, stage: Stage): boolean {
+function isLeftOut({ run, progress }: RunState, stage: Stage): boolean {
   if (!progress.dropped.has(stage.part)) return false;
   const part = run.parts.get(stage.part);
   const mould = part?.kind === 'batch' ? part.mould : undefined;
@@ -70,7 +70,7 @@ function isLeftOut({ run, progress }: RunStanding, stage: Stage): boolean {
 }
 
 /** The attempts that the network is about: the latest at each stage, without dropped parts. */
-export function liveAttempts(assessed: RunStanding): StageAttempt[] {
+export function liveAttempts(assessed: RunState): StageAttempt[] {
   return assessed.progress.attempts.filter(
     (a) =>
       latestAttempt(assessed.progress, a.stage.key) === a &&
@@ -79,15 +79,13 @@ export function liveAttempts(assessed: RunStanding): StageAttempt[] {
 }
 
 /** The attempt at the stage that makes a part; undefined where the part is dropped and was never made. */
-export function makingAttempt(assessed: RunStanding, part: string): StageAttempt | undefined {
+export function makingAttempt(assessed: RunState, part: string): StageAttempt | undefined {
   const making = makingStage(assessed.run.design, part);
   return making === undefined ? undefined : liveAttempts(assessed).find((a) => a.stage.key === making.key);
 }
 
 /** Where the cure of each batch part begins: at its unmoulding, or when it was made if it has no mould. */
-export function cureStarts(
-  assessed: RunStanding,
-): { readonly part: string; readonly attempt: StageAttempt }[] {
+export function cureStarts(assessed: RunState): { readonly part: string; readonly attempt: StageAttempt }[] {
   const live = liveAttempts(assessed);
   return assessed.run.design.parts.flatMap((part) => {
     if (part.kind !== 'batch' || assessed.progress.dropped.has(part.key)) return [];

@@ -3,19 +3,19 @@ import { Link } from 'react-router';
 import type { Schemas } from '../api/client.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
-import type { LotStanding } from './lot-standing.js';
+import type { LotStatus } from './lot-status.js';
 import { ReadyStrip, type Span } from './ready-strip.js';
 import { WeighIns } from './weigh-ins.js';
 
 /** One lot: how long to go, how sure that is, and its weigh-ins when they are asked for. */
 export function LotCard({
   lot,
-  standing,
+  status,
   now,
   span,
 }: {
   readonly lot: Schemas['Lot'];
-  readonly standing: LotStanding;
+  readonly status: LotStatus;
   readonly now: number;
   /** The time that the pictures of all lots share; absent: no picture. */
   readonly span?: Span;
@@ -35,9 +35,9 @@ export function LotCard({
             {shelf.pieces(lot.count)} · {shelf.made(times.date(lot.madeAt))}
           </p>
         </div>
-        {standing.stage !== 'ready' && <Countdown days={standing.days} />}
+        {status.stage !== 'ready' && <Countdown days={status.days} />}
       </header>
-      {standing.stage === 'ready' ? (
+      {status.stage === 'ready' ? (
         <p>{shelf.readySince(times.date(high))}</p>
       ) : (
         <>
@@ -47,12 +47,12 @@ export function LotCard({
             {'. '}
             {shelf.between(times.day(low), times.day(high))}
           </p>
-          {standing.stage !== 'curing' && <p className="note">{shelf.perhaps}</p>}
+          {status.stage !== 'curing' && <p className="note">{shelf.perhaps}</p>}
         </>
       )}
       <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
         <summary>{shelf.weighIns}</summary>
-        {isOpen && <WeighIns lot={lot} isCuring={standing.stage !== 'ready'} />}
+        {isOpen && <WeighIns lot={lot} isCuring={status.stage !== 'ready'} />}
       </details>
     </article>
   );

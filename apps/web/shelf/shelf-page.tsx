@@ -7,7 +7,7 @@ import { useTimeZone } from '../session/session.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { LotCard } from './lot-card.js';
-import { lotStanding } from './lot-standing.js';
+import { lotStatus } from './lot-status.js';
 import './shelf.css';
 
 /** What is ready when: lots by the day on which they are likely to be cured. */
@@ -35,9 +35,9 @@ function Lots({ lots }: { readonly lots: readonly Schemas['Lot'][] }): ReactNode
   const { shelf } = useWords();
   const now = useNow(60_000);
   const timeZone = useTimeZone();
-  const placed = lots.map((lot) => ({ lot, standing: lotStanding(lot.ready, now, timeZone) }));
-  const curing = placed.filter(({ standing }) => standing.stage !== 'ready');
-  const ready = placed.filter(({ standing }) => standing.stage === 'ready').reverse();
+  const placed = lots.map((lot) => ({ lot, status: lotStatus(lot.ready, now, timeZone) }));
+  const curing = placed.filter(({ status }) => status.stage !== 'ready');
+  const ready = placed.filter(({ status }) => status.stage === 'ready').reverse();
   if (lots.length === 0) return <EmptyShelf />;
   const from = Math.min(...curing.map(({ lot }) => Date.parse(lot.madeAt)));
   const until = Math.max(now, ...curing.map(({ lot }) => Date.parse(lot.ready.high)));

@@ -10,7 +10,7 @@ import { planRuns } from '../plan/plan-run.js';
 /**
  * The plan that a run would have. With a change it is made afresh, as a remedy is; with entries or pins it moves as
  * little as it can, as after logging or asking for them.
- * @param standing key of the run, its latest plan, the present, and when the best plan so far will do
+ * @param runState key of the run, its latest plan, the present, and when the best plan so far will do
  * @returns issues where an entry cannot be true, or the change makes no sense; paths from the root of the wish
  */
 export function tryOut(

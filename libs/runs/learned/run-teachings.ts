@@ -5,27 +5,27 @@ import { recipeKeyOf } from '../input/workings.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import { badBatch } from '../log/bad-batch.js';
 import { sightingsOf, type Sighting } from '../log/sightings.js';
-import type { RunStanding } from '../assessed-run.js';
+import type { RunState } from '../assessed-run.js';
 
 /**
  * What a run teaches, where it stands. A batch that went wrong is no lesson in how batches go, and entries that are to be
  * forgotten teach nothing.
- * @param standing with clocks as forecast without any lesson
+ * @param runState with clocks as forecast without any lesson
  */
-export function runTeachings(standing: RunStanding): RunTeachings {
-  return { observations: observationsOf(standing), weighings: weighingsOf(standing) };
+export function runTeachings(runState: RunState): RunTeachings {
+  return { observations: observationsOf(runState), weighings: weighingsOf(runState) };
 }
 
 /**
  * One observation for each recipe and pace of a run: batches of one recipe in one run are fast or slow together (`drawOf`),
  * so they are seen once, however many there are and however often they were looked at.
  */
-function observationsOf(standing: RunStanding): RunTeachings['observations'] {
-  const { progress, run, clocks } = standing;
+function observationsOf(runState: RunState): RunTeachings['observations'] {
+  const { progress, run, clocks } = runState;
   const seen = new Map<string, { pace: Pace; recipe: string; sightings: SightingOfBatch[] }>();
-  for (const { part, state, saw, by, minutes, entry } of sightingsOf(standing)) {
+  for (const { part, state, saw, by, minutes, entry } of sightingsOf(runState)) {
     const forecast = clocks.get(part)?.get(state);
-    if (forecast === undefined || badBatch(standing, part) || progress.forgotten.has(entry)) continue;
+    if (forecast === undefined || badBatch(runState, part) || progress.forgotten.has(entry)) continue;
     const pace = paceOf[state];
     const recipe = recipeKeyOf(run, part);
     const name = `${pace} ${recipe}`;
@@ -59,12 +59,12 @@ function thoseThatTeach(sightings: readonly SightingOfBatch[]): readonly Sightin
 }
 
 /** What its pieces took on the scales. */
-function weighingsOf(standing: RunStanding): RunTeachings['weighings'] {
-  const { run, progress } = standing;
+function weighingsOf(runState: RunState): RunTeachings['weighings'] {
+  const { run, progress } = runState;
   return progress.weighed.flatMap(({ part: key, pieces, usedG, at, entry }) => {
     const part = run.parts.get(key);
     if (part === undefined || part.kind === 'decor') return [];
-    if (progress.forgotten.has(entry) || badBatch(standing, key)) return [];
+    if (progress.forgotten.has(entry) || badBatch(runState, key)) return [];
     const { meanMl } = expectedUse(part, useSurroundings(part, run));
     return [{ design: run.design.key, part: key, pieces, usedG, at, expectedMl: meanMl }];
   });

@@ -5,8 +5,8 @@ import { unknownName } from '../input/name-issues.js';
 import { latestAttempt } from './run-progress.js';
 import { comesInto } from '../input/states-of-parts.js';
 import { freeingStage, makingStage } from '../input/workings.js';
-import type { RunStanding } from '../assessed-run.js';
-import type { LogPlace } from './standing-log.js';
+import type { RunState } from '../assessed-run.js';
+import type { LogPlace } from './effective-log.js';
 
 /**
  * Takes down that a part was looked at: it had a state not yet, already, or just now. That says something only once
@@ -14,7 +14,7 @@ import type { LogPlace } from './standing-log.js';
  * the making of the part for the rest.
  */
 export function applySeen(
-  { run, progress, clocks }: RunStanding,
+  { run, progress, clocks }: RunState,
   entry: Extract<LogEntry, { kind: 'seen' }>,
   { at, ref, place }: LogPlace,
 ): Issue[] {

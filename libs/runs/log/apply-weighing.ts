@@ -1,7 +1,7 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
 import { expectedUse } from '../input/expected-use.js';
-import type { LogPlace } from './standing-log.js';
+import type { LogPlace } from './effective-log.js';
 import { unknownName } from '../input/name-issues.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import { latestAttempt, type RunProgress } from './run-progress.js';

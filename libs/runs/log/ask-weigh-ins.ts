@@ -4,7 +4,7 @@ import { expectedUse } from '../input/expected-use.js';
 import type { LogLine } from '../input/input.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import type { RunWorkings } from '../input/workings.js';
-import { standingLog } from './standing-log.js';
+import { effectiveLog } from './effective-log.js';
 
 /**
  * So many times above or below its forecast a weigh-in is more likely a slip of the keys than a piece. A choice, no source:
@@ -23,7 +23,7 @@ type WeighIn = Extract<LogEntry, { kind: 'weigh-in' }>;
  */
 export function askWeighIns(run: RunWorkings, lines: readonly LogLine[]): Issue[] {
   let forecast = pieceGrams(run);
-  return standingLog(lines).standing.flatMap(({ entry, place }) => {
+  return effectiveLog(lines).effective.flatMap(({ entry, place }) => {
     if (entry.kind !== 'weigh-in') return [];
     const question = entry.confirmed === true ? undefined : doubt(entry, forecast);
     if (question === undefined) forecast = entry.massG / entry.pieces;

@@ -1,7 +1,7 @@
 import type { LogEntry } from '#contract';
 import { minuteOfIso, under, type Issue, type Minute } from '#units';
 import type { PartClocks } from '../clocks/forecast-clocks.js';
-import type { RunStanding } from '../assessed-run.js';
+import type { RunState } from '../assessed-run.js';
 import { applySeen } from './apply-seen.js';
 import { applyWeighIn } from './apply-weigh-in.js';
 import { applyWeighing } from './apply-weighing.js';
@@ -9,7 +9,7 @@ import { applyMishap } from './respond-to-mishap.js';
 import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
 import type { LogLine } from '../input/input.js';
-import { standingLog, type LogPlace } from './standing-log.js';
+import { effectiveLog, type LogPlace } from './effective-log.js';
 import { makingStage, ownDesign, type RunWorkings } from '../input/workings.js';
 
 export interface FoldedLog {
@@ -43,8 +43,8 @@ export function foldLog(
     dropped: new Set(),
     mishaps: [],
   };
-  const { standing, issues } = standingLog(lines);
-  const untrue = standing.flatMap(({ ref, entry, place }) => {
+  const { effective, issues } = effectiveLog(lines);
+  const untrue = effective.flatMap(({ ref, entry, place }) => {
     const at = minuteOfIso(entry.at);
     return under([place], applyEntry({ run, progress, clocks }, entry, { at, ref, place }));
   });
@@ -67,8 +67,8 @@ export function underEntries(
 }
 
 /** @returns issues with paths from the entry's root */
-function applyEntry(standing: RunStanding, entry: LogEntry, where: LogPlace): Issue[] {
-  const { run, progress } = standing;
+function applyEntry(runState: RunState, entry: LogEntry, where: LogPlace): Issue[] {
+  const { run, progress } = runState;
   const { at, ref, place } = where;
   switch (entry.kind) {
     case 'done':
@@ -83,9 +83,9 @@ function applyEntry(standing: RunStanding, entry: LogEntry, where: LogPlace): Is
       return [];
     }
     case 'seen':
-      return applySeen(standing, entry, where);
+      return applySeen(runState, entry, where);
     case 'weigh-in':
-      return applyWeighIn(standing, entry, where);
+      return applyWeighIn(runState, entry, where);
     case 'mishap':
       return applyMishap(run, progress, entry, at);
     case 'weighed':

@@ -1,6 +1,6 @@
 import { states, type StateId } from '#clocks';
 import type { Minute } from '#units';
-import { cureStarts, makingAttempt, type RunStanding } from '../assessed-run.js';
+import { cureStarts, makingAttempt, type RunState } from '../assessed-run.js';
 import { latestAttempt, type StageAttempt } from './run-progress.js';
 
 /** One look at one state of one part: it had come already, not yet, or just then. */
@@ -25,8 +25,8 @@ export interface Sighting {
  * - “Seen”: as it says.
  * @returns in the order of the log, so that of two that contradict each other the later counts
  */
-export function sightingsOf(standing: RunStanding): Sighting[] {
-  const { progress, run } = standing;
+export function sightingsOf(runState: RunState): Sighting[] {
+  const { progress, run } = runState;
   const sightings: Sighting[] = [];
   const note = (
     part: string,
@@ -35,14 +35,14 @@ export function sightingsOf(standing: RunStanding): Sighting[] {
     saw: Sighting['saw'],
     from: Pick<Sighting, 'by' | 'entry' | 'place'>,
   ): void => {
-    const since = clockStart(standing, part, state);
+    const since = clockStart(runState, part, state);
     if (since !== undefined && at > since) {
       sightings.push({ part, state, saw, minutes: at - since, ...from });
     }
   };
   for (const { stage, attempt, at, entry, place } of progress.notYet) {
     if (latestAttempt(progress, stage)?.attempt !== attempt) continue;
-    const blamed = lastToOpen(standing, stage);
+    const blamed = lastToOpen(runState, stage);
     if (blamed !== undefined) note(blamed.part, blamed.state, at, 'not-yet', { by: 'look', entry, place });
   }
   for (const { stage, status, startedAt, endedAt, entry, place = 0 } of progress.attempts) {
@@ -58,7 +58,7 @@ export function sightingsOf(standing: RunStanding): Sighting[] {
     }
   }
   for (const { part, attempt, state, saw, at, since, entry, place } of progress.seen) {
-    if (makingAttempt(standing, part)?.attempt !== attempt) continue;
+    if (makingAttempt(runState, part)?.attempt !== attempt) continue;
     if (since === undefined) note(part, state, at, saw, { by: 'look', entry, place });
     else sightings.push({ part, state, saw, by: 'look', minutes: at - since, entry, place });
   }
@@ -66,30 +66,30 @@ export function sightingsOf(standing: RunStanding): Sighting[] {
 }
 
 /** When the clock of a state started, as the log has it. */
-function clockStart(standing: RunStanding, part: string, state: StateId): Minute | undefined {
-  return clockStarter(standing, part, state)?.endedAt;
+function clockStart(runState: RunState, part: string, state: StateId): Minute | undefined {
+  return clockStarter(runState, part, state)?.endedAt;
 }
 
 /** The stage at whose end a part's clock begins: its making, or for the cure its unmoulding. */
 export function clockStarter(
-  standing: RunStanding,
+  runState: RunState,
   part: string,
   state: StateId | undefined,
 ): StageAttempt | undefined {
-  if (state === undefined || states[state].clock !== 'cure') return makingAttempt(standing, part);
-  return cureStarts(standing).find((start) => start.part === part)?.attempt;
+  if (state === undefined || states[state].clock !== 'cure') return makingAttempt(runState, part);
+  return cureStarts(runState).find((start) => start.part === part)?.attempt;
 }
 
 function lastToOpen(
-  standing: RunStanding,
+  runState: RunState,
   stage: string,
 ): { readonly part: string; readonly state: StateId } | undefined {
   let last: { readonly part: string; readonly state: StateId; readonly at: number } | undefined;
-  for (const wait of standing.run.design.waits) {
+  for (const wait of runState.run.design.waits) {
     if (wait.stage !== stage || wait.opens === undefined) continue;
-    const since = clockStart(standing, wait.part, wait.opens);
+    const since = clockStart(runState, wait.part, wait.opens);
     if (since === undefined) continue;
-    const at = since + (standing.clocks.get(wait.part)?.get(wait.opens)?.medianMin ?? 0);
+    const at = since + (runState.clocks.get(wait.part)?.get(wait.opens)?.medianMin ?? 0);
     if (last === undefined || at > last.at) last = { part: wait.part, state: wait.opens, at };
   }
   return last;

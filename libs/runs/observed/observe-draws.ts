@@ -1,6 +1,6 @@
 import { band, conditioned, zOf, type Band, type StateId } from '#clocks';
 import type { Truncation } from '#planner';
-import { drawOf, type AssessedRun, type RunStanding } from '../assessed-run.js';
+import { drawOf, type AssessedRun, type RunState } from '../assessed-run.js';
 import { sightingsOf } from '../log/sightings.js';
 
 /** A state seen just as it came is known to this many standard deviations: nobody looks to the second. */
@@ -11,13 +11,13 @@ const JUST_NOW = 0.02;
  * “already at t” that it came before. A stage that was done counts as “already” here, though it does not teach the
  * clocks of other runs (`learn-lessons.ts`): of this batch it is true, and it is said once, so nothing adds up.
  */
-export function observedDraws(standing: RunStanding): Record<string, Truncation> {
+export function observedDraws(runState: RunState): Record<string, Truncation> {
   const draws: Record<string, Truncation> = {};
-  for (const { part, state, saw, minutes } of sightingsOf(standing)) {
-    const forecast = standing.clocks.get(part)?.get(state);
+  for (const { part, state, saw, minutes } of sightingsOf(runState)) {
+    const forecast = runState.clocks.get(part)?.get(state);
     if (forecast === undefined) continue;
     const z = zOf(forecast, minutes);
-    const draw = drawOf(standing.run, part, state);
+    const draw = drawOf(runState.run, part, state);
     draws[draw] = conditioned(draws[draw] ?? {}, boundsOf(saw, z));
   }
   return draws;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '#contract';
-import { standingLog } from './standing-log.js';
+import { effectiveLog } from './effective-log.js';
 
 const at = '2026-11-27T19:00:00Z';
 const done = (stage: string): LogEntry => ({ kind: 'done', stage, at });
@@ -8,8 +8,8 @@ const takeBack = (entry: string): LogEntry => ({ kind: 'take-back', entry, at })
 
 describe('the lines of a log that stand', () => {
   it('are all of them, called by their id or their place', () => {
-    const { standing, issues } = standingLog([{ id: 'first', entry: done('a') }, { entry: done('b') }]);
-    expect(standing.map(({ ref, place }) => [ref, place])).toEqual([
+    const { effective, issues } = effectiveLog([{ id: 'first', entry: done('a') }, { entry: done('b') }]);
+    expect(effective.map(({ ref, place }) => [ref, place])).toEqual([
       ['first', 0],
       ['#2', 1],
     ]);
@@ -17,18 +17,22 @@ describe('the lines of a log that stand', () => {
   });
 
   it('leave out what was taken back, and the taking back', () => {
-    const { standing } = standingLog([{ entry: done('a') }, { entry: done('b') }, { entry: takeBack('#1') }]);
-    expect(standing.map(({ ref }) => ref)).toEqual(['#2']);
+    const { effective } = effectiveLog([
+      { entry: done('a') },
+      { entry: done('b') },
+      { entry: takeBack('#1') },
+    ]);
+    expect(effective.map(({ ref }) => ref)).toEqual(['#2']);
   });
 
   it('keep what is only to teach nothing', () => {
     const forget: LogEntry = { kind: 'forget', entry: '#1', at };
-    const { standing } = standingLog([{ entry: done('a') }, { entry: forget }]);
-    expect(standing.map(({ entry }) => entry.kind)).toEqual(['done', 'forget']);
+    const { effective } = effectiveLog([{ entry: done('a') }, { entry: forget }]);
+    expect(effective.map(({ entry }) => entry.kind)).toEqual(['done', 'forget']);
   });
 
   it('have no place for taking back what is not there, or twice', () => {
-    const { issues } = standingLog([
+    const { issues } = effectiveLog([
       { entry: done('a') },
       { entry: takeBack('#7') },
       { entry: takeBack('#1') },

@@ -3,7 +3,7 @@ import type { Issue, Minute } from '#units';
 import type { LogLine } from '../input/input.js';
 
 /** A line that stands, with what it is called and its place in the log. */
-export interface StandingLine {
+export interface EffectiveLine {
   readonly ref: string;
   readonly entry: LogEntry;
   readonly place: number;
@@ -21,27 +21,27 @@ export interface LogPlace {
  * it count as never written. Those that take back, and those taken back, are left out.
  * @returns the lines, and issues for entries that take back or forget what is not there; paths from the log's root
  */
-export function standingLog(lines: readonly LogLine[]): {
-  readonly standing: StandingLine[];
+export function effectiveLog(lines: readonly LogLine[]): {
+  readonly effective: EffectiveLine[];
   readonly issues: Issue[];
 } {
   const issues: Issue[] = [];
-  const standing: StandingLine[] = [];
+  const effective: EffectiveLine[] = [];
   lines.forEach(({ id, entry }, place) => {
     const ref = id ?? `#${String(place + 1)}`;
     if (entry.kind !== 'take-back' && entry.kind !== 'forget') {
-      standing.push({ ref, entry, place });
+      effective.push({ ref, entry, place });
       return;
     }
-    const meant = standing.findIndex((line) => line.ref === entry.entry);
-    if (meant < 0) issues.push(unknownEntry(entry.entry, standing, place));
-    else if (entry.kind === 'take-back') standing.splice(meant, 1);
-    else standing.push({ ref, entry, place });
+    const meant = effective.findIndex((line) => line.ref === entry.entry);
+    if (meant < 0) issues.push(unknownEntry(entry.entry, effective, place));
+    else if (entry.kind === 'take-back') effective.splice(meant, 1);
+    else effective.push({ ref, entry, place });
   });
-  return { standing, issues };
+  return { effective, issues };
 }
 
-function unknownEntry(meant: string, standing: readonly StandingLine[], place: number): Issue {
-  const known = standing.slice(-3).map(({ ref }) => ref);
+function unknownEntry(meant: string, effective: readonly EffectiveLine[], place: number): Issue {
+  const known = effective.slice(-3).map(({ ref }) => ref);
   return { code: 'log.unknown-entry', path: [place, 'entry'], value: meant, known };
 }

@@ -11,14 +11,14 @@ export interface ReadyBand {
  */
 export type LotStage = 'curing' | 'perhaps' | 'likely' | 'ready';
 
-export interface LotStanding {
+export interface LotStatus {
   readonly stage: LotStage;
   /** Whole days on the calendar to the day on which it is most likely ready; negative when that is over. */
   readonly days: number;
 }
 
 /** @param now in milliseconds; @param timeZone whose calendar counts the days */
-export function lotStanding(ready: ReadyBand, now: number, timeZone: string): LotStanding {
+export function lotStatus(ready: ReadyBand, now: number, timeZone: string): LotStatus {
   const days = dayNumber(Date.parse(ready.likely), timeZone) - dayNumber(now, timeZone);
   return { stage: stageOf(ready, now), days };
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { dayNumber, lotStanding } from './lot-standing.js';
+import { dayNumber, lotStatus } from './lot-status.js';
 
 const ready = { low: '2027-01-02T10:00:00Z', likely: '2027-01-08T22:30:00Z', high: '2027-01-15T10:00:00Z' };
-const at = (instant: string, timeZone = 'Europe/Dublin') => lotStanding(ready, Date.parse(instant), timeZone);
+const at = (instant: string, timeZone = 'Europe/Dublin') => lotStatus(ready, Date.parse(instant), timeZone);
 
 describe('how far a lot has come', () => {
   it('goes by its band', () => {
