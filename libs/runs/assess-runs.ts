@@ -16,7 +16,7 @@ import { latestAttempt, type StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
 import { stageKindFacts } from './input/stage-kinds.js';
-import { withoutOvertaken, withoutParts, workingsOf, type RunWorkings } from './input/workings.js';
+import { withoutOvertaken, withoutParts, resolveRuns, type ResolvedRun } from './input/resolve-run.js';
 
 /** A run where it stands, with its batches sized. */
 export interface SizedRun {
@@ -39,7 +39,7 @@ export interface SizedRun {
 export function assessRuns(input: RunsInput, { taught = true } = {}): Result<SizedRun[]> {
   const checked = checkInput(input);
   if (isNonEmpty(checked)) return failed(...checked);
-  const begun = workingsOf(input).map((run) => beginRun(run, input));
+  const begun = resolveRuns(input).map((run) => beginRun(run, input));
   const issues = begun.flatMap((run) => run.issues);
   const teachings = begun.map(({ runState }) => runTeachings(runState));
   const uses = addedUses(
@@ -69,7 +69,7 @@ interface BegunRun {
   readonly issues: Issue[];
 }
 
-function beginRun(run: RunWorkings, input: RunsInput): BegunRun {
+function beginRun(run: ResolvedRun, input: RunsInput): BegunRun {
   const numbered = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
   const clocks = clocksOf(run, input.workshop);
   const folded = foldLog(run, numbered, clocks);
@@ -88,7 +88,7 @@ function withDraws(runState: RunState, learned: Learned, workshop: WorkshopFacts
 }
 
 /** A part that is left out and was never made needs no amounts. */
-function withoutDropped(assessed: AssessedRun): RunWorkings {
+function withoutDropped(assessed: AssessedRun): ResolvedRun {
   const { run } = assessed;
   const parts = run.design.parts.filter(
     ({ key }) => !assessed.progress.dropped.has(key) || makingAttempt(assessed, key) !== undefined,

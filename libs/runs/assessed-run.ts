@@ -4,11 +4,11 @@ import type { Truncation } from '#planner';
 import type { PartClocks } from './clocks/forecast-clocks.js';
 import { latestAttempt, type RunProgress, type StageAttempt } from './log/run-progress.js';
 import { stageKindFacts } from './input/stage-kinds.js';
-import { freeingStage, makingStage, sharersOf, type RunWorkings } from './input/workings.js';
+import { freeingStage, makingStage, sharersOf, type ResolvedRun } from './input/resolve-run.js';
 
 /** A run, where it stands, and how its parts are forecast. */
 export interface RunState {
-  readonly run: RunWorkings;
+  readonly run: ResolvedRun;
   readonly progress: RunProgress;
   readonly clocks: ReadonlyMap<string, PartClocks>;
 }
@@ -50,7 +50,7 @@ export function readyId(run: string): string {
  * Batches of one recipe in one run share the room, the fats and what the rules get wrong about them, so they are
  * fast or slow together, also when one of them is made again.
  */
-export function drawOf(run: RunWorkings, part: string, state: StateId): string {
+export function drawOf(run: ResolvedRun, part: string, state: StateId): string {
   const found = run.parts.get(part);
   const stuff = found?.kind === 'batch' ? found.recipe : part;
   return `${run.order.key}/${stuff}/${paceOf[state]}`;

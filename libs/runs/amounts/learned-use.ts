@@ -1,7 +1,7 @@
 import { describeUse, learnUse, priorUse, weighedMl, type PieceUse } from '#chemistry';
 import type { BatchPart, MeltPart, PartAmounts } from '#contract';
 import { expectedUse, type UseSurroundings } from '../input/expected-use.js';
-import type { PartWeighing } from '../input/workings.js';
+import type { PartWeighing } from '../input/resolve-run.js';
 
 /**
  * How much all pieces of one day differ from those of another, one standard deviation: a choice, no source. Without it a

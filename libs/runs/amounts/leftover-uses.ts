@@ -1,6 +1,6 @@
 import type { BatchPart, LeftoverUse, MeltPart } from '#contract';
 import { cavityMl } from '../input/cavity-of-mould.js';
-import type { RunWorkings } from '../input/workings.js';
+import type { ResolvedRun } from '../input/resolve-run.js';
 
 /** Less is not worth a bag: common practice, no source. */
 const WORTH_KEEPING_G = 10;
@@ -13,7 +13,7 @@ export function leftoverUses(
   part: BatchPart | MeltPart,
   leftoverG: number,
   densityGPerMl: number,
-  run: RunWorkings,
+  run: ResolvedRun,
 ): LeftoverUse[] {
   if (leftoverG < WORTH_KEEPING_G || keepsLye(part, run)) return [];
   if (part.kind === 'melt-and-pour') return [{ code: 'leftover.melt-again' }];
@@ -21,11 +21,11 @@ export function leftoverUses(
 }
 
 /** Batter with more lye than its fats can take is nothing to model with. */
-function keepsLye(part: BatchPart | MeltPart, run: RunWorkings): boolean {
+function keepsLye(part: BatchPart | MeltPart, run: ResolvedRun): boolean {
   return part.kind === 'batch' && (run.recipes.get(part.recipe)?.superfatPercent ?? 0) < 0;
 }
 
-function smallMoulds(leftoverMl: number, run: RunWorkings): LeftoverUse[] {
+function smallMoulds(leftoverMl: number, run: ResolvedRun): LeftoverUse[] {
   const taken = new Set(run.design.parts.flatMap((p) => (p.kind === 'batch' ? (p.mould ?? []) : [])));
   const fitting = [...run.moulds.values()]
     .filter(({ key }) => !taken.has(key))
@@ -39,7 +39,7 @@ function smallMoulds(leftoverMl: number, run: RunWorkings): LeftoverUse[] {
   }));
 }
 
-function dough(leftoverG: number, run: RunWorkings): LeftoverUse {
+function dough(leftoverG: number, run: ResolvedRun): LeftoverUse {
   const decor = run.design.parts.find((p) => p.kind === 'decor' && p.material !== undefined);
   if (decor?.kind !== 'decor' || decor.eachG === undefined) return { code: 'leftover.dough' };
   return { code: 'leftover.decor', decor: decor.title, pieces: Math.floor(leftoverG / decor.eachG) };

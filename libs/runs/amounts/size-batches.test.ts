@@ -5,7 +5,7 @@ import { learnedFrom, planRuns, teachingsOf, type PastRun } from '#runs';
 import { minute, normalQuantile, seededRandom, type Random } from '#units';
 import { weighedTogether } from '../../../tests/support/any-recipe.js';
 import { loadRunFile } from '../../../tests/support/run-files.js';
-import { workingsOf } from '../input/workings.js';
+import { resolveRuns } from '../input/resolve-run.js';
 import { assessRuns } from '../assess-runs.js';
 import { sizeBatches } from './size-batches.js';
 
@@ -204,7 +204,7 @@ describe('batch sizes', () => {
     ['a bead', { amount: { by: 'bead', lengthMm: 200, widthMm: 8 } }, (Math.PI / 4) * 8 * 8 * 0.2],
     ['millilitres', { perPieceMl: 11 }, 11],
   ])('take what a piece takes from %s', (_what, over, meanMl) => {
-    const [run] = workingsOf(withFoam(over));
+    const [run] = resolveRuns(withFoam(over));
     const sized = run === undefined ? undefined : sizeBatches(run);
     const foam = sized?.ok === true ? sized.value.find(({ part }) => part === 'foam') : undefined;
     expect(foam?.perPiece?.meanMl).toBeCloseTo(meanMl, 9);

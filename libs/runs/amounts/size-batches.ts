@@ -5,7 +5,7 @@ import { coverOfDecor, coverOfVolume } from './cover-of.js';
 import { learnedUse } from './learned-use.js';
 import { leftoverUses } from './leftover-uses.js';
 import { MELT_DENSITY, useSurroundings } from '../input/piece-surroundings.js';
-import { makingStage, type Batter, type RunWorkings } from '../input/workings.js';
+import { makingStage, type Batter, type ResolvedRun } from '../input/resolve-run.js';
 
 /** What stays in bowl, bag and pipette where nothing is said, g: common practice, no source. A bag keeps most. */
 const USUAL_LOSS = { piped: 40, batch: 20, 'melt-and-pour': 10 } as const;
@@ -19,7 +19,7 @@ const USUAL_LOSS_SPREAD = 25;
  * @param makings what each part is made for, by part key; absent: for the run's count, and not yet
  */
 export function sizeBatches(
-  run: RunWorkings,
+  run: ResolvedRun,
   makings: ReadonlyMap<string, Making> = new Map(),
 ): Result<PartAmounts[]> {
   const amounts: PartAmounts[] = [];
@@ -40,7 +40,7 @@ export interface Making {
 
 type Base = Pick<PartAmounts, 'part' | 'title' | 'kind'> & Making;
 
-function sizePart(part: Part, making: Making, run: RunWorkings): Result<PartAmounts> {
+function sizePart(part: Part, making: Making, run: ResolvedRun): Result<PartAmounts> {
   const base = { part: part.key, title: part.title, kind: part.kind, ...making };
   switch (part.kind) {
     case 'decor':
@@ -52,7 +52,7 @@ function sizePart(part: Part, making: Making, run: RunWorkings): Result<PartAmou
   }
 }
 
-function sizeDecor(part: DecorPart, base: Base, run: RunWorkings): PartAmounts {
+function sizeDecor(part: DecorPart, base: Base, run: ResolvedRun): PartAmounts {
   const { made, cover } = coverOfDecor(part, base.count, certaintyOf(run));
   const { madeAt: _when, ...told } = base;
   return {
@@ -66,7 +66,7 @@ function sizeDecor(part: DecorPart, base: Base, run: RunWorkings): PartAmounts {
   };
 }
 
-function sizeMelt(part: MeltPart, base: Base, run: RunWorkings): PartAmounts {
+function sizeMelt(part: MeltPart, base: Base, run: ResolvedRun): PartAmounts {
   const sized = sizeVolume(part, base, run);
   return {
     ...sized.told,
@@ -77,7 +77,7 @@ function sizeMelt(part: MeltPart, base: Base, run: RunWorkings): PartAmounts {
   };
 }
 
-function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAmounts> {
+function sizeBatch(part: BatchPart, base: Base, run: ResolvedRun): Result<PartAmounts> {
   const found = run.recipes.get(part.recipe);
   if (found === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
   const recipe = { ...found, colourants: part.colourants };
@@ -105,7 +105,7 @@ function sizeBatch(part: BatchPart, base: Base, run: RunWorkings): Result<PartAm
 }
 
 /** What was questioned about a fat and confirmed is said again where it is weighed. */
-function questionsOf({ fats }: Batter, run: RunWorkings): Risk[] {
+function questionsOf({ fats }: Batter, run: ResolvedRun): Risk[] {
   return fats.flatMap(({ fat }) => {
     const facts = run.fats.get(fat);
     if (facts?.confirmed !== true) return [];
@@ -117,7 +117,7 @@ function questionsOf({ fats }: Batter, run: RunWorkings): Risk[] {
 }
 
 /** An own figure counts in place of the shipped one without a word elsewhere, so it is told where lye is weighed by it. */
-function ownFigures({ fats }: Batter, run: RunWorkings): Risk[] {
+function ownFigures({ fats }: Batter, run: ResolvedRun): Risk[] {
   return fats.flatMap(({ fat }) => {
     const facts = run.fats.get(fat);
     const replaced = facts === undefined ? undefined : replacedFat(facts);
@@ -128,7 +128,7 @@ function ownFigures({ fats }: Batter, run: RunWorkings): Risk[] {
   });
 }
 
-function sizeVolume(part: BatchPart | MeltPart, { madeAt, ...base }: Base, run: RunWorkings) {
+function sizeVolume(part: BatchPart | MeltPart, { madeAt, ...base }: Base, run: ResolvedRun) {
   const around = useSurroundings(part, run);
   // Those that are kept together are older than the last few, and are not told apart any more.
   const before = run.weighings.filter(
@@ -166,7 +166,7 @@ function sizeVolume(part: BatchPart | MeltPart, { madeAt, ...base }: Base, run: 
 
 function lossOf(
   part: BatchPart | MeltPart,
-  { design }: RunWorkings,
+  { design }: ResolvedRun,
 ): { readonly lossG: number; readonly lossFrom: 'told' | 'usual' } {
   const { bowlG, bagG, pipetteG } = part.losses ?? {};
   const told = [part.lossG, bowlG, bagG, pipetteG].filter((grams) => grams !== undefined);
@@ -175,6 +175,6 @@ function lossOf(
   return { lossG: USUAL_LOSS[piped ? 'piped' : part.kind], lossFrom: 'usual' };
 }
 
-function certaintyOf({ order }: RunWorkings): number {
+function certaintyOf({ order }: ResolvedRun): number {
   return order.certaintyPercent / 100;
 }

@@ -1,6 +1,6 @@
 import { hardFattyAcidsPercent } from '#chemistry';
 import type { BatchPart, Risk, WorkshopFacts } from '#contract';
-import type { Batter, RunWorkings } from '../input/workings.js';
+import type { Batter, ResolvedRun } from '../input/resolve-run.js';
 
 /**
  * What may go wrong with the soap of a part after it is poured: ash, overheating, sweating, sticking.
@@ -10,7 +10,7 @@ import type { Batter, RunWorkings } from '../input/workings.js';
 export function soapRisks(
   part: BatchPart,
   recipe: Batter,
-  run: RunWorkings,
+  run: ResolvedRun,
   workshop: WorkshopFacts,
 ): Risk[] {
   const mould = part.mould === undefined ? undefined : run.moulds.get(part.mould)?.kind;

@@ -12,7 +12,7 @@ import type { BatchPart, Part, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import type { RunsInput } from '../input/input.js';
 import { stateHasClock } from '../input/states-of-parts.js';
-import type { Batter, RunWorkings } from '../input/workings.js';
+import type { Batter, ResolvedRun } from '../input/resolve-run.js';
 
 /** Forecasts of one part's batch, by state. */
 export type PartClocks = ReadonlyMap<StateId, Forecast>;
@@ -21,7 +21,7 @@ export type PartClocks = ReadonlyMap<StateId, Forecast>;
  * Forecasts every state of every part that has clocks, at this workshop's room.
  * @returns by part key; parts without clocks (decor) are absent
  */
-function forecastClocks(run: RunWorkings, workshop: WorkshopFacts): Map<string, PartClocks> {
+function forecastClocks(run: ResolvedRun, workshop: WorkshopFacts): Map<string, PartClocks> {
   const clocks = new Map<string, PartClocks>();
   for (const part of run.design.parts) {
     if (part.kind === 'decor') continue;
@@ -36,7 +36,7 @@ function forecastClocks(run: RunWorkings, workshop: WorkshopFacts): Map<string, 
  * Issues with values that no clock can be read for, such as a batter far colder than the room. Each stands at the
  * recipe it comes from, or at the room, with its path from the input's root.
  */
-export function checkClockInputs(run: RunWorkings, input: RunsInput): Issue[] {
+export function checkClockInputs(run: ResolvedRun, input: RunsInput): Issue[] {
   return run.design.parts.flatMap((part) => {
     if (part.kind !== 'batch') return [];
     const recipe = input.recipes.findIndex((r) => r.key === part.recipe);
@@ -48,14 +48,14 @@ export function checkClockInputs(run: RunWorkings, input: RunsInput): Issue[] {
 }
 
 /** Whether `forecastClocks` can be asked: all inputs are such as a batch can have. */
-function clocksCanBeRead(run: RunWorkings, workshop: WorkshopFacts): boolean {
+function clocksCanBeRead(run: ResolvedRun, workshop: WorkshopFacts): boolean {
   return run.design.parts.every(
     (part) => part.kind === 'decor' || checkInputs(inputsFor(part, run, workshop)).length === 0,
   );
 }
 
 /** Without any lesson; none at all where the clocks cannot be read, which `checkClockInputs` tells. */
-export function clocksOf(run: RunWorkings, workshop: WorkshopFacts): Map<string, PartClocks> {
+export function clocksOf(run: ResolvedRun, workshop: WorkshopFacts): Map<string, PartClocks> {
   return clocksCanBeRead(run, workshop) ? forecastClocks(run, workshop) : new Map<string, PartClocks>();
 }
 
@@ -68,7 +68,7 @@ const roomFields: Readonly<Record<string, readonly string[]>> = {
 /** What the clocks read for a part: of its recipe, its mould and the room. */
 export function inputsFor(
   part: Exclude<Part, { kind: 'decor' }>,
-  run: RunWorkings,
+  run: ResolvedRun,
   workshop: WorkshopFacts,
 ): ClockInputs {
   // Melt-and-pour reads nothing but the room; the rest stands at the clocks' reference point.
@@ -81,7 +81,7 @@ export function inputsFor(
 function batchInputs(
   part: BatchPart,
   recipe: Batter,
-  run: RunWorkings,
+  run: ResolvedRun,
   workshop: WorkshopFacts,
 ): ClockInputs {
   const { fats } = run;

@@ -1,11 +1,11 @@
 import { offsetPrior, paceOf, withOffset, type Forecast, type Offset } from '#clocks';
 import type { Learned, LearnedPace } from '#contract';
-import { recipeKeyOf, type RunWorkings } from '../input/workings.js';
+import { recipeKeyOf, type ResolvedRun } from '../input/resolve-run.js';
 import type { PartClocks } from './forecast-clocks.js';
 
 /** The clocks of a run's parts with what was learned. Without a lesson a forecast stays as it is. */
 export function taughtClocks(
-  run: RunWorkings,
+  run: ResolvedRun,
   clocks: ReadonlyMap<string, PartClocks>,
   learned: Learned,
 ): Map<string, PartClocks> {

@@ -7,7 +7,7 @@ import { checkInput } from '../input/check-input.js';
 import type { PastRun, RunsInput } from '../input/input.js';
 import { askWeighIns } from '../log/ask-weigh-ins.js';
 import { unknownName } from '../input/name-issues.js';
-import { workingsOf } from '../input/workings.js';
+import { resolveRuns } from '../input/resolve-run.js';
 
 /** Runs that share a key could not be told apart in what they teach. */
 function repeated({ runs, earlier }: RunFile): Issue[] {
@@ -24,7 +24,7 @@ function repeated({ runs, earlier }: RunFile): Issue[] {
 
 /** What a log in a file has to confirm first. Of runs that are over nothing is asked: their day has come. */
 function askedOf(input: RunsInput): Issue[] {
-  return workingsOf(input).flatMap((run) => {
+  return resolveRuns(input).flatMap((run) => {
     const lines = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
     return askWeighIns(run, lines).map((issue) => {
       const [place, ...rest] = issue.path;

@@ -10,7 +10,7 @@ import {
 } from '#clocks';
 import type { Learned, Lesson, RunTeachings } from '#contract';
 import { normalQuantile } from '#units';
-import type { RunWorkings } from '../input/workings.js';
+import type { ResolvedRun } from '../input/resolve-run.js';
 
 /**
  * What the log has taught, with what it rests on: for each pace one lesson for the workshop at large and one for each
@@ -21,7 +21,7 @@ import type { RunWorkings } from '../input/workings.js';
 export function showLessons(
   learned: Learned,
   teachings: readonly RunTeachings[],
-  run?: RunWorkings,
+  run?: ResolvedRun,
 ): Lesson[] {
   return learned.paces.flatMap(({ pace, workshop, recipes }) => {
     const observations = teachings.flatMap((each) => each.observations).filter((each) => each.pace === pace);

@@ -8,7 +8,7 @@ import { repeatedKeys, unknownName } from './name-issues.js';
 import { surroundingsOf, useSurroundings } from './piece-surroundings.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { stateHasClock } from './states-of-parts.js';
-import { freeingStage, makingStage, sharersOf } from './workings.js';
+import { freeingStage, makingStage, sharersOf } from './resolve-run.js';
 
 /** What a design may refer to. */
 export interface DesignSurroundings {

@@ -1,6 +1,6 @@
 import { closingStates } from '#contract';
 import type { Part, PieceDesign, SoapState, StageKind } from '#contract';
-import { makingStage } from './workings.js';
+import { makingStage } from './resolve-run.js';
 
 /** States that only melted base has; everything else is soap. */
 const ofGlaze: ReadonlySet<SoapState> = new Set(['glaze-set', 'glaze-turnable']);

@@ -1,7 +1,7 @@
 import { oneOf, paceOf, type Pace } from '#clocks';
 import type { RunTeachings } from '#contract';
 import { expectedUse } from '../input/expected-use.js';
-import { recipeKeyOf } from '../input/workings.js';
+import { recipeKeyOf } from '../input/resolve-run.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import { badBatch } from '../log/bad-batch.js';
 import { sightingsOf, type Sighting } from '../log/sightings.js';

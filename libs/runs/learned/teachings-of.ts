@@ -3,7 +3,7 @@ import type { RunTeachings, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import { clocksOf } from '../clocks/forecast-clocks.js';
 import type { PastRun } from '../input/input.js';
-import { withoutParts, workingsOfPast } from '../input/workings.js';
+import { withoutParts, workingsOfPast } from '../input/resolve-run.js';
 import { foldLog, underEntries } from '../log/fold-log.js';
 import { runTeachings } from './run-teachings.js';
 

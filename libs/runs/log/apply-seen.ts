@@ -4,7 +4,7 @@ import { minuteOfIso, type Issue } from '#units';
 import { unknownName } from '../input/name-issues.js';
 import { latestAttempt } from './run-progress.js';
 import { comesInto } from '../input/states-of-parts.js';
-import { freeingStage, makingStage } from '../input/workings.js';
+import { freeingStage, makingStage } from '../input/resolve-run.js';
 import type { RunState } from '../assessed-run.js';
 import type { LogPlace } from './effective-log.js';
 

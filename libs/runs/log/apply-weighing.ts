@@ -5,7 +5,7 @@ import type { LogPlace } from './effective-log.js';
 import { unknownName } from '../input/name-issues.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import { latestAttempt, type RunProgress } from './run-progress.js';
-import { makingStage, type RunWorkings } from '../input/workings.js';
+import { makingStage, type ResolvedRun } from '../input/resolve-run.js';
 
 type WeighedEntry = Extract<LogEntry, { kind: 'weighed' }>;
 
@@ -17,7 +17,7 @@ const IMPLAUSIBLE = 4;
 
 /** Takes down a weighing that can be true: of a part that was poured or piped, of no more pieces, and of about its size. */
 export function applyWeighing(
-  run: RunWorkings,
+  run: ResolvedRun,
   progress: RunProgress,
   entry: WeighedEntry,
   { at, ref }: LogPlace,

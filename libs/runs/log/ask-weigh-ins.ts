@@ -3,7 +3,7 @@ import type { Issue } from '#units';
 import { expectedUse } from '../input/expected-use.js';
 import type { LogLine } from '../input/input.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
-import type { RunWorkings } from '../input/workings.js';
+import type { ResolvedRun } from '../input/resolve-run.js';
 import { effectiveLog } from './effective-log.js';
 
 /**
@@ -21,7 +21,7 @@ type WeighIn = Extract<LogEntry, { kind: 'weigh-in' }>;
  * @param lines of this run only
  * @returns issues with paths from the log's root: place of the line, then the field
  */
-export function askWeighIns(run: RunWorkings, lines: readonly LogLine[]): Issue[] {
+export function askWeighIns(run: ResolvedRun, lines: readonly LogLine[]): Issue[] {
   let forecast = pieceGrams(run);
   return effectiveLog(lines).effective.flatMap(({ entry, place }) => {
     if (entry.kind !== 'weigh-in') return [];
@@ -44,7 +44,7 @@ function doubt({ massG, pieces }: WeighIn, perPiece: number): Issue | undefined 
 }
 
 /** A fresh piece by its design, without what is bought by the piece and has no mass given. */
-function pieceGrams(run: RunWorkings): number {
+function pieceGrams(run: ResolvedRun): number {
   return run.design.parts.reduce((sum, part) => {
     if (part.kind === 'decor') return sum + part.perPiece * (part.eachG ?? 0);
     const around = useSurroundings(part, run);

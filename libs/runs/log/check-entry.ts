@@ -4,7 +4,7 @@ import { clocksOf } from '../clocks/forecast-clocks.js';
 import { askWeighIns } from './ask-weigh-ins.js';
 import { foldLog } from './fold-log.js';
 import type { RunsInput } from '../input/input.js';
-import { workingsOf } from '../input/workings.js';
+import { resolveRuns } from '../input/resolve-run.js';
 
 /**
  * Whether a new entry can be true of a run that has the given log: its stage or part exists and is still open, and an
@@ -12,7 +12,7 @@ import { workingsOf } from '../input/workings.js';
  * @returns issues with paths from the entry's root; none when it may be appended
  */
 export function checkEntry(input: RunsInput, run: string, entry: LogEntry): Issue[] {
-  const workings = workingsOf(input).find((w) => w.order.key === run);
+  const workings = resolveRuns(input).find((w) => w.order.key === run);
   if (workings === undefined) throw new Error(`run ${run} is not in the input`);
   const before = input.log.filter((line) => line.run === run);
   const clocks = clocksOf(workings, input.workshop);

@@ -10,7 +10,7 @@ import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } fr
 import { unknownName } from '../input/name-issues.js';
 import type { LogLine } from '../input/input.js';
 import { effectiveLog, type LogPlace } from './effective-log.js';
-import { makingStage, ownDesign, type RunWorkings } from '../input/workings.js';
+import { makingStage, ownDesign, type ResolvedRun } from '../input/resolve-run.js';
 
 export interface FoldedLog {
   readonly progress: RunProgress;
@@ -24,7 +24,7 @@ export interface FoldedLog {
  * @param clocks of its parts, to tell a look that cannot be true; empty: looks are taken as they are
  */
 export function foldLog(
-  run: RunWorkings,
+  run: ResolvedRun,
   lines: readonly LogLine[],
   clocks: ReadonlyMap<string, PartClocks>,
 ): FoldedLog {
@@ -99,7 +99,7 @@ function applyEntry(runState: RunState, entry: LogEntry, where: LogPlace): Issue
 }
 
 function applyDone(
-  run: RunWorkings,
+  run: ResolvedRun,
   progress: RunProgress,
   entry: Extract<LogEntry, { kind: 'done' }>,
   { at, ref, place }: LogPlace,
@@ -130,7 +130,7 @@ function applyDone(
 }
 
 /** The stage that makes what this one handles. */
-function madeBefore(run: RunWorkings, stage: string): string[] {
+function madeBefore(run: ResolvedRun, stage: string): string[] {
   const making = makingStage(run.design, run.stages.get(stage)?.part ?? '');
   return making === undefined || making.key === stage ? [] : [making.key];
 }
@@ -139,7 +139,7 @@ function madeBefore(run: RunWorkings, stage: string): string[] {
  * Titles of the stages that must be done before this one can have been: by link, or because they make its part. What the
  * design leaves unsaid counts for plans only: an entry that was taken down once is not to be refused later.
  */
-function notDoneBefore(run: RunWorkings, progress: RunProgress, stage: string): string[] {
+function notDoneBefore(run: ResolvedRun, progress: RunProgress, stage: string): string[] {
   const { links, waits } = ownDesign(run);
   const before = new Set([
     ...links.filter((link) => link.to === stage).map((link) => link.from),
@@ -155,7 +155,7 @@ function notDoneBefore(run: RunWorkings, progress: RunProgress, stage: string): 
 }
 
 /** Whether the stage waits for a state of a part that is made. */
-function waitsForSoap(run: RunWorkings, progress: RunProgress, stage: string): boolean {
+function waitsForSoap(run: ResolvedRun, progress: RunProgress, stage: string): boolean {
   return run.design.waits.some((wait) => {
     const making = makingStage(run.design, wait.part);
     if (wait.stage !== stage || wait.opens === undefined || making === undefined) return false;

@@ -2,7 +2,7 @@ import { usualResponse, type LogEntry } from '#contract';
 import type { Issue, Minute } from '#units';
 import { latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
-import { makingStage, type RunWorkings } from '../input/workings.js';
+import { makingStage, type ResolvedRun } from '../input/resolve-run.js';
 
 /**
  * Changes where the run stands after a mishap.
@@ -12,7 +12,7 @@ import { makingStage, type RunWorkings } from '../input/workings.js';
  * *Carry on*: nothing changes but the record.
  */
 export function applyMishap(
-  run: RunWorkings,
+  run: ResolvedRun,
   progress: RunProgress,
   entry: Extract<LogEntry, { kind: 'mishap' }>,
   at: Minute,
@@ -36,7 +36,7 @@ export function applyMishap(
 }
 
 function remake(
-  run: RunWorkings,
+  run: ResolvedRun,
   progress: RunProgress,
   making: string,
   at: Minute,
@@ -71,7 +71,7 @@ function finish(attempt: StageAttempt, at: Minute): void {
 }
 
 /** The stage itself and every stage that comes after it through links and waits. */
-export function builtOn(run: RunWorkings, stage: string): Set<string> {
+export function builtOn(run: ResolvedRun, stage: string): Set<string> {
   const found = new Set([stage]);
   let grew = true;
   while (grew) {

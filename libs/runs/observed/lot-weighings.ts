@@ -2,7 +2,7 @@ import { batchForFats } from '#chemistry';
 import type { WeighIn } from '#clocks';
 import { expectedUse } from '../input/expected-use.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
-import type { RunWorkings } from '../input/workings.js';
+import type { ResolvedRun } from '../input/resolve-run.js';
 import type { CureWeighing } from '../log/run-progress.js';
 import { cureStarts, type AssessedRun } from '../assessed-run.js';
 
@@ -46,7 +46,7 @@ function lastTouched({ progress }: Unscaled): number {
 }
 
 /** Water of the whole piece as it was made, by mass: no more can be lost. */
-export function waterShare(run: RunWorkings): number {
+export function waterShare(run: ResolvedRun): number {
   let water = 0;
   let mass = 0;
   for (const part of run.design.parts) {

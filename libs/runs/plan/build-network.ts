@@ -9,7 +9,7 @@ import { lagsOf } from './network-lags.js';
 import type { NetworkStage } from './network-references.js';
 import { BENCH, cureStarts, liveAttempts, readyId, stageId, type AssessedRun } from '../assessed-run.js';
 import { builtOn } from '../log/respond-to-mishap.js';
-import { mouldUse, type RunWorkings } from '../input/workings.js';
+import { mouldUse, type ResolvedRun } from '../input/resolve-run.js';
 
 /** How far ahead hours are looked up, in days: a making that cannot be placed in a season is no plan. */
 export const HOURS_AHEAD_DAYS = 120;
@@ -67,7 +67,7 @@ function stageReferences(assessed: AssessedRun): [string, NetworkStage][] {
   ];
 }
 
-function startAfter(run: RunWorkings, zone: string): Minute {
+function startAfter(run: ResolvedRun, zone: string): Minute {
   const at = instantOf(run.order.startAfter, zone);
   if (at === undefined) throw new Error(`start ${run.order.startAfter} was not checked`);
   return at;

@@ -1,7 +1,7 @@
 import type { PlanDocument } from '#contract';
 import { minuteOfIso } from '#units';
 import type { Busy, RunsInput } from '../input/input.js';
-import { mouldUse, workingsOf } from '../input/workings.js';
+import { mouldUse, resolveRuns } from '../input/resolve-run.js';
 
 /**
  * What planned runs occupy, so that another run can be planned around them: hands and equipment during each
@@ -9,7 +9,7 @@ import { mouldUse, workingsOf } from '../input/workings.js';
  * @param input the runs of the document, with their designs and moulds
  */
 export function busyOf(document: PlanDocument, input: RunsInput): Busy[] {
-  const workings = new Map(workingsOf(input).map((w) => [w.order.key, w]));
+  const workings = new Map(resolveRuns(input).map((w) => [w.order.key, w]));
   return document.runs.flatMap((run): Busy[] => {
     const found = workings.get(run.run);
     if (found === undefined) return [];

@@ -2,7 +2,7 @@ import type { FillingTime, PlanDocument, WeakLink } from '#contract';
 import { fillingTimes } from '../clocks/filling-time.js';
 import { makingAttempt, type AssessedRun } from '../assessed-run.js';
 import { partReference } from './network-references.js';
-import { recipeKeyOf } from '../input/workings.js';
+import { recipeKeyOf } from '../input/resolve-run.js';
 
 /** The windows in the bowl: the share of scenarios lost at one of them. */
 interface PaceLoss {

@@ -1,4 +1,4 @@
-import { mouldUse } from '../../input/workings.js';
+import { mouldUse } from '../../input/resolve-run.js';
 import type { AssessedRun } from '../../assessed-run.js';
 import { isUntouched, troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
 

@@ -1,6 +1,6 @@
 import type { LogEntry, Part } from '#contract';
 import { isoInstant } from '#units';
-import { makingStage } from '../../input/workings.js';
+import { makingStage } from '../../input/resolve-run.js';
 import { liveAttempts, makingAttempt, type AssessedRun } from '../../assessed-run.js';
 import { troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
 

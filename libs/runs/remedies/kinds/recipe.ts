@@ -1,6 +1,6 @@
 import type { RemedyChange } from '#contract';
 import type { AssessedRun } from '../../assessed-run.js';
-import { makingStage } from '../../input/workings.js';
+import { makingStage } from '../../input/resolve-run.js';
 import type { Candidate, Case } from '../candidate.js';
 
 /**

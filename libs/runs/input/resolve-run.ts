@@ -9,7 +9,7 @@ import { surroundingsOf, type Batter } from './piece-surroundings.js';
 export type { Batter } from './piece-surroundings.js';
 
 /** A run with everything it refers to looked up. */
-export interface RunWorkings {
+export interface ResolvedRun {
   readonly order: RunOrder;
   /** With what it leaves unsaid, which `implied` holds and which stands last among its waits and links. */
   readonly design: PieceDesign;
@@ -24,7 +24,7 @@ export interface RunWorkings {
 }
 
 /** Looks up what each run refers to. The input must have passed `checkInput`. */
-export function workingsOf(input: RunsInput): RunWorkings[] {
+export function resolveRuns(input: RunsInput): ResolvedRun[] {
   const { recipes, fats, moulds } = surroundingsOf(input.recipes, input.fats, input.moulds);
   return input.runs.map((order) => {
     const own = input.designs.find((d) => d.key === order.design);
@@ -37,7 +37,7 @@ export function workingsOf(input: RunsInput): RunWorkings[] {
 }
 
 /** The same run once parts of it are left out: what waited for one of them may now wait for nothing. */
-export function withoutParts(run: RunWorkings, dropped: ReadonlySet<string>): RunWorkings {
+export function withoutParts(run: ResolvedRun, dropped: ReadonlySet<string>): ResolvedRun {
   if (dropped.size === 0) return run;
   const own = ownDesign(run);
   const implied = impliedOrder(own, dropped);
@@ -48,7 +48,7 @@ export function withoutParts(run: RunWorkings, dropped: ReadonlySet<string>): Ru
  * The same run without the implied links that its log has overtaken: they lead to a stage that is done, from one that is
  * not. The maker did without what the design never asked for.
  */
-export function withoutOvertaken(run: RunWorkings, isDone: (stage: string) => boolean): RunWorkings {
+export function withoutOvertaken(run: ResolvedRun, isDone: (stage: string) => boolean): ResolvedRun {
   const links = run.implied.links.filter(({ from, to }) => !isDone(to) || isDone(from));
   if (links.length === run.implied.links.length) return run;
   const implied = { ...run.implied, links };
@@ -56,7 +56,7 @@ export function withoutOvertaken(run: RunWorkings, isDone: (stage: string) => bo
 }
 
 /** The design of a run as the maker wrote it. */
-export function ownDesign({ design, implied }: RunWorkings): PieceDesign {
+export function ownDesign({ design, implied }: ResolvedRun): PieceDesign {
   return {
     ...design,
     waits: design.waits.filter((wait) => !implied.waits.includes(wait)),
@@ -68,16 +68,16 @@ export function ownDesign({ design, implied }: RunWorkings): PieceDesign {
 export type PartWeighing = LearnedWeighing & { readonly part: string };
 
 /** What a part is made of: batches of the same share a lesson. */
-export function recipeKeyOf(run: RunWorkings, part: string): string {
+export function recipeKeyOf(run: ResolvedRun, part: string): string {
   const found = run.parts.get(part);
   if (found?.kind === 'batch') return found.recipe;
   return found?.kind === 'melt-and-pour' ? found.material : part;
 }
 
 /** A run of the past with everything it refers to looked up, in the workshop as it is now. */
-export function workingsOfPast(past: PastRun, workshop: RunsInput['workshop']): RunWorkings {
+export function workingsOfPast(past: PastRun, workshop: RunsInput['workshop']): ResolvedRun {
   const { order, design, recipes, fats, moulds } = past;
-  const [workings] = workingsOf({
+  const [workings] = resolveRuns({
     ...{ workshop, recipes, fats, moulds },
     designs: [design],
     runs: [order],
