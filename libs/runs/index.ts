@@ -2,7 +2,7 @@
 export { planRuns } from './plan/plan-run.js';
 export { runFileInput } from './documents/run-file-input.js';
 export { readPlanInput, writePlanInput } from './documents/plan-input.js';
-export { matterOf, type DesignMatter } from './input/matter-of.js';
+export { referencedBy, type DesignMatter } from './input/matter-of.js';
 export { listClockRules } from './documents/list-clock-rules.js';
 export { writeClocks } from './documents/write-clocks.js';
 export { cureCurve } from './documents/cure-curve.js';
@@ -18,7 +18,7 @@ export { comparePlans } from './plan/compare-plans.js';
 export { suggestRemedies } from './remedies/suggest-remedies.js';
 export { withChange, withRecipes, type RecipeChange } from './remedies/with-change.js';
 export { chooseNudges, type ChosenNudge } from './plan/choose-nudges.js';
-export { busyOf } from './plan/busy-of.js';
+export { occupancyOf } from './plan/occupancy-of.js';
 export { unknownName } from './input/name-issues.js';
 export { describeEffect, describeEntry } from './log/describe-entry.js';
 export { checkEntry } from './log/check-entry.js';

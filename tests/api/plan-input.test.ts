@@ -7,7 +7,7 @@ import {
   type PlanInput,
   type RunOrder,
 } from '#contract';
-import { matterOf, planRuns, readPlanInput, withRecipes, type RecipeChange, type RunsInput } from '#runs';
+import { referencedBy, planRuns, readPlanInput, withRecipes, type RecipeChange, type RunsInput } from '#runs';
 import { minuteOfIso, type Result } from '#units';
 import { en, withTexts } from '#words';
 import { openBench, type Bench } from '../support/api-bench.js';
@@ -33,7 +33,7 @@ async function read(path: string): Promise<PlanInput> {
 function orderInput(from: PlanInput, run: RunOrder, changes: readonly RecipeChange[]): RunsInput {
   const input = readPlanInput(from);
   const design = input.designs.find(({ key }) => key === run.design)!;
-  const matter = matterOf(design, input);
+  const matter = referencedBy(design, input);
   const recipes = withRecipes(matter.recipes, changes);
   return { ...input, designs: [design], recipes, fats: matter.fats, runs: [run] };
 }

@@ -1,5 +1,5 @@
 import type { PlanCause, PlanView, RemedyChange } from '#contract';
-import { busyOf, changedInput, checkEntry, type RunsInput } from '#runs';
+import { occupancyOf, changedInput, checkEntry, type RunsInput } from '#runs';
 import type { Changed, PlanRevision, Repositories, SavedPlan, StoredRun } from '#storage';
 import { under } from '#units';
 import type { Parts } from '../parts.js';
@@ -56,7 +56,7 @@ export function remedyCarriedOut(
       const plans: [PlannedRun, ...PlannedRun[]] = [
         await planRun(compute, workshopId, { input: first, before, now, afresh: true }),
       ];
-      const busy = [...(first.busy ?? []), ...busyOf(plans[0].document.value, first)];
+      const busy = [...(first.busy ?? []), ...occupancyOf(plans[0].document.value, first)];
       for (const each of rest) {
         const input = { ...each, log: [], busy };
         plans.push(await planRun(compute, workshopId, { input, before: null, now, afresh: true }));

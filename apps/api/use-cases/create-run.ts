@@ -1,5 +1,5 @@
 import type { CreatedRun, NewRun, PlanCause, RunOrder } from '#contract';
-import { matterOf, unknownName, withRecipes, type RunsInput } from '#runs';
+import { referencedBy, unknownName, withRecipes, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, SavedPlan, StoredAlong, StoredRun } from '#storage';
 import type { Parts } from '../parts.js';
 import { invalidInput, keyTaken } from '../problems/api-problem.js';
@@ -99,7 +99,7 @@ export async function takeSnapshot(
   const moulds = await library.moulds.list(workshopId);
   return {
     design: design.content,
-    ...matterOf(design.content, {
+    ...referencedBy(design.content, {
       recipes: contents(recipes),
       fats: contents(fats),
       moulds: contents(moulds),

@@ -1,15 +1,15 @@
 import type { Mould, RunOrder, WorkshopFacts } from '#contract';
-import { busyOf, type Busy, type LogLine, type RunsInput } from '#runs';
+import { occupancyOf, type Busy, type LogLine, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, StoredRun } from '#storage';
 import type { LearnedBut } from './taught.js';
 
 /** What all runs of a workshop have around them. */
-export interface Surroundings {
+export interface LookupTables {
   readonly facts: WorkshopFacts;
   readonly moulds: readonly Mould[];
 }
 
-export async function readSurroundings(tx: Repositories, workshopId: string): Promise<Surroundings> {
+export async function readSurroundings(tx: Repositories, workshopId: string): Promise<LookupTables> {
   const workshop = await tx.workshops.get(workshopId);
   if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
   const moulds = await tx.library.moulds.list(workshopId);
@@ -35,7 +35,7 @@ export async function sheetInput(
   tx: Repositories,
   learned: LearnedBut,
   run: StoredRun,
-  around?: Surroundings,
+  around?: LookupTables,
 ): Promise<RunsInput> {
   const { workshopId, id, order, snapshot } = run;
   const log = (await tx.log.list(workshopId, { runId: id })).map((line) => ({
@@ -53,7 +53,7 @@ export async function orderSheetInput(
   workshopId: string,
   order: RunOrder,
   snapshot: RunSnapshot,
-  around?: Surroundings,
+  around?: LookupTables,
 ): Promise<RunsInput> {
   const surroundings = around ?? (await readSurroundings(tx, workshopId));
   return { ...inputOf(surroundings, order, snapshot, []), learned: await learned(null) };
@@ -96,7 +96,7 @@ export async function libraryInput(
 
 /** Input for an order with its own copy of what it refers to, nothing around it but the workshop. */
 function inputOf(
-  { facts, moulds }: Surroundings,
+  { facts, moulds }: LookupTables,
   order: RunOrder,
   snapshot: RunSnapshot,
   log: readonly LogLine[],
@@ -117,11 +117,11 @@ function inputOf(
 async function busyElsewhere(
   tx: Repositories,
   workshopId: string,
-  around: Surroundings,
+  around: LookupTables,
   butRun: string | null,
 ): Promise<Busy[]> {
   const live = await tx.plans.ofLiveRuns(workshopId, butRun);
   return live.flatMap(({ document, order, snapshot }) =>
-    busyOf(document, inputOf(around, order, snapshot, [])),
+    occupancyOf(document, inputOf(around, order, snapshot, [])),
   );
 }

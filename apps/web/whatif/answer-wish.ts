@@ -1,4 +1,4 @@
-import { findLatestStart, matterOf, planRuns, readPlanInput, withChange, withRecipes } from '#runs';
+import { findLatestStart, referencedBy, planRuns, readPlanInput, withChange, withRecipes } from '#runs';
 import type { PlanOptions, RunsInput } from '#runs';
 import { failed, minute, type Result } from '#units';
 import type { Base, Outcome, Wish } from './messages.js';
@@ -37,7 +37,7 @@ function orderInput(input: RunsInput, { order, recipes }: Wish & { kind: 'order'
     const accepted = { kind: 'one-of', values: known } as const;
     return failed({ code: 'design.unknown', path: ['design'], value: order.design, accepted, known });
   }
-  const matter = matterOf(design, input);
+  const matter = referencedBy(design, input);
   return {
     ok: true,
     value: {

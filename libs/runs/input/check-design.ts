@@ -5,7 +5,7 @@ import type { Issue } from '#units';
 import { expectedUse } from './expected-use.js';
 import { cavityMl, checkMould } from './cavity-of-mould.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
-import { surroundingsOf, useSurroundings } from './piece-surroundings.js';
+import { lookupTables, useSurroundings } from './piece-surroundings.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { stateHasClock } from './states-of-parts.js';
 import { freeingStage, makingStage, sharersOf } from './resolve-run.js';
@@ -130,7 +130,7 @@ function densityOf(part: BatchPart, around: DesignSurroundings): number {
   const fats = fatTable(around.fats.map(fromSheet));
   const recipe = around.recipes.find((r) => r.key === part.recipe);
   if (recipe === undefined || checkRecipe(recipe, fats).length > 0) return 1;
-  return useSurroundings(part, surroundingsOf([recipe], around.fats, [])).densityGPerMl;
+  return useSurroundings(part, lookupTables([recipe], around.fats, [])).densityGPerMl;
 }
 
 function checkCavities(design: PieceDesign, around: DesignSurroundings): Issue[] {

@@ -8,7 +8,7 @@ export interface DesignMatter {
 }
 
 /** What of a library a design refers to, by way of its parts. Fats are the maker's own. */
-export function matterOf(design: PieceDesign, library: DesignMatter): DesignMatter {
+export function referencedBy(design: PieceDesign, library: DesignMatter): DesignMatter {
   const parts = design.parts.flatMap((part) => (part.kind === 'batch' ? [part] : []));
   const recipes = library.recipes.filter(({ key }) => parts.some(({ recipe }) => recipe === key));
   const fats = new Set(recipes.flatMap((recipe) => recipe.fats.map((share) => share.fat)));

@@ -18,7 +18,7 @@ export interface PieceSurroundings {
 export const MELT_DENSITY = 1.05;
 
 /** Looks up recipes, fats and moulds that were checked before. */
-export function surroundingsOf(
+export function lookupTables(
   recipes: readonly Recipe[],
   own: readonly Fat[],
   moulds: readonly Mould[],

@@ -4,7 +4,7 @@ import { byKey } from './by-key.js';
 import { impliedOrder, withImplied, type ImpliedOrder } from './implied-order.js';
 import { stageKindFacts } from './stage-kinds.js';
 import type { PastRun, RunsInput } from './input.js';
-import { surroundingsOf, type Batter } from './piece-surroundings.js';
+import { lookupTables, type Batter } from './piece-surroundings.js';
 
 export type { Batter } from './piece-surroundings.js';
 
@@ -25,7 +25,7 @@ export interface ResolvedRun {
 
 /** Looks up what each run refers to. The input must have passed `checkInput`. */
 export function resolveRuns(input: RunsInput): ResolvedRun[] {
-  const { recipes, fats, moulds } = surroundingsOf(input.recipes, input.fats, input.moulds);
+  const { recipes, fats, moulds } = lookupTables(input.recipes, input.fats, input.moulds);
   return input.runs.map((order) => {
     const own = input.designs.find((d) => d.key === order.design);
     if (own === undefined) throw new Error(`design ${order.design} was not checked`);

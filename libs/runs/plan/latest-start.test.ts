@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { latestStartDocument, type LatestStartDocument } from '#contract';
 import { instantOf } from '#hours';
-import { busyOf, findLatestStart, planRuns, type LatestStartWish, type RunsInput } from '#runs';
+import { occupancyOf, findLatestStart, planRuns, type LatestStartWish, type RunsInput } from '#runs';
 import { minute, minuteOfIso, type Issue } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
@@ -94,7 +94,7 @@ describe('latest start of a run', () => {
     if (!taken.ok) throw new Error('no plan of the others');
     const mine = shared.plan.runs[0]?.stages ?? [];
     expect(mine.length).toBeGreaterThan(0);
-    for (const busy of busyOf(taken.value, others).filter(({ resource }) => resource === 'hands')) {
+    for (const busy of occupancyOf(taken.value, others).filter(({ resource }) => resource === 'hands')) {
       for (const { startAt, endAt } of mine) {
         expect(minuteOfIso(endAt) <= busy.from || busy.to <= minuteOfIso(startAt)).toBe(true);
       }

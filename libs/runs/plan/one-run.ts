@@ -3,7 +3,7 @@ import { ok, type Result } from '#units';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { learnedFrom } from '../learned/learned-from.js';
 import { teachingsOf } from '../learned/teachings-of.js';
-import { busyOf } from './busy-of.js';
+import { occupancyOf } from './occupancy-of.js';
 import { planRuns } from './plan-run.js';
 
 /**
@@ -22,7 +22,7 @@ export function inputOfOne(input: RunsInput, order: RunOrder, options: PlanOptio
   const teachings = rest.flatMap((other) => taughtBy(other, input));
   return ok({
     ...alone,
-    busy: [...(input.busy ?? []), ...busyOf(planned.value, others)],
+    busy: [...(input.busy ?? []), ...occupancyOf(planned.value, others)],
     learned: learnedFrom(teachings, input.learned),
     ...(input.teachings !== undefined && { teachings: [...input.teachings, ...teachings] }),
   });

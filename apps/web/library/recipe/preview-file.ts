@@ -6,7 +6,7 @@ export type Purpose =
   | { readonly by: 'mould'; readonly mould: string; readonly cavities: number; readonly perCavityS: number }
   | { readonly by: 'volume'; readonly ml: number };
 
-export interface Surroundings {
+export interface LookupTables {
   readonly workshop: WorkshopFacts;
   readonly moulds: readonly Mould[];
   readonly fats: readonly Fat[];
@@ -21,7 +21,7 @@ const MIXING_MIN = 30;
  * A block in a lined mould is cut as well, so that the clocks tell when.
  * @param recipe as it stands in the form; the API says what is wrong with it
  */
-export function previewFile(recipe: Value, purpose: Purpose, around: Surroundings): object {
+export function previewFile(recipe: Value, purpose: Purpose, around: LookupTables): object {
   const mould = purpose.by === 'mould' ? around.moulds.find(({ key }) => key === purpose.mould) : undefined;
   const isBlock = mould?.kind === 'lined-wood' || mould?.kind === 'lined-carton';
   const stage = (kind: string): object => ({ key: kind, title: kind, kind, part: PART });

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import { answered, api, type Schemas } from '../../api/client.js';
 import { listAt, type Value } from '../../form/values.js';
 import { hasShares, type Share } from './shares.js';
-import { previewFile, type Purpose, type Surroundings } from './preview-file.js';
+import { previewFile, type Purpose, type LookupTables } from './preview-file.js';
 
 /** Amounts and clocks of a recipe as it stands in the form. */
 export interface Preview {
@@ -16,7 +16,7 @@ export interface Preview {
   readonly error: Error | null;
 }
 
-export function usePreview(recipe: Value, purpose: Purpose, around: Surroundings): Preview {
+export function usePreview(recipe: Value, purpose: Purpose, around: LookupTables): Preview {
   const isBegun = hasShares(listAt(recipe, ['fats']) as unknown as readonly Share[]);
   const { amounts, clocks, error } = usePreviewOf(isBegun ? previewFile(recipe, purpose, around) : null);
   return {

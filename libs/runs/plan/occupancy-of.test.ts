@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { busyOf, checkEntry, planRuns } from '#runs';
+import { occupancyOf, checkEntry, planRuns } from '#runs';
 import { minuteOf } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
@@ -9,7 +9,7 @@ const file = loadRunFile('ok', 'two-layer');
 it('keeps a second run out of the hands and the cavities of the first', () => {
   const first = planRuns(file, { now, scenarios: 100 });
   if (!first.ok) throw new Error('no first plan');
-  const busy = busyOf(first.value, file);
+  const busy = occupancyOf(first.value, file);
   expect(busy.filter((b) => b.resource === 'mould:cup')).toHaveLength(1);
   const second = planRuns({ ...file, busy }, { now, scenarios: 100 });
   if (!second.ok) throw new Error('no second plan');

@@ -8,7 +8,7 @@ import { mouldUse, resolveRuns } from '../input/resolve-run.js';
  * stage that is still to come, cavities from the pour to the end of the unmoulding.
  * @param input the runs of the document, with their designs and moulds
  */
-export function busyOf(document: PlanDocument, input: RunsInput): Busy[] {
+export function occupancyOf(document: PlanDocument, input: RunsInput): Busy[] {
   const workings = new Map(resolveRuns(input).map((w) => [w.order.key, w]));
   return document.runs.flatMap((run): Busy[] => {
     const found = workings.get(run.run);
