@@ -10,7 +10,7 @@ import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { ApiProblem, invalidInput, keyTaken, notFound, staleVersion } from '../problems/api-problem.js';
 import type { LibraryThing } from '../problems/problem-told.js';
-import { createOnce } from '../use-cases/create-once.js';
+import { withIdempotency } from '../use-cases/with-idempotency.js';
 
 /** What is particular to one kind of thing in the library. */
 export interface ShelfFacts<Content extends { key: string }> {
@@ -70,7 +70,7 @@ export function libraryController<Content extends { key: string }>(
       @Body({ schema: facts.schema }) content: Content,
     ) {
       const request = { workshopId, key, call: `POST ${path}`, body: content };
-      return createOnce(this.parts.storage, request, async (tx) => {
+      return withIdempotency(this.parts.storage, request, async (tx) => {
         refuse(await facts.check(content, tx, workshopId));
         const created = await facts.shelf(tx).create(workshopId, content);
         if (!created.ok) throw keyTaken(what, content.key);

@@ -20,7 +20,7 @@ import { Leaving } from '../compute/leaving.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { valueOf } from '../problems/api-problem.js';
-import { remedyCarriedOut } from '../use-cases/carry-out.js';
+import { remedyApplied } from '../use-cases/apply-remedy.js';
 import { planOnce } from '../use-cases/plan-once.js';
 import { runInput } from '../use-cases/run-input.js';
 import { findPlan, findRunToPlan } from '../use-cases/find-run.js';
@@ -80,7 +80,7 @@ export class RemediesController {
     @Body({ schema: changeRequest }) body: ChangeRequest,
   ): Promise<PlanView> {
     const request = { workshopId, key, call: `POST runs/${id}/change`, body };
-    return planOnce(this.parts, request, remedyCarriedOut(this.parts, workshopId, id, body.change));
+    return planOnce(this.parts, request, remedyApplied(this.parts, workshopId, id, body.change));
   }
 
   /** A run as it is at one moment. */

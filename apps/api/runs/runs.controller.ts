@@ -7,7 +7,7 @@ import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { newRunChange } from '../use-cases/create-run.js';
 import { planOnce } from '../use-cases/plan-once.js';
-import { queueAfterCommit } from '../use-cases/queue-after-commit.js';
+import { publishNudges } from '../use-cases/publish-nudges.js';
 import { findHead, shownRun } from '../use-cases/find-run.js';
 
 /** Runs: made from an order, planned at once, given up if need be. */
@@ -64,6 +64,6 @@ export class RunsController {
       await tx.runs.update(workshopId, id, run.version, { state: 'abandoned' });
       return tx.nudges.cancelForRun(workshopId, id);
     });
-    await queueAfterCommit(this.parts, { cancelled });
+    await publishNudges(this.parts, { cancelled });
   }
 }

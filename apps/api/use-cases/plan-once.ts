@@ -1,9 +1,9 @@
 import type { PlanView } from '#contract';
 import type { AnswerKey, HeldRun, PlanRevision, ReconciledNudges, Repositories } from '#storage';
 import type { Parts } from '../parts.js';
-import { callHash, keyReused, type OnceRequest } from './create-once.js';
+import { callHash, keyReused, type IdempotentRequest } from './with-idempotency.js';
 import { shownPlan } from './make-plan.js';
-import { queueAfterCommit } from './queue-after-commit.js';
+import { publishNudges } from './publish-nudges.js';
 import type { LearnedBut } from './taught.js';
 import type { TurnUrgency } from './workshop-turns.js';
 
@@ -57,7 +57,7 @@ const FREE_TRIES = 5;
  */
 export async function planOnce<Seen, Made, Rest, Answer>(
   parts: Parts,
-  request: OnceRequest,
+  request: IdempotentRequest,
   change: PlanningChange<Seen, Made, Rest, Answer>,
 ): Promise<Answer> {
   const { workshopId } = request;
@@ -79,7 +79,7 @@ export async function planOnce<Seen, Made, Rest, Answer>(
 /** @returns undefined when something moved while it planned */
 async function tryFreely<Seen, Made, Rest, Answer>(
   { storage, taught }: Parts,
-  request: OnceRequest,
+  request: IdempotentRequest,
   change: PlanningChange<Seen, Made, Rest, Answer>,
 ): Promise<Done<Answer> | undefined> {
   const { workshopId, key } = request;
@@ -106,7 +106,7 @@ async function tryFreely<Seen, Made, Rest, Answer>(
   return stored && done(change, stored);
 }
 
-function keyOf(request: OnceRequest): AnswerKey | undefined {
+function keyOf(request: IdempotentRequest): AnswerKey | undefined {
   const { key } = request;
   return key === undefined ? undefined : { key, requestHash: callHash(request) };
 }
@@ -114,7 +114,7 @@ function keyOf(request: OnceRequest): AnswerKey | undefined {
 /** The answer that was given under this key before; undefined: none. */
 async function replayed<Rest, Answer>(
   tx: Repositories,
-  request: OnceRequest,
+  request: IdempotentRequest,
   change: Pick<PlanningChange<unknown, unknown, Rest, Answer>, 'answer'>,
 ): Promise<Done<Answer> | undefined> {
   const { workshopId } = request;
@@ -138,6 +138,6 @@ function done<Rest, Answer>(
 }
 
 async function answered<Answer>(parts: Parts, { answer, nudges }: Done<Answer>): Promise<Answer> {
-  for (const each of nudges) await queueAfterCommit(parts, each);
+  for (const each of nudges) await publishNudges(parts, each);
   return answer;
 }

@@ -32,7 +32,7 @@ interface Made {
  * as the remedy was; so is a second run that a split makes. Refused where the change is not about this run, or comes
  * too late for it.
  */
-export function remedyCarriedOut(
+export function remedyApplied(
   { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
   workshopId: string,
   runId: string,

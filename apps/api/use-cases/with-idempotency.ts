@@ -3,7 +3,7 @@ import type { Repositories, Storage } from '#storage';
 import { ApiProblem } from '../problems/api-problem.js';
 
 /** What tells a request from others with the same idempotency key. */
-export interface OnceRequest {
+export interface IdempotentRequest {
   readonly workshopId: string;
   /** Of the header `Idempotency-Key`; without one the request is simply carried out. */
   readonly key: string | undefined;
@@ -13,7 +13,7 @@ export interface OnceRequest {
 }
 
 /** Tells requests with the same key apart. */
-export function callHash({ call, body }: OnceRequest): string {
+export function callHash({ call, body }: IdempotentRequest): string {
   return createHash('sha256')
     .update(JSON.stringify([call, body]))
     .digest('hex');
@@ -28,9 +28,9 @@ export function keyReused(): ApiProblem {
  * same answer without a second creation; the same key with another body is refused.
  * @returns the answer's body; throwing in `work` leaves nothing behind and frees the key
  */
-export async function createOnce<T>(
+export async function withIdempotency<T>(
   storage: Storage,
-  request: OnceRequest,
+  request: IdempotentRequest,
   work: (tx: Repositories) => Promise<T>,
 ): Promise<T> {
   const { workshopId, key } = request;

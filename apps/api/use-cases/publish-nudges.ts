@@ -5,7 +5,7 @@ import type { Parts } from '../parts.js';
  * Tells the queue what a stored change did to the nudges. Only after the commit: an alarm for a row that was rolled
  * back would ring for nothing. A queue that does not answer is no error here: the sweep sets the alarms.
  */
-export async function queueAfterCommit(
+export async function publishNudges(
   { nudges }: Parts,
   change: Partial<ReconciledNudges> | undefined,
 ): Promise<void> {
