@@ -2,7 +2,7 @@ import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { Response } from 'express';
-import { guardedHeaders, knownHosts } from './access/known-hosts.js';
+import { guardedHeaders, hostAllowlist } from './access/host-allowlist.js';
 import { AppModule } from './app.module.js';
 import { readBody } from './bodies/read-body.js';
 import { apiDocument } from './docs/api-document.js';
@@ -34,7 +34,7 @@ export async function createApp(parts: Parts, { bind, pages }: AppOptions): Prom
   app.disable('x-powered-by');
   app.use(tellTime(parts.clock));
   app.use(guardedHeaders);
-  app.use(knownHosts(bind));
+  app.use(hostAllowlist(bind));
   if (pages !== undefined) app.use(servePages(pages));
   app.use(onlyApiFromHere);
   app.use(readBody());

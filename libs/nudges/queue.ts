@@ -4,7 +4,7 @@ import { alarmId, alarmJob, type NewJob } from './jobs.js';
 import { reasonOf, type Log } from './log.js';
 import type { WaitingNudge } from './nudge-store.js';
 import { reportErrors } from './report-errors.js';
-import { within } from './within.js';
+import { withTimeout } from './with-timeout.js';
 
 /** The side of the queue that an app uses after it has stored nudges. No call here rejects. */
 export interface NudgeQueue {
@@ -72,7 +72,7 @@ export function openQueue({ backend, clock, log, horizonMs }: QueueParts): OpenQ
       if (stopping || nudges.length === 0) return;
       try {
         const removals = nudges.map((nudge) => producer.remove(alarmId(nudge)));
-        await within(LONGEST_CALL_MS, 'remove', Promise.all(removals));
+        await withTimeout(LONGEST_CALL_MS, 'remove', Promise.all(removals));
       } catch (error) {
         log.debug('Alarms were left in the queue and will find nothing to do', { reason: reasonOf(error) });
       }
@@ -88,13 +88,13 @@ export function openQueue({ backend, clock, log, horizonMs }: QueueParts): OpenQ
 /** Adds jobs; those whose id is already there are left as they are. Rejects when the store does not answer. */
 export async function addJobs(producer: Producer, jobs: readonly NewJob[]): Promise<void> {
   for (let from = 0; from < jobs.length; from += BULK) {
-    await within(LONGEST_CALL_MS, 'add', producer.addBulk(jobs.slice(from, from + BULK)));
+    await withTimeout(LONGEST_CALL_MS, 'add', producer.addBulk(jobs.slice(from, from + BULK)));
   }
 }
 
 async function stateOf(producer: Producer): Promise<'up' | 'down'> {
   try {
-    await within(HEALTH_MS, 'count', producer.getJobCounts('active'));
+    await withTimeout(HEALTH_MS, 'count', producer.getJobCounts('active'));
     return 'up';
   } catch {
     return 'down';
@@ -103,9 +103,9 @@ async function stateOf(producer: Producer): Promise<'up' | 'down'> {
 
 async function closeProducer(producer: Producer, log: Log): Promise<void> {
   try {
-    await within(LONGEST_CALL_MS, 'close', producer.close());
+    await withTimeout(LONGEST_CALL_MS, 'close', producer.close());
   } catch (error) {
     log.warn('The queue did not close in order', { reason: reasonOf(error) });
-    await within(LONGEST_CALL_MS, 'disconnect', producer.disconnect()).catch(() => undefined);
+    await withTimeout(LONGEST_CALL_MS, 'disconnect', producer.disconnect()).catch(() => undefined);
   }
 }

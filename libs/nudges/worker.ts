@@ -3,7 +3,7 @@ import type { Backend, Consumer, ConsumerSettings } from './backend.js';
 import type { Clock } from './clock.js';
 import { reasonOf, type Log } from './log.js';
 import { reportErrors } from './report-errors.js';
-import { within } from './within.js';
+import { withTimeout } from './with-timeout.js';
 
 export interface OpenWorker {
   /** Resolves when the worker takes jobs; rejects when it never will. */
@@ -39,9 +39,9 @@ export function openWorker({ backend, process, clock, log, ...settings }: Worker
 
 async function close(consumer: Consumer, log: Log): Promise<void> {
   try {
-    await within(LONGEST_CLOSE_MS, 'close', consumer.close());
+    await withTimeout(LONGEST_CLOSE_MS, 'close', consumer.close());
   } catch (error) {
     log.warn('The nudge worker did not close in order', { reason: reasonOf(error) });
-    await within(LONGEST_DISCONNECT_MS, 'disconnect', consumer.disconnect()).catch(() => undefined);
+    await withTimeout(LONGEST_DISCONNECT_MS, 'disconnect', consumer.disconnect()).catch(() => undefined);
   }
 }

@@ -20,4 +20,4 @@ export const Caller = createParamDecorator((_: unknown, context: ExecutionContex
 export const OPEN_TO_ALL = 'open-to-all';
 
 /** For the few routes that answer without a key. */
-export const OpenToAll = (): MethodDecorator & ClassDecorator => SetMetadata(OPEN_TO_ALL, true);
+export const Public = (): MethodDecorator & ClassDecorator => SetMetadata(OPEN_TO_ALL, true);

@@ -4,7 +4,7 @@ import { PARTS, type Parts } from '../parts.js';
 import { ApiProblem } from '../problems/api-problem.js';
 import { OPEN_TO_ALL, type KnownRequest } from './caller.js';
 import { keyInCookie } from './key-cookie.js';
-import { refuseOtherSites } from './other-sites.js';
+import { csrfGuard } from './csrf-guard.js';
 
 /**
  * Lets in who brings a key that is known and not revoked: in `Authorization: Bearer …`, which no browser adds by
@@ -20,7 +20,7 @@ export class KeyGuard implements CanActivate {
   async canActivate(context: ExecutionContext): Promise<boolean> {
     const request = context.switchToHttp().getRequest<KnownRequest>();
     const { authorization } = request.headers;
-    if (authorization === undefined) refuseOtherSites(request);
+    if (authorization === undefined) csrfGuard(request);
     const open = this.reflector.getAllAndOverride<boolean | undefined>(OPEN_TO_ALL, [
       context.getHandler(),
       context.getClass(),

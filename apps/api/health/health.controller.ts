@@ -2,7 +2,7 @@ import { Controller, Get, Inject, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { health, type Health } from '#contract';
-import { OpenToAll } from '../access/caller.js';
+import { Public } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { PARTS, type Parts } from '../parts.js';
 import { DiskWatch } from '../problems/disk-watch.js';
@@ -20,7 +20,7 @@ export class HealthController {
   ) {}
 
   @Get()
-  @OpenToAll()
+  @Public()
   @Documents({
     summary: 'State of database, queue and disk; 503 when one is in trouble',
     answer: health,

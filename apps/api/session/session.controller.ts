@@ -3,7 +3,7 @@ import { ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { session, signIn, signInCode, type SessionView, type SignIn, type SignInCodeView } from '#contract';
 import type { AccessKey, Repositories } from '#storage';
-import { Caller, OpenToAll, type CallerFacts } from '../access/caller.js';
+import { Caller, Public, type CallerFacts } from '../access/caller.js';
 import { clearKeyCookie, keyInCookie, setKeyCookie } from '../access/key-cookie.js';
 import { TryLimit } from '../access/try-limit.js';
 import { Documents } from '../docs/documented.js';
@@ -25,7 +25,7 @@ export class SessionController {
   }
 
   @Post()
-  @OpenToAll()
+  @Public()
   @Documents({
     summary: 'Signs this browser in with a code or a key, and gives it a key of its own in a cookie',
     answer: session,

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { isLoopback } from './known-hosts.js';
+import { isLoopback } from './host-allowlist.js';
 
 it.each(['localhost', '127.0.0.1', '127.255.255.254', '::1', '[::1]'])(
   'takes %s for this machine',

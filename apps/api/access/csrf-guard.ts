@@ -10,7 +10,7 @@ const SAFE = new Set(['GET', 'HEAD', 'OPTIONS']);
  * Programs that are no browser send neither.
  * @throws ApiProblem 403
  */
-export function refuseOtherSites({ method, headers }: Request): void {
+export function csrfGuard({ method, headers }: Request): void {
   if (SAFE.has(method)) return;
   const site = headers['sec-fetch-site'];
   const own =

@@ -9,10 +9,10 @@ class TookTooLongError extends Error {
  * @param ms longest wait in milliseconds
  * @param what names the work in the error
  */
-export async function within<T>(ms: number, what: string, work: Promise<T>): Promise<T> {
+export async function withTimeout<T>(ms: number, what: string, work: Promise<T>): Promise<T> {
   let timer: NodeJS.Timeout | undefined;
   const tooLong = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new TookTooLongError(`${what}: no answer within ${ms} ms`)), ms);
+    timer = setTimeout(() => reject(new TookTooLongError(`${what}: no answer withTimeout ${ms} ms`)), ms);
   });
   try {
     return await Promise.race([work, tooLong]);

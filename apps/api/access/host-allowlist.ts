@@ -13,7 +13,7 @@ export function isLoopback(address: string): boolean {
  * Refuses requests made under any name but this machine's own while bound to loopback: a page elsewhere could
  * otherwise point its own host name at 127.0.0.1 and read the bench through the maker's browser.
  */
-export function knownHosts(bind: string) {
+export function hostAllowlist(bind: string) {
   return (request: Request, _response: Response, next: NextFunction): void => {
     // Names of hosts are the same in any case (RFC 9110, section 4.2.3).
     const host = (request.headers.host ?? '').replace(/:\d+$/, '').toLowerCase();
