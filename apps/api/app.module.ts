@@ -8,7 +8,7 @@ import { DesignsController, FatsController, MouldsController, RecipesController 
 import { ShippedFatsController } from './library/shipped-fats.controller.js';
 import { CureController } from './lots/cure.controller.js';
 import { LotsController } from './lots/lots.controller.js';
-import { PARTS, type Parts } from './parts.js';
+import { SERVICES, type Services } from './services.js';
 import { ContractPipe } from './problems/contract.pipe.js';
 import { NoticeStored } from './problems/notice-stored.interceptor.js';
 import { ProblemFilter } from './problems/problem.filter.js';
@@ -28,8 +28,8 @@ import { WorkshopController } from './workshop/workshop.controller.js';
 /** All routes over parts that were made before. */
 @Module({})
 export class AppModule {
-  static over(parts: Parts): DynamicModule {
-    const disk = new DiskWatch(parts.builtIn?.dataFolder, parts.clock);
+  static over(services: Services): DynamicModule {
+    const disk = new DiskWatch(services.builtIn?.dataFolder, services.clock);
     return {
       module: AppModule,
       controllers: [
@@ -55,13 +55,13 @@ export class AppModule {
         CureController,
       ],
       providers: [
-        { provide: PARTS, useValue: parts },
+        { provide: SERVICES, useValue: services },
         { provide: DiskWatch, useValue: disk },
         { provide: APP_GUARD, useClass: KeyGuard },
         { provide: APP_INTERCEPTOR, useClass: TextsInterceptor },
         { provide: APP_INTERCEPTOR, useClass: NoticeStored },
         { provide: APP_PIPE, useClass: ContractPipe },
-        { provide: APP_FILTER, useValue: new ProblemFilter(parts.log, disk) },
+        { provide: APP_FILTER, useValue: new ProblemFilter(services.log, disk) },
       ],
     };
   }

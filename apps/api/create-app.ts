@@ -7,7 +7,7 @@ import { AppModule } from './app.module.js';
 import { readBody } from './bodies/read-body.js';
 import { apiDocument } from './docs/api-document.js';
 import { onlyApiFromHere, servePages } from './pages/serve-pages.js';
-import type { Parts } from './parts.js';
+import type { Services } from './services.js';
 
 /** Where the server will be, and what it serves besides the API. */
 export interface AppOptions {
@@ -18,8 +18,8 @@ export interface AppOptions {
 }
 
 /** The routes over the parts: enough to describe them, not yet a server. */
-export async function createRoutes(parts: Parts): Promise<NestExpressApplication> {
-  const app = await NestFactory.create<NestExpressApplication>(AppModule.over(parts), {
+export async function createRoutes(services: Services): Promise<NestExpressApplication> {
+  const app = await NestFactory.create<NestExpressApplication>(AppModule.over(services), {
     abortOnError: false,
     bodyParser: false,
     logger: false,
@@ -29,23 +29,26 @@ export async function createRoutes(parts: Parts): Promise<NestExpressApplication
 }
 
 /** The HTTP server over the parts, not listening yet. */
-export async function createApp(parts: Parts, { bind, pages }: AppOptions): Promise<NestExpressApplication> {
-  const app = await createRoutes(parts);
+export async function createApp(
+  services: Services,
+  { bind, pages }: AppOptions,
+): Promise<NestExpressApplication> {
+  const app = await createRoutes(services);
   app.disable('x-powered-by');
-  app.use(tellTime(parts.clock));
+  app.use(tellTime(services.clock));
   app.use(guardedHeaders);
   app.use(hostAllowlist(bind));
   if (pages !== undefined) app.use(servePages(pages));
   app.use(onlyApiFromHere);
   app.use(readBody());
-  const document = apiDocument(app, parts.version);
+  const document = apiDocument(app, services.version);
   app.use('/api/docs', (_request: unknown, response: Response) => response.json(document));
   await app.init();
   return app;
 }
 
 /** Pages count down by this very clock, so that is the one told, not the machine's. */
-function tellTime(clock: Parts['clock']) {
+function tellTime(clock: Services['clock']) {
   return (_request: unknown, response: Response, next: () => void): void => {
     response.setHeader('Date', clock.now().toUTCString());
     next();

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { instant, runFile } from '#contract';
 import { apiDocument } from '../../apps/api/docs/api-document.js';
 import { createRoutes } from '../../apps/api/create-app.js';
-import type { Parts } from '../../apps/api/parts.js';
+import type { Services } from '../../apps/api/services.js';
 import { unboundedIn, type JsonSchema } from '../support/unbounded.js';
 
 interface Operation {
@@ -16,7 +16,7 @@ interface Operation {
 }
 
 // Only what decorators say is read, so the routes need no parts to work with.
-const routes = createRoutes({} as Parts);
+const routes = createRoutes({} as Services);
 let paths: Record<string, Record<string, Operation>>;
 let schemas: Record<string, JsonSchema>;
 beforeAll(async () => {

@@ -1,6 +1,6 @@
 import { Inject, Injectable, type CanActivate, type ExecutionContext } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { ApiProblem } from '../problems/api-problem.js';
 import { OPEN_TO_ALL, type KnownRequest } from './caller.js';
 import { keyInCookie } from './key-cookie.js';
@@ -13,7 +13,7 @@ import { csrfGuard } from './csrf-guard.js';
 @Injectable()
 export class KeyGuard implements CanActivate {
   constructor(
-    @Inject(PARTS) private readonly parts: Parts,
+    @Inject(SERVICES) private readonly services: Services,
     @Inject(Reflector) private readonly reflector: Reflector,
   ) {}
 
@@ -29,7 +29,7 @@ export class KeyGuard implements CanActivate {
     const key =
       authorization === undefined ? keyInCookie(request) : /^Bearer (\S+)$/i.exec(authorization)?.[1];
     const owner =
-      key === undefined || !/^[\w-]{20,200}$/.test(key) ? null : await this.parts.storage.keys.verify(key);
+      key === undefined || !/^[\w-]{20,200}$/.test(key) ? null : await this.services.storage.keys.verify(key);
     if (owner === null) {
       throw new ApiProblem(401, 'key-needed', { says: 'key-needed' });
     }

@@ -4,7 +4,7 @@ import type { Response } from 'express';
 import { health, type Health } from '#contract';
 import { Public } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { DiskWatch } from '../problems/disk-watch.js';
 
 /** A database that is away without a word is away all the same. */
@@ -15,7 +15,7 @@ const LONGEST_PING_MS = 3_000;
 @Controller('health')
 export class HealthController {
   constructor(
-    @Inject(PARTS) private readonly parts: Parts,
+    @Inject(SERVICES) private readonly services: Services,
     @Inject(DiskWatch) private readonly diskWatch: DiskWatch,
   ) {}
 
@@ -27,7 +27,7 @@ export class HealthController {
     open: true,
   })
   async get(@Res({ passthrough: true }) response: Response): Promise<Health> {
-    const { nudges, version } = this.parts;
+    const { nudges, version } = this.services;
     const [database, queue, disk] = await Promise.all([
       this.database(),
       nudges.health(),
@@ -51,7 +51,7 @@ export class HealthController {
   }
 
   private async database(): Promise<Health['database']> {
-    const { storage, builtIn } = this.parts;
+    const { storage, builtIn } = this.services;
     if (builtIn?.state() === 'restarting') return 'restarting';
     let timer: NodeJS.Timeout | undefined;
     const tooLong = new Promise<'down'>((resolve) => {

@@ -16,7 +16,7 @@ import { withTexts } from '#words';
 import { wordsOf } from '#words/all';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { readerOf } from '../words/reader-of.js';
 
 const HEARTBEAT_MS = 25_000;
@@ -36,7 +36,7 @@ const place = z.strictObject({ after: numberInAddress(0, LAST_PLACE).default(0) 
 export class InboxController implements OnModuleDestroy {
   private readonly open = new Set<Response>();
 
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get('nudges')
   @Documents({ summary: 'Nudges by due time', answer: nudgeSchema, list: true, problems: [422] })
@@ -45,7 +45,7 @@ export class InboxController implements OnModuleDestroy {
     @Query({ schema: nudgeFilter }) { status, run }: z.output<typeof nudgeFilter>,
   ): Promise<Nudge[]> {
     const filter = { ...(status && { status }), ...(run && { runId: run }) };
-    const found = await this.parts.storage.nudges.list(workshopId, filter);
+    const found = await this.services.storage.nudges.list(workshopId, filter);
     const timeZone = await this.timeZoneOf(workshopId);
     return found.map((nudge) => shown(nudge, timeZone));
   }
@@ -61,7 +61,7 @@ export class InboxController implements OnModuleDestroy {
     @Caller() { workshopId }: CallerFacts,
     @Query({ schema: place }) { after }: z.output<typeof place>,
   ): Promise<InboxEntry[]> {
-    const found = await this.parts.storage.nudges.inboxSince(workshopId, after);
+    const found = await this.services.storage.nudges.inboxSince(workshopId, after);
     const timeZone = await this.timeZoneOf(workshopId);
     return found.map((nudge) => shownEntry(nudge, timeZone));
   }
@@ -90,7 +90,7 @@ export class InboxController implements OnModuleDestroy {
     this.open.add(response);
     // A browser cannot send the header with its first request, only when it comes back by itself.
     const after = /^\d{1,15}$/.test(last ?? '') ? Number(last) : wanted;
-    const end = this.parts.inbox.follow(caller.workshopId, after, (nudge) => {
+    const end = this.services.inbox.follow(caller.workshopId, after, (nudge) => {
       const data = JSON.stringify(withTexts(shownEntry(nudge, timeZone), reader, wordsOf[reader.language]));
       response.write(`id: ${String(nudge.sequence)}\nevent: nudge\ndata: ${data}\n\n`);
     });
@@ -104,12 +104,12 @@ export class InboxController implements OnModuleDestroy {
 
   /** Times of nudges are read in the workshop's zone. */
   private async timeZoneOf(workshopId: string): Promise<string> {
-    return (await this.parts.storage.nudges.readerOf(workshopId)).timeZone;
+    return (await this.services.storage.nudges.readerOf(workshopId)).timeZone;
   }
 
   /** A stream was let in long ago; it ends soon after its key is revoked. The browser then asks anew, and is refused. */
   private async goOnOrEnd({ workshopId, keyId }: CallerFacts, response: Response): Promise<void> {
-    const key = await this.parts.storage.keys.get(workshopId, keyId).catch(() => undefined);
+    const key = await this.services.storage.keys.get(workshopId, keyId).catch(() => undefined);
     const revoked = key === null || (key !== undefined && key.revokedAt !== null);
     if (revoked) response.end();
     else response.write(': still here\n\n');

@@ -7,7 +7,7 @@ import type { Issue } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { ApiProblem, invalidInput, keyTaken, notFound, staleVersion } from '../problems/api-problem.js';
 import type { LibraryThing } from '../problems/problem-told.js';
 import { withIdempotency } from '../use-cases/with-idempotency.js';
@@ -48,12 +48,12 @@ export function libraryController<Content extends { key: string }>(
   @ApiTags(path)
   @Controller(path)
   class LibraryController {
-    constructor(@Inject(PARTS) private readonly parts: Parts) {}
+    constructor(@Inject(SERVICES) private readonly services: Services) {}
 
     @Get()
     @Documents({ summary: `All ${path} in use, by key`, answer: facts.stored, list: true })
     async list(@Caller() { workshopId }: CallerFacts) {
-      return (await facts.shelf(this.parts.storage).list(workshopId)).map(shown);
+      return (await facts.shelf(this.services.storage).list(workshopId)).map(shown);
     }
 
     @Post()
@@ -70,7 +70,7 @@ export function libraryController<Content extends { key: string }>(
       @Body({ schema: facts.schema }) content: Content,
     ) {
       const request = { workshopId, key, call: `POST ${path}`, body: content };
-      return withIdempotency(this.parts.storage, request, async (tx) => {
+      return withIdempotency(this.services.storage, request, async (tx) => {
         refuse(await facts.check(content, tx, workshopId));
         const created = await facts.shelf(tx).create(workshopId, content);
         if (!created.ok) throw keyTaken(what, content.key);
@@ -81,7 +81,7 @@ export function libraryController<Content extends { key: string }>(
     @Get(':id')
     @Documents({ summary: `One ${what}`, answer: facts.stored, problems: [404, 422] })
     async get(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: idParam }) id: string) {
-      const found = await facts.shelf(this.parts.storage).get(workshopId, id);
+      const found = await facts.shelf(this.services.storage).get(workshopId, id);
       if (found === null) throw notFound(what);
       return shown(found);
     }
@@ -93,7 +93,7 @@ export function libraryController<Content extends { key: string }>(
       @Param('id', { schema: idParam }) id: string,
       @Body({ schema: facts.replacement }) body: { version: number; content: Content },
     ) {
-      return this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
+      return this.services.storage.withWorkshopLock(workshopId, async (tx) => {
         const before = await facts.shelf(tx).get(workshopId, id);
         if (before === null || before.archivedAt !== null) throw notFound(what);
         if (before.key !== body.content.key) {
@@ -121,7 +121,7 @@ export function libraryController<Content extends { key: string }>(
       @Param('id', { schema: idParam }) id: string,
       @Query({ schema: versionQuery }) query: { version: number },
     ): Promise<void> {
-      await this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
+      await this.services.storage.withWorkshopLock(workshopId, async (tx) => {
         const found = await facts.shelf(tx).get(workshopId, id);
         if (found === null || found.archivedAt !== null) throw notFound(what);
         const users = await facts.usedBy(found.content, tx, workshopId);

@@ -4,7 +4,7 @@ import { cureCurve as cureCurveSchema, uuid, type CureCurve } from '#contract';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Leaving } from '../compute/leaving.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { valueOf } from '../problems/api-problem.js';
 import { findRun } from '../use-cases/find-run.js';
 import { sheetInput } from '../use-cases/run-input.js';
@@ -13,7 +13,7 @@ import { sheetInput } from '../use-cases/run-input.js';
 @ApiTags('lots')
 @Controller('runs/:id/cure')
 export class CureController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get()
   @Documents({
@@ -26,7 +26,7 @@ export class CureController {
     @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<CureCurve> {
-    const { taught, compute } = this.parts;
+    const { taught, compute } = this.services;
     const input = await taught.snapshot(workshopId, async (tx, learned) =>
       sheetInput(tx, learned, await findRun(tx, workshopId, id)),
     );

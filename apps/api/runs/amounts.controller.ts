@@ -19,7 +19,7 @@ import { Caller, type CallerFacts } from '../access/caller.js';
 import { Leaving } from '../compute/leaving.js';
 import { refuseTooLarge } from '../compute/limits.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { valueOf } from '../problems/api-problem.js';
 import { takeSnapshot } from '../use-cases/create-run.js';
 import { orderSheetInput, readSurroundings, sheetInput } from '../use-cases/run-input.js';
@@ -29,7 +29,7 @@ import { findRun } from '../use-cases/find-run.js';
 @ApiTags('amounts')
 @Controller()
 export class AmountsController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get('runs/:id/amounts')
   @Documents({ summary: 'The batch sheet of a run', answer: amountsDocument, problems: [404, 422, 503] })
@@ -38,7 +38,7 @@ export class AmountsController {
     @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<AmountsDocument> {
-    const { taught, compute } = this.parts;
+    const { taught, compute } = this.services;
     const input = await taught.snapshot(workshopId, async (tx, learned) =>
       sheetInput(tx, learned, await findRun(tx, workshopId, id)),
     );
@@ -56,7 +56,7 @@ export class AmountsController {
     @Leaving() leaving: AbortSignal,
     @Body({ schema: runOrder }) order: RunOrder,
   ): Promise<AmountsDocument> {
-    const { taught, compute } = this.parts;
+    const { taught, compute } = this.services;
     const input = await taught.snapshot(workshopId, async (tx, learned) =>
       orderSheetInput(tx, learned, workshopId, order, await takeSnapshot(tx, workshopId, order)),
     );
@@ -74,7 +74,7 @@ export class AmountsController {
     @Leaving() leaving: AbortSignal,
     @Query({ schema: gatherQuery }) query: GatherQuery,
   ): Promise<GatherList> {
-    const { taught, compute } = this.parts;
+    const { taught, compute } = this.services;
     const [first, ...rest] = await taught.snapshot(workshopId, async (tx, learned) => {
       const around = await readSurroundings(tx, workshopId);
       const inputs: RunsInput[] = [];
@@ -99,7 +99,7 @@ export class AmountsController {
   ): Promise<AmountsDocument> {
     const input = valueOf(runFileInput(file));
     refuseTooLarge(input);
-    return valueOf(await this.parts.compute.run('amounts-preview', input, { workshopId, leaving }));
+    return valueOf(await this.services.compute.run('amounts-preview', input, { workshopId, leaving }));
   }
 }
 

@@ -16,7 +16,7 @@ import { Caller, type CallerFacts } from '../access/caller.js';
 import { Leaving } from '../compute/leaving.js';
 import { refuseTooLarge } from '../compute/limits.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { valueOf } from '../problems/api-problem.js';
 import { sheetInput } from '../use-cases/run-input.js';
 import { findRun } from '../use-cases/find-run.js';
@@ -25,7 +25,7 @@ import { findRun } from '../use-cases/find-run.js';
 @ApiTags('clocks')
 @Controller()
 export class ClocksController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get('runs/:id/clocks')
   @Documents({
@@ -38,7 +38,7 @@ export class ClocksController {
     @Leaving() leaving: AbortSignal,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<ClocksDocument> {
-    const { taught, compute } = this.parts;
+    const { taught, compute } = this.services;
     const input = await taught.snapshot(workshopId, async (tx, learned) => ({
       ...(await sheetInput(tx, learned, await findRun(tx, workshopId, id))),
       teachings: await tx.teachings.list(workshopId, { butRun: id }),
@@ -59,7 +59,7 @@ export class ClocksController {
   ): Promise<ClocksDocument> {
     const input = valueOf(runFileInput(file));
     refuseTooLarge(input);
-    return valueOf(await this.parts.compute.run('clocks-preview', input, { workshopId, leaving }));
+    return valueOf(await this.services.compute.run('clocks-preview', input, { workshopId, leaving }));
   }
 
   @Get('clock-rules')
@@ -74,7 +74,7 @@ export class ClocksController {
     answer: lessonsDocument,
   })
   async lessons(@Caller() { workshopId }: CallerFacts): Promise<LessonsDocument> {
-    const { taught, compute } = this.parts;
+    const { taught, compute } = this.services;
     const teachings = await taught.snapshot(workshopId, (tx) =>
       tx.teachings.list(workshopId, { butRun: null }),
     );

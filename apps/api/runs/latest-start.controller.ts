@@ -10,7 +10,7 @@ import { minuteOf } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Leaving } from '../compute/leaving.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { valueOf } from '../problems/api-problem.js';
 import { takeSnapshot } from '../use-cases/create-run.js';
 import { orderInput } from '../use-cases/run-input.js';
@@ -19,7 +19,7 @@ import { orderInput } from '../use-cases/run-input.js';
 @ApiTags('plans')
 @Controller('latest-start')
 export class LatestStartController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Post()
   @Documents({
@@ -33,12 +33,12 @@ export class LatestStartController {
     @Leaving() leaving: AbortSignal,
     @Body({ schema: latestStartRequest }) { order, odds, seed }: LatestStartRequest,
   ): Promise<LatestStartDocument> {
-    const { taught, clock } = this.parts;
+    const { taught, clock } = this.services;
     const input = await taught.snapshot(workshopId, async (tx, learned) =>
       orderInput(tx, learned, workshopId, order, await takeSnapshot(tx, workshopId, order)),
     );
     const now = minuteOf(clock.now().getTime());
     const task = { input, odds, now, ...(seed !== undefined && { seed }) };
-    return valueOf(await this.parts.compute.run('latest-start', task, { workshopId, leaving }));
+    return valueOf(await this.services.compute.run('latest-start', task, { workshopId, leaving }));
   }
 }

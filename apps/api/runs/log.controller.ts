@@ -12,7 +12,7 @@ import {
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { entryChange, shownEntry } from '../use-cases/log-entry.js';
 import { planOnce } from '../use-cases/plan-once.js';
 import { findHead } from '../use-cases/find-run.js';
@@ -21,7 +21,7 @@ import { findHead } from '../use-cases/find-run.js';
 @ApiTags('log')
 @Controller('runs/:id/log')
 export class LogController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get()
   @Documents({
@@ -34,8 +34,8 @@ export class LogController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<LoggedView[]> {
-    await findHead(this.parts.storage, workshopId, id);
-    return (await this.parts.storage.log.list(workshopId, { runId: id })).map(shownEntry);
+    await findHead(this.services.storage, workshopId, id);
+    return (await this.services.storage.log.list(workshopId, { runId: id })).map(shownEntry);
   }
 
   @Post()
@@ -53,6 +53,6 @@ export class LogController {
     @Body({ schema: logEntrySchema }) entry: LogEntry,
   ): Promise<LogAnswer> {
     const request = { workshopId, key, call: `POST runs/${id}/log`, body: entry };
-    return planOnce(this.parts, request, entryChange(this.parts, workshopId, id, entry));
+    return planOnce(this.services, request, entryChange(this.services, workshopId, id, entry));
   }
 }

@@ -5,7 +5,7 @@ import { writePlanInput, type RunsInput } from '#runs';
 import { minuteOf } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { libraryInput, runInput } from '../use-cases/run-input.js';
 import { findRun } from '../use-cases/find-run.js';
 
@@ -13,7 +13,7 @@ import { findRun } from '../use-cases/find-run.js';
 @ApiTags('plans')
 @Controller()
 export class PlanInputController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get('plan-input')
   @Documents({
@@ -22,7 +22,7 @@ export class PlanInputController {
   })
   async library(@Caller() { workshopId }: CallerFacts): Promise<PlanInput> {
     return this.written(
-      await this.parts.taught.snapshot(workshopId, (tx, learned) => libraryInput(tx, learned, workshopId)),
+      await this.services.taught.snapshot(workshopId, (tx, learned) => libraryInput(tx, learned, workshopId)),
     );
   }
 
@@ -36,13 +36,13 @@ export class PlanInputController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<PlanInput> {
-    const input = await this.parts.taught.snapshot(workshopId, async (tx, learned) =>
+    const input = await this.services.taught.snapshot(workshopId, async (tx, learned) =>
       runInput(tx, learned, await findRun(tx, workshopId, id)),
     );
     return this.written(input);
   }
 
   private written(input: RunsInput): PlanInput {
-    return writePlanInput(input, minuteOf(this.parts.clock.now().getTime()));
+    return writePlanInput(input, minuteOf(this.services.clock.now().getTime()));
   }
 }

@@ -26,7 +26,7 @@ import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Leaving } from '../compute/leaving.js';
 import { refuseTooLarge } from '../compute/limits.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { notFound, valueOf } from '../problems/api-problem.js';
 import { askedPlan } from '../use-cases/asked-plan.js';
 import { shownPlan } from '../use-cases/make-plan.js';
@@ -37,7 +37,7 @@ import { findHead, findPlan } from '../use-cases/find-run.js';
 @ApiTags('plans')
 @Controller()
 export class PlansController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Post('runs/:id/plan')
   @Documents({
@@ -54,7 +54,7 @@ export class PlansController {
     @Body({ schema: planRequest }) body: PlanRequest,
   ): Promise<PlanView> {
     const request = { workshopId, key, call: `POST runs/${id}/plan`, body };
-    return planOnce(this.parts, request, askedPlan(this.parts, workshopId, id, body));
+    return planOnce(this.services, request, askedPlan(this.services, workshopId, id, body));
   }
 
   @Get('runs/:id/plan')
@@ -63,7 +63,7 @@ export class PlansController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<PlanView> {
-    return shownPlan(await findPlan(this.parts.storage, workshopId, id));
+    return shownPlan(await findPlan(this.services.storage, workshopId, id));
   }
 
   @Get('runs/:id/plans')
@@ -77,8 +77,8 @@ export class PlansController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<PlanHead[]> {
-    await findHead(this.parts.storage, workshopId, id);
-    const heads = await this.parts.storage.plans.list(workshopId, id);
+    await findHead(this.services.storage, workshopId, id);
+    const heads = await this.services.storage.plans.list(workshopId, id);
     return heads.map(({ number, madeAt, cause, status }) => ({
       number,
       madeAt: madeAt.toISOString(),
@@ -94,7 +94,7 @@ export class PlansController {
     @Param('id', { schema: uuid }) id: string,
     @Param('number', { schema: numberInAddress(1, LARGEST_INT4) }) number: number,
   ): Promise<PlanView> {
-    const found = await this.parts.storage.plans.byNumber(workshopId, id, number);
+    const found = await this.services.storage.plans.byNumber(workshopId, id, number);
     if (found === null) throw notFound('plan');
     return shownPlan(found);
   }
@@ -109,7 +109,7 @@ export class PlansController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<TideTable> {
-    const { number, document } = await findPlan(this.parts.storage, workshopId, id);
+    const { number, document } = await findPlan(this.services.storage, workshopId, id);
     const stages = document.runs.flatMap((run) => run.stages);
     return { plan: number, timeZone: document.timeZone, stages };
   }
@@ -124,7 +124,7 @@ export class PlansController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<PlanOdds> {
-    const { number, document } = await findPlan(this.parts.storage, workshopId, id);
+    const { number, document } = await findPlan(this.services.storage, workshopId, id);
     return { plan: number, odds: document.odds, weakLinks: document.weakLinks };
   }
 
@@ -141,7 +141,7 @@ export class PlansController {
   ): Promise<PlanDocument> {
     const input = valueOf(runFileInput(file));
     refuseTooLarge(input);
-    const now = minuteOf(this.parts.clock.now().getTime());
-    return valueOf(await this.parts.compute.run('plan-preview', { input, now }, { workshopId, leaving }));
+    const now = minuteOf(this.services.clock.now().getTime());
+    return valueOf(await this.services.compute.run('plan-preview', { input, now }, { workshopId, leaving }));
   }
 }

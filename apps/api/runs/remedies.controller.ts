@@ -18,7 +18,7 @@ import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Leaving } from '../compute/leaving.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { valueOf } from '../problems/api-problem.js';
 import { remedyApplied } from '../use-cases/apply-remedy.js';
 import { planOnce } from '../use-cases/plan-once.js';
@@ -29,7 +29,7 @@ import { findPlan, findRunToPlan } from '../use-cases/find-run.js';
 @ApiTags('plans')
 @Controller()
 export class RemediesController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get('runs/:id/remedies')
   @Documents({
@@ -45,7 +45,7 @@ export class RemediesController {
   ): Promise<RemediesDocument> {
     const { input, previous, now } = await this.standing(workshopId, id);
     const asker = { workshopId, leaving };
-    return valueOf(await this.parts.compute.run('remedies', { input, previous, now }, asker));
+    return valueOf(await this.services.compute.run('remedies', { input, previous, now }, asker));
   }
 
   @Post('runs/:id/what-if')
@@ -62,7 +62,7 @@ export class RemediesController {
   ): Promise<WhatIfAnswer> {
     const { run, ...standing } = await this.standing(workshopId, id);
     const task = { ...standing, run: run.key, wish };
-    return valueOf(await this.parts.compute.run('what-if', task, { workshopId, leaving }));
+    return valueOf(await this.services.compute.run('what-if', task, { workshopId, leaving }));
   }
 
   @Post('runs/:id/change')
@@ -80,12 +80,12 @@ export class RemediesController {
     @Body({ schema: changeRequest }) body: ChangeRequest,
   ): Promise<PlanView> {
     const request = { workshopId, key, call: `POST runs/${id}/change`, body };
-    return planOnce(this.parts, request, remedyApplied(this.parts, workshopId, id, body.change));
+    return planOnce(this.services, request, remedyApplied(this.services, workshopId, id, body.change));
   }
 
   /** A run as it is at one moment. */
   private async standing(workshopId: string, id: string) {
-    const { taught, clock } = this.parts;
+    const { taught, clock } = this.services;
     return taught.snapshot(workshopId, async (tx, learned) => {
       const run = await findRunToPlan(tx, workshopId, id);
       const input = await runInput(tx, learned, run);

@@ -4,7 +4,7 @@ import { createdRun, newRun, storedRun, uuid, type CreatedRun, type NewRun, type
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { newRunChange } from '../use-cases/create-run.js';
 import { planOnce } from '../use-cases/plan-once.js';
 import { publishNudges } from '../use-cases/publish-nudges.js';
@@ -14,12 +14,12 @@ import { findHead, shownRun } from '../use-cases/find-run.js';
 @ApiTags('runs')
 @Controller('runs')
 export class RunsController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get()
   @Documents({ summary: 'All runs, oldest first', answer: storedRun, list: true })
   async list(@Caller() { workshopId }: CallerFacts): Promise<RunView[]> {
-    return (await this.parts.storage.runs.heads(workshopId)).map(shownRun);
+    return (await this.services.storage.runs.heads(workshopId)).map(shownRun);
   }
 
   @Post()
@@ -36,7 +36,7 @@ export class RunsController {
     @Body({ schema: newRun }) order: NewRun,
   ): Promise<CreatedRun> {
     const request = { workshopId, key, call: 'POST runs', body: order };
-    return planOnce(this.parts, request, newRunChange(this.parts, workshopId, order));
+    return planOnce(this.services, request, newRunChange(this.services, workshopId, order));
   }
 
   @Get(':id')
@@ -45,7 +45,7 @@ export class RunsController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<RunView> {
-    return shownRun(await findHead(this.parts.storage, workshopId, id));
+    return shownRun(await findHead(this.services.storage, workshopId, id));
   }
 
   @Delete(':id')
@@ -58,12 +58,12 @@ export class RunsController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<void> {
-    const cancelled = await this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
+    const cancelled = await this.services.storage.withWorkshopLock(workshopId, async (tx) => {
       const run = await findHead(tx, workshopId, id);
       if (run.state === 'abandoned') return [];
       await tx.runs.update(workshopId, id, run.version, { state: 'abandoned' });
       return tx.nudges.cancelForRun(workshopId, id);
     });
-    await publishNudges(this.parts, { cancelled });
+    await publishNudges(this.services, { cancelled });
   }
 }

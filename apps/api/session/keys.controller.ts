@@ -3,19 +3,19 @@ import { ApiTags } from '@nestjs/swagger';
 import { accessKey, uuid, type AccessKeyView } from '#contract';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { ApiProblem, notFound } from '../problems/api-problem.js';
 
 /** The devices that are signed in, and the programs that hold a key. */
 @ApiTags('session')
 @Controller('keys')
 export class KeysController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get()
   @Documents({ summary: 'Keys that let in, oldest first', answer: accessKey, list: true })
   async list(@Caller() { workshopId, keyId }: CallerFacts): Promise<AccessKeyView[]> {
-    const keys = await this.parts.storage.keys.list(workshopId);
+    const keys = await this.services.storage.keys.list(workshopId);
     return keys.map(({ id, label, createdAt }) => ({
       ...{ id, label, createdAt: createdAt.toISOString() },
       current: id === keyId,
@@ -36,6 +36,6 @@ export class KeysController {
     if (id === keyId) {
       throw new ApiProblem(409, 'own-key', { says: 'own-key' });
     }
-    if ((await this.parts.storage.keys.revoke(workshopId, id)) === null) throw notFound('key');
+    if ((await this.services.storage.keys.revoke(workshopId, id)) === null) throw notFound('key');
   }
 }

@@ -7,7 +7,7 @@ import { Caller, Public, type CallerFacts } from '../access/caller.js';
 import { clearKeyCookie, keyInCookie, setKeyCookie } from '../access/key-cookie.js';
 import { TryLimit } from '../access/try-limit.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { ApiProblem, notFound } from '../problems/api-problem.js';
 import { signInPath } from './sign-in-path.js';
 
@@ -20,8 +20,8 @@ const WITHIN_MS = 60_000;
 export class SessionController {
   private readonly limit: TryLimit;
 
-  constructor(@Inject(PARTS) private readonly parts: Parts) {
-    this.limit = new TryLimit(() => parts.clock.now(), WRONG_TRIES, WITHIN_MS);
+  constructor(@Inject(SERVICES) private readonly services: Services) {
+    this.limit = new TryLimit(() => services.clock.now(), WRONG_TRIES, WITHIN_MS);
   }
 
   @Post()
@@ -40,7 +40,7 @@ export class SessionController {
   ): Promise<SessionView> {
     const right = this.limit.take();
     if (typeof right === 'number') throw tooManyTries(right);
-    const { storage } = this.parts;
+    const { storage } = this.services;
     const made = await storage.transaction(async (tx) => {
       const owner = code === undefined ? await tx.keys.verify(key ?? '') : await tx.signInCodes.redeem(code);
       if (owner === null) throw refused(code === undefined);
@@ -55,9 +55,9 @@ export class SessionController {
   @Get()
   @Documents({ summary: 'Who one is', answer: session })
   async get(@Caller() { workshopId, keyId }: CallerFacts): Promise<SessionView> {
-    const key = await this.parts.storage.keys.get(workshopId, keyId);
+    const key = await this.services.storage.keys.get(workshopId, keyId);
     if (key === null) throw notFound('key');
-    return shown(this.parts.storage, key);
+    return shown(this.services.storage, key);
   }
 
   @Delete()
@@ -67,7 +67,7 @@ export class SessionController {
     @Req() request: Request,
     @Res({ passthrough: true }) response: Response,
   ): Promise<void> {
-    await this.parts.storage.keys.revoke(workshopId, keyId);
+    await this.services.storage.keys.revoke(workshopId, keyId);
     clearKeyCookie(request, response);
   }
 
@@ -79,7 +79,7 @@ export class SessionController {
     problems: [403],
   })
   async makeCode(@Caller() { workshopId }: CallerFacts): Promise<SignInCodeView> {
-    const { code, expiresAt } = await this.parts.storage.signInCodes.create(workshopId);
+    const { code, expiresAt } = await this.services.storage.signInCodes.create(workshopId);
     return { code, path: signInPath(code), expiresAt: expiresAt.toISOString() };
   }
 }

@@ -16,7 +16,7 @@ import type { Config } from '../config.js';
 import { openCompute } from '../compute/compute.js';
 import { createApp } from '../create-app.js';
 import { openInboxHub } from '../inbox/inbox-hub.js';
-import type { Parts } from '../parts.js';
+import type { Services } from '../services.js';
 import { programVersion, projectFolder } from '../program/project-folder.js';
 import { signInPath } from '../session/sign-in-path.js';
 import { Taught } from '../use-cases/taught.js';
@@ -137,7 +137,7 @@ async function openNudges(
 }
 
 async function serve(
-  { workshopId, ...made }: Pick<Parts, 'storage' | 'nudges' | 'builtIn'> & { readonly workshopId: string },
+  { workshopId, ...made }: Pick<Services, 'storage' | 'nudges' | 'builtIn'> & { readonly workshopId: string },
   databaseUrl: string,
   { config, clock, log, computeWorker }: StartOptions,
   stops: (() => Promise<void>)[],

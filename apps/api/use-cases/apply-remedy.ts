@@ -2,7 +2,7 @@ import type { PlanCause, PlanView, RemedyChange } from '#contract';
 import { occupancyOf, changedInput, checkEntry, type RunsInput } from '#runs';
 import type { Changed, PlanRevision, Repositories, SavedPlan, StoredRun } from '#storage';
 import { under } from '#units';
-import type { Parts } from '../parts.js';
+import type { Services } from '../services.js';
 import { ApiProblem, invalidInput, notFound, staleVersion, valueOf } from '../problems/api-problem.js';
 import { findRunToPlan } from './find-run.js';
 import { storeRun } from './create-run.js';
@@ -33,7 +33,7 @@ interface Made {
  * too late for it.
  */
 export function remedyApplied(
-  { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
+  { compute, clock }: Pick<Services, 'compute' | 'clock'>,
   workshopId: string,
   runId: string,
   change: RemedyChange,

@@ -2,7 +2,7 @@ import type { PlanRequest, PlanView } from '#contract';
 import type { RunsInput, StagePin } from '#runs';
 import type { PlanRevision, StoredRun } from '#storage';
 import { minuteOfIso } from '#units';
-import type { Parts } from '../parts.js';
+import type { Services } from '../services.js';
 import { findRunToPlan } from './find-run.js';
 import { planRun, storePlan, type PlannedRun } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
@@ -18,7 +18,7 @@ interface Seen {
 
 /** Plans a run anew because someone asked for it, with stages where they were put. */
 export function askedPlan(
-  { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
+  { compute, clock }: Pick<Services, 'compute' | 'clock'>,
   workshopId: string,
   runId: string,
   { seed, pins }: PlanRequest,

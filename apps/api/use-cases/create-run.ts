@@ -1,7 +1,7 @@
 import type { CreatedRun, NewRun, PlanCause, RunOrder } from '#contract';
 import { referencedBy, unknownName, withRecipes, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, SavedPlan, StoredAlong, StoredRun } from '#storage';
-import type { Parts } from '../parts.js';
+import type { Services } from '../services.js';
 import { invalidInput, keyTaken } from '../problems/api-problem.js';
 import { shownRun } from './find-run.js';
 import { planRun, storePlan, type PlannedRun } from './make-plan.js';
@@ -22,7 +22,7 @@ type Rest = Omit<CreatedRun, 'plan'>;
 
 /** Makes a run from an order: takes its own copy of the design and all that it refers to, and plans it at once. */
 export function newRunChange(
-  { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
+  { compute, clock }: Pick<Services, 'compute' | 'clock'>,
   workshopId: string,
   order: NewRun,
 ): PlanningChange<Seen, PlannedRun, Rest, CreatedRun> {

@@ -1,7 +1,7 @@
 import type { LogAnswer, LogEntry, LoggedView, PlanDocument } from '#contract';
 import { checkEntry, describeEffect, describeEntry, planWithoutMoves, type RunsInput } from '#runs';
 import type { LoggedEntry, PlanRevision, Repositories, StoredRun } from '#storage';
-import type { Parts } from '../parts.js';
+import type { Services } from '../services.js';
 import { ApiProblem, invalidInput } from '../problems/api-problem.js';
 import { findRun } from './find-run.js';
 import { planRun, storePlan, type PlannedRun } from './make-plan.js';
@@ -43,7 +43,7 @@ type Rest = Omit<LogAnswer, 'plan'>;
  * that cannot be true is refused, and nothing is written then.
  */
 export function entryChange(
-  { compute, clock }: Pick<Parts, 'compute' | 'clock'>,
+  { compute, clock }: Pick<Services, 'compute' | 'clock'>,
   workshopId: string,
   runId: string,
   entry: LogEntry,

@@ -1,6 +1,6 @@
 import type { PlanView } from '#contract';
 import type { AnswerKey, HeldRun, PlanRevision, ReconciledNudges, Repositories } from '#storage';
-import type { Parts } from '../parts.js';
+import type { Services } from '../services.js';
 import { callHash, keyReused, type IdempotentRequest } from './with-idempotency.js';
 import { shownPlan } from './make-plan.js';
 import { publishNudges } from './publish-nudges.js';
@@ -56,29 +56,29 @@ const FREE_TRIES = 5;
  * @returns the answer's body; an error in any step leaves nothing behind and frees the key
  */
 export async function planOnce<Seen, Made, Rest, Answer>(
-  parts: Parts,
+  services: Services,
   request: IdempotentRequest,
   change: PlanningChange<Seen, Made, Rest, Answer>,
 ): Promise<Answer> {
   const { workshopId } = request;
-  return parts.turns.take(workshopId, change.urgency, async () => {
+  return services.turns.take(workshopId, change.urgency, async () => {
     for (let tries = 0; tries < FREE_TRIES; tries += 1) {
-      const done = await tryFreely(parts, request, change);
-      if (done !== undefined) return answered(parts, done);
+      const done = await tryFreely(services, request, change);
+      if (done !== undefined) return answered(services, done);
     }
-    const held = await parts.storage.withWorkshopLock(workshopId, async (tx) => {
+    const held = await services.storage.withWorkshopLock(workshopId, async (tx) => {
       const before = await replayed(tx, request, change);
       if (before !== undefined) return before;
-      const seen = await change.read(tx, parts.taught.learnedIn(tx, workshopId));
+      const seen = await change.read(tx, services.taught.learnedIn(tx, workshopId));
       return done(change, await change.store(tx, seen, await change.plan(seen), { key: keyOf(request) }));
     });
-    return answered(parts, held);
+    return answered(services, held);
   });
 }
 
 /** @returns undefined when something moved while it planned */
 async function tryFreely<Seen, Made, Rest, Answer>(
-  { storage, taught }: Parts,
+  { storage, taught }: Services,
   request: IdempotentRequest,
   change: PlanningChange<Seen, Made, Rest, Answer>,
 ): Promise<Done<Answer> | undefined> {
@@ -137,7 +137,7 @@ function done<Rest, Answer>(
   return { answer: change.answer(rest, shownPlan(revision)), nudges };
 }
 
-async function answered<Answer>(parts: Parts, { answer, nudges }: Done<Answer>): Promise<Answer> {
-  for (const each of nudges) await publishNudges(parts, each);
+async function answered<Answer>(services: Services, { answer, nudges }: Done<Answer>): Promise<Answer> {
+  for (const each of nudges) await publishNudges(services, each);
   return answer;
 }

@@ -6,19 +6,19 @@ import { checkWorkshop } from '#runs';
 import type { Repositories, StoredWorkshop } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
-import { PARTS, type Parts } from '../parts.js';
+import { SERVICES, type Services } from '../services.js';
 import { ApiProblem, invalidInput, notFound, staleVersion } from '../problems/api-problem.js';
 
 /** The workshop's own facts: hours, room, equipment, time zone. */
 @ApiTags('workshop')
 @Controller('workshop')
 export class WorkshopController {
-  constructor(@Inject(PARTS) private readonly parts: Parts) {}
+  constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get()
   @Documents({ summary: 'Hours, room, equipment and time zone', answer: storedWorkshop })
   async get(@Caller() { workshopId }: CallerFacts): Promise<WorkshopView> {
-    const found = await this.parts.storage.workshops.get(workshopId);
+    const found = await this.services.storage.workshops.get(workshopId);
     if (found === null) throw notFound('workshop');
     return shown(found);
   }
@@ -35,7 +35,7 @@ export class WorkshopController {
   ): Promise<WorkshopView> {
     const issues = checkWorkshop(body.facts);
     if (issues.length > 0) throw invalidInput(issues.map((i) => ({ ...i, path: ['facts', ...i.path] })));
-    const changed = await this.parts.storage.withWorkshopLock(workshopId, async (tx) => {
+    const changed = await this.services.storage.withWorkshopLock(workshopId, async (tx) => {
       const missing = await equipmentMissed(tx, workshopId, body.facts);
       if (missing !== undefined) {
         throw new ApiProblem(409, 'in-use', { says: 'equipment-in-use', ...missing });

@@ -6,7 +6,7 @@ import type { Taught } from './use-cases/taught.js';
 import type { WorkshopTurns } from './use-cases/workshop-turns.js';
 
 /** What the controllers work with, made at the start and handed in. */
-export interface Parts {
+export interface Services {
   readonly storage: Storage;
   /** What takes time is computed there, beside the event loop. */
   readonly compute: Compute;
@@ -25,4 +25,4 @@ export interface Parts {
 }
 
 /** Injection token of the parts. */
-export const PARTS = Symbol('parts');
+export const SERVICES = Symbol('parts');
