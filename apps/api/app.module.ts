@@ -4,7 +4,12 @@ import { KeyGuard } from './access/key.guard.js';
 import { DiskWatch } from './problems/disk-watch.js';
 import { HealthController } from './health/health.controller.js';
 import { InboxController } from './inbox/inbox.controller.js';
-import { DesignsController, FatsController, MouldsController, RecipesController } from './library/shelves.js';
+import {
+  DesignsController,
+  FatsController,
+  MouldsController,
+  RecipesController,
+} from './library/catalogue.controllers.js';
 import { ShippedFatsController } from './library/shipped-fats.controller.js';
 import { CureController } from './lots/cure.controller.js';
 import { LotsController } from './lots/lots.controller.js';

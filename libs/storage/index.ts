@@ -23,7 +23,7 @@ export type {
   StoredResponse,
 } from './repositories/idempotency.js';
 export type { AccessKey, Keys } from './repositories/keys.js';
-export type { Library, Shelf, Stored } from './repositories/library.js';
+export type { Library, CatalogueRepository, Stored } from './repositories/library.js';
 export type { Log, LoggedEntry } from './repositories/log.js';
 export type { LotFacts, Lots, StoredLot } from './repositories/lots.js';
 export type { DeliveredNudge, Nudges, NudgeStatus, StoredNudge } from './repositories/nudges.js';

@@ -2,7 +2,7 @@ import { Body, Controller, Delete, Get, Inject, Param, Post, Put, Query, type Ty
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
 import { LARGEST_INT4, numberInAddress, uuid } from '#contract';
-import type { Repositories, Shelf, Stored } from '#storage';
+import type { Repositories, CatalogueRepository, Stored } from '#storage';
 import type { Issue } from '#units';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
@@ -13,14 +13,14 @@ import type { LibraryThing } from '../problems/problem-told.js';
 import { withIdempotency } from '../use-cases/with-idempotency.js';
 
 /** What is particular to one kind of thing in the library. */
-export interface ShelfFacts<Content extends { key: string }> {
+export interface CatalogueFacts<Content extends { key: string }> {
   /** Plural, as in the path. */
   readonly path: string;
   readonly what: LibraryThing;
   readonly schema: z.ZodType<Content>;
   readonly stored: z.ZodType;
   readonly replacement: z.ZodType<{ version: number; content: Content }>;
-  shelf(repositories: Repositories): Shelf<Content>;
+  repository(repositories: Repositories): CatalogueRepository<Content>;
   /** What its schema cannot see: names it refers to, sums, circles. */
   check(content: Content, repositories: Repositories, workshopId: string): Promise<readonly Issue[]>;
   /** Titles of things in use that refer to it. */
@@ -41,7 +41,7 @@ const versionQuery = z.strictObject({ version: numberInAddress(1, LARGEST_INT4) 
 
 /** A controller that keeps one kind of thing: list, read, create, replace, take out of use. */
 export function libraryController<Content extends { key: string }>(
-  facts: ShelfFacts<Content>,
+  facts: CatalogueFacts<Content>,
 ): Type<unknown> {
   const { path, what } = facts;
 
@@ -53,7 +53,7 @@ export function libraryController<Content extends { key: string }>(
     @Get()
     @Documents({ summary: `All ${path} in use, by key`, answer: facts.stored, list: true })
     async list(@Caller() { workshopId }: CallerFacts) {
-      return (await facts.shelf(this.services.storage).list(workshopId)).map(shown);
+      return (await facts.repository(this.services.storage).list(workshopId)).map(shown);
     }
 
     @Post()
@@ -72,7 +72,7 @@ export function libraryController<Content extends { key: string }>(
       const request = { workshopId, key, call: `POST ${path}`, body: content };
       return withIdempotency(this.services.storage, request, async (tx) => {
         refuse(await facts.check(content, tx, workshopId));
-        const created = await facts.shelf(tx).create(workshopId, content);
+        const created = await facts.repository(tx).create(workshopId, content);
         if (!created.ok) throw keyTaken(what, content.key);
         return shown(created.value);
       });
@@ -81,7 +81,7 @@ export function libraryController<Content extends { key: string }>(
     @Get(':id')
     @Documents({ summary: `One ${what}`, answer: facts.stored, problems: [404, 422] })
     async get(@Caller() { workshopId }: CallerFacts, @Param('id', { schema: idParam }) id: string) {
-      const found = await facts.shelf(this.services.storage).get(workshopId, id);
+      const found = await facts.repository(this.services.storage).get(workshopId, id);
       if (found === null) throw notFound(what);
       return shown(found);
     }
@@ -94,7 +94,7 @@ export function libraryController<Content extends { key: string }>(
       @Body({ schema: facts.replacement }) body: { version: number; content: Content },
     ) {
       return this.services.storage.withWorkshopLock(workshopId, async (tx) => {
-        const before = await facts.shelf(tx).get(workshopId, id);
+        const before = await facts.repository(tx).get(workshopId, id);
         if (before === null || before.archivedAt !== null) throw notFound(what);
         if (before.key !== body.content.key) {
           const { key } = before;
@@ -103,7 +103,7 @@ export function libraryController<Content extends { key: string }>(
         }
         const issues = await facts.check(body.content, tx, workshopId);
         refuse(issues.map((issue) => ({ ...issue, path: ['content', ...issue.path] })));
-        const changed = await facts.shelf(tx).update(workshopId, id, body.version, body.content);
+        const changed = await facts.repository(tx).update(workshopId, id, body.version, body.content);
         if (changed === null) throw notFound(what);
         if (!changed.ok) throw staleVersion(shown(changed.current));
         return shown(changed.value);
@@ -122,13 +122,13 @@ export function libraryController<Content extends { key: string }>(
       @Query({ schema: versionQuery }) query: { version: number },
     ): Promise<void> {
       await this.services.storage.withWorkshopLock(workshopId, async (tx) => {
-        const found = await facts.shelf(tx).get(workshopId, id);
+        const found = await facts.repository(tx).get(workshopId, id);
         if (found === null || found.archivedAt !== null) throw notFound(what);
         const users = await facts.usedBy(found.content, tx, workshopId);
         if (users.length > 0) {
           throw new ApiProblem(409, 'in-use', { says: 'thing-in-use', what, users });
         }
-        const changed = await facts.shelf(tx).archive(workshopId, id, query.version);
+        const changed = await facts.repository(tx).archive(workshopId, id, query.version);
         if (changed === null) throw notFound(what);
         if (!changed.ok) throw staleVersion(shown(changed.current));
       });

@@ -26,7 +26,7 @@ export interface Stored<Content> {
   readonly archivedAt: Date | null;
 }
 
-export interface Shelf<Content extends { key: string }> {
+export interface CatalogueRepository<Content extends { key: string }> {
   /** Those in use, by key. */
   list(workshopId: string): Promise<Stored<Content>[]>;
   get(workshopId: string, id: string): Promise<Stored<Content> | null>;
@@ -48,10 +48,10 @@ export interface Shelf<Content extends { key: string }> {
 }
 
 export interface Library {
-  readonly moulds: Shelf<Mould>;
-  readonly fats: Shelf<Fat>;
-  readonly recipes: Shelf<Recipe>;
-  readonly designs: Shelf<PieceDesign>;
+  readonly moulds: CatalogueRepository<Mould>;
+  readonly fats: CatalogueRepository<Fat>;
+  readonly recipes: CatalogueRepository<Recipe>;
+  readonly designs: CatalogueRepository<PieceDesign>;
 }
 
 /** The four tables have the same columns, so the delegate of one can stand for all. */
@@ -60,18 +60,18 @@ type Table = Session['db']['mould'];
 export function library(session: Session): Library {
   const { db } = session;
   return {
-    moulds: shelf<Mould>(session, db.mould, mould),
-    fats: shelf<Fat>(session, db.fat as unknown as Table, fat),
-    recipes: shelf<Recipe>(session, db.recipe as unknown as Table, recipe),
-    designs: shelf<PieceDesign>(session, db.pieceDesign as unknown as Table, pieceDesign),
+    moulds: repository<Mould>(session, db.mould, mould),
+    fats: repository<Fat>(session, db.fat as unknown as Table, fat),
+    recipes: repository<Recipe>(session, db.recipe as unknown as Table, recipe),
+    designs: repository<PieceDesign>(session, db.pieceDesign as unknown as Table, pieceDesign),
   };
 }
 
-function shelf<Content extends { key: string }>(
+function repository<Content extends { key: string }>(
   session: Session,
   table: Table,
   schema: z.ZodType<Content>,
-): Shelf<Content> {
+): CatalogueRepository<Content> {
   const read = (row: Row): Stored<Content> => ({ ...row, content: readStored(schema, row.content) });
   const get = async (workshopId: string, id: string): Promise<Stored<Content> | null> => {
     const row = await table.findUnique({ where: { workshopId_id: { workshopId, id } } });

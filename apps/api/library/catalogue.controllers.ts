@@ -23,7 +23,7 @@ export const MouldsController = libraryController({
   schema: mould,
   stored: storedMould,
   replacement: mouldReplacement,
-  shelf: ({ library }) => library.moulds,
+  repository: ({ library }) => library.moulds,
   check: async (content) => checkMould(content),
   usedBy: async ({ key }, repositories, workshopId) =>
     designsThat(repositories, workshopId, (part) => part.kind === 'batch' && part.mould === key),
@@ -35,7 +35,7 @@ export const FatsController = libraryController({
   schema: fat,
   stored: storedFat,
   replacement: fatReplacement,
-  shelf: ({ library }) => library.fats,
+  repository: ({ library }) => library.fats,
   check: async (content) => checkFat(fromSheet(content)),
   async usedBy({ key }, { library }, workshopId) {
     const recipes = await library.recipes.list(workshopId);
@@ -49,7 +49,7 @@ export const RecipesController = libraryController({
   schema: recipe,
   stored: storedRecipe,
   replacement: recipeReplacement,
-  shelf: ({ library }) => library.recipes,
+  repository: ({ library }) => library.recipes,
   async check(content, { library }, workshopId) {
     const own = await library.fats.list(workshopId);
     return checkRecipe(content, fatTable(own.map(({ content: each }) => fromSheet(each))));
@@ -64,7 +64,7 @@ export const DesignsController = libraryController({
   schema: pieceDesign,
   stored: storedDesign,
   replacement: designReplacement,
-  shelf: ({ library }) => library.designs,
+  repository: ({ library }) => library.designs,
   async check(content, { library, workshops }, workshopId) {
     const [fats, moulds, recipes, workshop] = await Promise.all([
       library.fats.list(workshopId),
