@@ -29,7 +29,7 @@ export const cavityShape = z
 
 const waysToState = ['cavityMl', 'waterFillG', 'shape'] as const;
 
-/** A kind of mould and how much of it she owns. Its cavity is stated in one of three ways. */
+/** A kind of mould and how much of it there is. Its cavity is stated in one of three ways. */
 export const mould = z
   .strictObject({
     key,

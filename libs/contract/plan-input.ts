@@ -8,7 +8,7 @@ import { recipe } from './recipe.js';
 import { logEntry, runOrder } from './run.js';
 import { workshopFacts } from './workshop.js';
 
-/** What plans are made from, so that a program at her side can try what a change would do without asking each time. */
+/** What plans are made from, so that a program on the device can try what a change would do without asking each time. */
 export const planInput = z
   .strictObject({
     schema: z.literal('benchtide.plan-input/2'),

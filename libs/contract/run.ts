@@ -3,7 +3,7 @@ import { givenInstant, key, localDate, localDateTime, line, percent, prose, titl
 import { mishapKinds, mishapResponses, soapStates } from './names/index.js';
 import { grams } from './quantity.js';
 
-/** What to make, how many, and when she could begin. */
+/** What to make, how many, and when it could begin. */
 export const runOrder = z
   .strictObject({
     key,

@@ -18,7 +18,7 @@ const spans = z.array(span).max(12).default([]);
 /** Quiet hours; may run over midnight, unlike a span. */
 const quietSpan = z.strictObject({ from: localTime, to: localTime }).meta({ id: 'QuietSpan' });
 
-/** When the maker can be at the bench and when she may be disturbed. */
+/** When the maker can be at the bench and may be disturbed. */
 export const hours = z
   .strictObject({
     weekly: z.strictObject({
@@ -37,7 +37,7 @@ export const hours = z
       .meta({ description: 'Days whose hours differ; they replace that day’s weekly hours' }),
     quiet: quietSpan
       .optional()
-      .meta({ description: 'No nudge arrives in these hours; absent: she may always be disturbed' }),
+      .meta({ description: 'No nudge arrives in these hours; absent: there are none' }),
   })
   .meta({ id: 'Hours' });
 

@@ -29,7 +29,7 @@ async function read(path: string): Promise<PlanInput> {
   return planInput.parse((await bench.call('GET', path)).body);
 }
 
-/** What a program at her side does with it. */
+/** What a program on the device does with it. */
 function orderInput(from: PlanInput, run: RunOrder, changes: readonly RecipeChange[]): RunsInput {
   const input = readPlanInput(from);
   const design = input.designs.find(({ key }) => key === run.design)!;

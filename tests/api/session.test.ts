@@ -199,7 +199,7 @@ describe('a page of another site', () => {
     ['same-site, as another port or a sibling host', { 'sec-fetch-site': 'same-site' }],
     ['of another origin', { 'sec-fetch-site': '', origin: 'http://127.0.0.1:1' }],
     ['of no origin that can be told', { 'sec-fetch-site': '', origin: 'null' }],
-  ])('changes nothing through her browser: %s', async (_what, headers) => {
+  ])('changes nothing through the maker’s browser: %s', async (_what, headers) => {
     const browser = await signedIn('hers');
     for (const [method, path, body] of [
       ['POST', '/api/moulds', mould],

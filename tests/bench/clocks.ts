@@ -75,15 +75,15 @@ interface Coverage {
   readonly standardError: number;
 }
 
-/** For a recipe of hers and for one never made. */
+/** For a recipe that was made before and for one never made. */
 function coverage({ batches, workshops, workshopOffset }: Trial): Coverage[] {
   const random = seededRandom(SEED + batches);
   const shares: [number[], number[]] = [[], []];
   for (let workshop = 0; workshop < workshops; workshop += 1) {
     const offsets = drawOffsets(random, workshopOffset);
     const lessons = learn(logOf(offsets, batches, random, anyObservation));
-    const hers = Math.floor(random.next() * RECIPES);
-    shares[0].push(shareHeld(lessons, hers, offsets, random));
+    const ofLog = Math.floor(random.next() * RECIPES);
+    shares[0].push(shareHeld(lessons, ofLog, offsets, random));
     shares[1].push(shareHeld(lessons, RECIPES, offsets, random));
   }
   return shares.map((each) => {
@@ -172,7 +172,7 @@ function widthFigures(): Figure[] {
     const name = (whose: string): string => `unmould band after 20 ${of} batches, ${whose}`;
     const unit = '% of unlearned';
     return [
-      { name: name('her recipe'), value: share(0), unit, bar: 65, better: 'lower' },
+      { name: name('a recipe of the log'), value: share(0), unit, bar: 65, better: 'lower' },
       { name: name('a new one'), value: share(RECIPES), unit, bar: null, better: 'lower' },
     ];
   });

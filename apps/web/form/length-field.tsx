@@ -11,7 +11,7 @@ type Per = keyof typeof MIN_PER;
 export function LengthField({ path, label }: { readonly path: Path; readonly label: string }): ReactNode {
   const { form } = useWords();
   const { value, set } = useField(path);
-  // Kept while it is typed: 24 h must not turn into a day under her hands.
+  // Kept while it is typed: 24 h must not turn into a day as it is typed.
   const [per, setPer] = useState<Per>(() => usual(value));
   return (
     <div className="length">
@@ -29,7 +29,7 @@ export function LengthField({ path, label }: { readonly path: Path; readonly lab
         value={per}
         onChange={({ target }) => {
           const next = target.value as Per;
-          // The figure stays, what it means changes: she corrects the unit, not the number.
+          // The figure stays, what it means changes: the maker corrects the unit, not the number.
           if (typeof value === 'number') set(Math.round((value / MIN_PER[per]) * MIN_PER[next]));
           setPer(next);
         }}

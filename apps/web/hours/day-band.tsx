@@ -4,7 +4,7 @@ import { MINUTES_OF_DAY, minutesOf, STEP_MIN, withEdge, type Span } from './span
 
 const HOUR = 60;
 
-/** A day from midnight to midnight with her hours as bands, whose ends are moved by finger, mouse or arrow keys. */
+/** A day from midnight to midnight with the maker's hours as bands, whose ends are moved by finger, mouse or arrow keys. */
 export function DayBand({
   day,
   spans,

@@ -22,7 +22,7 @@ import './hours.css';
 
 const DAYS = 28;
 
-/** When she can work and when she may be disturbed, and what that looks like in the coming weeks. */
+/** When the maker can work and may be disturbed, and what that looks like in the coming weeks. */
 export default function HoursPage(): ReactNode {
   const { data, error, refetch } = useWorkshop();
   if (data !== undefined) return <HoursForm stored={data} />;

@@ -3,7 +3,7 @@ import { useTimes, timesFor } from '../look/times.js';
 import { useLanguage, useWords } from '../words/words.js';
 import type { Day, Stretch } from './weeks.js';
 
-/** The coming weeks, a band for each day: her hours, what is quiet, what is planned; and the same as a table. */
+/** The coming weeks, a band for each day: working hours, what is quiet, what is planned; and the same as a table. */
 export function WeeksPicture({
   days,
   zone,

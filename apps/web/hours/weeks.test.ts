@@ -10,7 +10,7 @@ const hours = {
 const at = (text: string): number => Date.parse(text);
 
 describe('the coming days', () => {
-  it('have her hours, quiet hours, exceptions and sittings as shares of the day', () => {
+  it('have working hours, quiet hours, exceptions and sittings as shares of the day', () => {
     const sitting = {
       title: 'Tiles',
       startAt: at('2026-11-27T23:00:00Z'),

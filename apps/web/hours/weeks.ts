@@ -29,7 +29,7 @@ export interface Day {
 }
 
 /**
- * The coming days: when she is at the bench, when she may not be disturbed, and what is planned.
+ * The coming days: when the maker is at the bench, when nobody may disturb, and what is planned.
  * @param now milliseconds since 1970; the first day is the one it falls on
  */
 export function daysAhead(

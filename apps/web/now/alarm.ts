@@ -12,7 +12,7 @@ const REMEMBERED = 50;
 
 let context: AudioContext | undefined;
 
-/** Browsers let a page sound only after she has touched it: made ready at the first touch. */
+/** Browsers let a page sound only after a first touch: made ready at the first touch. */
 export function readyToSound(): () => void {
   const ready = (): void => {
     context ??= new AudioContext();

@@ -13,7 +13,7 @@ export interface BenchRun {
   readonly design?: PieceDesign;
 }
 
-/** A stage as she meets it at the bench. */
+/** A stage as it is met at the bench. */
 export interface BenchStage {
   readonly runId: string;
   readonly runTitle: string;

@@ -5,7 +5,7 @@ import { discardEntry, logEntry, type LogOutcome } from '../offline/log-queue.js
 import { whenSent } from '../offline/queue-news.js';
 import { serverNow } from '../api/server-time.js';
 
-/** What she logged last and what became of it. */
+/** What was logged last and what became of it. */
 export interface Logged {
   readonly runId: string;
   readonly entry: LogEntry;
@@ -16,7 +16,7 @@ export interface Logged {
 /** Logging from the bench, with the last answer and a way back. */
 export interface Logging {
   readonly last: Logged | undefined;
-  /** @param entry its `at` is when she tapped */
+  /** @param entry its `at` is the moment of the tap */
   readonly log: (runId: string, entry: LogEntry) => void;
   readonly undo: () => void;
   readonly dismiss: () => void;

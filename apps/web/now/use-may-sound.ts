@@ -6,7 +6,7 @@ import { usePreference } from '../preferences/preferences.js';
 import { readyToSound } from './alarm.js';
 import { isQuiet } from '../look/wall-clock.js';
 
-/** Tells whether a last call may be heard: if she allowed it, and never in her quiet hours. */
+/** Tells whether a last call may be heard: if the maker allowed it, and never in quiet hours. */
 export function useMaySound(): () => boolean {
   const [isAllowed] = usePreference('sound');
   const { data } = useQuery({

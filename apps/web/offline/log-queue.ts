@@ -18,7 +18,7 @@ export type LogOutcome =
 
 export interface LogOptions {
   /**
-   * `keep` (if absent): a refused entry stays in the queue, where she is asked about it. `hand-back`: it is
+   * `keep` (if absent): a refused entry stays in the queue, where the maker is asked about it. `hand-back`: it is
    * dropped and the caller shows the refusal, as a form beside its fields does.
    */
   readonly ifRefused?: 'keep' | 'hand-back';
@@ -26,7 +26,7 @@ export interface LogOptions {
 
 /**
  * Writes into the bench log, whatever the connection. The entry is kept on this device first, then sent after all
- * that waits already; `at` is the time of the act, so set it when she taps.
+ * that waits already; `at` is the time of the act, so set it at the tap.
  * @param runId id of the run, not its key
  * @throws TypeError where neither the API can be reached nor this browser keep anything
  */

@@ -8,7 +8,7 @@ import { sittingsOf, stretchOf } from './plan-facts.js';
 
 const HEIGHT = 22;
 
-/** When she is at the bench and what for, with the window of each stage as a lens and in words. */
+/** When the maker is at the bench and what for, with the window of each stage as a lens and in words. */
 export function Sittings({ plan }: { readonly plan: PlanDocument }): ReactNode {
   const { plan: words } = useWords();
   const times = useTimes();

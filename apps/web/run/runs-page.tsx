@@ -30,7 +30,7 @@ function Runs({ data }: { readonly data: readonly Run[] }): ReactNode {
   const live = data.filter(({ state }) => state === 'planned' || state === 'making');
   const over = data.filter((run) => !live.includes(run)).reverse();
   const plans = useQueries({ queries: live.map(({ id }) => planQuery(id)) });
-  // All at once, or the page would grow under her finger.
+  // All at once, or the page would grow under the finger.
   if (plans.some(({ isPending }) => isPending)) return <Loading />;
   return (
     <div className="stack">

@@ -8,7 +8,7 @@ const DAY = 24 * 60 * 60_000;
 /** Pixels that a day takes at least, for its night and hours to be drawn. */
 const NEAREST = 30;
 
-/** What lies behind the ribbons: nights, her hours, the days and times that are written above. */
+/** What lies behind the ribbons: nights, working hours, the days and times that are written above. */
 export const Backdrop = memo(function Backdrop({
   frame,
   zone,

@@ -39,7 +39,7 @@ it('shades nights by the clock on the wall, cut to what is shown', () => {
   ]);
 });
 
-it('opens her hours where the clock says so, before and after it changes', () => {
+it('opens the hours where the clock says so, before and after it changes', () => {
   const day = [{ from: '09:00', to: '10:00' }];
   const weekly = {
     monday: [],

@@ -36,7 +36,7 @@ export function nights(stretch: Stretch, zone: string): Stretch[] {
   );
 }
 
-/** When she can be at the bench. @param zone of the workshop, in which her hours are told */
+/** When the maker can be at the bench. @param zone of the workshop, in which the hours are stated */
 export function openStretches(hours: WeeklyHours, zone: string, { from, to }: Stretch): Stretch[] {
   return openIntervals(hours, zone, minuteOf(from), minuteOf(to)).map((open) => ({
     from: open.from * MINUTE,

@@ -20,7 +20,7 @@ export interface TideChartProps {
   readonly tide: TideRun;
   /** The plan before, where the one drawn is tried or dragged. */
   readonly before?: TideRun | undefined;
-  /** When she can be at the bench. */
+  /** When the maker can be at the bench. */
   readonly hours: readonly Stretch[];
   /** IANA zone in which days are written. */
   readonly zone: string;

@@ -22,7 +22,7 @@ export interface PieceUse {
   readonly dayRatio: number;
 }
 
-/** What a maker expects before she has weighed any. */
+/** What a maker expects before any was weighed. */
 export interface ExpectedUse {
   /** Above 0, mL. */
   readonly meanMl: number;

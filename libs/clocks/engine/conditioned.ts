@@ -2,7 +2,7 @@ import type { LogNormal, Truncation } from './log-normal.js';
 
 /**
  * Adds an observation to what has been seen. The tighter bound counts. Where the two contradict each other
- * the later one counts and the earlier bound it contradicts is dropped: a maker who finds soft what she
+ * the later one counts and the earlier bound it contradicts is dropped: a maker who finds soft what
  * called firm yesterday has looked again.
  *
  * @param seen what was known

@@ -27,7 +27,7 @@ export interface Sighting {
  * by one they would teach the same luck several times.
  *
  * Exact sightings are averaged and then outweigh every bound, but for those that a later look contradicts by more than
- * one σ: she has looked again. Otherwise the bounds are intersected in the order
+ * one σ: the maker has looked again. Otherwise the bounds are intersected in the order
  * given; where two contradict each other the later counts, as in `conditioned`. Where σ differs among the
  * sightings used the largest is taken: the batch is no surer than the least sure of them.
  *

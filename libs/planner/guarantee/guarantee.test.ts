@@ -98,7 +98,7 @@ describe('guarantee', () => {
         { ...after, atMost: known(atMost) },
       ],
     });
-    // She can end unmoulding 153 after the soap is firm, not later; it is hard 1316 after that at most.
+    // Unmoulding can end 153 after the soap is firm, not later; it is hard 1316 after that at most.
     expect(guarantee(p(1316 - 153), planned(p(1316 - 153))).holds).toBe(true);
     expect(guarantee(p(1315 - 153), planned(p(1315 - 153))).holds).toBe(false);
   });

@@ -25,7 +25,7 @@ it('asks for keys of their own', () => {
   ]);
 });
 
-it('wants a fat of her own to make sense', () => {
+it('wants an own fat to make sense', () => {
   const fat = {
     key: 'odd',
     title: 'Odd',

@@ -51,7 +51,7 @@ describe('latest start of a run', () => {
     expect(found.value).toMatchObject({ status: 'undecided', beginAt: null, odds: null, run: answer.run });
   });
 
-  it('is when the first stage of the plan starts, in her hours as a clock on the wall shows them', () => {
+  it('is when the first stage of the plan starts, in working hours as a clock on the wall shows them', () => {
     const starts = answer.plan.runs.flatMap((run) => run.stages.map((stage) => stage.startAt)).sort();
     expect(starts[0]).toBe(answer.beginAt);
     const wall = new Intl.DateTimeFormat('en-GB', { timeZone: ZONE, weekday: 'long' });

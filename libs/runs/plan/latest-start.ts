@@ -33,7 +33,7 @@ const DEFAULT_SCENARIOS = 2000;
  * from there; or the best odds that can be had and what stands in the way.
  *
  * "Begin" is the start of the first hands-on stage. The cure takes whatever hours it likes; only stages are bound to
- * hers. The other runs of the input keep what their plan takes.
+ * the maker's own. The other runs of the input keep what their plan takes.
  * @returns issues for input that makes no sense: a run or a day that is not told, a run that has begun
  */
 export function findLatestStart(

@@ -40,7 +40,7 @@ describe('rockpool tiles', () => {
     expect(stages.every((s) => s.startAt >= '2026-11-27T18:00' && s.endAt <= '2026-11-30T22:00')).toBe(true);
   });
 
-  it('has every stage in its window and in her hours', () => {
+  it('has every stage in its window and in working hours', () => {
     const dayName = new Intl.DateTimeFormat('en-GB', { timeZone: ZONE, weekday: 'long' });
     for (const stage of run?.stages ?? []) {
       expect(time(stage.startAt), stage.key).toBeGreaterThanOrEqual(time(stage.opensAt));

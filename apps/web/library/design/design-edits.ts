@@ -2,7 +2,7 @@ import type { PartKind, StageKind } from '#contract/names';
 import { listAt, valueAt, withItem, withoutItem, withValue, type Value, textAt } from '../../form/values.js';
 import { newKey } from '../new-key.js';
 
-/** What makes a part of each kind, unless she chooses otherwise. */
+/** What makes a part of each kind, unless the maker chooses otherwise. */
 const makingKinds: Readonly<Record<PartKind, StageKind>> = {
   batch: 'pour',
   'melt-and-pour': 'glaze',

@@ -14,7 +14,7 @@ import { ThingPage } from '../thing-page.js';
 import { AcidProfile } from './acid-profile.js';
 import { ownFrom } from './own-from.js';
 
-/** A fat of the maker's own, by the certificate of her lot. */
+/** A fat of the maker's own, by the certificate of a lot. */
 export default function FatPage(): ReactNode {
   const { library } = useWords();
   const { titled, behaviourOf } = useTexts();
