@@ -77,14 +77,14 @@ export function recipeKeyOf(run: ResolvedRun, part: string): string {
 /** A run of the past with everything it refers to looked up, in the workshop as it is now. */
 export function workingsOfPast(past: PastRun, workshop: RunsInput['workshop']): ResolvedRun {
   const { order, design, recipes, fats, moulds } = past;
-  const [workings] = resolveRuns({
+  const [resolved] = resolveRuns({
     ...{ workshop, recipes, fats, moulds },
     designs: [design],
     runs: [order],
     log: [],
   });
-  if (workings === undefined) throw new Error('one run has one set of workings');
-  return workings;
+  if (resolved === undefined) throw new Error('one run has one resolution');
+  return resolved;
 }
 
 /** The stage that makes a part. A checked design has just one for each part that a stage works on. */

@@ -12,14 +12,14 @@ import { resolveRuns } from '../input/resolve-run.js';
  * @returns issues with paths from the entry's root; none when it may be appended
  */
 export function checkEntry(input: RunsInput, run: string, entry: LogEntry): Issue[] {
-  const workings = resolveRuns(input).find((w) => w.order.key === run);
-  if (workings === undefined) throw new Error(`run ${run} is not in the input`);
+  const resolved = resolveRuns(input).find((w) => w.order.key === run);
+  if (resolved === undefined) throw new Error(`run ${run} is not in the input`);
   const before = input.log.filter((line) => line.run === run);
-  const clocks = clocksOf(workings, input.workshop);
-  const had = new Set(foldLog(workings, before, clocks).issues.map((issue) => JSON.stringify(issue)));
+  const clocks = clocksOf(resolved, input.workshop);
+  const had = new Set(foldLog(resolved, before, clocks).issues.map((issue) => JSON.stringify(issue)));
   const after = [...before, { entry }];
-  const { issues } = foldLog(workings, after, clocks);
-  const asked = askWeighIns(workings, after).filter(({ path: [place] }) => place === before.length);
+  const { issues } = foldLog(resolved, after, clocks);
+  const asked = askWeighIns(resolved, after).filter(({ path: [place] }) => place === before.length);
   return [...issues, ...asked]
     .filter((issue) => !had.has(JSON.stringify(issue)))
     .map((issue): Issue => {

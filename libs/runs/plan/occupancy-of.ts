@@ -9,9 +9,9 @@ import { mouldUse, resolveRuns } from '../input/resolve-run.js';
  * @param input the runs of the document, with their designs and moulds
  */
 export function occupancyOf(document: PlanDocument, input: RunsInput): Busy[] {
-  const workings = new Map(resolveRuns(input).map((w) => [w.order.key, w]));
+  const resolved = new Map(resolveRuns(input).map((w) => [w.order.key, w]));
   return document.runs.flatMap((run): Busy[] => {
-    const found = workings.get(run.run);
+    const found = resolved.get(run.run);
     if (found === undefined) return [];
     const open = run.stages.filter((stage) => stage.status === 'planned');
     const atBench = open.flatMap((stage) => {
