@@ -70,7 +70,7 @@ const codes = {
   not_multiple_of: 'input.not-multiple-of',
 } as const satisfies Readonly<Record<ShapeCode, Issue['code']>>;
 
-/** @throws where a schema's rule has no name, which a test of all rules finds */
+/** @throws where a schema's rule has no name: a fault of the schema, not of the input */
 function ruleOf({ params }: z.core.$ZodIssueCustom): (typeof inputRules)[number] {
   const rule = inputRules.find((each) => each === params?.['rule']);
   if (rule === undefined) throw new Error('a rule of a schema has no name: give it one with ruleError');
