@@ -27,7 +27,7 @@ describe('npm run amounts', () => {
     expect(plan).toContain(amounts);
     for (const part of ['Deep-blue layer', 'Sand layer', 'Small shells', 'Sea foam', 'Clear water drops']) {
       const section = amounts.slice(amounts.indexOf(`  ${part}: `));
-      expect(section).toMatch(/^[^\n]+\n(?: {4}[^\n]+\n)*? {4}Chance of running short \d/);
+      expect(section).toMatch(/^[^\n]+\n(?: {4}[^\n]+\n)*? {4}Chance of running short: \d/);
       expect(section).toMatch(/Left over: likely [\d.]+ (g|piece)/);
     }
   });

@@ -89,7 +89,7 @@ describe('plan', () => {
     const { stdout, stderr, status } = planCommand(asked);
     expect({ stderr, status }).toEqual({ stderr: '', status: 0 });
     expect(stdout).toMatch(
-      /^Cured by 2027-03-20 with odds of 60 %\n─+\nBegin \w+ \d+ \w+, \d\d:\d\d at the latest\./,
+      /^Cured by Sat 20 Mar with odds of 60%\n─+\nBegin \w+ \d+ \w+, \d\d:\d\d at the latest\./,
     );
     expect(stdout).toContain('Tide table');
     const answer = latestStartDocument.parse(JSON.parse(planCommand([...asked, '--json']).stdout));

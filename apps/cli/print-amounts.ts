@@ -1,16 +1,15 @@
 import type { BatchAmounts, Cover, PartAmounts, Risk } from '#contract';
-import { showMeasure, type UnitSystem } from '#units';
+import { fromBase } from '#units';
 import type { Texts } from '#words';
-import { columns, percentText, wrap } from './text-layout.js';
+import { columns, wrap } from './text-layout.js';
+import { printed } from './words/index.js';
 
 const WIDTH = 100;
-/** From here on kitchen scales show no fraction of an ounce that means anything. */
-const GRAMS_BELOW_OZ = 28.35;
 
 /** What to weigh for each part of a run, how surely it reaches and where what is left over can go. */
 export function amountsSection(amounts: readonly PartAmounts[], texts: Texts): string {
   const seen = new Seen();
-  return ['Amounts', ...amounts.map((part) => partText(part, texts, seen))].join('\n');
+  return [printed[texts.language].amounts, ...amounts.map((part) => partText(part, texts, seen))].join('\n');
 }
 
 /** What was said of an earlier part and need only be pointed to. */
@@ -26,13 +25,12 @@ class Seen {
 }
 
 function partText(part: PartAmounts, texts: Texts, seen: Seen): string {
-  const units = texts.system;
   const [urgent, other] = [
     part.risks.filter(({ level }) => level === 'high'),
     part.risks.filter(({ level }) => level !== 'high'),
   ];
   return [
-    `  ${part.title}: ${madeText(part, units)}`,
+    `  ${part.title}: ${madeText(part, texts)}`,
     ...urgent.map((risk) => riskText(risk, part, seen, texts)),
     ...(part.batch === undefined ? [] : batchText(part, part.batch, texts, seen)),
     coverText(part, texts),
@@ -41,105 +39,108 @@ function partText(part: PartAmounts, texts: Texts, seen: Seen): string {
   ].join('\n');
 }
 
-/** A mass as the scales show it. */
-function massText(grams: number, units: UnitSystem): string {
-  const text = showMeasure(grams, 'mass', units);
-  return units === 'us' && grams < GRAMS_BELOW_OZ
-    ? `${text} (${showMeasure(grams, 'mass', 'metric')})`
-    : text;
-}
-
 /** Lye and its water: a tenth of a gram always, a hundredth where the batch is small. */
-function lyeMassText(grams: number, units: UnitSystem): string {
-  const metric = showMeasure(grams, 'mass', 'metric', grams < 10 ? 2 : 1);
-  return units === 'us' ? `${showMeasure(grams, 'mass', 'us', 3)} (${metric})` : metric;
+function lyeMassText(grams: number, texts: Texts): string {
+  if (texts.system === 'us') return `${texts.number(fromBase(grams, 'oz'), 3)} oz`;
+  return `${texts.number(grams, grams < 10 ? 2 : 1)} g`;
 }
 
-function madeText(part: PartAmounts, units: UnitSystem): string {
-  const mass = part.massG === undefined ? '' : massText(part.massG, units);
+function madeText(part: PartAmounts, texts: Texts): string {
+  const words = printed[texts.language];
+  const mass = part.massG === undefined ? '' : texts.mass(part.massG);
   if (part.batch !== undefined) {
-    const { batchG, batchMl } = part.batch;
-    return `${massText(batchG, units)} of batter, ${showMeasure(batchMl, 'volume', units)}`;
+    return words.batter(texts.mass(part.batch.batchG), texts.volume(part.batch.batchMl));
   }
-  if (part.kind === 'melt-and-pour') return `${mass} of melt-and-pour base`;
-  const from = part.material === undefined ? '' : ` of ${part.material.replaceAll('-', ' ')}`;
-  return `${piecesText(part.pieces ?? 0)}${mass === '' ? '' : `, ${mass}${from}`}`;
+  if (part.kind === 'melt-and-pour') return words.base(mass);
+  const pieces = piecesText(part.pieces ?? 0, texts);
+  return mass === '' ? pieces : `${pieces}, ${mass}`;
 }
 
 /** A whole number of pieces. */
-export function piecesText(value: number): string {
-  const whole = value.toFixed(0);
-  return whole === '1' ? '1 piece' : `${whole} pieces`;
+export function piecesText(value: number, texts: Texts): string {
+  return texts.pieces(texts.number(value, 0), Math.round(value) === 1);
 }
 
 function coverText({ cover }: PartAmounts, texts: Texts): string {
-  const units = texts.system;
-  const amount = (value: number): string => (cover.unit === 'g' ? massText(value, units) : piecesText(value));
+  const words = printed[texts.language];
+  const amount = (value: number): string =>
+    cover.unit === 'g' ? texts.mass(value) : piecesText(value, texts);
   const { low, likely, high } = cover.leftover;
   const uses = cover.leftoverUses.length === 0 ? '' : `: ${texts.or(cover.leftoverUses.map(texts.of))}`;
-  return wrap(
-    `Chance of running short ${percentText(cover.shortageChance)}. ` +
-      `Left over: likely ${amount(likely)} (${amount(low)} to ${amount(high)})${uses}.${surerText(cover, amount)}`,
-    4,
-    WIDTH,
-  );
+  const told = [
+    words.short(texts.share(cover.shortageChance)),
+    words.left(amount(likely), texts.range(amount(low), amount(high)), uses),
+    ...surerTexts(cover, amount, texts),
+  ];
+  return wrap(told.join(' '), 4, WIDTH);
 }
 
-function surerText({ sizes, wantedCertainty }: Cover, amount: (value: number) => string): string {
-  const [next] = sizes.filter(({ certainty }) => certainty > wantedCertainty);
-  return next === undefined ? '' : ` For ${percentText(next.certainty)} make ${amount(next.amount)}.`;
+function surerTexts(
+  { sizes, wantedCertainty }: Cover,
+  amount: (value: number) => string,
+  texts: Texts,
+): string[] {
+  const next = sizes.find(({ certainty }) => certainty > wantedCertainty);
+  return next === undefined
+    ? []
+    : [printed[texts.language].surer(texts.share(next.certainty), amount(next.amount))];
 }
 
 function basisText(part: PartAmounts, texts: Texts): string[] {
-  const units = texts.system;
+  const words = printed[texts.language];
   const { perPiece, lossG = 0, lossFrom, count } = part;
   if (perPiece === undefined) return [];
-  const volume = (value: number): string => showMeasure(value, 'volume', units);
   // Nine pieces of ten lie within 1.6 standard deviations.
   const spread = (perPiece.meanMl * perPiece.spreadPercent * 1.645) / 100;
   const basis = [perPiece.from, ...(perPiece.learned === undefined ? [] : [perPiece.learned])].map(texts.of);
-  const usual = lossFrom === 'usual' ? ' (as usual; nothing was told)' : '';
-  const text =
-    `Made for ${piecesText(count)} of ${volume(perPiece.meanMl)}, mostly ${volume(Math.max(0, perPiece.meanMl - spread))} to ` +
-    `${volume(perPiece.meanMl + spread)} (${texts.and(basis)})` +
-    (lossG > 0 ? `, and ${massText(lossG, units)} that stays in bowl, bag and pipette${usual}` : '');
-  return [wrap(`${text}.`, 4, WIDTH)];
+  const range = texts.range(
+    texts.volume(Math.max(0, perPiece.meanMl - spread)),
+    texts.volume(perPiece.meanMl + spread),
+  );
+  const made = words.madeFor(
+    piecesText(count, texts),
+    texts.volume(perPiece.meanMl),
+    range,
+    texts.and(basis),
+  );
+  const usual = lossFrom === 'usual' ? words.asUsual : '';
+  const stays = lossG > 0 ? `${words.stays(texts.mass(lossG))}${usual}` : '';
+  return [wrap(`${made}${stays}.`, 4, WIDTH)];
 }
 
 function batchText(part: PartAmounts, batch: BatchAmounts, texts: Texts, seen: Seen): string[] {
-  const units = texts.system;
   const same = seen.before(JSON.stringify([part.told, batch]), part.title);
-  if (same !== undefined) return [`    Weigh the same as for “${same}”.`];
-  const mass = (value: number): string => massText(value, units);
+  if (same !== undefined) return [`    ${printed[texts.language].sameAs(texts.quoted(same))}`];
   return [
-    wrap(factsText(part, batch, units), 4, WIDTH),
-    ...columns(rowsOf(part, batch, texts).map(([name, value]) => [`      ${name}`, mass(value)])),
-    `    ${lyeText(batch, units)}`,
+    wrap(factsText(part, batch, texts), 4, WIDTH),
+    ...columns(rowsOf(part, batch, texts).map(([name, value]) => [`      ${name}`, texts.mass(value)])),
+    `    ${lyeText(batch, texts)}`,
     ...acidText(batch, texts),
-    wrap(waterText(batch), 6, WIDTH),
+    wrap(waterText(batch, texts), 6, WIDTH),
   ];
 }
 
-function factsText({ told }: PartAmounts, { fatsG, superfat }: BatchAmounts, units: UnitSystem): string {
+function factsText({ told }: PartAmounts, { fatsG, superfat }: BatchAmounts, texts: Texts): string {
   if (told === undefined) throw new Error('a batch without what its recipe says');
+  const words = printed[texts.language];
   const { superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent, batterTemperatureC } = told;
-  const koh =
-    kohSharePercent === 0
-      ? ''
-      : ` · KOH ${String(kohSharePercent)} % of the alkali, ${String(kohPurityPercent ?? 100)} % pure`;
-  const naoh = kohSharePercent === 100 ? '' : ` · NaOH ${String(naohPurityPercent)} % pure`;
-  const oil =
-    Math.abs(superfat.used - superfatPercent) > 0.05
-      ? `, ${superfat.used.toFixed(1)} % with the colours’ oil`
-      : '';
-  return (
-    `Fats ${massText(fatsG, units)} · superfat ${String(superfatPercent)} %${oil} (${superfat.low.toFixed(1)} to ` +
-    `${superfat.high.toFixed(1)} % as lots vary)${naoh}${koh} · batter at ${showMeasure(batterTemperatureC, 'temperature', units, 0)}`
-  );
+  const oil = Math.abs(superfat.used - superfatPercent) > 0.05;
+  const meant = words.superfat(texts.percent(superfatPercent));
+  const lots = words.asLotsVary(texts.range(texts.number(superfat.low), texts.percent(superfat.high)));
+  return [
+    words.fats(texts.mass(fatsG)),
+    `${oil ? `${meant}, ${words.withOil(texts.percent(superfat.used))}` : meant} (${lots})`,
+    ...(kohSharePercent === 100 ? [] : [words.naohPurity(texts.percent(naohPurityPercent))]),
+    ...(kohSharePercent === 0
+      ? []
+      : [words.kohShare(texts.percent(kohSharePercent), texts.percent(kohPurityPercent ?? 100))]),
+    words.batterAt(texts.temperature(batterTemperatureC)),
+  ].join(' · ');
 }
 
 function rowsOf(part: PartAmounts, batch: BatchAmounts, texts: Texts): [string, number][] {
   const { materials } = texts.names;
+  const words = printed[texts.language];
   const rows: [string, number][] = [
     ...batch.fats.map(({ fat, title, massG }): [string, number] => [texts.titled(fat, title), massG]),
     [materials['sodium-lactate'], batch.sodiumLactateG],
@@ -151,57 +152,48 @@ function rowsOf(part: PartAmounts, batch: BatchAmounts, texts: Texts): [string, 
       [title, massG],
       ...(carrier === undefined
         ? []
-        : [[`  stirred into extra ${carrierName[carrier.kind]}`, carrier.massG] satisfies [string, number]]),
+        : [[`  ${words.stirredInto[carrier.kind]}`, carrier.massG] satisfies [string, number]]),
     ]),
   ];
   return rows.filter(([, value]) => value > 0);
 }
 
-const carrierName = { fat: 'oil', water: 'water', glycerol: 'glycerol' } as const;
-
-function lyeText({ naohG, kohG, waterG }: BatchAmounts, units: UnitSystem): string {
+function lyeText({ naohG, kohG, waterG }: BatchAmounts, texts: Texts): string {
   const alkalis = [
-    ...(naohG > 0 ? [`NaOH ${lyeMassText(naohG, units)}`] : []),
-    ...(kohG > 0 ? [`KOH ${lyeMassText(kohG, units)}`] : []),
+    ...(naohG > 0 ? [`NaOH ${lyeMassText(naohG, texts)}`] : []),
+    ...(kohG > 0 ? [`KOH ${lyeMassText(kohG, texts)}`] : []),
   ];
-  return (
-    `Lye: ${alkalis.join(' and ')} into water ${lyeMassText(waterG, units)}. ` +
-    'Goggles, gloves; never water into lye.'
-  );
+  return printed[texts.language].lye(texts.and(alkalis), lyeMassText(waterG, texts));
 }
 
 function acidText({ acids }: BatchAmounts, texts: Texts): string[] {
   if (acids.length === 0) return [];
   const names = acids.map(
-    ({ key, title, massG }) => `${texts.titled(key, title)}: ${lyeMassText(massG, texts.system)}`,
+    ({ key, title, massG }) => `${texts.titled(key, title)}: ${lyeMassText(massG, texts)}`,
   );
-  return [
-    wrap(
-      `${names.join('; ')}. Stir it into the water or the fats before the lye, never onto strong lye: it spits. ` +
-        'The lye above includes what it takes.',
-      4,
-      WIDTH,
-    ),
-  ];
+  return [wrap(`${names.join('; ')}. ${printed[texts.language].acids}`, 4, WIDTH)];
 }
 
-function waterText({ water }: BatchAmounts): string {
+function waterText({ water }: BatchAmounts, texts: Texts): string {
+  const words = printed[texts.language];
   const { lyeConcentrationPercent, waterPerLye, waterPercentOfFats, allWaterPercentOfFats } = water;
-  const all =
-    allWaterPercentOfFats - waterPercentOfFats > 0.5
-      ? ` With what acids and colours bring: ${allWaterPercentOfFats.toFixed(0)} % of the fats.`
-      : '';
-  return (
-    `Lye of ${lyeConcentrationPercent.toFixed(1)} %; water ${waterPerLye.toFixed(2)} times the lye, ` +
-    `${waterPercentOfFats.toFixed(0)} % of the fats.${all}`
+  const whole = (percent: number): string => texts.percent(Math.round(percent));
+  const own = words.water(
+    texts.percent(lyeConcentrationPercent),
+    texts.number(waterPerLye, 2),
+    whole(waterPercentOfFats),
   );
+  const all = allWaterPercentOfFats - waterPercentOfFats > 0.5;
+  return all ? `${own} ${words.allWater(whole(allWaterPercentOfFats))}` : own;
 }
 
 function riskText(risk: Risk, part: PartAmounts, seen: Seen, texts: Texts): string {
   const text = texts.of(risk);
   const before = seen.before(JSON.stringify(risk), part.title);
   return wrap(
-    before === undefined ? `! ${text} ${texts.remedyOf(risk)}` : `! As for “${before}”: ${text}`,
+    before === undefined
+      ? `! ${text} ${texts.remedyOf(risk)}`
+      : `! ${printed[texts.language].asFor(texts.quoted(before), text)}`,
     4,
     WIDTH,
     2,

@@ -2,6 +2,7 @@ import type { PlanWithRemedies, Remedy } from '#contract';
 import type { Texts } from '#words';
 import { cautionsOf } from './print-plan.js';
 import { cautionsSection, wrap } from './text-layout.js';
+import { printed } from './words/index.js';
 
 const WIDTH = 100;
 
@@ -14,7 +15,7 @@ export function printRemedies(
   const cautions = remedies.flatMap((each) => each.cautions).filter(({ code }) => !shown.has(code));
   const sections = [
     [
-      'Remedies',
+      printed[texts.language].remedies,
       ...remedies.map((remedy, place) => remedyLines(remedy, place, texts)),
       ...notes.map((note) => wrap(texts.of(note), 2, WIDTH)),
     ].join('\n'),
@@ -24,11 +25,12 @@ export function printRemedies(
 }
 
 function remedyLines({ title, does, worse, also }: Remedy, place: number, texts: Texts): string {
+  const words = printed[texts.language];
   return [
     wrap(`${String(place + 1)}. ${texts.of(title)}`, 2, WIDTH, 3),
     wrap(does.map((gain) => texts.of(gain)).join(' '), 5, WIDTH),
-    ...(worse.length === 0 ? [wrap('Nothing becomes worse.', 5, WIDTH)] : []),
-    ...worse.map((loss) => wrap(`Worse: ${texts.of(loss)}`, 5, WIDTH, 2)),
-    ...also.map((change) => wrap(`Also: ${texts.of(change)}`, 5, WIDTH, 2)),
+    ...(worse.length === 0 ? [wrap(words.nothingWorse, 5, WIDTH)] : []),
+    ...worse.map((loss) => wrap(words.worse(texts.of(loss)), 5, WIDTH, 2)),
+    ...also.map((change) => wrap(words.also(texts.of(change)), 5, WIDTH, 2)),
   ].join('\n');
 }

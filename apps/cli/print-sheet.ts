@@ -1,15 +1,15 @@
 import type { AmountsDocument, GatherLine, GatherList, PieceCost } from '#contract';
-import { showMeasure, type UnitSystem } from '#units';
 import type { Texts } from '#words';
 import { amountsSection, piecesText } from './print-amounts.js';
 import { cautionsSection, columns, heading, percentText, wrap } from './text-layout.js';
+import { printed } from './words/index.js';
 
 /** A batch sheet as text: amounts of each run, what to gather and buy for all, what a piece costs, cautions. */
 export function printSheet(sheet: AmountsDocument, texts: Texts): string {
   const cautions = sheet.runs.flatMap((run) => [...run.cautions, ...run.amounts.flatMap((a) => a.cautions)]);
   const sections = [
     ...sheet.runs.flatMap((run) => [
-      heading(`${run.title} · ${String(run.count)} pieces`),
+      heading(`${run.title} · ${printed[texts.language].pieces(texts.number(run.count))}`),
       amountsSection(run.amounts, texts),
       costSection(run.cost),
     ]),
@@ -35,14 +35,13 @@ function costSection(cost: PieceCost): string {
 }
 
 function gatherSection(gather: GatherList, texts: Texts): string {
-  const units = texts.system;
   if (gather.lines.length === 0) return 'Gather: nothing more.';
   const title = gather.runs.length === 1 ? 'Gather' : `Gather for ${String(gather.runs.length)} runs`;
   const rows = gather.lines.map((line) => [
     `  ${texts.titled(line.key, line.title)}`,
-    shown(line, line.needed, units),
-    line.onHand === 0 ? '—' : shown(line, line.onHand, units),
-    buyText(line, units),
+    shown(line, line.needed, texts),
+    line.onHand === 0 ? '—' : shown(line, line.onHand, texts),
+    buyText(line, texts),
     line.price === undefined ? '' : money(line.price, gather.currency),
   ]);
   const total =
@@ -59,15 +58,15 @@ function gatherSection(gather: GatherList, texts: Texts): string {
   return [head, ...told, ...total, ...unused].join('\n');
 }
 
-function buyText(line: GatherLine, units: UnitSystem): string {
+function buyText(line: GatherLine, texts: Texts): string {
   if (line.toBuy === 0) return 'nothing';
   // What is bought must reach: rounded up to what is shown.
-  if (line.packs.length === 0) return shown(line, roundedUp(line.toBuy), units);
-  return line.packs.map((pack) => `${String(pack.count)} × ${shown(line, pack.size, units)}`).join(' + ');
+  if (line.packs.length === 0) return shown(line, roundedUp(line.toBuy), texts);
+  return line.packs.map((pack) => `${String(pack.count)} × ${shown(line, pack.size, texts)}`).join(' + ');
 }
 
-function shown(line: GatherLine, amount: number, units: UnitSystem): string {
-  return line.unit === 'g' ? showMeasure(amount, 'mass', units) : piecesText(amount);
+function shown(line: GatherLine, amount: number, texts: Texts): string {
+  return line.unit === 'g' ? texts.mass(amount) : piecesText(amount, texts);
 }
 
 function roundedUp(amount: number): number {

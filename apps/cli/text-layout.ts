@@ -1,5 +1,6 @@
 import type { Caution, Message } from '#contract';
 import type { Texts } from '#words';
+import { printed } from './words/index.js';
 
 /** Rows as lines with their cells under each other. */
 export function columns(rows: readonly (readonly string[])[]): string[] {
@@ -50,5 +51,7 @@ export function percentText(share: number): string {
 export function cautionsSection(cautions: Iterable<Caution>, texts: Texts): string {
   const byCode = new Map([...cautions].map((caution) => [caution.code, texts.of(caution)]));
   if (byCode.size === 0) return '';
-  return ['Take care', ...[...byCode.values()].map((text) => wrap(text, 2, 100))].join('\n');
+  return [printed[texts.language].takeCare, ...[...byCode.values()].map((text) => wrap(text, 2, 100))].join(
+    '\n',
+  );
 }

@@ -45,7 +45,7 @@ describe('a change that is carried out', () => {
       const { tried, kept } = await bothPlans(change);
       expect(kept.document.odds, change.kind).toEqual(tried.plan.odds);
       expect(kept.document.runs, change.kind).toEqual(tried.plan.runs);
-      expect(kept.cause).toBe(`change: ${change.kind}`);
+      expect(kept.cause).toMatchObject({ code: 'cause.change', change: change.kind });
     }
     const { order } = (await bench.call('GET', `/api/runs/${run.run.id}`)).body;
     expect(order).toMatchObject({ count: 18, startAfter: '2026-11-28T09:00', readyBy: '2027-01-30' });

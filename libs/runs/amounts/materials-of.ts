@@ -54,7 +54,7 @@ function ofPart(part: PartAmounts): MaterialUse[] {
   }
   const { material, massG, pieces = 0 } = part;
   if (material !== undefined && massG !== undefined) {
-    return [grams('decor', material, `${part.title}: what it is pressed from`, massG)];
+    return [grams('decor', material, part.title, massG)];
   }
   return [{ key: material ?? part.part, title: part.title, kind: 'decor', unit: 'piece', amount: pieces }];
 }

@@ -123,7 +123,7 @@ describe('what a workshop has learned', () => {
           use?.weighings.map((each) => ({ part: 'sand', ...each })) ?? [],
         );
         const its = learnedUse(sand, around, all);
-        expect(mine.told.from).toBe(its.told.from);
+        expect(mine.told.from).toEqual(its.told.from);
         for (const field of ['meanMl', 'pieces', 'shape', 'scale'] as const) {
           expect(mine.use[field] / its.use[field]).toBeCloseTo(1, 9);
         }

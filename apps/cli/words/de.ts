@@ -1,0 +1,63 @@
+import type { PrintedWords } from './en.js';
+
+export const de: PrintedWords = {
+  pieces: (count) => `${count} Stück`,
+  cured: (likely, low, high) => `Reif etwa ${likely} (${low} bis ${high})`,
+  tideTable: ['Gezeitentafel', 'ab', 'am besten', 'spätestens'],
+  status: { done: 'fertig', spoilt: 'verdorben' },
+  added: 'Ergänzt, weil der Entwurf es nicht sagt',
+  comesAfter: (stage, after) => `${stage} kommt nach ${after}.`,
+  waitsUntil: (stage, part, state) => `${stage} wartet, bis ${part} ${state} ist.`,
+  attempt: (title, attempt) => `${title} (Versuch ${attempt})`,
+  sittings: 'Sitzungen',
+  until: (from, to) => `${from} bis ${to}`,
+  odds: (odds, scenarios) => `Chance, dass jedes Zeitfenster gehalten wird: ${odds} (${scenarios} Verläufe)`,
+  oddsOver: (percent) => `über ${percent}`,
+  lost: (stage, odds) => `${stage}, verloren ${odds}.`,
+  curedInTime: 'rechtzeitig reif',
+  keeps: (percent) =>
+    `Geht auf, was immer die Seife in ihren ${percent}-Bereichen tut: ja, Zeiten und Schüssel beiseite.`,
+  breaks: (percent) =>
+    `Geht auf, was immer die Seife in ihren ${percent}-Bereichen tut: nein, auch ohne Zeiten und Schüssel. Das geht dann nicht alles zusammen:`,
+  undecided: 'Kein Plan gefunden, und keiner ausgeschlossen: Die Suche ist an ihre Grenze gekommen.',
+  noPlan: 'Es gibt keinen Plan. Das geht nicht alles zusammen:',
+  noneEnough: 'Nichts davon reicht allein: Dahinter steht noch mehr im Weg.',
+  anyOne: 'Jedes davon macht einen Plan möglich:',
+  latestStart: (day, odds) => `Reif bis ${day}, mit einer Chance von ${odds}`,
+  remedies: 'Abhilfen',
+  nothingWorse: 'Nichts wird schlechter.',
+  worse: (text) => `Schlechter: ${text}`,
+  also: (text) => `Außerdem: ${text}`,
+  takeCare: 'Vorsicht',
+  amounts: 'Mengen',
+  batter: (mass, volume) => `${mass} Seifenleim, ${volume}`,
+  base: (mass) => `${mass} Schmelzseife`,
+  sameAs: (part) => `Dasselbe abwiegen wie für ${part}.`,
+  asFor: (part, text) => `Wie bei ${part}: ${text}`,
+  short: (chance) => `Chance, dass es nicht reicht: ${chance}.`,
+  left: (likely, range, uses) => `Übrig: wahrscheinlich ${likely} (${range})${uses}.`,
+  surer: (certainty, amount) => `Für ${certainty} Sicherheit: ${amount}.`,
+  madeFor: (pieces, volume, range, basis) =>
+    `Gerechnet für ${pieces} zu ${volume}, meist ${range} (${basis})`,
+  stays: (mass) => `, dazu ${mass}, die in Schüssel, Beutel und Pipette bleiben`,
+  asUsual: ' (wie üblich; nichts eingetragen)',
+  fats: (mass) => `Fette ${mass}`,
+  superfat: (percent) => `Überfettung ${percent}`,
+  withOil: (percent) => `${percent} mit dem Öl der Farben`,
+  asLotsVary: (range) => `${range} je nach Charge`,
+  kohShare: (share, purity) => `KOH ${share} der Lauge, ${purity} rein`,
+  naohPurity: (purity) => `NaOH ${purity} rein`,
+  batterAt: (temperature) => `Leim bei ${temperature}`,
+  stirredInto: {
+    fat: 'angerührt in Öl, zusätzlich',
+    water: 'angerührt in Wasser, zusätzlich',
+    glycerol: 'angerührt in Glycerin, zusätzlich',
+  },
+  lye: (alkalis, water) =>
+    `Lauge: ${alkalis} in ${water} Wasser. Schutzbrille, Handschuhe; nie Wasser in Lauge.`,
+  acids:
+    'Vor der Lauge ins Wasser oder in die Fette rühren, nie auf starke Lauge: das spritzt. Die Lauge oben rechnet es schon ein.',
+  water: (percent, times, ofFats) =>
+    `Lauge von ${percent}; ${times}-mal so viel Wasser wie Lauge, ${ofFats} der Fette.`,
+  allWater: (ofFats) => `Mit dem, was Säuren und Farben mitbringen: ${ofFats} der Fette.`,
+};
