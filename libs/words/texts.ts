@@ -9,8 +9,25 @@ import { issueText } from './issue-text.js';
 import type { Reader } from './reader.js';
 import type { Texts, Words } from './words.js';
 
-/** @param words those of the reader's language */
-export function textsFor({ language, units, timeZone }: Reader, words: Words): Texts {
+const made = new WeakMap<Words, Map<string, Texts>>();
+
+/**
+ * Those of a reader are made once, as pages ask for every sentence and answers for every document with a zone of its own.
+ * @param words those of the reader's language
+ */
+export function textsFor(reader: Reader, words: Words): Texts {
+  const ofWords = made.get(words) ?? new Map<string, Texts>();
+  made.set(words, ofWords);
+  const key = `${reader.language} ${reader.units} ${reader.timeZone}`;
+  let texts = ofWords.get(key);
+  if (texts === undefined) {
+    texts = makeTexts(reader, words);
+    ofWords.set(key, texts);
+  }
+  return texts;
+}
+
+function makeTexts({ language, units, timeZone }: Reader, words: Words): Texts {
   const locale = language === 'de' ? 'de-DE' : 'en-GB';
   const amounts = amountsIn(language, units);
   const list = (type: 'conjunction' | 'disjunction') => {

@@ -10,6 +10,7 @@ import { AddedNote } from './added-note.js';
 import { Amounts } from './amounts.js';
 import { cautionsOf, minutesIn, shownOdds, weakest } from './plan-facts.js';
 import { Sittings } from './sittings.js';
+import { Resolution } from '../look/resolution.js';
 import { Sentence, SentenceList, Sentences } from '../look/sentence.js';
 import { useTexts } from '../look/use-texts.js';
 
@@ -95,17 +96,7 @@ function Conflict({ plan }: { readonly plan: PlanDocument }): ReactNode {
     <div className="note amber stack tight" role="status">
       <h3>{words.conflictTitle}</h3>
       <SentenceList of={conflict} />
-      {resolution !== undefined && (
-        <>
-          {resolution.timing !== null && (
-            <p>
-              <Sentence of={resolution.timing} />
-            </p>
-          )}
-          <h3>{resolution.relaxations.length === 0 ? words.noRelaxation : words.relaxations}</h3>
-          <SentenceList of={resolution.relaxations} />
-        </>
-      )}
+      {resolution !== undefined && <Resolution of={resolution} words={words} />}
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import { Sentence, SentenceList } from '../look/sentence.js';
+import { Resolution } from '../look/resolution.js';
+import { SentenceList } from '../look/sentence.js';
 import { useWords } from '../words/words.js';
 import type { Document } from './use-run.js';
 
@@ -20,17 +21,7 @@ export function Conflict({ document }: { readonly document: Document }): ReactNo
     <section className="note coral stack tight">
       <h2>{words.title}</h2>
       <SentenceList of={conflict} />
-      {resolution !== undefined && (
-        <>
-          {resolution.timing !== null && (
-            <p>
-              <Sentence of={resolution.timing} />
-            </p>
-          )}
-          <h3>{resolution.relaxations.length === 0 ? words.noRelaxation : words.relaxations}</h3>
-          <SentenceList of={resolution.relaxations} />
-        </>
-      )}
+      {resolution !== undefined && <Resolution of={resolution} words={words} />}
       {keeps && <p className="small">{words.kept}</p>}
     </section>
   );

@@ -1,4 +1,4 @@
-/** Hours: when she can work, when she may be disturbed. */
+/** Hours: when the maker can work and may be disturbed. */
 export const hours = {
   title: 'Hours',
   lead: 'When you can be at the bench, and when you may be disturbed.',

@@ -1,4 +1,4 @@
-/** Texts of the settings: how things are shown on this device, how she is told, who may come in. */
+/** Texts of the settings: how things are shown on this device, how nudges arrive, who may come in. */
 export const settings = {
   title: 'Settings',
   shown: 'What you see',

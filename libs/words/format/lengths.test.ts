@@ -1,5 +1,7 @@
 import { expect, it } from 'vitest';
-import { durationText } from './duration-text.js';
+import { en, textsFor } from '#words';
+
+const { duration } = textsFor({ language: 'en', units: 'metric', timeZone: 'UTC' }, en);
 
 it.each([
   [35, '35 min'],
@@ -12,5 +14,5 @@ it.each([
   [50_400, '5 weeks'],
   [52_000, '5.2 weeks'],
 ])('%d minutes are %s', (length, text) => {
-  expect(durationText(length)).toBe(text);
+  expect(duration(length)).toBe(text);
 });
