@@ -7,6 +7,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 // Tests and benches are run from the project folder; compiled benches do not lie where their sources do.
 const START = resolve('apps/launch/start.mjs');
 const LONGEST_START_MS = 60_000;
+const LAST_LINE = 'Stop with Ctrl-C.';
 
 /** The program as a newcomer starts it, in a process of its own. */
 export interface RunningProgram {
@@ -45,13 +46,13 @@ export function launch(home: string, port: number): RunningProgram {
   return { url: `http://127.0.0.1:${String(port)}`, child, printed: () => text, ended };
 }
 
-/** Starts it and waits until it is healthy. */
+/** Starts it and waits until it is healthy and has said all it says at a start, which comes by a pipe of its own. */
 export async function startProgram(home: string, port: number): Promise<RunningProgram> {
   const program = launch(home, port);
   const deadline = performance.now() + LONGEST_START_MS;
   while (performance.now() < deadline && program.child.exitCode === null) {
     const answer = await fetch(`${program.url}/api/health`).catch(() => undefined);
-    if (answer?.status === 200) return program;
+    if (answer?.status === 200 && program.printed().includes(LAST_LINE)) return program;
     await pause(100);
   }
   program.child.kill('SIGKILL');
