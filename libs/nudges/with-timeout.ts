@@ -12,7 +12,7 @@ class TookTooLongError extends Error {
 export async function withTimeout<T>(ms: number, what: string, work: Promise<T>): Promise<T> {
   let timer: NodeJS.Timeout | undefined;
   const tooLong = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new TookTooLongError(`${what}: no answer withTimeout ${ms} ms`)), ms);
+    timer = setTimeout(() => reject(new TookTooLongError(`${what}: no answer within ${ms} ms`)), ms);
   });
   try {
     return await Promise.race([work, tooLong]);

@@ -33,7 +33,7 @@ export class MemoryStore implements NudgeStore {
   }
 
   /** Needs plans, which are not kept here; tested over the real store. */
-  async undoEarly(): Promise<number> {
+  async undoEarly(_now: Date): Promise<number> {
     return 0;
   }
 
