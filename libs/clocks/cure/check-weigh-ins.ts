@@ -29,7 +29,9 @@ export function checkWeighIns(weighIns: readonly WeighIn[], options: CureOptions
     ...checkOptions(options),
   ];
   // Comparing values already refused would only repeat the complaint.
-  return single.length > 0 ? single : weighIns.flatMap((_, i) => checkAgainstEarlier(weighIns, i, options));
+  return single.length > 0
+    ? single
+    : weighIns.flatMap((now, i) => checkAgainstEarlier(weighIns, now, i, options));
 }
 
 function tooFew(count: number): Issue {
@@ -73,12 +75,14 @@ function refuseUnless(
   return isFine ? [] : [{ code, path, value, accepted: accepted[code] }];
 }
 
-function checkAgainstEarlier(weighIns: readonly WeighIn[], i: number, { waterShare }: CureOptions): Issue[] {
-  const now = weighIns[i];
-  if (now === undefined) return [];
-  const earlier = weighIns.filter(({ days }) => days < now.days).map(({ massG }) => massG);
+function checkAgainstEarlier(
+  weighIns: readonly WeighIn[],
+  { massG, days }: WeighIn,
+  i: number,
+  { waterShare }: CureOptions,
+): Issue[] {
+  const earlier = weighIns.filter((weighIn) => weighIn.days < days).map((weighIn) => weighIn.massG);
   if (earlier.length === 0) return [];
-  const { massG, days } = now;
   const told = { path: ['weighIns', i, 'massG'], value: massG, massG, days };
   const mostG = Math.min(...earlier) * (1 + MOST_GAINED);
   if (massG > mostG) {

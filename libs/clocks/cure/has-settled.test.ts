@@ -42,6 +42,15 @@ describe('a lot that has stopped losing weight', () => {
       true,
     ],
     [
+      'three a week apart, of which the heaviest and the lightest are just 1 g per 100 g apart',
+      [
+        [21, 1000],
+        [28, 1000],
+        [35, 990],
+      ],
+      true,
+    ],
+    [
       'three six days apart within 1 g per 100 g: a week, with an evening more or less',
       [
         [23, 1000],

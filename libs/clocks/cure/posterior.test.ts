@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { mostLikely } from './most-likely.js';
-import { curveOf, evidenceOf, posterior, type Unknowns } from './posterior.js';
 import { massOn } from './drying-curve.js';
+import { curveOf, evidenceOf, posterior, type Evidence, type Unknowns } from './posterior.js';
 
 const weighIns = [
   { days: 0, massG: 1 },
@@ -10,66 +9,109 @@ const weighIns = [
   { days: 21, massG: 0.915 },
 ];
 const evidence = evidenceOf(weighIns, 0.2, 0.002);
+const places: Unknowns[] = [
+  [0.01, 0.3, 2.5, 1],
+  [-0.02, -1, 3.4, -0.5],
+];
+
+/** Some unknowns with one of them shifted. */
+const shifted = ([a, b, c, d]: Unknowns, j: number, by: number): Unknowns => [
+  ...([a + (j === 0 ? by : 0), b + (j === 1 ? by : 0)] as const),
+  ...([c + (j === 2 ? by : 0), d + (j === 3 ? by : 0)] as const),
+];
+/** Slope of a figure along each unknown, by central differences. */
+const slopes = (at: Unknowns, figure: (unknowns: Unknowns) => number): number[] =>
+  [0, 1, 2, 3].map((j) => (figure(shifted(at, j, 1e-6)) - figure(shifted(at, j, -1e-6))) / 2e-6);
 
 describe('the posterior', () => {
   // Oracle: central differences of the value itself.
-  it.each<[Unknowns]>([[[0.01, 0.3, 2.5, 1]], [[-0.02, -1, 3.4, -0.5]]])(
-    'has the slope it says at %j',
-    (at) => {
-      const { gradient } = posterior(evidence, at);
-      gradient.forEach((slope, j) => {
-        const shifted = (by: number): Unknowns => [
-          at[0] + (j === 0 ? by : 0),
-          at[1] + (j === 1 ? by : 0),
-          at[2] + (j === 2 ? by : 0),
-          at[3] + (j === 3 ? by : 0),
-        ];
-        const difference =
-          posterior(evidence, shifted(1e-6)).value - posterior(evidence, shifted(-1e-6)).value;
-        expect(difference / 2e-6).toBeCloseTo(slope, 3);
-      });
-    },
-  );
+  it.each(places.map((at) => [at]))('has the slope it says at %j', (at) => {
+    const { gradient } = posterior(evidence, at);
+    const oracle = slopes(at, (unknowns) => posterior(evidence, unknowns).value);
+    expect(gradient).toHaveLength(4);
+    gradient.forEach((slope, j) => {
+      expect(slope).toBeCloseTo(oracle[j] ?? NaN, 3);
+    });
+  });
 
-  it('is highest where it says: no point of a grid is higher', () => {
-    const peak = mostLikely(evidence, [0, 0, 2, 0], 4);
-    const grid = { value: Infinity, nearest: Infinity };
-    for (let fresh = -0.01; fresh <= 0.01; fresh += 0.004) {
-      for (let loss = -2; loss <= 2.5; loss += 0.15) {
-        for (let tau = 0.5; tau <= 4.5; tau += 0.2) {
-          for (let beta = -2; beta <= 4; beta += 0.3) {
-            grid.value = Math.min(grid.value, posterior(evidence, [fresh, loss, tau, beta]).value);
-          }
-        }
+  // Oracle: Gauss and Newton's JᵀJ/σ² with the J of central differences of the curve, and the priors' own precisions.
+  it.each(places.map((at) => [at]))('bends as Gauss and Newton say at %j', (at) => {
+    const { curvature, noise } = posterior(evidence, at);
+    expect(curvature.map((row) => row.length)).toEqual([4, 4, 4, 4]);
+    const jacobian = weighIns.map(({ days }) => slopes(at, (each) => massOn(curveOf(evidence, each), days)));
+    for (const [j, row] of curvature.entries()) {
+      for (const [k, bend] of row.entries()) {
+        const products = jacobian.reduce((sum, of) => sum + (of[j] ?? NaN) * (of[k] ?? NaN), 0);
+        const ofPrior = j === k ? 1 / (evidence.deviations[j] ?? NaN) ** 2 : 0;
+        const oracle = products / noise ** 2 + ofPrior;
+        expect(Math.abs(bend - oracle)).toBeLessThan(1e-5 * Math.max(1, Math.abs(oracle)));
       }
     }
-    expect(grid.value).toBeGreaterThanOrEqual(peak.value);
-    expect(grid.value).toBeLessThan(peak.value + 1);
   });
 
-  it('peaks at one place, wherever the climb begins', () => {
-    const peak = mostLikely(evidence, [0, 0, 2, 0], 4);
-    for (const start of [
-      [0.1, -3, 1, -2],
-      [-0.1, 3, 4.5, 4],
-      [0.05, 2, 0.5, 3],
-    ] satisfies Unknowns[]) {
-      const other = mostLikely(evidence, start, 4);
-      other.unknowns.forEach((unknown, j) => {
-        expect(unknown).toBeCloseTo(peak.unknowns[j] ?? NaN, 3);
-      });
-    }
+  it('is flat at its prior when the weighings lie on the curve of its means', () => {
+    const usual = evidenceOf([], 0.2, 0.002);
+    const onIt = [0, 5, 30].map((days) => ({ days, massG: massOn(curveOf(usual, usual.means), days) }));
+    const { value, gradient } = posterior({ ...usual, weighIns: onIt }, usual.means);
+    expect(value).toBeCloseTo(0, 12);
+    for (const slope of gradient) expect(slope).toBeCloseTo(0, 9);
   });
 
-  it('goes through weighings without noise when there are enough of them', () => {
-    const truth: Unknowns = [Math.log(1.03), 0.6, Math.log(11), 0.7];
-    const exact = Array.from({ length: 40 }, (_, i) => ({
-      days: 2 * i,
-      massG: massOn(curveOf(evidence, truth), 2 * i),
-    }));
-    const { unknowns } = mostLikely(evidenceOf(exact, 0.2, 1e-6), [0, 0, 2, 0], 4);
-    unknowns.forEach((unknown, j) => {
-      expect(unknown).toBeCloseTo(truth[j] ?? NaN, 4);
+  /**
+   * By hand. What is expected of the scales, 2 g on a kilogram, counts as six readings: a = 3, b = 3 · 0.002² = 1.2e-5.
+   * Two readings that are 3 g and 1 g off add S = 1e-5: value = (3 + 1) · ln(1 + 1e-5 / 2.4e-5) = 1.393228, and
+   * the readings' variance is (1.2e-5 + 0.5e-5) / 4 = 4.25e-6, 2.0616 g.
+   */
+  it('falls with the squares of what the readings are off, and takes their noise from them', () => {
+    const usual = evidenceOf([], 0.2, 0.002);
+    const mass = massOn(curveOf(usual, usual.means), 9);
+    const off = [0.003, -0.001].map((by) => ({ days: 9, massG: mass + by }));
+    const { value, noise } = posterior({ ...usual, weighIns: off }, usual.means);
+    expect(value).toBeCloseTo(1.393228, 5);
+    expect(noise).toBeCloseTo(0.0020616, 6);
+  });
+
+  it('falls by half a square of each deviation from its prior, and not with the fresh mass', () => {
+    const usual = evidenceOf([], 0.2, 0.002);
+    const [, loss, tau, beta] = usual.deviations;
+    const [, lossMean, tauMean, betaMean] = usual.means;
+    const at: Unknowns = [0.7, lossMean + loss, tauMean - 2 * tau, betaMean + 3 * beta];
+    expect(posterior(usual, at).value).toBeCloseTo((1 + 4 + 9) / 2, 12);
+  });
+});
+
+describe('what is usual', () => {
+  /** Z of the 90th percentile is 1.281552 (a table of the normal distribution). */
+  const usualEnds = (of: Evidence) =>
+    [-1.281552, 1.281552].map((z) => {
+      const [, loss, tau, beta] = of.means;
+      const [, lossDeviation, tauDeviation, betaDeviation] = of.deviations;
+      return curveOf(of, [0, loss + z * lossDeviation, tau + z * tauDeviation, beta + z * betaDeviation]);
     });
+
+  it.each([
+    ['33 % lye', 0.2, 0.08, 0.15],
+    ['half as much water again, and so half as much again to lose', 0.3, 0.12, 0.225],
+    ['a recipe that is not known', undefined, 0.08, 0.15],
+  ])('is a loss of so much for %s (common practice, no source)', (_, waterShare, low, high) => {
+    const [least, most] = usualEnds(evidenceOf([], waterShare, 0.002));
+    expect(1 - (least?.settledG ?? NaN)).toBeCloseTo(low, 6);
+    expect(1 - (most?.settledG ?? NaN)).toBeCloseTo(high, 6);
+  });
+
+  it('is a pace of 6.5 to 30 days and a β of 0.5 to 0.9, whatever the fresh mass', () => {
+    const usual = evidenceOf([], 0.2, 0.002);
+    const [least, most] = usualEnds(usual);
+    expect([least?.tauDays, most?.tauDays].map((tau) => tau?.toFixed(4))).toEqual(['6.5000', '30.0000']);
+    expect([least?.beta, most?.beta].map((beta) => beta?.toFixed(6))).toEqual(['0.500000', '0.900000']);
+    expect(usual).toMatchObject({ mostLost: 0.2, expectedNoise: 0.002, weighIns: [] });
+    expect([usual.means[0], usual.deviations[0]]).toEqual([0, Infinity]);
+  });
+
+  it('bounds the loss by the water there is, and by 35 % where the recipe is not known', () => {
+    const most = (waterShare?: number) =>
+      1 - curveOf(evidenceOf([], waterShare, 0.002), [0, 50, 2, 0]).settledG;
+    expect(most(0.25)).toBeCloseTo(0.25, 12);
+    expect(most()).toBeCloseTo(0.35, 12);
   });
 });

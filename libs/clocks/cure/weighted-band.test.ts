@@ -22,3 +22,7 @@ it('takes values in any order, and one that several curves share once, with all 
   const apart = bandOf([30, 0.25], [10, 0.25], [20, 0.2], [20, 0.3]);
   expect(apart).toEqual({ low: 10, likely: 20, high: 30 });
 });
+
+it('is refused for no curves at all', () => {
+  expect(() => bandOf()).toThrow(RangeError);
+});

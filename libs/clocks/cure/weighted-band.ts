@@ -28,7 +28,7 @@ function weightedQuantile(sorted: readonly { value: number; weight: number }[], 
     const middle = below + weight / 2;
     if (middle >= p) {
       if (last === undefined) return value;
-      const part = middle > last.middle ? (p - last.middle) / (middle - last.middle) : 1;
+      const part = (p - last.middle) / (middle - last.middle);
       return last.value + (value - last.value) * part;
     }
     last = { value, middle };
