@@ -88,6 +88,65 @@ describe('nudges.due', () => {
     expect(await ids(10, due)).toEqual([saved?.moved[0]?.id]);
     expect(await ids(1, after)).toEqual([saved?.moved[0]?.id]);
   });
+
+  it('lists what is due at one instant in a fixed order, so that a step of a sweep leaves none out', async () => {
+    await database.sql("UPDATE nudge SET status = 'cancelled' WHERE status = 'waiting'");
+    const all = await waiting(8);
+    // Written anew, a row lies behind the others.
+    await database.sql('UPDATE nudge SET title = title WHERE id = $1', [all[2]]);
+    const listed = (await storage.nudges.due(8, after)).map(({ id }) => id);
+    expect(listed).toEqual([...all].sort());
+  });
+});
+
+describe('nudges.list', () => {
+  it('lists those of a run or in a state, by when they are due', async () => {
+    const late = { ...nudge({ stage: 'late' }), dueAt: after };
+    await storage.plans.save(workshopId, planToSave(runId, [late, nudge()]));
+    const list = async (filter?: Parameters<Storage['nudges']['list']>[1]) =>
+      (await storage.nudges.list(workshopId, filter)).map(({ stage }) => stage);
+    expect(await list()).toEqual(['pour-base', 'late']);
+    expect(await list({ runId })).toEqual(['pour-base', 'late']);
+    expect(await list({ runId: workshopId })).toEqual([]);
+    const [first] = await storage.nudges.list(workshopId);
+    await storage.nudges.claim(first?.id ?? '', 1, due);
+    expect(await list({ status: 'delivered', runId })).toEqual(['pour-base']);
+    expect(await list({ status: 'waiting' })).toEqual(['late']);
+  });
+});
+
+describe('nudges.get', () => {
+  it('gives a nudge of the workshop as it is, before it is delivered and after', async () => {
+    const [id = ''] = await waiting();
+    const before = await storage.nudges.get(workshopId, id);
+    expect(before).toEqual({
+      ...nudge({ stage: 'stage-0' }),
+      ...{ id, workshopId, runId, run: 'first-tide', runTitle: 'First tide' },
+      ...{ revisionId: expect.any(String) as string, status: 'waiting', version: 1 },
+      ...{ sequence: null, deliveredAt: null },
+    });
+    const delivered = await storage.nudges.claim(id, 1, after);
+    expect(delivered?.sequence).toBeGreaterThan(0);
+    expect(await storage.nudges.get(workshopId, id)).toEqual({
+      ...before,
+      ...{ status: 'delivered', deliveredAt: after, sequence: delivered?.sequence },
+    });
+  });
+
+  it('gives none of another workshop', async () => {
+    const [id = ''] = await waiting();
+    const other = await seedRun(storage);
+    expect(await storage.nudges.get(other.workshopId, id)).toBeNull();
+  });
+});
+
+describe('nudges.readerOf', () => {
+  it('tells in which language, units and zone a workshop reads, and nothing else', async () => {
+    const { facts } = (await storage.workshops.get(workshopId)) ?? {};
+    const { language, units, timeZone } = facts ?? {};
+    expect(await storage.nudges.readerOf(workshopId)).toEqual({ language, units, timeZone });
+    await expect(storage.nudges.readerOf(runId)).rejects.toThrow(`There is no workshop ${runId}.`);
+  });
 });
 
 describe('the inbox', () => {

@@ -76,6 +76,48 @@ describe('idempotency.once', () => {
   });
 });
 
+describe('idempotency.once, asked inside its own work', () => {
+  it('says so instead of waiting for itself', async () => {
+    const again = storage.idempotency.once(workshopId, 'k6', 'hash', async (tx) => {
+      await tx.idempotency.once(workshopId, 'k6', 'hash', async () => ({ status: 200, response: 1 }));
+      return { status: 200, response: 2 };
+    });
+    await expect(again).rejects.toThrow('The idempotency key k6 is used inside its own work.');
+    expect(await storage.idempotency.find(workshopId, { key: 'k6', requestHash: 'hash' })).toBeNull();
+  });
+});
+
+describe('idempotency.find', () => {
+  const asked = { key: 'k7', requestHash: 'hash' };
+
+  it('gives what was answered to this request under this key in this workshop, and nothing else', async () => {
+    const answer = { status: 201, response: { made: [1, null] } };
+    await storage.idempotency.once(workshopId, 'k7', 'hash', async () => answer);
+    const find = (key: typeof asked, workshop = workshopId) => storage.idempotency.find(workshop, key);
+    expect(await find(asked)).toEqual({ ok: true, ...answer, revisionId: null });
+    expect(await find({ ...asked, requestHash: 'other' })).toEqual({ ok: false, reason: 'key-reused' });
+    expect(await find({ ...asked, key: 'k8' })).toBeNull();
+    expect(await find(asked, (await seedRun(storage)).workshopId)).toBeNull();
+  });
+
+  it('gives nothing while the work is not over', async () => {
+    await storage.idempotency.once(workshopId, 'k7', 'hash', async (tx) => {
+      expect(await tx.idempotency.find(workshopId, asked)).toBeNull();
+      return { status: 200, response: null };
+    });
+    expect(await storage.idempotency.find(workshopId, asked)).toMatchObject({ status: 200, response: null });
+  });
+
+  it('finds what was kept beside the work, under a key that is then used', async () => {
+    const kept = { ...asked, status: 200, response: ['kept'], revisionId: null };
+    await storage.idempotency.keep(workshopId, kept);
+    expect(await storage.idempotency.find(workshopId, asked)).toEqual({
+      ...{ ok: true, status: 200, response: ['kept'], revisionId: null },
+    });
+    await expect(storage.idempotency.keep(workshopId, kept)).rejects.toThrow();
+  });
+});
+
 describe('withWorkshopLock', () => {
   it('lets one at a time into a workshop, and others into other workshops', async () => {
     let inside = 0;
