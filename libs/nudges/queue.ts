@@ -55,7 +55,7 @@ export function openQueue({ backend, clock, log, horizonMs }: QueueParts): OpenQ
     async enqueue(nudges) {
       const now = clock.now();
       const soon = nudges.filter(({ dueAt }) => dueAt.getTime() < now.getTime() + horizonMs);
-      if (stopping || soon.length === 0) return;
+      if (stopping) return;
       try {
         await addJobs(
           producer,
@@ -69,7 +69,7 @@ export function openQueue({ backend, clock, log, horizonMs }: QueueParts): OpenQ
       }
     },
     async cancel(nudges) {
-      if (stopping || nudges.length === 0) return;
+      if (stopping) return;
       try {
         const removals = nudges.map((nudge) => producer.remove(alarmId(nudge)));
         await withTimeout(LONGEST_CALL_MS, 'remove', Promise.all(removals));
