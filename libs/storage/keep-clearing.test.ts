@@ -99,10 +99,10 @@ describe('clearing day by day', () => {
     const end = keepClearing(options);
     await vi.advanceTimersByTimeAsync(DAY_MS - 1);
     expect([calls.length, lines]).toEqual([1, []]);
-    steps.set('one', [one('planRevisions')]);
+    steps.set('one', [one('signInCodes')]);
     await vi.advanceTimersByTimeAsync(1_000);
     expect(calls).toHaveLength(3);
-    expect(lines).toEqual([{ level: 'info', details: one('planRevisions') }]);
+    expect(lines).toEqual([{ level: 'info', details: one('signInCodes') }]);
     await end();
   });
 
