@@ -6,7 +6,8 @@ export type Changed<T> =
 
 /** Answer to the making of something that has a key of its own. */
 export type Created<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: 'key-taken' };
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly reason: 'key-taken' };
 
 /** The workshop's lock was not free in time: another change is still at work. Trying again is safe. */
 export class WorkshopBusyError extends Error {

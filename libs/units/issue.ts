@@ -25,7 +25,8 @@ export type Issue = { readonly [C in IssueCode]: IssueOf<C> }[IssueCode];
 
 /** A computed value, or the issues that stand in its way. */
 export type Result<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly issues: readonly Issue[] };
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly issues: readonly Issue[] };
 
 /** @returns a successful result */
 export function ok<T>(value: T): Result<T> {

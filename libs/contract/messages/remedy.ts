@@ -140,4 +140,9 @@ export type DisturbanceCause = z.infer<typeof disturbanceCause>;
 export type RemediesNote = z.infer<typeof remediesNote>;
 /** Everything that is said of remedies. */
 export type RemedyMessage =
-  RemedyTitle | RemedyGain | RemedyLoss | RemedyChangeBesides | DisturbanceCause | RemediesNote;
+  | RemedyTitle
+  | RemedyGain
+  | RemedyLoss
+  | RemedyChangeBesides
+  | DisturbanceCause
+  | RemediesNote;

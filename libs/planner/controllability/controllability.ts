@@ -8,7 +8,8 @@ import type { Stnu } from './stnu.js';
  * contingent link taken as they are, `min` of a requirement and `max` of a contingent link taken away.
  */
 export type Controllability =
-  { readonly controllable: true } | { readonly controllable: false; readonly cycle: readonly CycleSide[] };
+  | { readonly controllable: true }
+  | { readonly controllable: false; readonly cycle: readonly CycleSide[] };
 
 /**
  * Whether the network is dynamically controllable: whether its points can be executed so that all requirements hold

@@ -8,7 +8,8 @@ import { linkedNetwork, looseNetwork, type PlanNetwork } from './plan-network.js
  * rest of the plan, such as which of two layers is firm last, is taken as given.
  */
 export type Guarantee =
-  { readonly holds: true } | { readonly holds: false; readonly requirements: readonly Requirement[] };
+  | { readonly holds: true }
+  | { readonly holds: false; readonly requirements: readonly Requirement[] };
 
 /**
  * Whether the order of a plan can be carried through however long every uncertain length turns out within its band,
