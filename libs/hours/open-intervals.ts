@@ -71,7 +71,7 @@ function joined(intervals: OpenInterval[]): OpenInterval[] {
   for (const interval of sorted) {
     const last = result.at(-1);
     if (last === undefined || interval.from > last.to) result.push(interval);
-    else if (interval.to > last.to) result[result.length - 1] = { from: last.from, to: interval.to };
+    else result[result.length - 1] = { from: last.from, to: minute(Math.max(last.to, interval.to)) };
   }
   return result;
 }
