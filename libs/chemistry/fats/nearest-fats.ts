@@ -3,26 +3,31 @@ import type { FatFacts } from './fat-facts.js';
 /**
  * The keys most like what was typed, best first, so that a slip or a trade name finds its fat.
  * Likeness is the edit distance (Wagner and Fischer, J. ACM 21 (1974) 168-173) over the longer length,
- * taken between any telling word typed and any telling word of a fat's key or title.
+ * taken between any telling word typed and any telling word of a fat's key or title; among fats that share the likest
+ * word, between all that was typed and the whole key or title.
  * @returns `count` keys, fewer when the table has fewer
  */
 export function nearestFats(typed: string, fats: Iterable<FatFacts>, count: number): string[] {
-  const wanted = forms(typed);
+  const whole = [typed.toLowerCase()];
+  const words = [...whole, ...tellingWords(typed)];
   return [...fats]
-    .map(({ key, title }) => ({ key, unlike: unlikeness(wanted, [...forms(key), ...forms(title)]) }))
-    .sort((a, b) => a.unlike - b.unlike || (a.key < b.key ? -1 : 1))
+    .map(({ key, title }) => {
+      const names = [key.toLowerCase(), title.toLowerCase()];
+      const named = [...names, ...tellingWords(key), ...tellingWords(title)];
+      return { key, unlike: unlikeness(words, named), unlikeWhole: unlikeness(whole, names) };
+    })
+    .sort((a, b) => a.unlike - b.unlike || a.unlikeWhole - b.unlikeWhole || (a.key < b.key ? -1 : 1))
     .slice(0, count)
     .map(({ key }) => key);
 }
 
 const tellingNothing = new Set(['oil', 'butter', 'fat', 'seed', 'high', 'low', 'refined', 'unrefined']);
 
-function forms(text: string): string[] {
-  const words = text
+function tellingWords(text: string): string[] {
+  return text
     .toLowerCase()
     .split(/[^\p{L}]+/u)
     .filter((word) => word.length > 2 && !tellingNothing.has(word));
-  return [text.toLowerCase(), ...words];
 }
 
 function unlikeness(wanted: readonly string[], offered: readonly string[]): number {
