@@ -4,7 +4,7 @@ const path = process.env['MUTATE'] ?? '';
 export default {
   testRunner: 'vitest',
   plugins: ['@stryker-mutator/vitest-runner'],
-  vitest: { configFile: 'tests/mutate/vitest.config.mjs' },
+  vitest: { configFile: 'tests/mutate/vitest.config.mjs', related: false },
   mutate: [path.endsWith('.ts') ? path : `${path}/**/*.ts`, '!**/*.test.ts', '!**/index.ts'],
   // Wording is not checked here, and tables of published figures are compared with their sources.
   mutator: { excludedMutations: ['StringLiteral'] },

@@ -1,3 +1,8 @@
+const chemistry = (/** @type {string[]} */ ...names) =>
+  names.map((name) => `tests/literature/chemistry/${name}`);
+const fatSources = chemistry('fat-', 'stoichiometry', 'titration');
+const lyeSources = chemistry('koh-', 'lye', 'stoichiometry');
+
 /**
  * The tests that must notice a change in a folder: those that somebody who works there would run, not all that there are.
  * The longest path that what is mutated begins with counts.
@@ -6,6 +11,16 @@
 const testsOf = {
   'libs/units': ['libs/units'],
   'libs/chemistry': ['libs/chemistry', 'tests/literature/chemistry', 'tests/literature/demand'],
+  'libs/chemistry/batter': [
+    'libs/chemistry/batter',
+    'libs/chemistry/lye/water',
+    'tests/literature/chemistry/additive-volume',
+  ],
+  // Not the story told at random, which takes seconds for each mutant: the formulas stand on paper beside it.
+  'libs/chemistry/demand': ['libs/chemistry/demand', 'tests/literature/demand/posterior'],
+  'libs/chemistry/fats': ['libs/chemistry/fats', 'libs/chemistry/batter/check-recipe', ...fatSources],
+  'libs/chemistry/lye': ['libs/chemistry/lye', 'libs/chemistry/batter/batch', ...lyeSources],
+  'libs/chemistry/volumes': ['libs/chemistry/volumes', 'tests/literature/chemistry/volumes'],
   // Without tests/literature/clocks/cure: its simulated lots take a minute, for each thing that is broken anew.
   'libs/clocks': [
     'libs/clocks',
