@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Result } from '#units';
-import { batchForFats, batchForVolume, fatTable, type BatchAmounts } from '#chemistry';
+import { batchForFats, batchForVolume, fatTable, lyeDensity, type BatchAmounts } from '#chemistry';
 import { anyRecipe, weighedTogether } from '../../../tests/support/any-recipe.js';
 import { plainRecipe as plain } from '../../../tests/support/plain-recipe.js';
 
@@ -49,6 +49,50 @@ describe('a batch by hand', () => {
     expect([batch.sodiumLactateG, batch.saltG, batch.sugarG, batch.fragranceG]).toEqual([20, 10, 5, 20]);
     expect(batch.batchG).toBeCloseTo(1485.87, 2);
   });
+});
+
+describe('what is weighed beside fats and lye', () => {
+  const blue = { key: 'blue', title: 'Blue', percent: 2 };
+
+  /** Of 1000 g of fats: 2 % of a colour is 20 g, in 3 g of oil each 60 g. */
+  it('takes the carrier of a colour by the weight of the colour', () => {
+    const carrier = { kind: 'fat', perGram: 3, fat: 'sunflower' } as const;
+    const { colourants } = made(batchForFats({ ...plain, colourants: [{ ...blue, carrier }] }, fats, 1000));
+    expect(colourants).toEqual([{ ...blueOf(20), carrier: { kind: 'fat', fat: 'sunflower', massG: 60 } }]);
+  });
+
+  it('names no carrier for a dry colour, and no fat for one in water', () => {
+    const carrier = { kind: 'water', perGram: 2 } as const;
+    const recipe = { ...plain, colourants: [blue, { ...blue, carrier }] };
+    expect(made(batchForFats(recipe, fats, 1000)).colourants).toEqual([
+      blueOf(20),
+      { ...blueOf(20), carrier: { kind: 'water', massG: 40 } },
+    ]);
+  });
+
+  it('names acids with their strength, and additions, each with its weight', () => {
+    const acids = [{ acid: 'lactic-acid', percent: 2, strengthPercent: 80 }] as const;
+    const additions = [{ key: 'oats', title: 'Oats', percent: 3, kind: 'scrub' }] as const;
+    const batch = made(batchForFats({ ...plain, acids, additions }, fats, 1000));
+    expect(batch.acids).toEqual([{ key: 'lactic-acid', title: 'Lactic acid, 80 %', massG: 20 }]);
+    expect(batch.additions).toEqual([{ key: 'oats', title: 'Oats', massG: 30 }]);
+  });
+
+  it('takes room: as much more as its mass over its density', () => {
+    const dry = made(batchForFats(plain, fats, 1000));
+    const additions = [{ key: 'clay', title: 'Clay', percent: 26, kind: 'clay' }] as const;
+    // 260 g of kaolin at 2.6 g/mL.
+    expect(made(batchForFats({ ...plain, additions }, fats, 1000)).batchMl - dry.batchMl).toBeCloseTo(100, 9);
+    // 100 g of a vinegar: 5 g of acid at 1.049 g/mL, 95 g of water at 0.998, and what lye the acid takes besides.
+    const acids = [{ acid: 'acetic-acid', percent: 10, strengthPercent: 5 }] as const;
+    const sour = made(batchForFats({ ...plain, acids }, fats, 1000));
+    const lyeMl = (sour.lyeG - dry.lyeG) * (1 / lyeDensity(33, plain.batterTemperatureC));
+    expect(sour.batchMl - dry.batchMl - lyeMl).toBeCloseTo(5 / 1.049 + 95 / 0.998, 6);
+  });
+
+  function blueOf(massG: number) {
+    return { key: 'blue', title: 'Blue', massG };
+  }
 });
 
 describe('every batch', () => {
@@ -136,6 +180,18 @@ describe('every batch', () => {
 });
 
 describe('sizes that cannot be made', () => {
+  it('begin just beyond a tonne, which it says', () => {
+    expect(batchForFats(plain, fats, 1_000_000).ok).toBe(true);
+    expect(batchForVolume(plain, fats, 1_000_000).ok).toBe(true);
+    const accepted = { kind: 'range', low: 0, high: 1_000_000, isOpen: true };
+    expect(batchForFats(plain, fats, 0)).toMatchObject({
+      issues: [{ accepted: { ...accepted, unit: 'g' } }],
+    });
+    expect(batchForVolume(plain, fats, 0)).toMatchObject({
+      issues: [{ accepted: { ...accepted, unit: 'mL' } }],
+    });
+  });
+
   it.each([0, -5, NaN, Infinity, 1_000_001])('refuses %d', (size) => {
     for (const [result, code, field] of [
       [batchForFats(plain, fats, size), 'batch.fats-out-of-range', 'fatsG'],

@@ -43,6 +43,107 @@ describe('checkRecipe', () => {
     }
   });
 
+  const mica = { key: 'a', title: 'Blue', percent: 1 };
+  const clay = { key: 'c', title: 'White clay', percent: 1, kind: 'clay' } as const;
+  const acetic = { acid: 'acetic-acid', percent: 1, strengthPercent: 100 } as const;
+  const withPotash = (kohPurityPercent: number) => ({ kohSharePercent: 20, kohPurityPercent });
+
+  /** The limits of what may be left out or come more than once. */
+  it.each<[code: string, (value: number) => Partial<BatterRecipe>, low: number, high: number, unit: string]>([
+    ['recipe.koh-share-out-of-range', (v) => ({ ...withPotash(90), kohSharePercent: v }), 0, 100, '%'],
+    ['lye.purity-out-of-range', withPotash, 80, 100, '%'],
+    ['recipe.fragrance-out-of-range', (v) => ({ fragrance: { percent: v } }), 0, 10, '%'],
+    ['recipe.acid-out-of-range', (v) => ({ acids: [{ ...acetic, percent: v }] }), 0, 50, '%'],
+    [
+      'recipe.acid-strength-out-of-range',
+      (v) => ({ acids: [{ ...acetic, strengthPercent: v }] }),
+      1,
+      100,
+      '%',
+    ],
+    ['recipe.colourant-out-of-range', (v) => ({ colourants: [{ ...mica, percent: v }] }), 0, 10, '%'],
+    ['recipe.addition-out-of-range', (v) => ({ additions: [{ ...clay, percent: v }] }), 0, 50, '%'],
+    ['batter.temperature-out-of-range', (v) => ({ batterTemperatureC: v }), 20, 75, '°C'],
+  ])('says what it takes for %s', (code, change, low, high, unit) => {
+    for (const value of [low, high]) expect(checkRecipe({ ...sound, ...change(value) }, fats)).toEqual([]);
+    for (const value of [low - 0.1, high + 0.1]) {
+      expect(checkRecipe({ ...sound, ...change(value) }, fats)).toMatchObject([
+        { code, value, found: value, unit, accepted: { kind: 'range', low, high, unit } },
+      ]);
+    }
+  });
+
+  it('says which of the colours, additions and alkalis it means', () => {
+    const issues = checkRecipe(
+      {
+        ...sound,
+        ...withPotash(79),
+        naohPurityPercent: 101,
+        colourants: [{ ...mica, percent: 11 }],
+        additions: [{ ...clay, percent: 51 }],
+      },
+      fats,
+    );
+    expect(issues).toMatchObject([
+      { path: ['naohPurityPercent'], alkali: 'naoh' },
+      { path: ['kohPurityPercent'], alkali: 'koh' },
+      { title: 'Blue' },
+      { title: 'White clay' },
+    ]);
+  });
+
+  it('does not guess how strong an acid is that is sold in water', () => {
+    const acids = [
+      { acid: 'citric-acid', percent: 1 },
+      { acid: 'lactic-acid', percent: 1 },
+    ] as const;
+    expect(checkRecipe({ ...sound, acids }, fats)).toMatchObject([
+      {
+        code: 'recipe.acid-strength-missing',
+        path: ['acids', 1, 'strengthPercent'],
+        acid: 'lactic-acid',
+        accepted: { kind: 'range', low: 1, high: 100, unit: '%' },
+      },
+    ]);
+  });
+
+  it('asks for no purity of KOH where there is none', () => {
+    expect(checkRecipe({ ...sound, kohSharePercent: 0 }, fats)).toEqual([]);
+    expect(checkRecipe({ ...sound, kohSharePercent: 0.1 }, fats)).toMatchObject([
+      { code: 'lye.koh-purity-missing', accepted: { kind: 'range', low: 80, high: 100, unit: '%' } },
+    ]);
+  });
+
+  /**
+   * NaOH for olive and coconut of 6:4 at 5 % superfat: 216.6 g KOH/kg, so 14.67 g of pure NaOH on 100 g of fats, 14.82 g
+   * of flakes and 44.45 g of lye, 29.6 g of it water. A 5 % vinegar of 16 % brings 15.2 g; what it takes of alkali for
+   * itself, 0.53 g, asks for 1.1 g more of water, so that 15.5 g are left for 15.4 g of flakes.
+   */
+  it('keeps enough water in the jug to dissolve the lye before a vinegar goes in', () => {
+    const vinegar = (percent: number, replacesWater = true) => ({
+      acids: [{ acid: 'acetic-acid', percent, strengthPercent: 5, replacesWater }] as const,
+    });
+    expect(checkRecipe({ ...sound, ...vinegar(15) }, fats)).toEqual([]);
+    expect(checkRecipe({ ...sound, ...vinegar(40, false) }, fats)).toEqual([]);
+    const issues = checkRecipe({ ...sound, ...vinegar(17) }, fats);
+    expect(issues).toMatchObject([
+      { code: 'recipe.acid-for-water', path: ['acids', 0, 'replacesWater'], value: true },
+    ]);
+    const [issue] = issues;
+    if (issue?.code !== 'recipe.acid-for-water') throw new Error('not refused');
+    const { waterG, lyeG } = issue;
+    expect(waterG).toBeLessThan(lyeG);
+    expect(lyeG).toBeCloseTo(14.82 + ((17 * 0.05) / 60.052) * (39.997 / 0.99), 1);
+  });
+
+  it('points at the acid that replaces water, wherever it stands', () => {
+    const acids = [
+      { acid: 'citric-acid', percent: 1 },
+      { acid: 'acetic-acid', percent: 30, strengthPercent: 5, replacesWater: true },
+    ] as const;
+    expect(checkRecipe({ ...sound, acids }, fats)).toMatchObject([{ path: ['acids', 1, 'replacesWater'] }]);
+  });
+
   it('refuses lye left over unless it is meant, and then only a little', () => {
     const meant = { ...sound, superfatPercent: -5, lyeExcessIntended: true };
     expect(checkRecipe(meant, fats)).toEqual([]);
@@ -102,6 +203,8 @@ describe('checkRecipe', () => {
   it.each([
     [[33.3, 33.3, 33.35], []],
     [[33.35, 33.35, 33.35], []],
+    [[33.3, 33.3, 33.36], []],
+    [[33.3, 33.3, 33.34], ['recipe.shares-not-100']],
     [[33.3, 33.3, 33.3], ['recipe.shares-not-100']],
     [[50, 50, 0.06], ['recipe.shares-not-100']],
   ])('lets shares %j miss 100 by 0.05 and no more', (shares, codes) => {
@@ -116,10 +219,26 @@ describe('checkRecipe', () => {
       { fat: 'coconut', percent: -20 },
     ];
     expect(checkRecipe({ ...sound, fats: mix }, fats)).toMatchObject([
-      { code: 'recipe.fat-share-out-of-range', path: ['fats', 0, 'percent'], value: 120 },
-      { code: 'recipe.fat-share-out-of-range', path: ['fats', 1, 'percent'], value: -20 },
+      {
+        ...{ code: 'recipe.fat-share-out-of-range', path: ['fats', 0, 'percent'], value: 120, fat: 'olive' },
+        accepted: { kind: 'range', low: 0, high: 100, isOpen: true, unit: '%' },
+      },
+      { code: 'recipe.fat-share-out-of-range', path: ['fats', 1, 'percent'], value: -20, fat: 'coconut' },
     ]);
-    expect(checkRecipe({ ...sound, fats: [] }, fats)).toMatchObject([{ code: 'recipe.no-fats' }]);
+    expect(checkRecipe({ ...sound, fats: [] }, fats)).toMatchObject([
+      { code: 'recipe.no-fats', path: ['fats'], value: [] },
+    ]);
+    const whole = [
+      { fat: 'olive', percent: 100 },
+      { fat: 'coconut', percent: 0 },
+    ];
+    expect(checkRecipe({ ...sound, fats: whole }, fats)).toMatchObject([{ path: ['fats', 1, 'percent'] }]);
+    expect(checkRecipe({ ...sound, fats: [{ fat: 'olive', percent: 50 }] }, fats)).toMatchObject([
+      {
+        ...{ code: 'recipe.shares-not-100', path: ['fats'], value: 50, sum: 50 },
+        accepted: { kind: 'range', low: 99.95, high: 100.05, unit: '%' },
+      },
+    ]);
     const notANumber = checkRecipe({ ...sound, fats: [{ fat: 'olive', percent: NaN }] }, fats);
     expect(notANumber.map(({ code }) => code)).toEqual([
       'recipe.fat-share-out-of-range',

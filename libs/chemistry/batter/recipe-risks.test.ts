@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { batchForFats, fatTable, recipeRisks, type BatterRecipe } from '#chemistry';
+import { batchForFats, fatTable, recipeRisks, type BatterRecipe, type Fragrance } from '#chemistry';
 import { anyRecipe } from '../../../tests/support/any-recipe.js';
 
 fc.configureGlobal({ seed: 1 });
@@ -27,6 +27,9 @@ function risksOf(over: Partial<BatterRecipe>, fatsG = 1000) {
   if (!batch.ok) throw new Error(JSON.stringify(batch.issues));
   return recipeRisks(recipe, batch.value, fats);
 }
+
+/** As it would be rounded. */
+const near = (value: number, digits = 2): unknown => expect.closeTo(value, digits);
 
 const codesOf = (over: Partial<BatterRecipe>, fatsG?: number): string[] =>
   risksOf(over, fatsG).map(({ code }) => code);
@@ -84,6 +87,163 @@ describe('risks of a recipe', () => {
     ['addition.browns', { additions: [{ key: 'a', title: 'Petals', percent: 1, kind: 'dried-plant' }] }],
   ] satisfies [string, Partial<BatterRecipe>][])('name %s', (code, over) => {
     expect(codesOf(over)).toContain(code);
+  });
+
+  const coloured = (percent: number, carrier?: { kind: 'fat' | 'water'; perGram: number }) => ({
+    colourants: [{ key: 'c', title: 'Blue', percent, carrier }],
+  });
+  const scented = (percent: number, more: Partial<Fragrance> = {}) => ({
+    fragrance: { percent, supplierLimitPercent: 50, ...more },
+  });
+  const blend = (fat: string, percent: number) => ({
+    fats: [
+      { fat, percent },
+      { fat: 'olive', percent: 100 - percent },
+    ],
+  });
+
+  /** Common practice, no source: each code with the last recipe that is left alone and the first that is not. */
+  it.each([
+    ['lye.strong', { lyeConcentrationPercent: 40 }, { lyeConcentrationPercent: 40.1 }],
+    ['lye.wet', { lyeConcentrationPercent: 25.001 }, { lyeConcentrationPercent: 24.9 }],
+    ['lye.little-superfat', { superfatPercent: 2 }, { superfatPercent: 1.9 }],
+    ['lye.much-superfat', { superfatPercent: 8 }, { superfatPercent: 8.1 }],
+    [
+      'lye.much-superfat',
+      { superfatPercent: 12, ...blend('coconut', 80) },
+      { superfatPercent: 12, ...blend('coconut', 79) },
+    ],
+    ['batter.too-cool', blend('beeswax', 2.9), blend('beeswax', 3)],
+    [
+      'batter.too-cool',
+      { ...blend('beeswax', 5), batterTemperatureC: 60 },
+      { ...blend('beeswax', 5), batterTemperatureC: 59 },
+    ],
+    ['sodium-lactate.much', { sodiumLactatePercent: 3 }, { sodiumLactatePercent: 3.1 }],
+    ['salt.much', { saltPercent: 1 }, { saltPercent: 1.1 }],
+    ['salt.much', { saltPercent: 25 }, { saltPercent: 24.9 }],
+    ['salt.bar', { saltPercent: 24.9 }, { saltPercent: 25 }],
+    ['sugar.heats', { sugarPercent: 2 }, { sugarPercent: 2.1 }],
+    ['sugar.heats', { sugarPercent: 1, batterTemperatureC: 45 }, { sugarPercent: 1, batterTemperatureC: 46 }],
+    ['sugar.heats', { batterTemperatureC: 60 }, { sugarPercent: 0.1, batterTemperatureC: 60 }],
+    ['fragrance.much', scented(6), scented(6.1)],
+    ['fragrance.limit-unknown', { fragrance: { percent: 0 } }, { fragrance: { percent: 0.1 } }],
+    ['fragrance.browns', scented(3, { vanillinPercent: 0 }), scented(3, { vanillinPercent: 0.1 })],
+    ['fragrance.seizes', scented(3, { behaviour: 'moving' }), scented(3, { behaviour: 'seizing' })],
+    ['colourant.much', coloured(3), coloured(3.1)],
+    ['colourant.oil', coloured(1, { kind: 'fat', perGram: 1 }), coloured(1, { kind: 'fat', perGram: 1.1 })],
+    ['colourant.oil', coloured(2, { kind: 'water', perGram: 5 }), coloured(2, { kind: 'fat', perGram: 5 })],
+    [
+      'acid.takes-much',
+      { acids: [{ acid: 'citric-acid', percent: 2 }] },
+      { acids: [{ acid: 'citric-acid', percent: 3 }] },
+    ],
+  ] satisfies [string, Partial<BatterRecipe>, Partial<BatterRecipe>][])(
+    'name %s for no less than its threshold',
+    (code, last, first) => {
+      expect(codesOf(last)).not.toContain(code);
+      expect(codesOf(first)).toContain(code);
+    },
+  );
+
+  it('do not tell a maker of salt soap both that it is a lot and that it is a bar', () => {
+    expect(codesOf({ saltPercent: 50 })).not.toContain('salt.much');
+  });
+
+  it('leave additions alone that neither spoil nor go brown', () => {
+    const additions = [{ key: 'a', title: 'Kaolin', percent: 3, kind: 'clay' }] as const;
+    expect(risksOf({ additions })).toEqual([]);
+  });
+
+  /**
+   * Coconut at 256.5 and olive at 190 mg KOH/g, the middles of their standards, with 6 % superfat and flakes of 99 %:
+   * 299 · 0.190 · 0.7 + 299 · 0.2565 · 0.3 = 62.775 g of KOH, · 0.94 · 0.712888 / 0.99 = 42.491 g of flakes.
+   */
+  it('say what a gram on the scales is of all the lye, and how fine they must show', () => {
+    expect(risksOf({}, 299)).toContainEqual({
+      ...{ code: 'batch.small', level: 'medium', gramPercent: near(100 / 42.491), scalesG: 0.1 },
+    });
+    expect(risksOf({}, 100)).toMatchObject([{ level: 'medium', scalesG: 0.1 }]);
+    expect(risksOf({}, 99)).toMatchObject([{ level: 'high', scalesG: 0.01 }]);
+    const potash = risksOf({ kohSharePercent: 50, kohPurityPercent: 90 }, 299);
+    // Half of the moles as KOH: 42.491 / 2 g of NaOH flakes and 62.775 · 0.94 / 2 / 0.9 g of KOH.
+    expect(potash).toMatchObject([{ gramPercent: near(100 / (21.2455 + 32.783)) }]);
+  });
+
+  it('name the fats that set, and how warm they need the batter', () => {
+    const fatsOf = [
+      { fat: 'stearic-acid', percent: 10 },
+      { fat: 'beeswax', percent: 5 },
+      { fat: 'jojoba', percent: 5 },
+      { fat: 'olive', percent: 80 },
+    ];
+    const risk = risksOf({ fats: fatsOf }).find(({ code }) => code === 'batter.too-cool');
+    expect(risk).toMatchObject({ level: 'high', batterTemperatureC: 38, enoughC: 60 });
+    expect(risk?.code === 'batter.too-cool' && risk.fats.map(({ fat }) => fat)).toEqual([
+      'stearic-acid',
+      'beeswax',
+    ]);
+  });
+
+  /**
+   * 28 % of acetic acid takes 28 / 60.052 = 0.46626 mol on 100 g of fats. Olive and coconut at 6 % superfat take
+   * 100 · (0.7 · 190 + 0.3 · 256.5) / 1000 / 56.105 · 0.94 = 0.35176 mol: 57.0 % of all of it.
+   */
+  it('say which part of the lye an acid takes', () => {
+    const acids = [{ acid: 'acetic-acid', percent: 28, strengthPercent: 100 }] as const;
+    const shares = [0, 60].map((kohSharePercent) =>
+      risksOf({ acids, kohSharePercent, kohPurityPercent: 90 }).find(
+        ({ code }) => code === 'acid.takes-much',
+      ),
+    );
+    for (const risk of shares) expect(risk).toMatchObject({ percent: near(57, 1) });
+  });
+
+  /** 2 % of a colour in 3 g of oil each is 6 g of oil on 100 g of fats: (6 + 6) / 106. */
+  it('say how high a superfat the oil under the colours comes to', () => {
+    expect(risksOf(coloured(2, { kind: 'fat', perGram: 3 }))).toContainEqual({
+      ...{ code: 'colourant.oil', level: 'medium', superfatPercent: near(11.3208) },
+    });
+  });
+
+  /** All that dries away counts as gone: the lye's water, what is in a vinegar, under a colour and in the lactate. */
+  it('hold a fragrance against the dry soap, whatever the water came with', () => {
+    const share = (over: Partial<BatterRecipe>): number => {
+      const risk = risksOf({ ...over, fragrance: { percent: 5 } }).find(
+        (each) => each.code === 'fragrance.limit-unknown',
+      );
+      return risk?.sharePercent ?? NaN;
+    };
+    const plain = share({});
+    expect(share(coloured(0.5, { kind: 'water', perGram: 20 }))).toBeCloseTo(share(coloured(0.5)), 9);
+    expect(share({ lyeConcentrationPercent: 26 })).toBeCloseTo(plain, 9);
+    expect(share({ naohPurityPercent: 90 })).toBeCloseTo(plain, 9);
+    const acids = (percent: number, strengthPercent: number) =>
+      share({ acids: [{ acid: 'acetic-acid', percent, strengthPercent }] });
+    expect(acids(10, 5)).toBeCloseTo(acids(0.5, 100), 9);
+    const potash = { kohSharePercent: 50, kohPurityPercent: 85 };
+    expect(share(potash)).toBeCloseTo(share({ ...potash, kohPurityPercent: 100 }), 9);
+    // With 1000 g of fats: 140.69 g of pure NaOH, 12 g of lactate in 20 g of solution, 50 g of fragrance.
+    expect(plain).toBeCloseTo((100 * 50) / (1000 + 140.69 + 12 + 50), 2);
+  });
+
+  it('say how brown a soap becomes by the vanillin on its fats', () => {
+    expect(risksOf(scented(5, { vanillinPercent: 2 }))).toContainEqual({
+      ...{ code: 'fragrance.browns', level: 'medium', vanillinPercent: near(0.1), shade: 'tan' },
+    });
+  });
+
+  it('ask for no more superfat than the leanest lot needs', () => {
+    const lean = risksOf({ superfatPercent: 1 }).find((risk) => risk.code === 'lye.lean-lot');
+    const enough = lean?.enoughPercent ?? NaN;
+    expect(codesOf({ superfatPercent: enough })).not.toContain('lye.lean-lot');
+    expect(codesOf({ superfatPercent: enough - 1 })).toContain('lye.lean-lot');
+    const batch = batchForFats({ ...calm, superfatPercent: 1 }, fats, 1000);
+    expect(lean?.leftOverPercent).toBeCloseTo(batch.ok ? -batch.value.superfat.low : NaN, 9);
+  });
+
+  it('call lye that is left over on purpose that, and not a lean lot', () => {
+    expect(codesOf({ superfatPercent: -3, lyeExcessIntended: true })).toEqual(['lye.excess']);
   });
 
   it('go with the figures behind them', () => {

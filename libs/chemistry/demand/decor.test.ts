@@ -87,5 +87,10 @@ describe('spare decor', () => {
     expect(() => piecesWithSpares(10, -1, 0.95)).toThrow(RangeError);
     expect(() => piecesWithSpares(10, 4, 1)).toThrow(RangeError);
     expect(() => chanceOfTooFew(1, NaN, 4)).toThrow(RangeError);
+    for (const percent of [-1, 100, NaN]) {
+      expect(() => chanceOfTooFew(10, 12, percent)).toThrow(
+        `breakagePercent is ${String(percent)}; accepted: 0 to below 100 %`,
+      );
+    }
   });
 });

@@ -147,6 +147,32 @@ describe('the demand of a batch', () => {
   });
 });
 
+describe('the limits of a demand', () => {
+  const use = priorUse(foam);
+  const demandWith = (lost: Partial<typeof nothingLost>) => demandOf(use, 24, { ...nothingLost, ...lost });
+
+  it('are those of its losses', () => {
+    // 40 ± 40 mL: its variance is 1600 mL² above that of the pieces alone.
+    const variance = ({ scaleMl, df }: Demand): number => (scaleMl ** 2 * df) / (df - 2);
+    const unsure = demandWith({ fixedMl: 40, fixedSpreadPercent: 100 });
+    expect(variance(unsure) - variance(demandWith({ fixedMl: 40 }))).toBeCloseTo(1600, 6);
+    expect(() => demandWith({ fixedSpreadPercent: -1 })).toThrow(
+      'fixedSpreadPercent is -1; accepted: 0 to 100 %',
+    );
+    expect(() => demandWith({ trimmingPercent: -1 })).toThrow(
+      'trimmingPercent is -1; accepted: 0 to below 100 %',
+    );
+  });
+
+  /** With one degree of freedom Student's t is Cauchy's distribution: a quarter lies beyond one scale. */
+  it('are one degree of freedom', () => {
+    expect(shortageChance({ meanMl: 500, scaleMl: 25, df: 1 }, 525)).toBeCloseTo(0.25, 9);
+    expect(() => shortageChance({ meanMl: 500, scaleMl: 25, df: 0.9 }, 525)).toThrow(
+      'df is 0.9; accepted: 1 or more',
+    );
+  });
+});
+
 describe('the pieces that a batch covers', () => {
   it('are as many as it was sized for', () => {
     fc.assert(

@@ -35,6 +35,26 @@ describe('what a piece takes', () => {
     expect(learnt.scale).toBeCloseTo(8.4, 12);
   });
 
+  it('counts the pieces of one day for less where days differ, on paper', () => {
+    // r = 6/6 = 1, so six pieces of one day count for 1 / (1/6 + 1) = 6/7 of a piece, and κ = 4.
+    const prior = priorUse({ meanMl: 20, spreadPercent: 6, meanUncertaintyPercent: 3, dayPercent: 6 });
+    expect(prior.dayRatio).toBeCloseTo(1, 12);
+    const learnt = learnUse(prior, [{ pieces: 6, usedMl: 126 }]);
+    expect(learnt.pieces).toBeCloseTo(4 + 6 / 7, 12);
+    expect(learnt.meanMl).toBeCloseTo(20 + 6 / 7 / (4 + 6 / 7), 12);
+    expect(learnt.dayRatio).toBe(prior.dayRatio);
+  });
+
+  it('may differ from day to day by as much as the mean, and says what else it may', () => {
+    const foam = { meanMl: 20, spreadPercent: 10, meanUncertaintyPercent: 3 };
+    expect(priorUse({ ...foam, dayPercent: 100 }).dayRatio).toBeCloseTo(10, 12);
+    for (const dayPercent of [-0.1, 100.1, NaN]) {
+      expect(() => priorUse({ ...foam, dayPercent })).toThrow(
+        `dayPercent is ${String(dayPercent)}; accepted: 0 to 100 %`,
+      );
+    }
+  });
+
   it('is described in the terms it was stated in', () => {
     fc.assert(
       fc.property(expected, (stated) => {

@@ -62,6 +62,20 @@ describe('the profile of a recipe', () => {
     expect(fatSharePercent(waxed, fats, 'olive')).toBeCloseTo(98, 12);
   });
 
+  it('counts a fat without tags, and one with several, once', () => {
+    const { tags: _, ...plain } = hard;
+    const both: FatFacts = { ...soft, key: 'both', tags: ['butter', 'olive'] };
+    const table = fatTable([{ ...plain, key: 'plain' }, both]);
+    const mixed = {
+      fats: [
+        { fat: 'plain', percent: 40 },
+        { fat: 'both', percent: 60 },
+      ],
+    };
+    expect(fatSharePercent(mixed, table, 'butter')).toBeCloseTo(60, 12);
+    expect(fatSharePercent(mixed, table, 'olive')).toBeCloseTo(60, 12);
+  });
+
   it('throws on a fat that nobody checked for', () => {
     expect(() => oleicPercent({ fats: [{ fat: 'moon', percent: 100 }] }, fats)).toThrow('moon');
   });

@@ -71,6 +71,12 @@ describe('the table of fats', () => {
     expect(table.get('coconut')).toBe(fatTable([]).get('coconut'));
   });
 
+  it('lets the maker tag a fat otherwise, and the later of two fats stand', () => {
+    const tagged = { ...ownOlive, tags: ['olive-pomace' as const] };
+    expect(fatTable([tagged]).get('olive')?.tags).toEqual(['olive-pomace']);
+    expect(fatTable([tagged, ownOlive]).get('olive')).toEqual({ ...ownOlive, tags: ['olive-pomace'] });
+  });
+
   it('lets a fat of the maker’s own with a new key stand as it is', () => {
     const own = { ...ownOlive, key: 'village-olive' };
     expect(fatTable([own]).get('village-olive')).toBe(own);

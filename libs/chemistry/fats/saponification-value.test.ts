@@ -76,19 +76,36 @@ describe('free acids and their glycerides', () => {
 });
 
 describe('fattyAcidMolarMass', () => {
-  it.each(['', 'C18', 'C18:9', 'C3:0', 'c18:1', 'C18:1 '])('does not know “%s”', (name) => {
-    expect(fattyAcidMolarMass(name)).toBeUndefined();
+  /** Butyric acid, C₄H₈O₂: 88.11 g/mol (from memory of the CRC Handbook). */
+  it('begins with butter’s shortest', () => {
+    expect(fattyAcidMolarMass('C4:0')).toBeCloseTo(88.106, 2);
+    expect(fattyAcidMolarMass('C4:1')).toBeCloseTo(88.106 - 2.016, 2);
   });
+
+  it.each(['', 'C18', 'C18:9', 'C4:2', 'C3:0', 'c18:1', 'C18:1 ', ' C18:1', 'C118:1', 'C18:10', 'Cx:1'])(
+    'does not know “%s”',
+    (name) => {
+      expect(fattyAcidMolarMass(name)).toBeUndefined();
+    },
+  );
 });
 
 describe('saponificationValueByTitration', () => {
   const sound = { sampleG: 2, blankMl: 25, backMl: 10, acidMolPerL: 0.5 };
 
-  it.each([{ sampleG: 0 }, { acidMolPerL: -0.5 }, { backMl: 26 }, { backMl: -1 }, { blankMl: NaN }])(
-    'refuses %j',
-    (change) => {
-      const result = saponificationValueByTitration({ ...sound, ...change });
-      expect(result).toMatchObject({ ok: false, issues: [{ code: 'titration.impossible' }] });
-    },
-  );
+  it('is nothing for a sample that takes no more than the blank', () => {
+    expect(saponificationValueByTitration({ ...sound, backMl: 25 })).toEqual({ ok: true, value: 0 });
+  });
+
+  it.each([
+    { sampleG: 0 },
+    { acidMolPerL: 0 },
+    { acidMolPerL: -0.5 },
+    { backMl: 26 },
+    { backMl: -1 },
+    { blankMl: NaN },
+  ])('refuses %j', (change) => {
+    const result = saponificationValueByTitration({ ...sound, ...change });
+    expect(result).toMatchObject({ ok: false, issues: [{ code: 'titration.impossible' }] });
+  });
 });

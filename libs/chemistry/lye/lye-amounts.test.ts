@@ -29,6 +29,31 @@ describe('lyeForFats', () => {
     expect(lyeForFats({ ...recipe, acids }, fatTable([]), 500).pureNaohG).toBeCloseTo(73.142 + 6.2455, 2);
   });
 
+  /** All of the 500 · 0.2565 · 0.8 = 102.6 g of KOH, of 90 %: 114 g weighed, and 342 g of lye of 30 %. */
+  it('divides the other alkali by its own purity', () => {
+    const potash = { ...recipe, kohSharePercent: 100, kohPurityPercent: 90 };
+    const lye = lyeForFats(potash, fatTable([]), 500);
+    expect(lye.pureKohG).toBeCloseTo(102.6, 9);
+    expect(lye.kohG).toBeCloseTo(114, 9);
+    expect(lye.lyeG).toBeCloseTo(342, 9);
+    expect(lye.waterG).toBeCloseTo(342 - 114, 9);
+    expect([lye.pureNaohG, lye.naohG]).toEqual([0, 0]);
+  });
+
+  /** 20 % of a 5 % vinegar on 500 g of fats: 100 g, of which 95 g are water. */
+  it('leaves water out of the jug for a vinegar that replaces it, and for no other', () => {
+    const vinegar = { acid: 'acetic-acid', percent: 20, strengthPercent: 5 } as const;
+    const onTop = lyeForFats({ ...recipe, acids: [vinegar] }, fatTable([]), 500);
+    const instead = lyeForFats(
+      { ...recipe, acids: [{ ...vinegar, replacesWater: true }] },
+      fatTable([]),
+      500,
+    );
+    expect(instead.naohG).toBeCloseTo(onTop.naohG, 9);
+    expect(onTop.waterG - instead.waterG).toBeCloseTo(95, 9);
+    expect(onTop.lyeG - instead.lyeG).toBeCloseTo(95, 9);
+  });
+
   it('rounds nothing', () => {
     const third = lyeForFats(recipe, fatTable([]), 1 / 3);
     expect(third.pureNaohG * 3).toBeCloseTo(lyeForFats(recipe, fatTable([]), 1).pureNaohG, 14);
@@ -63,5 +88,14 @@ describe('superfatRange', () => {
     expect(low).toBeCloseTo(3.5791, 4);
     expect(used).toBeCloseTo(8.6538, 4);
     expect(high).toBeCloseTo(13.2212, 4);
+  });
+
+  it('counts neither a colour that is stirred in dry nor water and glycerol as fat', () => {
+    const colourants = [
+      { key: 'dry', title: 'Dry', percent: 2 },
+      { key: 'wet', title: 'Wet', percent: 2, carrier: { kind: 'water', perGram: 3 } },
+      { key: 'thick', title: 'Thick', percent: 2, carrier: { kind: 'glycerol', perGram: 3 } },
+    ] as const;
+    expect(superfatRange({ ...discounted, colourants }, fats)).toEqual(superfatRange(discounted, fats));
   });
 });

@@ -17,6 +17,26 @@ describe('lyeDensity', () => {
     );
   });
 
+  it('is told up to the edges of its table', () => {
+    expect(lyeDensity(16, 20)).toBeGreaterThan(lyeDensity(16, 80));
+    expect(lyeDensity(50, 80)).toBeLessThan(lyeDensity(50, 20));
+    expect(lyeDensity(50, 80)).toBeGreaterThan(lyeDensity(16, 20));
+  });
+
+  it('has no steps where one row of the table hands on to the next', () => {
+    for (const c of [20, 24, 28, 32, 36, 40, 44, 48]) {
+      for (const t of [40, 60]) {
+        expect(lyeDensity(c - 1e-9, t)).toBeCloseTo(lyeDensity(c + 1e-9, t), 8);
+        expect(lyeDensity(c, t - 1e-9)).toBeCloseTo(lyeDensity(c, t + 1e-9), 8);
+      }
+    }
+  });
+
+  it('says in which of the two it is out of range, and what the range is', () => {
+    expect(() => lyeDensity(51, 20)).toThrow('51 % NaOH; accepted: 16 to 50 % NaOH');
+    expect(() => lyeDensity(33, 10)).toThrow('10 °C; accepted: 20 to 80 °C');
+  });
+
   it.each([
     [15.9, 20],
     [50.1, 20],

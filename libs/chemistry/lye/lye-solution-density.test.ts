@@ -19,6 +19,13 @@ describe('kohDensity', () => {
     );
   });
 
+  it('is told from pure water up to the strongest and the hottest lye that was measured', () => {
+    expect(kohDensity(0, 20)).toBeCloseTo(0.9982, 4);
+    expect(kohDensity(51.86, 4)).toBeGreaterThan(kohDensity(51.86, 95));
+    expect(() => kohDensity(52, 20)).toThrow('52 % KOH; accepted: 0 to 51.86 % KOH');
+    expect(() => kohDensity(30, 96)).toThrow('96 °C; accepted: 4 to 95 °C');
+  });
+
   it.each([
     [-0.1, 20],
     [51.9, 20],
@@ -78,6 +85,9 @@ describe('lyeSolutionDensity', () => {
     [{ naohG: 0, kohG: 0, waterG: 100 }, 40],
     [{ naohG: 0, kohG: 0, waterG: 0 }, 40],
     [{ naohG: -1, kohG: 40, waterG: 60 }, 40],
+    [{ naohG: 40, kohG: -1, waterG: 60 }, 40],
+    [{ naohG: 400, kohG: 0, waterG: -1 }, 40],
+    [{ naohG: NaN, kohG: 20, waterG: 60 }, 40],
     [{ naohG: 30, kohG: 30, waterG: 40 }, 40],
     [{ naohG: 20, kohG: 20, waterG: 60 }, 19],
     [{ naohG: 20, kohG: 20, waterG: 60 }, 81],

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { batchForFats, batterOf, checkRecipe, fatTable, type BatterRecipe } from '#chemistry';
+import {
+  batchForFats,
+  batterOf,
+  checkRecipe,
+  effectiveLyePercent,
+  fatTable,
+  type BatterRecipe,
+} from '#chemistry';
 import { anyRecipe } from '../../../tests/support/any-recipe.js';
 import { plainRecipe as plain } from '../../../tests/support/plain-recipe.js';
 
@@ -56,17 +63,55 @@ describe('the water of a recipe', () => {
     expect(instead.allWaterPercentOfFats).toBeCloseTo(instead.waterPercentOfFats, 9);
   });
 
+  it('is that of a lye of 33 % where a recipe says nothing of it', () => {
+    const { lyeConcentrationPercent: _, ...dry } = plain;
+    expect(madeOf(batterOf(dry, fats)).water.lyeConcentrationPercent).toBeCloseTo(33, 9);
+    expect(batterOf({ ...dry, waterPerLye: 2 }, fats)).toMatchObject({
+      waterPerLye: undefined,
+      waterPercentOfFats: undefined,
+    });
+  });
+
+  /** 142.187 g of NaOH (see the batch by hand) in 430.87 g of lye; 2 % of a colour in 3 g of water each is 60 g more. */
+  it('counts what comes with colours, and with acids, for how wet the batter is', () => {
+    expect(effectiveLyePercent(plain, fats)).toBe(33);
+    const carrier = { kind: 'water', perGram: 3 } as const;
+    const wet = { ...plain, colourants: [{ key: 'a', title: 'Blue', percent: 2, carrier }] };
+    expect(effectiveLyePercent(wet, fats)).toBeCloseTo((100 * 142.187) / 490.87, 3);
+    const { water } = madeOf(wet);
+    expect(water.waterPerLye).toBeCloseTo((430.87 - 142.187) / 142.187, 4);
+    expect(water.waterPercentOfFats).toBeCloseTo(28.8683, 3);
+    expect(water.allWaterPercentOfFats).toBeCloseTo(34.8683, 3);
+  });
+
   it('is refused when told twice, or when it makes lye too strong or too weak, in the field that said so', () => {
     const { lyeConcentrationPercent: _, ...dry } = plain;
     expect(checkRecipe({ ...plain, waterPerLye: 2 }, fats)).toMatchObject([
-      { code: 'recipe.water-twice', path: ['waterPerLye'] },
+      {
+        ...{ code: 'recipe.water-twice', path: ['waterPerLye'], value: 2 },
+        fields: ['lyeConcentrationPercent', 'waterPerLye'],
+      },
     ]);
+    expect(checkRecipe({ ...dry, waterPerLye: 2, waterPercentOfFats: 30 }, fats)).toMatchObject([
+      { path: ['waterPercentOfFats'], fields: ['waterPerLye', 'waterPercentOfFats'] },
+    ]);
+    expect(checkRecipe(dry, fats)).toEqual([]);
     expect(checkRecipe({ ...dry, waterPerLye: 0.8 }, fats)).toMatchObject([
-      { code: 'lye.concentration-out-of-range', path: ['waterPerLye'], value: 0.8 },
+      {
+        ...{
+          code: 'lye.concentration-out-of-range',
+          path: ['waterPerLye'],
+          value: 0.8,
+          field: 'waterPerLye',
+        },
+        ...{ percent: expect.closeTo(100 / 1.8, 6) as number },
+        accepted: { kind: 'range', low: 20, high: 50, unit: '%' },
+      },
     ]);
     expect(checkRecipe({ ...dry, waterPercentOfFats: 140 }, fats)).toMatchObject([
       { code: 'lye.concentration-out-of-range', path: ['waterPercentOfFats'] },
     ]);
-    expect(checkRecipe({ ...dry, waterPerLye: 1 }, fats)).toEqual([]);
+    // Equal weights are a lye of 50 % and four to one is 20 %, to the last bit or not.
+    for (const waterPerLye of [1, 4]) expect(checkRecipe({ ...dry, waterPerLye }, fats)).toEqual([]);
   });
 });

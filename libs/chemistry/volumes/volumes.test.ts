@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { freshVolume, shapeVolume, waterFillVolume, type CavityShape } from '#chemistry';
+import { waterDensity } from './water-density.js';
 
 fc.configureGlobal({ seed: 1 });
 
@@ -117,6 +118,27 @@ describe('shapeVolume', () => {
     expect(shapeVolume(shape)).toMatchObject({ ok: false, issues: [{ code, path: [field] }] });
   });
 
+  it('says what it would have taken', () => {
+    const upTo2Metres = { kind: 'range', low: 0, high: 2000, unit: 'mm' };
+    expect(shapeVolume({ form: 'hemisphere', diameterMm: 2001 })).toMatchObject({
+      issues: [{ value: 2001, foundMm: 2001, accepted: { ...upTo2Metres, isOpen: true } }],
+    });
+    const cone = { form: 'cone-frustum', bottomDiameterMm: -1, topDiameterMm: 60, heightMm: 40 } as const;
+    expect(shapeVolume(cone)).toMatchObject({
+      issues: [{ path: ['bottomDiameterMm'], accepted: { ...upTo2Metres, isOpen: false } }],
+    });
+    expect(shapeVolume({ form: 'torus', outerDiameterMm: 80, tubeDiameterMm: 41 })).toMatchObject({
+      issues: [{ value: 41, accepted: { kind: 'range', high: 40, unit: 'mm' }, tubeMm: 41, outerMm: 80 }],
+    });
+  });
+
+  it('takes measures up to two metres, and names each one beyond', () => {
+    const pipe = { form: 'cylinder', diameterMm: 2000, heightMm: 2000 } as const;
+    expect(volume(pipe)).toBeCloseTo(Math.PI * 2_000_000, 3);
+    const issues = shapeVolume({ form: 'box', lengthMm: 0, widthMm: 2001, heightMm: 5 });
+    expect(issues).toMatchObject({ issues: [{ path: ['lengthMm'] }, { path: ['widthMm'] }] });
+  });
+
   it('takes a cone with a point and a ring without a hole', () => {
     const cone = { form: 'cone-frustum', bottomDiameterMm: 0, topDiameterMm: 60, heightMm: 40 } as const;
     expect(volume(cone)).toBeCloseTo(volume({ form: 'cylinder', diameterMm: 60, heightMm: 40 }) / 3, 9);
@@ -133,8 +155,15 @@ describe('freshVolume', () => {
     );
   });
 
+  it('is twice as much for soap that shrinks to half, and the same for soap that does not shrink', () => {
+    expect(freshVolume(60, 50)).toBe(120);
+    expect(freshVolume(60, 0)).toBe(60);
+    expect(freshVolume(0, 5)).toBe(0);
+  });
+
   it.each([
     [-1, 5],
+    [Infinity, 5],
     [NaN, 5],
     [80, -0.1],
     [80, 50.1],
@@ -144,9 +173,32 @@ describe('freshVolume', () => {
   });
 });
 
+/** IAPWS-95 at one atmosphere, kg/m³; from memory; Kell's equation is within 0.02 kg/m³ of it. */
+describe('waterDensity', () => {
+  it.each([
+    [0, 999.84],
+    [50, 988.03],
+    [60, 983.2],
+    [80, 971.79],
+    [100, 958.35],
+  ])('at %d °C is %d kg/m³', (temperatureC, kgPerM3) => {
+    expect(Math.abs(1000 * waterDensity(temperatureC) - kgPerM3)).toBeLessThan(0.05);
+  });
+
+  it.each([-0.1, 100.1, NaN])('is not told of ice and steam: %d °C', (temperatureC) => {
+    expect(() => waterDensity(temperatureC)).toThrow(RangeError);
+  });
+});
+
 describe('waterFillVolume', () => {
+  it('takes tap water from freezing to hot', () => {
+    expect(waterFillVolume(100, 0)).toBeCloseTo(100.016, 2);
+    expect(waterFillVolume(100, 40)).toBeCloseTo(100.784, 2);
+  });
+
   it.each([
     [0, 20],
+    [Infinity, 20],
     [NaN, 20],
     [80, -1],
     [80, 41],

@@ -41,7 +41,9 @@ describe('expansion', () => {
     expect(fatDensity({ densityGPerMl: 0.9, expansionGPerMlPerC: 0.001 }, 50)).toBeCloseTo(0.87, 12);
   });
 
-  it('is not carried beyond 0 to 110 °C', () => {
+  it('is carried from 0 to 110 °C and not beyond', () => {
+    expect(fatDensity(fat, 0)).toBeCloseTo(0.914 + 20 * 0.00064, 12);
+    expect(fatDensity(fat, 110)).toBeCloseTo(0.914 - 90 * 0.00064, 12);
     expect(() => fatDensity(fat, 111)).toThrow(RangeError);
     expect(() => fatDensity(fat, -1)).toThrow(RangeError);
   });
