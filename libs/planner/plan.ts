@@ -2,7 +2,7 @@ import { deliveriesOf, totalEnd } from './deliveries.js';
 import type { Certainty, Odds, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { pinned } from './pinned.js';
 import { selectByPairedSimulation, type Candidate } from './paired-simulation.js';
-import { schedule, ScheduleSearch } from './schedule.js';
+import { ScheduleSearch, withoutSchedule } from './schedule.js';
 
 /** From cautious to likely. The cautious plan is not always the best: it may open a window past its close. */
 export const CERTAINTIES: readonly Certainty[] = [0.9, 0.85, 0.8, 0.7, 0.6, 0.5];
@@ -65,7 +65,8 @@ export function plan(
   }
   for (const search of searches) enter(search.schedule());
   if (candidates.length === 0) {
-    return { outcome: schedule(asked, { certainty: last, seed, ...limits }), odds: null };
+    const verdict = searches.at(-1)?.verdict === 'infeasible' ? 'infeasible' : 'limit';
+    return { outcome: withoutSchedule(asked, verdict, { certainty: last, seed, ...limits }), odds: null };
   }
   const best = selectByPairedSimulation(p, candidates, { seed, scenarios, ...(stop && { stop }) });
   return { outcome: { status: 'planned', schedule: best.schedule }, odds: best.odds };

@@ -7,7 +7,8 @@ import { StageSearch } from './search/stage-search.js';
 
 /**
  * A minimal set of requirements, resources included, that cannot be met together. There must be one. A
- * requirement without which the search reaches no verdict within the limit is kept.
+ * requirement without which the search reaches no verdict within the limit is kept, and so are all that are left
+ * once `stop` says true.
  * @returns requirements; a resource names only the stages whose use of it matters
  */
 export function resourceConflict(
@@ -15,13 +16,15 @@ export function resourceConflict(
   certainty: Certainty,
   seed: number,
   limit: number,
+  stop: () => boolean = () => false,
 ): Requirement[] {
   const infeasible = (part: readonly Requirement[]): boolean => {
+    if (stop()) return false;
     const rest = restrict(p, part);
     const net = compileProblem(rest, certainty);
     const search = StageSearch.over(rest, net, seededRandom(seed));
     if (search === null) return true;
-    return search.place([], { left: limit, stop: () => false }).status === 'impossible';
+    return search.place([], { left: limit, stop }).status === 'impossible';
   };
   let kept = minimalConflict(requirementsOf(p), infeasible);
   for (const requirement of kept) {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkProblem, schedule, sittings, type Problem, type Requirement, type Stage } from '#planner';
+import { place } from './schedule.js';
 import { anySchedule } from '../../tests/support/brute-force.js';
 import { scheduleFaults } from '../../tests/support/check-schedule.js';
 import { randomProblem } from '../../tests/support/random-problem.js';
@@ -77,6 +78,32 @@ describe('schedule', () => {
       { numRuns: 300, seed: 23 },
     );
     expect(withResource).toBeGreaterThan(20);
+  });
+
+  it('tells a conflict as small as it was by the time that it is stopped', () => {
+    const larger = { ofLags: 0, ofResources: 0 };
+    fc.assert(
+      fc.property(randomProblem(tiny), fc.double({ min: 0, max: 1, noNaN: true }), (random, share) => {
+        const p = crowd(random);
+        fc.pre(checkProblem(p).length === 0);
+        const options = { certainty: 0.5, seed: 1 };
+        const least = schedule(p, options);
+        if (least.status !== 'conflict') return;
+        let searching = 0;
+        place(p, { ...options, stop: () => (searching++, false) });
+        let all = 0;
+        schedule(p, { ...options, stop: () => (all++, false) });
+        const last = searching + Math.floor(share * (all - searching));
+        let asked = 0;
+        const stopped = schedule(p, { ...options, stop: () => ++asked > last });
+        if (stopped.status !== 'conflict') throw new Error(stopped.status);
+        expect(schedule(stripped(p, stopped.requirements), options).status).toBe('conflict');
+        if (stopped.requirements.length <= least.requirements.length) return;
+        larger[least.requirements.some((r) => r.kind === 'resource') ? 'ofResources' : 'ofLags']++;
+      }),
+      { numRuns: 60, seed: 24 },
+    );
+    expect(Math.min(larger.ofLags, larger.ofResources)).toBeGreaterThan(5);
   });
 
   it('answers the same for the same seed', () => {

@@ -18,7 +18,7 @@ export interface ScheduleOptions {
   readonly seed: number;
   /** Conflicts to learn from, 0 or more; more may find an earlier end. */
   readonly limit?: number;
-  /** Asked now and then; the best schedule so far is the answer soon after it says true. */
+  /** Asked now and then; the best schedule so far, or the smallest conflict, is the answer soon after it says true. */
   readonly stop?: () => boolean;
 }
 
@@ -31,13 +31,22 @@ export interface ScheduleOptions {
  */
 export function schedule(p: Problem, options: ScheduleOptions): ScheduleOutcome {
   const found = place(p, options);
-  if (typeof found === 'object') return { status: 'planned', schedule: found };
-  if (found === 'limit') return { status: 'undecided', reason: 'limit' };
-  const { certainty, seed, limit = DEFAULT_LIMIT } = options;
+  return typeof found === 'object'
+    ? { status: 'planned', schedule: found }
+    : withoutSchedule(p, found, options);
+}
+
+/** The outcome for a problem of which a search has found no schedule: why there is none, or that this is not known. */
+export function withoutSchedule(
+  p: Problem,
+  verdict: 'infeasible' | 'limit',
+  { certainty, seed, limit = DEFAULT_LIMIT, stop }: ScheduleOptions,
+): ScheduleOutcome {
+  if (verdict === 'limit') return { status: 'undecided', reason: 'limit' };
   const requirements =
     leastSolution(compileProblem(p, certainty)) === null
-      ? lagConflict(p, certainty)
-      : resourceConflict(p, certainty, seed, limit);
+      ? lagConflict(p, certainty, [], stop)
+      : resourceConflict(p, certainty, seed, limit, stop);
   return { status: 'conflict', requirements };
 }
 

@@ -112,11 +112,15 @@ function breaksSettled(net: Network, x: Float64Array, settled: Uint8Array): bool
   });
 }
 
-/** A minimal set of requirements, resources aside, that cannot be met together. There must be one. */
+/**
+ * A minimal set of requirements, resources aside, that cannot be met together. There must be one. Once `stop` says true,
+ * all that are left are kept.
+ */
 export function lagConflict(
   p: Problem,
   certainty: Certainty,
   extra: readonly Precedence[] = [],
+  stop: () => boolean = () => false,
 ): Requirement[] {
   const posted = extra.map(({ before, after, resource }): Requirement => ({
     kind: 'resource',
@@ -125,6 +129,7 @@ export function lagConflict(
   }));
   const candidates = [...requirementsOf(p).filter((r) => r.kind !== 'resource'), ...posted];
   return minimalConflict(candidates, (part) => {
+    if (stop()) return false;
     const net = compileProblem(restrict(p, part), certainty, restrictPrecedences(extra, part));
     return leastSolution(net) === null;
   });

@@ -24,21 +24,28 @@ const LIMIT = 500;
  * done already and the horizon: neither can be relaxed. More room is never worse, so the least change is found by
  * halving.
  * @param requirements of a conflict of `p` at that certainty
+ * @param options.stop asked now and then; what was found so far is the answer soon after it says true, and the number of
+ *   the last one may then be farther from what is asked than it need be
  */
 export function relaxations(
   p: Problem,
   requirements: readonly Requirement[],
-  options: { readonly certainty: Certainty; readonly seed: number },
+  {
+    certainty,
+    seed,
+    stop = () => false,
+  }: { readonly certainty: Certainty; readonly seed: number; readonly stop?: (() => boolean) | undefined },
 ): Relaxation[] {
   const anew: Problem = { ...p, stages: p.stages.map(({ previous: _old, ...stage }) => stage) };
   const scheduleOf = (q: Problem): ReadonlyMap<string, number> | undefined => {
-    const found = place(q, { ...options, limit: LIMIT });
+    if (stop()) return undefined;
+    const found = place(q, { certainty, seed, stop, limit: LIMIT });
     return typeof found === 'object' ? found.starts : undefined;
   };
   return requirements.flatMap((requirement): Relaxation[] => {
     if (requirement.kind === 'fixed' || requirement.kind === 'horizon') return [];
     const measured = isMeasured(requirement)
-      ? leastChange(anew, requirement, { certainty: options.certainty, scheduleOf })
+      ? leastChange(anew, requirement, { certainty, scheduleOf })
       : undefined;
     if (measured !== undefined) return [measured];
     const starts = scheduleOf(without(anew, requirement));

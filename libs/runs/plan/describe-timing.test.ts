@@ -3,6 +3,8 @@ import { planDocument, type ConflictResolution, type PlanDocument, type RunFile 
 import { instantOf } from '#hours';
 import { planRuns } from '#runs';
 import { isoInstant, minute } from '#units';
+import { assessRuns } from '../assess-runs.js';
+import { solveRuns } from './solve-runs.js';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
 const ZONE = 'Europe/Dublin';
@@ -50,6 +52,31 @@ const stage = (key: string | null): unknown =>
 const instant = (local: string): string => isoInstant(instantOf(local, ZONE) ?? minute(0));
 
 describe('a conflict on the clock', () => {
+  /** The search for a plan is over when the conflict is known, so every later question comes from what would resolve it. */
+  it('is told without what would resolve it where there is no time left for that', () => {
+    const evenings = [{ from: '18:00', to: '22:00' }];
+    const changed = overnight('2026-11-27T18:00', { friday: evenings, monday: evenings, tuesday: evenings });
+    const now = instantOf('2026-11-27T18:00', ZONE) ?? minute(0);
+    const asked = (of: (stop: () => boolean) => unknown): number => {
+      let times = 0;
+      of(() => (times++, false));
+      return times;
+    };
+    const taken = assessRuns(changed);
+    if (!taken.ok) throw new Error(JSON.stringify(taken.issues));
+    const assessed = taken.value.map((each) => each.assessed);
+    const solving = asked((stop) => solveRuns(changed, assessed, { now, stop }));
+    let times = 0;
+    const planned = planRuns(changed, { now, stop: () => ++times > solving });
+    const full = planRuns(changed, { now });
+    if (!planned.ok || !full.ok) throw new Error('no plan');
+    expect(full.value.resolution?.relaxations).not.toEqual([]);
+    expect(planned.value).toEqual({
+      ...full.value,
+      resolution: { ...full.value.resolution, relaxations: [] },
+    });
+  });
+
   /** The upper layer takes 20 min and 12 times 10 s: from 19:07 to 19:29, and 8 to 10 hours on are 03:29 to 05:29. */
   it('shows the window against the hours, and what alone would resolve it', () => {
     const evenings = [{ from: '18:00', to: '22:00' }];

@@ -9,14 +9,18 @@ import { resourceNamed, stageNamed } from './network-references.js';
 /** Conflicts are told at likely values, at which the last plan was tried. */
 const LIKELY = 0.5;
 
-/** The instants at which a conflict shows, and what alone would resolve it. */
+/** The instants at which a conflict shows, and what alone would resolve it, as far as it is found before `stop` says true. */
 export function describeResolution(
   requirements: readonly Requirement[],
-  of: Network & { readonly zone: string; readonly seed: number },
+  of: Network & {
+    readonly zone: string;
+    readonly seed: number;
+    readonly stop?: (() => boolean) | undefined;
+  },
 ): ConflictResolution {
-  const { problem, seed } = of;
+  const { problem, seed, stop } = of;
   const timing = clashOf(problem, requirements, LIKELY);
-  const relaxations = relaxationsOf(problem, requirements, { certainty: LIKELY, seed }).flatMap(
+  const relaxations = relaxationsOf(problem, requirements, { certainty: LIKELY, seed, stop }).flatMap(
     (each) => describeRelaxation(each, { ...of, timing }) ?? [],
   );
   return { timing: timing === undefined ? null : describeTiming(timing, of), relaxations };

@@ -116,7 +116,8 @@ function document(
   if (outcome.status === 'conflict') {
     const { requirements } = outcome;
     const conflict = describeConflict(requirements, network);
-    const resolution = describeResolution(requirements, { ...network, zone, seed: options.seed ?? 1 });
+    const { seed = 1, stop } = options;
+    const resolution = describeResolution(requirements, { ...network, zone, seed, stop });
     return { ...base, conflict, resolution };
   }
   const placed = { windows: stageWindows(problem, outcome.schedule), schedule: outcome.schedule };
