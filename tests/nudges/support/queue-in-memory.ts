@@ -16,7 +16,10 @@ export class QueueInMemory {
   readonly closings: ('close' | 'disconnect')[] = [];
   /** What a call does instead of being answered. */
   instead: Partial<
-    Record<'addBulk' | 'remove' | 'close' | 'disconnect' | 'getJobCounts', () => Promise<never>>
+    Record<
+      'addBulk' | 'remove' | 'close' | 'disconnect' | 'getJobCounts' | 'waitUntilReady',
+      () => Promise<never>
+    >
   > = {};
   /** What happens between the look at a job and its promotion. */
   beforePromotion: (job: HeldJob) => void = () => undefined;
@@ -32,6 +35,10 @@ export class QueueInMemory {
 
   fail(error: Error): void {
     this.#listener(error);
+  }
+
+  async waitUntilReady(): Promise<void> {
+    await this.instead.waitUntilReady?.();
   }
 
   async addBulk(jobs: readonly NewJob[]): Promise<void> {
