@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkInputs } from './check-inputs.js';
+import { checkInputs, demandChecked } from './check-inputs.js';
 import { referenceInputs, type ClockInputs } from './inputs.js';
 
 const given = (inputs: Partial<ClockInputs>) => checkInputs({ ...referenceInputs, ...inputs });
@@ -50,9 +50,22 @@ describe('inputs', () => {
     },
   );
 
+  it('are refused with the choices that there are', () => {
+    expect(checkInputs({ ...referenceInputs, mixing: 'whisk' as never })).toEqual([
+      {
+        ...{ code: 'clocks.unknown-choice', path: ['mixing'], value: 'whisk', input: 'mixing' },
+        accepted: { kind: 'one-of', values: ['blender', 'hand'] },
+      },
+    ]);
+  });
+
   it('are refused when shares of one whole exceed it', () => {
-    expect(given({ hardFattyAcidsPercent: 60, oleicPercent: 46 })).toMatchObject([
-      { code: 'clocks.more-than-whole', path: ['hardFattyAcidsPercent'], value: 106 },
+    expect(given({ hardFattyAcidsPercent: 60, oleicPercent: 46 })).toEqual([
+      {
+        ...{ code: 'clocks.more-than-whole', path: ['hardFattyAcidsPercent'], value: 106, sum: 106 },
+        ...{ inputs: ['hardFattyAcidsPercent', 'oleicPercent'] },
+        accepted: { kind: 'range', low: 0, high: 100, unit: '%' },
+      },
     ]);
     expect(given({ hardFattyAcidsPercent: 60, oleicPercent: 45 })).toEqual([]);
     expect(given({ castorPercent: 40, buttersPercent: 40, olivePomacePercent: 40 })).toMatchObject([
@@ -61,8 +74,11 @@ describe('inputs', () => {
   });
 
   it('are refused when the batter is far colder than the room', () => {
-    expect(given({ batterTemperatureC: 20, roomTemperatureC: 35 })).toMatchObject([
-      { code: 'clocks.batter-colder-than-room', accepted: { kind: 'range', low: 25, unit: '°C' }, roomC: 35 },
+    expect(given({ batterTemperatureC: 20, roomTemperatureC: 35 })).toEqual([
+      {
+        ...{ code: 'clocks.batter-colder-than-room', path: ['batterTemperatureC'], value: 20 },
+        ...{ accepted: { kind: 'range', low: 25, unit: '°C' }, batterC: 20, roomC: 35 },
+      },
     ]);
     expect(given({ batterTemperatureC: 25, roomTemperatureC: 35 })).toEqual([]);
   });
@@ -72,5 +88,14 @@ describe('inputs', () => {
       ['lyeConcentrationPercent'],
       ['saltPercent'],
     ]);
+  });
+
+  it('that were not checked are refused by whoever needs them checked, with all that is wrong', () => {
+    expect(() => {
+      demandChecked({ ...referenceInputs, saltPercent: -1, mixing: 'whisk' as never });
+    }).toThrow(new RangeError('clocks.out-of-range at saltPercent, clocks.unknown-choice at mixing'));
+    expect(() => {
+      demandChecked(referenceInputs);
+    }).not.toThrow();
   });
 });

@@ -93,6 +93,12 @@ describe('quantiles of a time', () => {
     expect(between).toBeCloseTo(40.01, 9);
   });
 
+  /** An exponential of mean 1/40 cut off at 2/40 has its median at −ln(1 − (1 − e⁻²)/2)/40 = 0.5662/40. */
+  it('are those of a cut exponential between two bounds that far out', () => {
+    const lack = Math.log(quantile({ medianMin: 1, sigma: 1 }, 0.5, { above: -40.05, below: -40 })) + 40;
+    expect(lack * 40).toBeCloseTo(-0.5662, 2);
+  });
+
   it('end at the bounds', () => {
     const f = { medianMin: 100, sigma: 0.3 };
     expect(quantile(f, 0)).toBe(0);
@@ -103,7 +109,7 @@ describe('quantiles of a time', () => {
 
   it('refuse what is no probability and bounds without room', () => {
     const f = { medianMin: 100, sigma: 0.3 };
-    expect(() => quantile(f, 1.1)).toThrow(RangeError);
+    for (const p of [1.1, -0.1, NaN]) expect(() => quantile(f, p)).toThrow(RangeError);
     expect(() => quantile(f, 0.5, { above: 1, below: 1 })).toThrow(RangeError);
   });
 });
