@@ -1,3 +1,5 @@
+import { existsSync } from 'node:fs';
+
 const chemistry = (/** @type {string[]} */ ...names) =>
   names.map((name) => `tests/literature/chemistry/${name}`);
 const fatSources = chemistry('fat-', 'stoichiometry', 'titration');
@@ -28,58 +30,29 @@ const testsOf = {
     'tests/literature/clocks/lessons',
     'tests/literature/clocks/reaction-rate',
   ],
-  // A fit runs through these thousands of times, so their own tests must notice: through fits it would take hours.
-  ...ownTestsOf('libs/clocks/cure', [
-    'check-weigh-ins',
-    'drying-curve',
-    'has-settled',
-    'fit-cure',
-    'most-likely',
-    'plausible-curves',
-    'posterior',
-    'ready-day',
-    'small-matrix',
-    'weighted-band',
-  ]),
+  'libs/clocks/evaluate.ts': ['libs/clocks/forecast'],
+  'libs/clocks/rule.ts': ['libs/clocks/forecast', 'libs/clocks/rules'],
   'libs/clocks/cure': ['libs/clocks/cure'],
   'libs/clocks/engine': ['libs/clocks/engine'],
-  ...ownTestsOf('libs/clocks/lessons', ['evidence', 'grid', 'log-probability', 'observation', 'table']),
   'libs/clocks/lessons': ['libs/clocks/lessons', 'tests/literature/clocks/lessons'],
   'libs/planner': ['libs/planner'],
   'libs/hours': ['libs/hours', 'libs/runs/plan/choose-nudges'],
   'libs/runs/log': ['libs/runs/log', 'libs/runs/observed'],
   'libs/runs/plan': ['libs/runs/plan', 'libs/runs/log'],
-  // What only a real queue shows is asked of one here, over both stores; whole programs and killed processes take too long.
-  'libs/nudges': ['libs/nudges', 'tests/nudges/delivery'],
-  ...ownTestsOf('libs/nudges', [
-    'describe-nudge',
-    'jobs',
-    'log',
-    'process-job',
-    'queue',
-    'sweep',
-    'with-timeout',
-    'worker',
-  ]),
-  'libs/nudges/report-errors.ts': ['libs/nudges/queue', 'libs/nudges/worker'],
-  'libs/nudges/channels': ['libs/nudges/log', 'libs/nudges/process-job'],
+  // Without those over a real queue, which take seconds each; its ends alone cannot do without one.
+  'libs/nudges': ['libs/nudges'],
+  'libs/nudges/backend.ts': ['tests/nudges/delivery'],
   'libs/storage': ['libs/storage', 'tests/database'],
-  ...ownTestsOf('libs/storage', ['keep-clearing']),
-  ...ownTestsOf('libs/storage/repositories', ['reconcile-nudges']),
   'libs/storage/repositories/idempotency.ts': ['tests/database/once', 'tests/database/plans'],
   'libs/storage/repositories/nudges.ts': ['tests/database/inbox', 'tests/database/plans'],
   'libs/storage/repositories/undo-early.ts': ['tests/database/undo-early'],
 };
 
 /**
- * Files that the test beside them, of the same name, answers for.
- * @param {string} folder
- * @param {readonly string[]} names
- * @returns {Record<string, readonly string[]>}
+ * Where a test beside a file, of the same name, answers for it alone: a fit of a cure or a database behind it would be
+ * asked thousands of times more.
  */
-function ownTestsOf(folder, names) {
-  return Object.fromEntries(names.map((name) => [`${folder}/${name}.ts`, [`${folder}/${name}`]]));
-}
+const withOwnTests = ['libs/clocks/', 'libs/storage/'];
 
 /** Folders that can be mutated, or any folder or file in them. */
 export const folders = Object.keys(testsOf).filter((path) => !path.endsWith('.ts'));
@@ -89,6 +62,9 @@ export const folders = Object.keys(testsOf).filter((path) => !path.endsWith('.ts
  * @returns patterns of the test files; undefined where nothing is known of the path
  */
 export function testFilesOf(path) {
+  const own = path.replace(/\.ts$/, '.test.ts');
+  const answersAlone = own !== path && withOwnTests.some((folder) => path.startsWith(folder));
+  if (answersAlone && existsSync(new URL(`../../${own}`, import.meta.url))) return [own];
   const known = Object.keys(testsOf)
     .filter((each) => path === each || path.startsWith(`${each}/`))
     .sort((a, b) => b.length - a.length)[0];
