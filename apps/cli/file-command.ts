@@ -1,19 +1,15 @@
 import { z } from 'zod';
 import { isTimeZone } from '#hours';
 import type { RunsInput } from '#runs';
-import type { Result } from '#units';
+import type { Issue, Result } from '#units';
 import type { Texts } from '#words';
-import {
-  parseArguments,
-  usageOf,
-  type Arguments,
-  type CommandName,
-  type ReaderOptions,
-} from './arguments.js';
+import { parseArguments, type Arguments, type ReaderOptions } from './arguments.js';
 import { fileSchema } from './file-schema.js';
+import type { CommandName } from './options.js';
 import { badInput, problemLines, told, type Outcome } from './outcome.js';
 import { problemText, readInput } from './read-run-file.js';
 import { textsOf } from './texts-of.js';
+import { usageOf } from './usage.js';
 
 /** What a command that reads a run file does in its own way. */
 interface FileCommand {
@@ -39,13 +35,13 @@ export function fileCommand(
   const parsed = parseArguments(name, args);
   switch (parsed.kind) {
     case 'help':
-      return told(`${usageOf(name)}\n`);
+      return told(`${usageOf(name, parsed.language)}\n`);
     case 'schema':
       return told(jsonText(z.toJSONSchema({ document, ...otherDocuments }[parsed.of] ?? document)));
     case 'file-schema':
       return told(fileSchema());
     case 'wrong':
-      return badInput([parsed.message, ...usageOf(name).split('\n')]);
+      return badInput([parsed.message, ...usageOf(name, parsed.language).split('\n')]);
     case 'fats':
       return told((lists?.fats ?? belongsElsewhere)(parsed.reader));
     case 'rules':
@@ -59,7 +55,8 @@ export function fileCommand(
       if (outcome.ok) return outcome.value;
       const { timeZone } = read.input.workshop;
       const texts = textsIn(isTimeZone(timeZone) ? timeZone : 'UTC');
-      return badInput(problemLines(outcome.issues, (issue) => problemText(issue, read.locate, texts)));
+      const lineOf = (issue: Issue): string => problemText(issue, read.locate, texts);
+      return badInput(problemLines(outcome.issues, lineOf, texts.language));
     }
   }
 }

@@ -1,6 +1,9 @@
+import { shownOnOneLine } from '#units';
 import { amountsCommand } from './amounts-command.js';
 import { clocksCommand } from './clocks-command.js';
+import { languageOf } from './options.js';
 import { planCommand } from './plan-command.js';
+import { printed } from './words/index.js';
 import { writeOutcome } from './write-outcome.js';
 
 const commands = { plan: planCommand, amounts: amountsCommand, clocks: clocksCommand };
@@ -9,11 +12,12 @@ const commands = { plan: planCommand, amounts: amountsCommand, clocks: clocksCom
 function main(args: readonly string[]): void {
   const [name = '', ...rest] = args;
   if (!Object.hasOwn(commands, name)) {
-    process.stderr.write(`There is no command “${name}”; there is: ${Object.keys(commands).join(', ')}.\n`);
+    const words = printed[languageOf(rest)].options;
+    process.stderr.write(`${words.noCommand(shownOnOneLine(name), Object.keys(commands).join(', '))}\n`);
     process.exitCode = 64;
     return;
   }
-  writeOutcome(commands[name as keyof typeof commands](rest));
+  writeOutcome(commands[name as keyof typeof commands](rest), languageOf(rest));
 }
 
 main(process.argv.slice(2));

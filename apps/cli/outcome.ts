@@ -1,4 +1,6 @@
 import { shownOnOneLine } from '#units';
+import type { Language } from '#words';
+import { printed } from './words/index.js';
 
 /** What a command says and how it ends. */
 export interface Outcome {
@@ -27,11 +29,12 @@ const MOST_PROBLEMS = 100;
 export function problemLines<T>(
   problems: readonly T[],
   lineOf: (problem: T) => string,
+  language: Language,
   besides = 0,
 ): string[] {
   const lines = problems.slice(0, MOST_PROBLEMS).map(lineOf);
   const more = problems.length - lines.length + besides;
-  return more > 0 ? [...lines, `… and ${String(more)} more.`] : lines;
+  return more > 0 ? [...lines, printed[language].file.more(String(more))] : lines;
 }
 
 /** Something is wrong with the input, told line by line. */

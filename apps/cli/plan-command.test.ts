@@ -33,7 +33,7 @@ describe('plan', () => {
       'last call',
       'Amounts',
       'Sittings',
-      'Odds',
+      'Every window is met: about ',
       'Take care',
       'water drops',
     ]) {

@@ -16,6 +16,7 @@ import { printPlan } from './print-plan.js';
 import { printRemedies } from './print-remedies.js';
 import { sentences } from './text-layout.js';
 import { jsonWithTexts, textsOf } from './texts-of.js';
+import { printed } from './words/index.js';
 
 /** `plan`: a run file in, a tide table or JSON out. Reads nothing but the file. */
 export function planCommand(args: readonly string[]): Outcome {
@@ -29,8 +30,7 @@ export function planCommand(args: readonly string[]): Outcome {
 function planInput(input: RunsInput, args: Arguments): Result<Outcome> {
   const { timeZone } = input.workshop;
   if (args.at !== undefined && isTimeZone(timeZone) && instantOf(args.at, timeZone) === undefined) {
-    const accepted = 'one such as 2026-11-27T18:00';
-    return ok(badInput([`--at ${args.at} is no day or time that exists; accepted: ${accepted}.`]));
+    return ok(badInput([printed[args.language].options.noSuchTime(args.at)]));
   }
   const now = nowFor(args, timeZone, input.runs);
   if (args.odds !== undefined) return countBack(input, args, args.odds, now);

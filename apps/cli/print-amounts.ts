@@ -9,7 +9,9 @@ const WIDTH = 100;
 /** What to weigh for each part of a run, how surely it reaches and where what is left over can go. */
 export function amountsSection(amounts: readonly PartAmounts[], texts: Texts): string {
   const seen = new Seen();
-  return [printed[texts.language].amounts, ...amounts.map((part) => partText(part, texts, seen))].join('\n');
+  return [printed[texts.language].plan.amounts, ...amounts.map((part) => partText(part, texts, seen))].join(
+    '\n',
+  );
 }
 
 /** What was said of an earlier part and need only be pointed to. */
@@ -46,7 +48,7 @@ function lyeMassText(grams: number, texts: Texts): string {
 }
 
 function madeText(part: PartAmounts, texts: Texts): string {
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const mass = part.massG === undefined ? '' : texts.mass(part.massG);
   if (part.batch !== undefined) {
     return words.batter(texts.mass(part.batch.batchG), texts.volume(part.batch.batchMl));
@@ -62,7 +64,7 @@ export function piecesText(value: number, texts: Texts): string {
 }
 
 function coverText({ cover }: PartAmounts, texts: Texts): string {
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const amount = (value: number): string =>
     cover.unit === 'g' ? texts.mass(value) : piecesText(value, texts);
   const { low, likely, high } = cover.leftover;
@@ -83,11 +85,11 @@ function surerTexts(
   const next = sizes.find(({ certainty }) => certainty > wantedCertainty);
   return next === undefined
     ? []
-    : [printed[texts.language].surer(texts.share(next.certainty), amount(next.amount))];
+    : [printed[texts.language].plan.surer(texts.share(next.certainty), amount(next.amount))];
 }
 
 function basisText(part: PartAmounts, texts: Texts): string[] {
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const { perPiece, lossG = 0, lossFrom, count } = part;
   if (perPiece === undefined) return [];
   // Nine pieces of ten lie within 1.6 standard deviations.
@@ -110,7 +112,7 @@ function basisText(part: PartAmounts, texts: Texts): string[] {
 
 function batchText(part: PartAmounts, batch: BatchAmounts, texts: Texts, seen: Seen): string[] {
   const same = seen.before(JSON.stringify([part.told, batch]), part.title);
-  if (same !== undefined) return [`    ${printed[texts.language].sameAs(texts.quoted(same))}`];
+  if (same !== undefined) return [`    ${printed[texts.language].plan.sameAs(texts.quoted(same))}`];
   return [
     wrap(factsText(part, batch, texts), 4, WIDTH),
     ...columns(rowsOf(part, batch, texts).map(([name, value]) => [`      ${name}`, texts.mass(value)])),
@@ -122,7 +124,7 @@ function batchText(part: PartAmounts, batch: BatchAmounts, texts: Texts, seen: S
 
 function factsText({ told }: PartAmounts, { fatsG, superfat }: BatchAmounts, texts: Texts): string {
   if (told === undefined) throw new Error('a batch without what its recipe says');
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const { superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent, batterTemperatureC } = told;
   const oil = Math.abs(superfat.used - superfatPercent) > 0.05;
   const meant = words.superfat(texts.percent(superfatPercent));
@@ -140,7 +142,7 @@ function factsText({ told }: PartAmounts, { fatsG, superfat }: BatchAmounts, tex
 
 function rowsOf(part: PartAmounts, batch: BatchAmounts, texts: Texts): [string, number][] {
   const { materials } = texts.names;
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const rows: [string, number][] = [
     ...batch.fats.map(({ fat, title, massG }): [string, number] => [texts.titled(fat, title), massG]),
     [materials['sodium-lactate'], batch.sodiumLactateG],
@@ -163,7 +165,7 @@ function lyeText({ naohG, kohG, waterG }: BatchAmounts, texts: Texts): string {
     ...(naohG > 0 ? [`NaOH ${lyeMassText(naohG, texts)}`] : []),
     ...(kohG > 0 ? [`KOH ${lyeMassText(kohG, texts)}`] : []),
   ];
-  return printed[texts.language].lye(texts.and(alkalis), lyeMassText(waterG, texts));
+  return printed[texts.language].plan.lye(texts.and(alkalis), lyeMassText(waterG, texts));
 }
 
 function acidText({ acids }: BatchAmounts, texts: Texts): string[] {
@@ -171,11 +173,11 @@ function acidText({ acids }: BatchAmounts, texts: Texts): string[] {
   const names = acids.map(
     ({ key, title, massG }) => `${texts.titled(key, title)}: ${lyeMassText(massG, texts)}`,
   );
-  return [wrap(`${names.join('; ')}. ${printed[texts.language].acids}`, 4, WIDTH)];
+  return [wrap(`${names.join('; ')}. ${printed[texts.language].plan.acids}`, 4, WIDTH)];
 }
 
 function waterText({ water }: BatchAmounts, texts: Texts): string {
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const { lyeConcentrationPercent, waterPerLye, waterPercentOfFats, allWaterPercentOfFats } = water;
   const whole = (percent: number): string => texts.percent(Math.round(percent));
   const own = words.water(
@@ -193,7 +195,7 @@ function riskText(risk: Risk, part: PartAmounts, seen: Seen, texts: Texts): stri
   return wrap(
     before === undefined
       ? `! ${text} ${texts.remedyOf(risk)}`
-      : `! ${printed[texts.language].asFor(texts.quoted(before), text)}`,
+      : `! ${printed[texts.language].plan.asFor(texts.quoted(before), text)}`,
     4,
     WIDTH,
     2,

@@ -1,6 +1,8 @@
-import type { ClockForecast, ClockRules, ClocksDocument, FillingTime, Lesson } from '#contract';
+import type { ClockForecast, ClockRules, ClocksDocument, FillingTime, Lesson, SoapState } from '#contract';
 import type { Texts } from '#words';
-import { columns, heading, percentText, wrap } from './text-layout.js';
+import { piecesText } from './print-amounts.js';
+import { columns, heading, wrap } from './text-layout.js';
+import { printed } from './words/index.js';
 
 const WIDTH = 100;
 
@@ -25,7 +27,7 @@ function partSection(part: Part, before: readonly Part[], texts: Texts): string 
     title,
     ...(same === undefined
       ? [clockText(part, texts), ...factorsText(clocks, texts), ...movesText(moves, texts)]
-      : [`  The same clocks as “${same.title}”.`]),
+      : [`  ${printed[texts.language].clocks.sameAs(texts.quoted(same.title))}`]),
     ...fillingText(filling, texts),
     ...(same === undefined ? beyond.map((sentence) => wrap(`! ${sentence}`, 2, WIDTH, 2)) : []),
     ...risks
@@ -35,17 +37,28 @@ function partSection(part: Part, before: readonly Part[], texts: Texts): string 
 }
 
 function clockText({ clocks }: Part, texts: Texts): string {
+  const words = printed[texts.language].clocks;
   const rows = clocks.map((clock) => [
-    `  ${texts.names.states[clock.state].is}${clock.closes ? ' until' : ''}`,
+    `  ${stateText(clock, texts)}`,
     texts.band(clock.band),
     texts.names.states[clock.state].after,
-    isSeen(clock) ? `now ${texts.band(clock.now)}` : '',
+    isSeen(clock) ? words.now(texts.band(clock.now)) : '',
   ]);
   return columns(rows).join('\n');
 }
 
+/** A state with “until” after it where it closes a window. */
+function stateText(
+  { state, closes }: { readonly state: SoapState; readonly closes: boolean },
+  texts: Texts,
+): string {
+  const { is } = texts.names.states[state];
+  return closes ? printed[texts.language].clocks.until(is) : is;
+}
+
 /** The factors that made the times, each list of them once. */
 function factorsText(clocks: readonly ClockForecast[], texts: Texts): string[] {
+  const words = printed[texts.language].clocks;
   const byFactors = new Map<string, string[]>();
   for (const { reasons, state } of clocks) {
     const factors = reasons
@@ -54,7 +67,7 @@ function factorsText(clocks: readonly ClockForecast[], texts: Texts): string[] {
     byFactors.set(factors, [...(byFactors.get(factors) ?? []), texts.names.states[state].is]);
   }
   return [...byFactors].map(([factors, titles]) =>
-    wrap(`${titles.join(', ')}: ${factors === '' ? 'as at the reference point' : factors}.`, 4, WIDTH, 2),
+    wrap(words.factors(titles.join(', '), factors === '' ? words.atReference : factors), 4, WIDTH, 2),
   );
 }
 
@@ -67,16 +80,16 @@ function isSeen({ band, now }: ClockForecast): boolean {
 
 function fillingText(filling: FillingTime | null, texts: Texts): string[] {
   if (filling === null) return [];
+  const words = printed[texts.language].clocks;
   const { neededMin, stretchMin, chance, piecesSurely, batches } = filling;
-  const split = batches === 1 ? '' : ` ${String(batches)} batches would make every one of them 90 % sure.`;
-  return [
-    wrap(
-      `All pieces take ${texts.duration(neededMin)}; the batter leaves ${texts.band(stretchMin)} for it. In time: ` +
-        `${percentText(chance)}; ${String(piecesSurely)} pieces nine times in ten.${split}`,
-      2,
-      WIDTH,
-    ),
-  ];
+  const told = words.filling(
+    texts.duration(neededMin),
+    texts.band(stretchMin),
+    texts.share(chance),
+    piecesText(piecesSurely, texts),
+  );
+  const split = batches === 1 ? [] : [words.split(texts.number(batches), texts.share(0.9))];
+  return [wrap([told, ...split].join(' '), 2, WIDTH)];
 }
 
 /** The states that makers turn knobs for; the others follow them. */
@@ -88,40 +101,50 @@ function movesText(moves: Part['moves'], texts: Texts): string[] {
     const of = moves.filter((move) => move.state === state && move.to !== 'seizing');
     const told = of.filter((move, i) => of.findIndex(({ input }) => input === move.input) === i).slice(0, 3);
     if (told.length === 0) return [];
-    const text = `What moves “${texts.names.states[state].is}” most: ${told.map(texts.of).join('; ')}.`;
+    const name = texts.quoted(texts.names.states[state].is);
+    const text = printed[texts.language].clocks.moves(name, told.map(texts.of).join('; '));
     return [wrap(text, 4, WIDTH, 2)];
   });
 }
 
 function cureSection(cure: ClocksDocument['runs'][number]['cure'], texts: Texts): string {
   if (cure.weighings === 0) return '';
-  const { readyDays, settledG, settled, lossPercentPerWeek } = cure;
-  const note = cure.note === undefined ? '' : texts.of(cure.note);
-  const forecast =
-    readyDays === undefined || settledG === undefined
-      ? note
-      : `By ${String(cure.weighings)} weighings a piece will settle at ${texts.mass(settledG.likely)}. It is cured once it loses less than ${texts.percent(lossPercentPerWeek)} in a week: ` +
-        `${readyDays.likely.toFixed(0)} days after unmoulding (${readyDays.low.toFixed(0)} to ${readyDays.high.toFixed(0)}).${note === '' ? '' : ` ${note}`}`;
-  return [
-    'Cure',
-    wrap(`${forecast}${settled ? ' It has stopped losing weight: it is cured.' : ''}`, 2, WIDTH),
-  ].join('\n');
+  const words = printed[texts.language].clocks;
+  const { weighings, readyDays, settledG, settled, lossPercentPerWeek, note } = cure;
+  const days = (count: number): string => texts.number(count, 0);
+  const told = [
+    ...(readyDays === undefined || settledG === undefined
+      ? []
+      : [
+          words.weighings(
+            texts.number(weighings),
+            texts.mass(settledG.likely),
+            texts.percent(lossPercentPerWeek),
+            days(readyDays.likely),
+            texts.range(days(readyDays.low), days(readyDays.high)),
+          ),
+        ]),
+    ...(note === undefined ? [] : [texts.of(note)]),
+    ...(settled ? [words.settled] : []),
+  ];
+  return [words.cure, wrap(told.join(' '), 2, WIDTH)].join('\n');
 }
 
 function lessonsSection(lessons: readonly Lesson[], texts: Texts): string {
   if (lessons.length === 0) return '';
+  const words = printed[texts.language].clocks;
   const rows = columns(
     lessons.map(({ pace, recipe, recipeTitle, factor, widthShare }) => [
-      `  ${texts.names.paces[pace]}, ${recipe === null ? 'any recipe' : (recipeTitle ?? recipe)}`,
-      `×${factor.likely.toFixed(2)} (${factor.low.toFixed(2)} to ${factor.high.toFixed(2)})`,
-      `band ${percentText(widthShare)} as wide`,
+      `  ${texts.names.paces[pace]}, ${recipe === null ? words.anyRecipe : (recipeTitle ?? recipe)}`,
+      `×${texts.number(factor.likely, 2)} (${texts.range(texts.number(factor.low, 2), texts.number(factor.high, 2))})`,
+      words.asWide(texts.share(widthShare)),
     ]),
   );
   const told = lessons.flatMap(({ observations }, i) => {
     const entries = [...new Set(observations.flatMap((each) => each.entries))];
-    return [rows[i] ?? '', wrap(`from ${entries.join(', ')}`, 6, WIDTH, 2)];
+    return [rows[i] ?? '', wrap(words.from(entries.join(', ')), 6, WIDTH, 2)];
   });
-  return ['What your log has taught', ...told].join('\n');
+  return [words.taught, ...told].join('\n');
 }
 
 /** Each rule that counted somewhere, once, with its evidence. */
@@ -133,28 +156,34 @@ function reasonsSection(document: ClocksDocument, texts: Texts): string {
     }
   }
   if (told.size === 0) return '';
-  return ['Why', ...[...told.values()].map((text) => wrap(text, 2, WIDTH, 2))].join('\n');
+  return [
+    printed[texts.language].clocks.why,
+    ...[...told.values()].map((text) => wrap(text, 2, WIDTH, 2)),
+  ].join('\n');
 }
 
 /** Every state and rule with the evidence behind it. */
 export function printRules({ states, rules }: ClockRules, texts: Texts): string {
   const { names } = texts;
-  const bases = states.map(({ state, closes, baseMin, sigma, evidence }) => [
-    `  ${names.states[state].is}${closes ? ' until' : ''}`,
-    texts.duration(baseMin),
-    `σ ${sigma.toFixed(2)}`,
-    names.states[state].after,
-    names.evidence(evidence),
+  const words = printed[texts.language].clocks;
+  const bases = states.map((line) => [
+    `  ${stateText(line, texts)}`,
+    texts.duration(line.baseMin),
+    `σ ${texts.number(line.sigma, 2)}`,
+    names.states[line.state].after,
+    names.evidence(line.evidence),
   ]);
   const lines = rules.flatMap((line) => {
-    const { rule, acts, reads, table, sigma, evidence } = line;
+    const { acts, reads, table, sigma, evidence } = line;
+    const read = reads === 'log' ? words.log : names.inputs[reads];
     const points = table.map(
       ({ value, factor }) => `${texts.read(reads, value)} ×${texts.number(factor, 2)}`,
     );
+    const what = acts.map((state) => names.states[state].is).join(', ');
     return [
-      `  ${rule}: ${points.join(', ')}; σ ${sigma.toFixed(2)}; ${names.evidence(evidence)}`,
-      wrap(`${texts.of(line)} Acts on ${acts.join(', ')}.`, 4, WIDTH),
+      `  ${read}: ${points.join(', ')}; σ ${texts.number(sigma, 2)}; ${names.evidence(evidence)}`,
+      wrap(`${texts.of(line)} ${words.actsOn(what)}`, 4, WIDTH),
     ];
   });
-  return ['States at the reference point', ...columns(bases), '', 'Rules', ...lines, ''].join('\n');
+  return [words.states, ...columns(bases), '', words.rules, ...lines, ''].join('\n');
 }

@@ -20,7 +20,7 @@ export function printPlan(plan: PlanDocument, texts: Texts): string {
 }
 
 function runSections(run: RunPlan, texts: Texts): string[] {
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const head = `${run.title} · ${words.pieces(texts.number(run.count))}`;
   const ready =
     run.ready === null
@@ -37,7 +37,7 @@ function runSections(run: RunPlan, texts: Texts): string[] {
 
 function tideTable(run: RunPlan, texts: Texts): string {
   if (run.stages.length === 0) return '';
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const rows = run.stages.map((stage) => [
     nameOf(stage, texts),
     stage.status === 'planned' ? texts.dayTime(stage.opensAt) : words.status[stage.status],
@@ -54,7 +54,7 @@ function tideTable(run: RunPlan, texts: Texts): string {
 
 function addedSection({ added = [], stages, amounts }: RunPlan, texts: Texts): string {
   if (added.length === 0) return '';
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const stageTitle = (key: string): string =>
     texts.quoted(stages.find((stage) => stage.key === key)?.title ?? key);
   const lines = added.map((each) => {
@@ -66,11 +66,11 @@ function addedSection({ added = [], stages, amounts }: RunPlan, texts: Texts): s
 }
 
 function nameOf({ title, attempt }: PlannedStage, texts: Texts): string {
-  return attempt === 1 ? title : printed[texts.language].attempt(title, texts.number(attempt));
+  return attempt === 1 ? title : printed[texts.language].plan.attempt(title, texts.number(attempt));
 }
 
 function sittingsSection(plan: PlanDocument, texts: Texts): string {
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   const titles = new Map(
     plan.runs.flatMap((run) =>
       run.stages.map((s) => [`${run.run}/${s.key}#${String(s.attempt)}`, nameOf(s, texts)]),
@@ -86,13 +86,8 @@ function sittingsSection(plan: PlanDocument, texts: Texts): string {
 
 function oddsSection(plan: PlanDocument, texts: Texts): string {
   if (plan.odds === null) return '';
-  const { probability, standardError, scenarios } = plan.odds;
-  const words = printed[texts.language];
-  const odds =
-    probability > 0.995
-      ? words.oddsOver(texts.share(0.99))
-      : `${texts.share(probability)} ± ${texts.share(standardError)}`;
-  const head = words.odds(odds, texts.number(scenarios));
+  const words = printed[texts.language].plan;
+  const head = words.odds(texts.odds(plan.odds.probability));
   const weak = plan.weakLinks.slice(0, 3).map((link) => {
     const run = plan.runs.find((r) => r.run === link.run);
     const stage = run?.stages.find((s) => s.key === link.stage && s.attempt === link.attempt);
@@ -105,14 +100,14 @@ function oddsSection(plan: PlanDocument, texts: Texts): string {
 function guaranteeSection({ guarantee }: PlanDocument, texts: Texts): string {
   if (guarantee === null) return '';
   const { holds, bandPercent, reasons } = guarantee;
-  const words = printed[texts.language];
-  const percent = texts.percent(bandPercent);
-  if (holds) return words.keeps(percent);
-  return [words.breaks(percent), ...bullets(reasons, texts)].join('\n');
+  const words = printed[texts.language].plan;
+  const tail = texts.percent((100 - bandPercent) / 2);
+  if (holds) return wrap(words.keeps(tail), 0, 100);
+  return [wrap(words.breaks(tail), 0, 100), ...bullets(reasons, texts)].join('\n');
 }
 
 function conflictSection(plan: PlanDocument, texts: Texts): string {
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   if (plan.status === 'undecided') return words.undecided;
   const { timing = null, relaxations = [] } = plan.resolution ?? {};
   return [

@@ -15,7 +15,7 @@ export function printRemedies(
   const cautions = remedies.flatMap((each) => each.cautions).filter(({ code }) => !shown.has(code));
   const sections = [
     [
-      printed[texts.language].remedies,
+      printed[texts.language].plan.remedies,
       ...remedies.map((remedy, place) => remedyLines(remedy, place, texts)),
       ...notes.map((note) => wrap(texts.of(note), 2, WIDTH)),
     ].join('\n'),
@@ -25,7 +25,7 @@ export function printRemedies(
 }
 
 function remedyLines({ title, does, worse, also }: Remedy, place: number, texts: Texts): string {
-  const words = printed[texts.language];
+  const words = printed[texts.language].plan;
   return [
     wrap(`${String(place + 1)}. ${texts.of(title)}`, 2, WIDTH, 3),
     wrap(does.map((gain) => texts.of(gain)).join(' '), 5, WIDTH),

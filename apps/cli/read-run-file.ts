@@ -7,6 +7,8 @@ import type { Texts } from '#words';
 import { problemLines } from './outcome.js';
 import { readText } from './read-text.js';
 import { repeatedKeys, type RepeatedKey } from './repeated-keys.js';
+import { printed } from './words/index.js';
+import { unfoldingFault, yamlFault } from './yaml-faults.js';
 
 /** A run file as read, or what is wrong with it; every problem carries the file and, where known, the line. */
 export type ReadOutcome =
@@ -21,36 +23,37 @@ export type Locate = (path: readonly (string | number)[]) => string;
  * @param path as given by the person; shown in problems as it is
  */
 function readRunFile(path: string, texts: Texts): ReadOutcome {
+  const words = printed[texts.language].file;
   const read = readText(path);
   if (!read.ok) {
     const place = read.line === undefined ? path : `${path}:${String(read.line)}`;
-    return { ok: false, problems: [`${place}: ${read.why}`] };
+    return { ok: false, problems: [`${place}: ${words.unreadable(read.why)}`] };
   }
   const lines = new LineCounter();
   const at = (offset: number): string => `${path}:${String(lines.linePos(offset).line)}`;
   const document = parseDocument(read.text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false });
   if (document.errors.length > 0) {
-    const lineOf = ({ pos, message }: YAMLError): string => `${at(pos[0])}: not valid YAML: ${message}`;
-    return { ok: false, problems: problemLines(document.errors, lineOf) };
+    const lineOf = ({ pos: [offset], code }: YAMLError): string =>
+      `${at(offset)}: ${yamlText(code, lines.linePos(offset), texts)}`;
+    return { ok: false, problems: problemLines(document.errors, lineOf, texts.language) };
   }
   let content: unknown;
   try {
     const repeated = repeatedKeys(document);
     if (repeated.length > 0) {
-      const lineOf = ({ name, offset }: RepeatedKey): string =>
-        `${at(offset)}: “${name}” stands here twice; accepted: once.`;
-      return { ok: false, problems: problemLines(repeated, lineOf) };
+      const lineOf = ({ name, offset }: RepeatedKey): string => `${at(offset)}: ${words.twice(name)}`;
+      return { ok: false, problems: problemLines(repeated, lineOf, texts.language) };
     }
     content = document.toJS({ maxAliasCount: 100 });
   } catch (cause) {
     // Aliases without end, or more levels than the stack holds.
-    return { ok: false, problems: [`${path}: not valid YAML: ${(cause as Error).message}`] };
+    return { ok: false, problems: [`${path}: ${words.yaml(unfoldingFault(cause))}`] };
   }
   const locate = locator(path, document, lines);
   const parsed = parseWith(runFile, content);
   if (!parsed.ok) {
     const lineOf = (issue: Issue): string => problemText(issue, locate, texts);
-    return { ok: false, problems: problemLines(parsed.issues, lineOf, parsed.more) };
+    return { ok: false, problems: problemLines(parsed.issues, lineOf, texts.language, parsed.more) };
   }
   return { ok: true, file: parsed.value, locate };
 }
@@ -70,25 +73,34 @@ export function readInput(
   count: number | undefined,
   textsIn: (timeZone: string) => Texts,
 ): InputOutcome {
-  const read = withCount(readRunFile(path, textsIn('UTC')), count);
+  const inUtc = textsIn('UTC');
+  const read = withCount(readRunFile(path, inUtc), count, inUtc);
   if (!read.ok) return read;
   const { file, locate } = read;
   const input = runFileInput(file);
   if (input.ok) return { ok: true, input: input.value, locate };
   const { timeZone } = file.workshop;
   const texts = textsIn(isTimeZone(timeZone) ? timeZone : 'UTC');
-  return { ok: false, problems: problemLines(input.issues, (issue) => problemText(issue, locate, texts)) };
+  const lineOf = (issue: Issue): string => problemText(issue, locate, texts);
+  return { ok: false, problems: problemLines(input.issues, lineOf, texts.language) };
 }
 
-function withCount(read: ReadOutcome, count: number | undefined): ReadOutcome {
+function withCount(read: ReadOutcome, count: number | undefined, { language }: Texts): ReadOutcome {
   if (!read.ok || count === undefined) return read;
   const [run, ...more] = read.file.runs;
   if (run === undefined || more.length > 0) {
-    const problem = `--count is for files with one run; this one has ${String(read.file.runs.length)}. Change count in the file.`;
-    return { ok: false, problems: [problem] };
+    return { ok: false, problems: [printed[language].options.oneRun(String(read.file.runs.length))] };
   }
   return { ...read, file: { ...read.file, runs: [{ ...run, count }] } };
 }
+
+function yamlText(code: string, { line, col }: LinePosition, { language }: Texts): string {
+  const words = printed[language].file;
+  const fault = yamlFault(code);
+  return fault === undefined ? words.unknownYaml(String(line), String(col)) : words.yaml(fault);
+}
+
+type LinePosition = ReturnType<LineCounter['linePos']>;
 
 /** `FILE:LINE: field: what is wrong`. */
 export function problemText(issue: Issue, locate: Locate, texts: Texts): string {

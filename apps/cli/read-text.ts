@@ -8,7 +8,14 @@ const LINE_FEED = 0x0a;
 /** The text of a file, or why there is none, with the line where that is known. */
 export type TextOutcome =
   | { readonly ok: true; readonly text: string }
-  | { readonly ok: false; readonly why: string; readonly line?: number };
+  | { readonly ok: false; readonly why: Unreadable; readonly line?: number };
+
+/** Why a file gives no text. */
+export type Unreadable =
+  | { readonly says: 'no-such-file' | 'folder' | 'forbidden' | 'utf-16' | 'not-utf-8' }
+  /** With the system's own code. */
+  | { readonly says: 'failed'; readonly code: string }
+  | { readonly says: 'too-large'; readonly megabytes: number };
 
 /** Reads a file in UTF-8, with or without a mark at its beginning. Never more of it than a run file can have. */
 export function readText(path: string): TextOutcome {
@@ -16,15 +23,14 @@ export function readText(path: string): TextOutcome {
   try {
     bytes = firstBytes(path, MOST_BYTES + 1);
   } catch (cause) {
-    return { ok: false, why: `cannot be read: ${reasonOf(cause as NodeJS.ErrnoException)}.` };
+    return { ok: false, why: reasonOf(cause as NodeJS.ErrnoException) };
   }
   if (bytes.length > MOST_BYTES) {
-    return { ok: false, why: `is too large; accepted: up to ${String(MOST_BYTES / 1e6)} MB.` };
+    return { ok: false, why: { says: 'too-large', megabytes: MOST_BYTES / 1e6 } };
   }
-  if (isUtf16(bytes)) return { ok: false, why: 'is written in UTF-16; accepted: UTF-8. Save it as UTF-8.' };
+  if (isUtf16(bytes)) return { ok: false, why: { says: 'utf-16' } };
   if (isUtf8(bytes)) return { ok: true, text: bytes.toString('utf8') };
-  const why = 'is not written in UTF-8, perhaps in Latin-1; accepted: UTF-8. Save it as UTF-8.';
-  return { ok: false, why, line: firstLineOutside(bytes) };
+  return { ok: false, why: { says: 'not-utf-8' }, line: firstLineOutside(bytes) };
 }
 
 /** Reads on until there are enough or the end comes, as a pipe gives a little at a time and a device never ends. */
@@ -46,17 +52,17 @@ function firstBytes(path: string, most: number): Buffer {
   }
 }
 
-function reasonOf({ code }: NodeJS.ErrnoException): string {
+function reasonOf({ code }: NodeJS.ErrnoException): Unreadable {
   switch (code) {
     case 'ENOENT':
-      return 'there is no such file';
+      return { says: 'no-such-file' };
     case 'EISDIR':
-      return 'it is a folder';
+      return { says: 'folder' };
     case 'EACCES':
     case 'EPERM':
-      return 'you may not read it';
+      return { says: 'forbidden' };
     default:
-      return String(code);
+      return { says: 'failed', code: String(code) };
   }
 }
 

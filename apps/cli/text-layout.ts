@@ -41,17 +41,12 @@ export function heading(text: string): string {
   return `${text}\n${'─'.repeat(text.length)}`;
 }
 
-/** A share as a percentage, with a decimal where it is small or nearly all. */
-export function percentText(share: number): string {
-  const fine = share < 0.1 || (share > 0.99 && share < 1);
-  return `${(share * 100).toFixed(fine ? 1 : 0)} %`;
-}
-
 /** Each caution once, in full. */
 export function cautionsSection(cautions: Iterable<Caution>, texts: Texts): string {
   const byCode = new Map([...cautions].map((caution) => [caution.code, texts.of(caution)]));
   if (byCode.size === 0) return '';
-  return [printed[texts.language].takeCare, ...[...byCode.values()].map((text) => wrap(text, 2, 100))].join(
-    '\n',
-  );
+  return [
+    printed[texts.language].plan.takeCare,
+    ...[...byCode.values()].map((text) => wrap(text, 2, 100)),
+  ].join('\n');
 }

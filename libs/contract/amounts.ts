@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { band, key } from './common.js';
-import { leftoverUse, useBasis, useLearned } from './messages/amounts.js';
+import { costItem, leftoverUse, useBasis, useLearned } from './messages/amounts.js';
 import { caution } from './messages/caution.js';
 import { risk } from './messages/risk.js';
 import { carrierKinds, partKinds } from './names/index.js';
@@ -160,9 +160,9 @@ export const pieceCost = z
     work: z.number().meta({ description: 'Of `perPiece`' }),
     handsOnMinPerPiece: z.number(),
     drivers: z
-      .array(z.strictObject({ title: text, perPiece: z.number(), share: z.number() }))
+      .array(z.strictObject({ what: costItem, perPiece: z.number(), share: z.number() }))
       .meta({ description: 'What it is made up of, dearest first' }),
-    unpriced: z.array(text).meta({ description: 'Not in it, because no price is known' }),
+    unpriced: z.array(costItem).meta({ description: 'Not in it, because no price is known' }),
   })
   .meta({ id: 'PieceCost' });
 

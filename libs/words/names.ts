@@ -36,6 +36,8 @@ export interface Names {
   readonly evidence: (evidence: Evidence) => string;
   /** What shipped fats do in batter and bar, by key, where it is not said as in their table. */
   readonly fatBehaviours: Readonly<Partial<Record<string, string>>>;
+  /** Where figures come from, by how their table cites it, where it is not cited in the same way. */
+  readonly sources: Readonly<Partial<Record<string, string>>>;
   /** Shipped fats and materials with keys of their own; `Texts.titled` looks here. */
   readonly materials: Readonly<Record<keyof typeof materials, string>>;
 }

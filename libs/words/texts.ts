@@ -3,7 +3,7 @@ import { acceptedWith } from './format/accepted.js';
 import { amountsIn } from './format/amounts.js';
 import { materials } from './en/materials.js';
 import { lengthsWith } from './format/lengths.js';
-import { readsWith, titledWith } from './format/reads.js';
+import { evidenceWith, readsWith, titledWith } from './format/reads.js';
 import { timesIn } from './format/times.js';
 import { issueText } from './issue-text.js';
 import type { Reader } from './reader.js';
@@ -38,9 +38,12 @@ function makeTexts({ language, units, timeZone }: Reader, words: Words): Texts {
   const lengths = lengthsWith(words.phrases, amounts.number);
   const or = list('disjunction');
   const writers = { ...amounts, ...lengths, range: words.phrases.range, dayTime: times.dayTime, or };
+  /** A text of a table, with its temperatures in the reader's unit. */
+  const inDegrees = (text: string): string =>
+    text.replaceAll(/(\d+) °C/g, (_, celsius) => amounts.temperature(Number(celsius)));
   const texts: Texts = {
     language,
-    names: words.names,
+    names: { ...words.names, evidence: evidenceWith(words.names, inDegrees) },
     ...words.phrases,
     ...times,
     ...amounts,
@@ -48,10 +51,7 @@ function makeTexts({ language, units, timeZone }: Reader, words: Words): Texts {
     ...acceptedWith(words.accepted, writers),
     read: readsWith(words.names, amounts),
     titled: titledWith(words.names, materials),
-    behaviourOf: (fat, english) =>
-      (words.names.fatBehaviours[fat] ?? english).replaceAll(/(\d+) °C/g, (_, celsius) =>
-        amounts.temperature(Number(celsius)),
-      ),
+    behaviourOf: (fat, english) => inDegrees(words.names.fatBehaviours[fat] ?? english),
     and: list('conjunction'),
     or,
     of: (told) => {

@@ -1,6 +1,5 @@
 import type { UnitSystem } from '#units';
-import type { Language } from '#words';
-import { vocabulary, wordsIn } from './vocabulary.js';
+import { vocabulary, wordsIn, type Language } from './vocabulary.js';
 
 /** How a text ought to be written. */
 export interface Wanted {
@@ -51,7 +50,7 @@ export function foreignIn(
 }
 
 /** Words of a text that only the other language has. */
-export function foreignWords(text: string, language: Language): string[] {
+function foreignWords(text: string, language: Language): string[] {
   const other = language === 'en' ? 'de' : 'en';
   const [own, foreign] = [vocabulary(language), vocabulary(other)];
   const found = wordsIn(text).filter(

@@ -1,20 +1,27 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
-import type { Language } from '#words';
+
+/** Those of `#words`, which is not asked for them, as libraries that it knows of use what stands here in their tests. */
+export type Language = 'en' | 'de';
 
 /** Where all that is said stands, a folder or a file for each language. */
 const places = ['libs/words', 'apps/cli/words', 'apps/web/words', 'apps/api/problems/words'];
 
+/** Texts that stand in English beside the figures that they are about. */
+const besideFigures = ['libs/chemistry/fats/table', 'libs/clocks/rules'];
+
 /** The tables of a language. */
 function tablesOf(language: Language): string[] {
-  return places.flatMap((place) =>
+  const english = besideFigures.flatMap((folder) => readdirSync(folder).map((file) => join(folder, file)));
+  const tables = places.flatMap((place) =>
     readdirSync(place, { recursive: true, encoding: 'utf8' })
       .filter(
         (path) => path === `${language}.ts` || (path.startsWith(`${language}/`) && path.endsWith('.ts')),
       )
       .map((path) => join(place, path)),
   );
+  return language === 'en' ? [...tables, ...english] : tables;
 }
 
 const known = new Map<Language, ReadonlySet<string>>();
@@ -23,11 +30,18 @@ const known = new Map<Language, ReadonlySet<string>>();
 export function vocabulary(language: Language): ReadonlySet<string> {
   let words = known.get(language);
   if (words === undefined) {
-    words = new Set(tablesOf(language).flatMap((file) => textsIn(file).flatMap(wordsIn)));
+    words = new Set([...tablesOf(language).flatMap(textsIn), ...dayNames(language)].flatMap(wordsIn));
     if (words.size < 1000) throw new Error(`only ${String(words.size)} words were found of ${language}`);
     known.set(language, words);
   }
   return words;
+}
+
+/** Days and months as dates have them: “Do.” is a Thursday in German, and no English. */
+function dayNames(language: Language): string[] {
+  const format = new Intl.DateTimeFormat(language, { weekday: 'short', month: 'short', timeZone: 'UTC' });
+  // Every month is met in steps of 32 days, and every weekday.
+  return Array.from({ length: 12 }, (_, i) => format.format(Date.UTC(2026, 0, 1 + 32 * i)));
 }
 
 /** The words of a text, in lower case, but for single letters. */

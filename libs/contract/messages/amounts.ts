@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { title } from '../common.js';
+import { key, title } from '../common.js';
 import { message } from './message.js';
 
 const figure = z.number();
@@ -32,6 +32,12 @@ export const leftoverUse = z
   ])
   .meta({ id: 'LeftoverUse' });
 
+/** What a cost is for; a name, not a sentence. */
+export const costItem = z
+  .discriminatedUnion('code', [message('cost.work', {}), message('cost.material', { key, title })])
+  .meta({ id: 'CostItem' });
+
+export type CostItem = z.infer<typeof costItem>;
 export type UseBasis = z.infer<typeof useBasis>;
 export type LeftoverUse = z.infer<typeof leftoverUse>;
-export type AmountsMessage = UseBasis | z.infer<typeof useLearned> | LeftoverUse;
+export type AmountsMessage = UseBasis | z.infer<typeof useLearned> | LeftoverUse | CostItem;

@@ -1,4 +1,4 @@
-import type { Material, PieceCost, WorkshopFacts } from '#contract';
+import type { CostItem, Material, PieceCost, WorkshopFacts } from '#contract';
 import { byKey } from '../input/by-key.js';
 import { summed, type MaterialUse } from './materials-of.js';
 import { liveAttempts, type AssessedRun } from '../assessed-run.js';
@@ -6,6 +6,7 @@ import { handsOnMinutes } from '../log/run-progress.js';
 
 /** What drives a cost is told up to this many lines; the rest is small. */
 const TOLD_DRIVERS = 6;
+const work: CostItem = { code: 'cost.work' };
 
 /**
  * What one piece of a run costs: everything that its batches take, reserve and spoilt batches included, at the best price
@@ -20,31 +21,31 @@ export function costPieces(
 ): PieceCost {
   const { count } = assessed.run.order;
   const known = byKey(workshop.materials);
-  const unpriced: string[] = [];
+  const unpriced: CostItem[] = [];
   const lines = summed(uses).flatMap((use) => {
     const material = known.get(use.key);
-    const title = material?.title ?? use.title;
+    const what: CostItem = { code: 'cost.material', key: use.key, title: material?.title ?? use.title };
     const unitPrice = bestUnitPrice(material, use.unit);
     if (unitPrice === undefined) {
-      if (use.kind !== 'water') unpriced.push(title);
+      if (use.kind !== 'water') unpriced.push(what);
       return [];
     }
-    return [{ title, perPiece: (use.amount * unitPrice) / count }];
+    return [{ what, perPiece: (use.amount * unitPrice) / count }];
   });
   const minutes = minutesOf(assessed);
   const rate = workshop.hourlyRate;
-  if (rate === undefined) unpriced.push('Work');
-  const work = (minutes * (rate ?? 0)) / 60 / count;
+  if (rate === undefined) unpriced.push(work);
+  const paid = (minutes * (rate ?? 0)) / 60 / count;
   const materials = lines.reduce((sum, line) => sum + line.perPiece, 0);
-  const perPiece = materials + work;
+  const perPiece = materials + paid;
   return {
     ...(workshop.currency === undefined ? {} : { currency: workshop.currency }),
     perPiece,
     complete: unpriced.length === 0,
     materials,
-    work,
+    work: paid,
     handsOnMinPerPiece: minutes / count,
-    drivers: [...lines, ...(work > 0 ? [{ title: 'Work', perPiece: work }] : [])]
+    drivers: [...lines, ...(paid > 0 ? [{ what: work, perPiece: paid }] : [])]
       .filter((line) => line.perPiece > 0)
       .sort((a, b) => b.perPiece - a.perPiece)
       .slice(0, TOLD_DRIVERS)

@@ -110,7 +110,7 @@ describe('a batch sheet', () => {
     expect(cost?.work).toBeCloseTo(((cost?.handsOnMinPerPiece ?? NaN) * 16) / 60, 9);
     const shares = cost?.drivers.map(({ share }) => share) ?? [];
     expect(shares).toEqual([...shares].sort((a, b) => b - a));
-    expect(cost?.drivers[0]?.title).toBe('Work');
+    expect(cost?.drivers[0]?.what).toEqual({ code: 'cost.work' });
   });
 
   it('doubles the cost of a material with its price, and names what has none', () => {
@@ -122,7 +122,12 @@ describe('a batch sheet', () => {
       }));
     const dearer = sheetOf({ ...file, workshop: { ...file.workshop, materials, hourlyRate: undefined } });
     const cost = dearer.runs[0]?.cost;
-    expect(cost?.unpriced).toEqual(expect.arrayContaining(['Castor oil', 'Work']));
+    expect(cost?.unpriced).toEqual(
+      expect.arrayContaining([
+        { code: 'cost.material', key: 'castor', title: 'Castor oil' },
+        { code: 'cost.work' },
+      ]),
+    );
     const castor = (batches.flatMap((b) => b.fats).filter((f) => f.fat === 'castor') ?? []).reduce(
       (sum, { massG }) => sum + massG,
       0,

@@ -1,7 +1,7 @@
 import type { AmountsMessage } from '#contract';
 import type { MessageWords } from '../words.js';
 
-/** Worauf Mengen beruhen und wohin Reste können; Satzteile. */
+/** Worauf Mengen beruhen, wohin Reste können und wofür Kosten sind; Satzteile. */
 export const amounts: MessageWords<AmountsMessage> = {
   'use.written': ({ ml }, texts) => `${texts.volume(ml)}, wie eingegeben`,
   'use.cavity': ({ fillPercent, cavityMl }, texts) =>
@@ -26,4 +26,6 @@ export const amounts: MessageWords<AmountsMessage> = {
   'leftover.dough': () => 'luftdicht als Seifenteig aufheben (Handschuhe: Es ist frische Seife)',
   'leftover.decor': ({ decor, pieces }, texts) =>
     `luftdicht als Seifenteig für etwa ${String(pieces)} Stück ${texts.quoted(decor)} aufheben (Handschuhe: Es ist frische Seife)`,
+  'cost.work': () => 'Arbeit',
+  'cost.material': ({ key, title }, texts) => texts.titled(key, title),
 };

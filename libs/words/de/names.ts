@@ -3,6 +3,7 @@ import { fatBehaviours } from './fat-behaviours.js';
 import { influences } from './influences.js';
 import { materials } from './materials.js';
 import { beyondRules, rules } from './rules.js';
+import { sources } from './sources.js';
 import { states } from './states.js';
 
 export const names: Names = {
@@ -12,6 +13,7 @@ export const names: Names = {
   beyondRules,
   materials,
   fatBehaviours,
+  sources,
   inputs: {
     lyeConcentrationPercent: 'Laugenkonzentration',
     sodiumLactatePercent: 'Natriumlaktat',

@@ -1,7 +1,7 @@
 import type { AmountsMessage } from '#contract';
 import type { MessageWords } from '../words.js';
 
-/** What amounts rest on, and where leftovers can go; parts of sentences. */
+/** What amounts rest on, where leftovers can go and what a cost is for; parts of sentences. */
 export const amounts: MessageWords<AmountsMessage> = {
   'use.written': ({ ml }, texts) => `${texts.volume(ml)} as you entered it`,
   'use.cavity': ({ fillPercent, cavityMl }, texts) =>
@@ -26,4 +26,6 @@ export const amounts: MessageWords<AmountsMessage> = {
   'leftover.dough': () => 'keep it airtight as soap dough (wear gloves: it is fresh soap)',
   'leftover.decor': ({ decor, pieces }, texts) =>
     `keep it airtight as soap dough for about ${String(pieces)} of ${texts.quoted(decor)} (wear gloves: it is fresh soap)`,
+  'cost.work': () => 'Work',
+  'cost.material': ({ key, title }, texts) => texts.titled(key, title),
 };

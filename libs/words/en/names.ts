@@ -10,8 +10,9 @@ export const names: Names = {
   rules,
   beyondRules,
   materials,
-  // English stands in the table of the fats.
+  // English stands in the tables of fats and rules.
   fatBehaviours: {},
+  sources: {},
   inputs: {
     lyeConcentrationPercent: 'lye concentration',
     sodiumLactatePercent: 'sodium lactate',

@@ -23,6 +23,7 @@ describe('amounts as they are shown', () => {
     expect(us.mass(453.59237 * 2 - 0.001)).toBe('2 lb');
     expect(us.mass(100)).toBe('3.53 oz');
     expect(us.mass(-100)).toBe('−3.53 oz');
+    expect([1, 0.1, 0.01, -0.1].map(us.mass)).toEqual(['0.035 oz', '0.0035 oz', '0.0004 oz', '−0.0035 oz']);
     expect(us.volume(29.5735)).toBe('1 fl oz');
     expect(plain(amountsIn('de', 'us').volume(44.36))).toBe('1,5 fl oz');
   });

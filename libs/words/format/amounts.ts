@@ -4,7 +4,7 @@ import type { Language } from '../reader.js';
 /** How amounts are written here. All take the unit that the code and the API use. */
 export interface Amounts {
   readonly system: UnitSystem;
-  /** Grams as `12.5 g` or `1 lb 4.25 oz`. */
+  /** Grams as `12.5 g` or `1 lb 4.25 oz`; less than a tenth of an ounce to its thousandth and further. */
   readonly mass: (grams: number) => string;
   /** Millilitres as `84 ml` or `2.84 fl oz`. */
   readonly volume: (millilitres: number) => string;
@@ -118,7 +118,10 @@ function decimalsFor(value: number): number {
 
 function poundsAndOunces(ounces: number, pound: Write, ounce: Write): string {
   // Rounded before it is split, or 31.999 oz would read “1 lb 16 oz”.
-  const hundredths = Math.round(Math.abs(ounces) * 100);
+  const size = Math.abs(ounces);
+  // A scale that shows a tenth of a gram shows 0.0035 oz, and “to 0 oz” would say nothing.
+  if (size > 0 && size < 0.1) return ounce(ounces, 0, size < 0.01 ? 4 : 3).replace('-', '−');
+  const hundredths = Math.round(size * 100);
   const pounds = Math.floor(hundredths / 1600);
   const rest = ounce((hundredths % 1600) / 100, 0, 2);
   const sign = ounces < 0 && hundredths > 0 ? '−' : '';

@@ -23,3 +23,16 @@ export function titledWith(
   const [own, shipped] = [materials, english] as readonly Readonly<Record<string, string>>[];
   return (key, title) => (shipped?.[key] === title ? own?.[key] : undefined) ?? title;
 }
+
+/** How well a figure is known, with its source as the language cites it. @param inDegrees sets temperatures in the reader's unit */
+export function evidenceWith(
+  { sources, evidence: told }: Names,
+  inDegrees: (text: string) => string,
+): Names['evidence'] {
+  return (evidence) => {
+    const { source } = evidence;
+    return told(
+      source === undefined ? evidence : { ...evidence, source: inDegrees(sources[source] ?? source) },
+    );
+  };
+}

@@ -1,5 +1,5 @@
-/** What a printed plan says besides the sentences of its messages. */
-export const en = {
+/** What plans, remedies and batch sheets say besides the sentences of its messages. */
+export const plan = {
   pieces: (count: string) => `${count} pieces`,
   cured: (likely: string, low: string, high: string) => `Cured about ${likely} (${low} to ${high})`,
   tideTable: ['Tide table', 'opens', 'best', 'last call'],
@@ -10,15 +10,13 @@ export const en = {
   attempt: (title: string, attempt: string) => `${title} (attempt ${attempt})`,
   sittings: 'Sittings',
   until: (from: string, to: string) => `${from} to ${to}`,
-  odds: (odds: string, scenarios: string) =>
-    `Odds that every window is met: ${odds} (${scenarios} scenarios)`,
-  oddsOver: (percent: string) => `over ${percent}`,
+  odds: (odds: string) => `Every window is met: ${odds}.`,
   lost: (stage: string, odds: string) => `${stage}, lost ${odds}.`,
   curedInTime: 'cured in time',
-  keeps: (percent: string) =>
-    `Kept whatever the soap does within its ${percent} bands: yes, hours and bowl aside.`,
-  breaks: (percent: string) =>
-    `Kept whatever the soap does within its ${percent} bands: no, even with hours and bowl aside. These cannot all hold then:`,
+  keeps: (tail: string) =>
+    `This plan holds even if the soap is among the fastest or slowest ${tail}. Your hours and the bowl are not counted in that.`,
+  breaks: (tail: string) =>
+    `If the soap is among the fastest or slowest ${tail}, this plan breaks, even with hours and a bowl to spare. Then these cannot all hold:`,
   undecided: 'No plan was found, and none was ruled out: the search ran out of steps.',
   noPlan: 'There is no plan. These cannot all hold:',
   noneEnough: 'No single one of these is enough to give way: more stands behind.',
@@ -61,5 +59,3 @@ export const en = {
     `Lye of ${percent}; water ${times} times the lye, ${ofFats} of the fats.`,
   allWater: (ofFats: string) => `With what acids and colours bring: ${ofFats} of the fats.`,
 };
-
-export type PrintedWords = typeof en;

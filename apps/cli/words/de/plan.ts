@@ -1,6 +1,6 @@
-import type { PrintedWords } from './en.js';
+import type { PrintedWords } from '../en/index.js';
 
-export const de: PrintedWords = {
+export const plan: PrintedWords['plan'] = {
   pieces: (count) => `${count} Stück`,
   cured: (likely, low, high) => `Reif etwa ${likely} (${low} bis ${high})`,
   tideTable: ['Gezeitentafel', 'ab', 'am besten', 'spätestens'],
@@ -11,14 +11,13 @@ export const de: PrintedWords = {
   attempt: (title, attempt) => `${title} (Versuch ${attempt})`,
   sittings: 'Sitzungen',
   until: (from, to) => `${from} bis ${to}`,
-  odds: (odds, scenarios) => `Chance, dass jedes Zeitfenster gehalten wird: ${odds} (${scenarios} Verläufe)`,
-  oddsOver: (percent) => `über ${percent}`,
+  odds: (odds) => `Jedes Zeitfenster wird gehalten: ${odds}.`,
   lost: (stage, odds) => `${stage}, verloren ${odds}.`,
   curedInTime: 'rechtzeitig reif',
-  keeps: (percent) =>
-    `Geht auf, was immer die Seife in ihren ${percent}-Bereichen tut: ja, Zeiten und Schüssel beiseite.`,
-  breaks: (percent) =>
-    `Geht auf, was immer die Seife in ihren ${percent}-Bereichen tut: nein, auch ohne Zeiten und Schüssel. Das geht dann nicht alles zusammen:`,
+  keeps: (tail) =>
+    `Dieser Plan geht auch auf, wenn die Seife zu den schnellsten oder langsamsten ${tail} gehört. Ihre Zeiten und die Schüssel zählen dabei nicht mit.`,
+  breaks: (tail) =>
+    `Gehört die Seife zu den schnellsten oder langsamsten ${tail}, geht dieser Plan nicht auf, auch wenn Zeiten und Schüssel reichen. Dann geht nicht alles zusammen:`,
   undecided: 'Kein Plan gefunden, und keiner ausgeschlossen: Die Suche ist an ihre Grenze gekommen.',
   noPlan: 'Es gibt keinen Plan. Das geht nicht alles zusammen:',
   noneEnough: 'Nichts davon reicht allein: Dahinter steht noch mehr im Weg.',

@@ -1,0 +1,26 @@
+import type { PrintedWords } from '../en/index.js';
+
+export const clocks: PrintedWords['clocks'] = {
+  until: (state) => `${state} bis`,
+  now: (band) => `jetzt ${band}`,
+  sameAs: (part) => `Dieselben Zeiten wie ${part}.`,
+  factors: (states, factors) => `${states}: ${factors}.`,
+  atReference: 'wie am Bezugspunkt',
+  filling: (needed, stretch, chance, surely) =>
+    `Alle Stücke brauchen ${needed}; der Leim lässt dafür ${stretch}. Rechtzeitig fertig: ${chance}; neunmal von zehn ${surely}.`,
+  split: (batches, chance) => `In ${batches} Chargen wäre jede einzelne zu ${chance} sicher.`,
+  moves: (state, moves) => `Was ${state} am meisten verschiebt: ${moves}.`,
+  cure: 'Reife',
+  weighings: (weighings, mass, percent, days, range) =>
+    `Nach ${weighings} Wägungen bleibt ein Stück am Ende bei ${mass}. Reif ist es, sobald es in einer Woche weniger als ${percent} verliert: ${days} Tage nach dem Ausformen (${range}).`,
+  settled: 'Es verliert kein Gewicht mehr: Es ist reif.',
+  taught: 'Was Ihr Protokoll gelehrt hat',
+  anyRecipe: 'jedes Rezept',
+  asWide: (share) => `Spanne ${share} so breit`,
+  from: (entries) => `aus ${entries}`,
+  why: 'Warum',
+  states: 'Zustände am Bezugspunkt',
+  rules: 'Regeln',
+  log: 'Protokoll',
+  actsOn: (what) => `Wirkt auf: ${what}.`,
+};

@@ -1,0 +1,47 @@
+import type { Names } from '../names.js';
+
+const oils = 'CXS 210-1999 in der Fassung von 2022, Tabellen 1 und 2 [S7]';
+const pharmacopoeia = 'Europäisches Arzneibuch';
+
+/** Quellen, die nicht nur ein Titel sind, wie in den Tabellen von `libs/chemistry` und `libs/clocks`. */
+export const sources: Names['sources'] = {
+  'CXS 210-1999 as amended to 2022, Tables 1 and 2 [S7]': oils,
+  'CXS 210-1999 as amended to 2022, Tables 1 and 2 [S7]; oleic and linoleic acid were read': `${oils}; Öl- und Linolsäure wurden nachgelesen`,
+  'CXS 33-1981, the text of 1989 [S8]': 'CXS 33-1981, Text von 1989 [S8]',
+  'CXS 33-1981, section 3.9 [S8]; all but C18:3, C22:0 and C24:0 were read':
+    'CXS 33-1981, Abschnitt 3.9 [S8]; alle außer C18:3, C22:0 und C24:0 wurden nachgelesen',
+  'CXS 211-1999, Table 1 and appendix [S9]': 'CXS 211-1999, Tabelle 1 und Anhang [S9]',
+  'CXS 325R-2017, Table 2 [S10]': 'CXS 325R-2017, Tabelle 2 [S10]',
+  'CXS 210-1999 as amended to 2019, Tables 1 and 2 [S7]':
+    'CXS 210-1999 in der Fassung von 2019, Tabellen 1 und 2 [S7]',
+  'CXS 86-1981 and USP-NF, Cocoa Butter [S11]': 'CXS 86-1981 und USP-NF, „Cocoa Butter“ [S11]',
+  'USP-NF and European Pharmacopoeia, Almond oil, as quoted on trade sheets [S11]': `USP-NF und ${pharmacopoeia}, „Almond oil“, wie auf Datenblättern zitiert [S11]`,
+  'USP 29, Castor Oil [S11]': 'USP 29, „Castor Oil“ [S11]',
+  'USP 29 and European Pharmacopoeia, Castor oil [S11]': `USP 29 und ${pharmacopoeia}, „Castor oil“ [S11]`,
+  'European Pharmacopoeia, Beeswax, white [S11]': `${pharmacopoeia}, „Beeswax, white“ [S11]`,
+  'European Pharmacopoeia, Beeswax, white [S11]; of the solid': `${pharmacopoeia}, „Beeswax, white“ [S11]; im festen Zustand`,
+  'USP-NF, Persic Oil [S11]': 'USP-NF, „Persic Oil“ [S11]',
+  'European Pharmacopoeia, Triglycerides, medium-chain [S11]': `${pharmacopoeia}, „Triglycerides, medium-chain“ [S11]`,
+  'European Pharmacopoeia, Wool fat [S11]; density from trade sheets': `${pharmacopoeia}, „Wool fat“ [S11]; Dichte von Datenblättern`,
+  'European Pharmacopoeia, Stearic acid, type 50 [S11]': `${pharmacopoeia}, „Stearic acid, type 50“ [S11]`,
+  'CRC Handbook [S6]: 0.847 g/mL for the pure acid at 70 °C':
+    'CRC Handbook [S6]: 0,847 g/mL für die reine Säure bei 70 °C',
+  'stoichiometry at 40 and 60 % of stearic acid [S1, S2]':
+    'Stöchiometrie bei 40 und 60 % Stearinsäure [S1, S2]',
+  'CAMEO, Museum of Fine Arts, Boston [S12]': 'CAMEO, „Museum of Fine Arts“, Boston [S12]',
+  'the Codex draft for avocado oil; uncertain': 'Entwurf des Codex für Avocadoöl; unsicher',
+  'Merck Index, Jojoba Oil [S13]': 'Merck Index, „Jojoba Oil“ [S13]',
+  'the Moroccan standard NM 08.5.090 [S15]': 'die marokkanische Norm NM 08.5.090 [S15]',
+  'suppliers’ sheets; there is no standard [S16]':
+    'Datenblätter von Lieferanten; eine Norm gibt es nicht [S16]',
+  'the INCI dictionary': 'das INCI-Verzeichnis',
+  'Rodenbush et al. 1999, Eq. 1 [S5]': 'Rodenbush u. a. 1999, Gl. 1 [S5]',
+  'the expansion of triglycerides [S5], borrowed: none was found for this fat':
+    'die Ausdehnung von Triglyceriden [S5], geborgt: Für dieses Fett fand sich keine',
+  'the saponification and iodine values, by Lund’s relation [S5]':
+    'die Verseifungs- und Iodzahl, nach der Beziehung von Lund [S5]',
+  'activation energies of 42 to 60 kJ/mol for alkaline ester hydrolysis':
+    'Aktivierungsenergien von 42 bis 60 kJ/mol für die alkalische Esterhydrolyse',
+  'Newton’s law of cooling, poured at 55 °C and set at 40 °C':
+    'Newtonsches Abkühlungsgesetz, bei 55 °C gegossen, bei 40 °C fest',
+};
