@@ -2,9 +2,26 @@ import fc from 'fast-check';
 import { DirectedGraph } from 'graphology';
 import { dijkstra } from 'graphology-shortest-path';
 import { describe, expect, it } from 'vitest';
-import { checkProblem, windows, windowsAlong, type Lag, type Problem, type Requirement } from '#planner';
+import {
+  checkProblem,
+  lengthAt,
+  windows,
+  windowsAlong,
+  type Lag,
+  type Problem,
+  type Requirement,
+  type Stage,
+  type Window,
+} from '#planner';
+import { lagConflict } from './windows.js';
 import { anySchedule } from '../../tests/support/brute-force.js';
 import { randomProblem } from '../../tests/support/random-problem.js';
+
+/** Problems of four stages with bounds of their own, and of three most of which have none. */
+function boundOrFree(until: number): fc.Arbitrary<Problem> {
+  const shape = { until, calendars: true, resources: false };
+  return fc.oneof(randomProblem({ ...shape, stages: 4 }), randomProblem({ ...shape, stages: 3, free: true }));
+}
 
 const plain = { holds: [], resources: [], calendars: {}, draws: {}, from: 0, until: 100 };
 const known = (minutes: number) => ({ kind: 'known', minutes }) as const;
@@ -116,7 +133,7 @@ describe('windows', () => {
   it('gives exact bounds under lags of both signs and calendars', () => {
     const seen = { windows: 0, conflict: 0 };
     fc.assert(
-      fc.property(randomProblem({ stages: 4, until: 16, calendars: true, resources: false }), (p) => {
+      fc.property(boundOrFree(16), (p) => {
         fc.pre(checkProblem(p).length === 0);
         const outcome = windows(p, 0.5);
         seen[outcome.status]++;
@@ -138,10 +155,11 @@ describe('windows', () => {
 
   it('explains a conflict by requirements none of which can be left out', () => {
     fc.assert(
-      fc.property(randomProblem({ stages: 5, until: 30, calendars: true, resources: false }), (p) => {
+      fc.property(boundOrFree(30), (p) => {
         const outcome = windows(p, 0.5);
         if (outcome.status !== 'conflict') return;
         const { requirements } = outcome;
+        expect(lagConflict(p, 0.5)).toEqual(requirements);
         expect(windows(only(p, requirements), 0.5).status).toBe('conflict');
         for (const dropped of requirements) {
           const rest = requirements.filter((requirement) => requirement !== dropped);
@@ -150,6 +168,61 @@ describe('windows', () => {
       }),
       { numRuns: 400, seed: 13 },
     );
+  });
+
+  it('names what sets each bound', () => {
+    const seen = new Set<string>();
+    fc.assert(
+      fc.property(boundOrFree(40), (p) => {
+        const outcome = windows(p, 0.5);
+        if (outcome.status !== 'windows') return;
+        for (const stage of p.stages) {
+          expectTight(p, stage, outcome.windows);
+          const { earliestBy, latestBy } = outcome.windows.get(stage.id)!;
+          seen.add(`from ${earliestBy.kind}`).add(`until ${latestBy.kind}`);
+        }
+      }),
+      { numRuns: 400, seed: 14 },
+    );
+    const lags = ['lag-at-least', 'lag-at-most'];
+    const kinds = [
+      ...['calendar', 'earliest', 'fixed', 'origin', ...lags].map((kind) => `from ${kind}`),
+      // Hours that end too soon are rare here: an example follows.
+      ...['latest', 'fixed', 'horizon', ...lags].map((kind) => `until ${kind}`),
+    ];
+    expect([...seen]).toEqual(expect.arrayContaining(kinds));
+  });
+
+  /** By hand: pour by 24 - 7 - 5 = 12, when there are no hours; they last until 10, so by 5. */
+  it('names the hours that end before what follows asks for it', () => {
+    const p: Problem = {
+      ...plain,
+      stages: [
+        { id: 'pour', duration: 5, uses: [], calendar: 'hours' },
+        { id: 'unmould', duration: 5, uses: [], latest: 24 },
+      ],
+      lags: [{ id: 'set', from: 'pour', point: 'end', to: 'unmould', atLeast: known(7) }],
+      calendars: {
+        hours: [
+          { from: 0, to: 10 },
+          { from: 20, to: 30 },
+        ],
+      },
+    };
+    const outcome = windows(p, 0.5);
+    expect(outcome.status === 'windows' && outcome.windows.get('pour')).toMatchObject({
+      latest: 5,
+      latestBy: { kind: 'calendar', stage: 'pour' },
+    });
+  });
+
+  it('names a last start before the horizon that is as late', () => {
+    const stages = [{ id: 'pour', duration: 10, uses: [], latest: plain.until }];
+    const outcome = windows({ ...plain, stages, lags: [] }, 0.5);
+    expect(outcome.status === 'windows' && outcome.windows.get('pour')?.latestBy).toEqual({
+      kind: 'latest',
+      stage: 'pour',
+    });
   });
 
   /** 1 minute too much around the cycle, hours for two years: answered by the cycle, not by walking the calendar. */
@@ -189,6 +262,66 @@ describe('windows', () => {
   });
 });
 
+/** Expects that what is named as setting the window of a stage does: a minute beyond it would be broken. */
+function expectTight(p: Problem, stage: Stage, all: ReadonlyMap<string, Window>): void {
+  const { earliestBy, latestBy, ...window } = all.get(stage.id)!;
+  // Not −0.
+  const [earliest, latest] = [window.earliest + 0, window.latest + 0];
+  const of = (lag: string): Lag => p.lags.find(({ id }) => id === lag)!;
+  const durationOf = (id: string): number => p.stages.find((each) => each.id === id)!.duration;
+  // From the start of the one to that of the other.
+  const least = (lag: Lag): number =>
+    lengthAt(lag.atLeast!, 0.5, 'at-least', {}) + (lag.point === 'end' ? durationOf(lag.from) : 0);
+  const most = (lag: Lag): number =>
+    lengthAt(lag.atMost!, 0.5, 'at-most', {}) +
+    (lag.point === 'end' ? durationOf(lag.from) : 0) -
+    (lag.until === 'end' ? durationOf(lag.to) : 0);
+  const isAllowed = (at: number): boolean =>
+    stage.calendar === undefined ||
+    p.calendars[stage.calendar]!.some(({ from, to }) => from <= at && at + stage.duration <= to);
+  switch (earliestBy.kind) {
+    case 'lag-at-least':
+      expect(earliest).toBe(all.get(of(earliestBy.lag).from)!.earliest + least(of(earliestBy.lag)));
+      break;
+    case 'lag-at-most':
+      expect(earliest).toBe(all.get(of(earliestBy.lag).to)!.earliest - most(of(earliestBy.lag)));
+      break;
+    case 'calendar':
+      expect(isAllowed(earliest - 1)).toBe(false);
+      break;
+    default:
+      expect(earliestBy).toEqual(
+        earliestBy.kind === 'origin' ? { kind: 'origin' } : { kind: earliestBy.kind, stage: stage.id },
+      );
+      expect(earliest).toBe(earliestBy.kind === 'origin' ? p.from : stage[earliestBy.kind as 'fixed']);
+  }
+  const after = (end: number): number[] =>
+    Array.from({ length: Math.max(0, end - latest) }, (_, i) => latest + 1 + i);
+  switch (latestBy.kind) {
+    case 'lag-at-least':
+      expect(latest).toBe(all.get(of(latestBy.lag).to)!.latest - least(of(latestBy.lag)));
+      break;
+    case 'lag-at-most':
+      expect(latest).toBe(all.get(of(latestBy.lag).from)!.latest + most(of(latestBy.lag)));
+      break;
+    case 'calendar':
+      expect(isAllowed(latest + 1)).toBe(false);
+      expect(after(stage.latest ?? p.until).some(isAllowed)).toBe(true);
+      break;
+    case 'fixed':
+      expect(latestBy.stage).toBe(stage.id);
+      expect(latest).toBe(stage.fixed);
+      break;
+    case 'latest':
+      expect(latestBy.stage).toBe(stage.id);
+      expect(after(stage.latest!).some(isAllowed)).toBe(false);
+      break;
+    default:
+      expect(latestBy).toEqual({ kind: 'horizon' });
+      expect(after(p.until).some(isAllowed)).toBe(false);
+  }
+}
+
 /** The problem stripped by hand to the requirements named, independent of the library's own way of doing so. */
 function only(p: Problem, requirements: readonly Requirement[]): Problem {
   const kept = (kind: string, of: string): boolean =>
@@ -220,7 +353,7 @@ describe('windowsAlong', () => {
     let shut = 0;
     fc.assert(
       fc.property(
-        randomProblem({ stages: 4, until: 40, calendars: true, resources: false }),
+        boundOrFree(40),
         // Any times will do: the soap can turn out as no lag and no hours allow.
         fc.array(fc.integer({ min: 0, max: 40 }), { minLength: 4, maxLength: 4 }),
         (p, times) => {
@@ -229,12 +362,16 @@ describe('windowsAlong', () => {
           const found = windowsAlong(p, 0.5, starts);
           const inOrder = [...p.stages].sort((a, b) => starts.get(a.id)! - starts.get(b.id)!);
           inOrder.forEach(({ id, fixed }, i) => {
-            if (fixed !== undefined) return;
+            if (fixed !== undefined) {
+              expect(found.has(id)).toBe(false);
+              return;
+            }
             const earlier = new Set(inOrder.slice(0, i).map((stage) => stage.id));
             const stages = p.stages.map((stage) =>
               earlier.has(stage.id) ? { ...stage, fixed: starts.get(stage.id)! } : stage,
             );
-            const expected = windows({ ...p, stages }, 0.5);
+            const settled = { ...p, stages };
+            const expected = windows(settled, 0.5);
             if (expected.status === 'windows') open++;
             else shut++;
             const window = found.get(id);
@@ -244,6 +381,12 @@ describe('windowsAlong', () => {
               of?.latest,
               of && of.latest - of.earliest,
             ]);
+            if (window === undefined || expected.status !== 'windows') return;
+            expectTight(
+              settled,
+              stages.find((stage) => stage.id === id)!,
+              new Map([...expected.windows, [id, window]]),
+            );
           });
         },
       ),

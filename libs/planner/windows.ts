@@ -27,10 +27,9 @@ export function windows(p: Problem, certainty: Certainty, extra: readonly Preced
   const net = compileProblem(p, certainty, extra);
   const back = mirror(net);
   const least = leastSolution(net);
-  const greatest = leastSolution(back);
-  if (least === null || greatest === null) {
-    return { status: 'conflict', requirements: lagConflict(p, certainty, extra) };
-  }
+  if (least === null) return { status: 'conflict', requirements: lagConflict(p, certainty, extra) };
+  // What can be met forwards in time can be met backwards.
+  const greatest = leastSolution(back)!;
   const windowOf = windowReader(p, net, back);
   const found = new Map(p.stages.map((stage, i) => [stage.id, windowOf(i, least[i]!, -greatest[i]!)]));
   return { status: 'windows', windows: found };
@@ -56,8 +55,8 @@ export function windowsAlong(
   const found = new Map<string, Window | undefined>();
   for (const i of inOrder) {
     if (net.fixed[i] === 0) {
-      const [least, greatest] = [ahead.least(), behind.least()];
-      found.set(p.stages[i]!.id, least && greatest ? windowOf(i, least[i]!, -greatest[i]!) : undefined);
+      const least = ahead.least();
+      found.set(p.stages[i]!.id, least ? windowOf(i, least[i]!, -behind.least()![i]!) : undefined);
     }
     ahead.settle(i, startOf(i));
     behind.settle(i, -startOf(i));
@@ -72,20 +71,20 @@ function solutionsAlong(net: Network): {
 } {
   const settled = Uint8Array.from(net.fixed);
   const x = firstStarts(net);
-  let isSolved = false;
-  let isStuck = false;
+  let state: 'open' | 'solved' | 'stuck' = 'open';
   let seeds: number[] | null = null;
   const solve = (): void => {
     if (seeds === null) net.scratch.by.fill(-1);
     // Where a node has no start of its own, there is nothing to raise.
-    isStuck = x.some(Number.isNaN) || raise(net, x, seeds, settled) >= 0 || breaksSettled(net, x, settled);
-    isSolved = true;
+    const isStuck =
+      x.some(Number.isNaN) || raise(net, x, seeds, settled) >= 0 || breaksSettled(net, x, settled);
+    state = isStuck ? 'stuck' : 'solved';
     seeds = [];
   };
   return {
     settle(node, at) {
       settled[node] = 1;
-      if (isSolved && !isStuck && at >= x[node]!) {
+      if (state === 'solved' && at >= x[node]!) {
         x[node] = at;
         seeds?.push(node);
       } else {
@@ -95,21 +94,21 @@ function solutionsAlong(net: Network): {
         x[node] = at;
         seeds = null;
       }
-      isSolved = false;
+      state = 'open';
     },
     least() {
-      if (!isSolved) solve();
-      return isStuck ? null : x;
+      if (state === 'open') solve();
+      return state === 'stuck' ? null : x;
     },
   };
 }
 
-/** Whether a settled node would have to be later; between two settled ones a lag is history. */
+/**
+ * Whether a settled node would have to be later; between two settled ones a lag is history.
+ * @param x as high as the others have to be
+ */
 function breaksSettled(net: Network, x: Float64Array, settled: Uint8Array): boolean {
-  return net.from.some((from, e) => {
-    const to = net.to[e]!;
-    return settled[to] === 1 && settled[from] === 0 && x[from]! + net.weight[e]! > x[to]!;
-  });
+  return net.from.some((from, e) => settled[from] === 0 && x[from]! + net.weight[e]! > x[net.to[e]!]!);
 }
 
 /**

@@ -36,6 +36,7 @@ const testsOf = {
   'libs/clocks/engine': ['libs/clocks/engine'],
   'libs/clocks/lessons': ['libs/clocks/lessons', 'tests/literature/clocks/lessons'],
   'libs/planner': ['libs/planner'],
+  ...partsOfPlanner(),
   'libs/hours': ['libs/hours', 'libs/runs/plan/choose-nudges'],
   'libs/runs/log': ['libs/runs/log', 'libs/runs/observed'],
   'libs/runs/plan': ['libs/runs/plan', 'libs/runs/log'],
@@ -53,6 +54,22 @@ const testsOf = {
  * asked thousands of times more.
  */
 const withOwnTests = ['libs/clocks/', 'libs/storage/'];
+
+/**
+ * All searches ask for windows and simulations, hundreds of thousands of times: the tests of these would take hours and
+ * say no more than their own.
+ * @returns {Record<string, readonly string[]>}
+ */
+function partsOfPlanner() {
+  const windows = ['windows', 'domains'];
+  const simulation = ['simulate', 'odds', 'met-scenarios', 'paired-simulation', 'draws', 'tally'];
+  const askedOf = (/** @type {string[]} */ files, /** @type {string[]} */ tests) =>
+    files.map((name) => [`libs/planner/${name}.ts`, tests.map((test) => `libs/planner/${test}`)]);
+  return Object.fromEntries([
+    ...askedOf(['windows', 'fixed-point', 'domains'], windows),
+    ...askedOf(['odds', 'simulate', 'simulation-model', 'paired-simulation', 'draws', 'tally'], simulation),
+  ]);
+}
 
 /** Folders that can be mutated, or any folder or file in them. */
 export const folders = Object.keys(testsOf).filter((path) => !path.endsWith('.ts'));

@@ -7,6 +7,8 @@ export interface Shape {
   readonly until: number;
   readonly calendars: boolean;
   readonly resources: boolean;
+  /** Few stages have bounds of their own or are fixed; absent: most have and are. */
+  readonly free?: boolean;
 }
 
 /** Small problems with known lags of both signs, made so that both feasible and infeasible ones are common. */
@@ -32,7 +34,10 @@ function numbered<T extends object>(entries: readonly T[]): (T & { id: string })
 
 function randomStage(id: string, shape: Shape): fc.Arbitrary<Stage> {
   const sometimes = (): fc.Arbitrary<number | undefined> =>
-    fc.option(fc.integer({ min: 0, max: shape.until }), { nil: undefined, freq: 8 });
+    fc.oneof(
+      { weight: shape.free === true ? 1 : 7, arbitrary: fc.integer({ min: 0, max: shape.until }) },
+      { weight: shape.free === true ? 5 : 1, arbitrary: fc.constant(undefined) },
+    );
   return fc
     .record({
       duration: fc.integer({ min: shape.resources ? 1 : 0, max: 4 }),
