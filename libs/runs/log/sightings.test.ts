@@ -1,7 +1,11 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '#contract';
 import { checkEntry, writeClocks, type RunsInput } from '#runs';
 import { loadRunFile } from '../../../tests/support/run-files.js';
+import type { PartClocks } from '../clocks/forecast-clocks.js';
+import { resolveRuns } from '../input/resolve-run.js';
+import { foldLog } from './fold-log.js';
+import { sightingsOf, type Sighting } from './sightings.js';
 
 const file = loadRunFile('ok', 'two-layer');
 const withLog = (...entries: LogEntry[]): RunsInput => ({
@@ -38,3 +42,97 @@ it('refuses a weigh-in from before the soap was out of its moulds', () => {
   ]);
   expect(checkEntry(withLog(...log), 'cups', weighIn('2026-11-29T18:20:00Z'))).toEqual([]);
 });
+
+describe('what a log tells of the states of the soap', () => {
+  const over: LogEntry = { kind: 'done', stage: 'pour-over', at: '2026-11-27T19:52:00Z' };
+  const at = '2026-11-28T19:52:00Z';
+
+  it('is that the one of several states had not come which is forecast last', () => {
+    const notYet: LogEntry = { kind: 'not-yet', stage: 'unmould', at };
+    const waits = (medianOver: number) => {
+      const designs = file.designs.map((design) => ({
+        ...design,
+        waits: [
+          { stage: 'unmould', part: 'under', opens: 'firm' as const },
+          { stage: 'unmould', part: 'over', opens: 'firm' as const },
+        ],
+      }));
+      return seenIn({ ...file, designs }, { under: 1000, over: medianOver }, under, over, notYet);
+    };
+    // The lower layer was poured 82 minutes before: firm after 1000 minutes, so 918 after the upper one was poured.
+    const look = { state: 'firm', saw: 'not-yet', by: 'look', entry: '#3', place: 2 };
+    expect(waits(917).filter(({ by }) => by === 'look')).toEqual([{ ...look, part: 'under', minutes: 1522 }]);
+    expect(waits(919).filter(({ by }) => by === 'look')).toEqual([{ ...look, part: 'over', minutes: 1440 }]);
+  });
+
+  it('is that a stage which was done found open what it waited for, and not closed what it was in time for', () => {
+    expect(seenIn(file, {}, under, over)).toEqual([
+      // Begun 22 minutes before its end; poured on once it was mixed, 20 minutes on, so 80 after the lower layer.
+      {
+        ...{ part: 'under', state: 'holds-layer', saw: 'already', by: 'done' },
+        ...{ minutes: 80, entry: '#2', place: 1 },
+      },
+      {
+        ...{ part: 'under', state: 'bonds-until', saw: 'not-yet', by: 'done' },
+        ...{ minutes: 80, entry: '#2', place: 1 },
+      },
+    ]);
+  });
+
+  it('is in the order of the log, whatever it tells', () => {
+    const look = (time: string, saw: 'not-yet' | 'just-now'): LogEntry => ({
+      ...{ kind: 'seen', part: 'under', state: 'holds-layer', saw, at: time },
+    });
+    const told = seenIn(file, {}, under, look('2026-11-27T18:50:00Z', 'not-yet'), over, {
+      ...look('2026-11-27T19:30:00Z', 'just-now'),
+    });
+    expect(told.map(({ place, saw, minutes }) => [place, saw, minutes])).toEqual([
+      [1, 'not-yet', 20],
+      [2, 'already', 80],
+      [2, 'not-yet', 80],
+      [3, 'just-now', 60],
+    ]);
+  });
+
+  it('is of the batch that is there now', () => {
+    const seized: LogEntry = { kind: 'mishap', part: 'over', mishap: 'seized', at: '2026-11-28T20:00:00Z' };
+    const looks: LogEntry[] = [
+      { kind: 'not-yet', stage: 'unmould', at },
+      { kind: 'seen', part: 'over', state: 'firm', saw: 'not-yet', at },
+    ];
+    const ofOver = (...entries: LogEntry[]) =>
+      seenIn(file, { over: 1000 }, ...entries).filter(({ part }) => part === 'over');
+    expect(ofOver(under, over, ...looks)).toHaveLength(2);
+    expect(ofOver(under, over, ...looks, seized)).toEqual([]);
+    expect(ofOver(under, over, ...looks, seized, { ...over, at: '2026-11-28T22:00:00Z' })).toEqual([]);
+  });
+
+  it('counts a look from when the log says that the clock started', () => {
+    const trace: LogEntry = {
+      ...{ kind: 'seen', part: 'over', state: 'light-trace', saw: 'just-now' },
+      ...{ since: '2026-11-27T19:35:00Z', at: '2026-11-27T19:41:00Z' },
+    };
+    expect(seenIn(file, {}, under, over, trace)).toContainEqual({
+      ...{ part: 'over', state: 'light-trace', saw: 'just-now', by: 'look', minutes: 6 },
+      ...{ entry: '#3', place: 2 },
+    });
+  });
+});
+
+/** @param medians of the states that a part is firm after, in minutes */
+function seenIn(input: RunsInput, medians: Record<string, number>, ...entries: LogEntry[]): Sighting[] {
+  const [run] = resolveRuns(input);
+  const clocks = new Map(
+    Object.entries(medians).map(([part, medianMin]) => [
+      part,
+      new Map([['firm', { medianMin, sigma: 5 }]]) as unknown as PartClocks,
+    ]),
+  );
+  const { issues, progress } = foldLog(
+    run!,
+    entries.map((entry) => ({ entry })),
+    clocks,
+  );
+  expect(issues).toEqual([]);
+  return sightingsOf({ run: run!, progress, clocks });
+}
