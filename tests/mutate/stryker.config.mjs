@@ -11,7 +11,7 @@ export default {
   ignoreStatic: true,
   coverageAnalysis: 'perTest',
   concurrency: Number(process.env['MUTATE_WORKERS'] ?? 2),
-  reporters: ['clear-text', 'json'],
+  reporters: ['clear-text', 'json', 'progress-append-only'],
   jsonReporter: { fileName: `tests/output/mutants/${path.replaceAll('/', '-')}.json` },
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false, allowEmojis: false },
   tempDirName: 'tests/output/mutate',
