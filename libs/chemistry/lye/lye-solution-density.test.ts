@@ -81,6 +81,12 @@ describe('lyeSolutionDensity', () => {
     );
   });
 
+  it('says whether it is an amount that cannot be, or a strength', () => {
+    const lye = (waterG: number) => () => lyeSolutionDensity({ naohG: 20, kohG: 20, waterG }, 40);
+    expect(lye(-1)).toThrow('20 g NaOH, 20 g KOH, -1 g water; accepted: 0 g or more of each');
+    expect(lye(0)).toThrow('100 % NaOH; accepted: 16 to 50 % NaOH');
+  });
+
   it.each([
     [{ naohG: 0, kohG: 0, waterG: 100 }, 40],
     [{ naohG: 0, kohG: 0, waterG: 0 }, 40],

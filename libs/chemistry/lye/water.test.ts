@@ -75,6 +75,8 @@ describe('the water of a recipe', () => {
   /** 142.187 g of NaOH (see the batch by hand) in 430.87 g of lye; 2 % of a colour in 3 g of water each is 60 g more. */
   it('counts what comes with colours, and with acids, for how wet the batter is', () => {
     expect(effectiveLyePercent(plain, fats)).toBe(33);
+    expect(effectiveLyePercent({ ...plain, kohSharePercent: 60, kohPurityPercent: 90 }, fats)).toBe(33);
+    expect(batterOf({ ...plain, lyeConcentrationPercent: 40 }, fats).lyeConcentrationPercent).toBe(40);
     const carrier = { kind: 'water', perGram: 3 } as const;
     const wet = { ...plain, colourants: [{ key: 'a', title: 'Blue', percent: 2, carrier }] };
     expect(effectiveLyePercent(wet, fats)).toBeCloseTo((100 * 142.187) / 490.87, 3);

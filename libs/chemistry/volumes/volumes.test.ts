@@ -132,6 +132,11 @@ describe('shapeVolume', () => {
     });
   });
 
+  /** 24 · 9 · 7 cm. */
+  it('has 1512 mL for a loaf mould of 240 by 90 by 70 mm', () => {
+    expect(volume({ form: 'box', lengthMm: 240, widthMm: 90, heightMm: 70 })).toBe(1512);
+  });
+
   it('takes measures up to two metres, and names each one beyond', () => {
     const pipe = { form: 'cylinder', diameterMm: 2000, heightMm: 2000 } as const;
     expect(volume(pipe)).toBeCloseTo(Math.PI * 2_000_000, 3);
@@ -191,7 +196,12 @@ describe('waterDensity', () => {
 });
 
 describe('waterFillVolume', () => {
-  it('takes tap water from freezing to hot', () => {
+  it('takes tap water from freezing to hot, and says so', () => {
+    for (const temperature of [-1, 41]) {
+      expect(() => waterFillVolume(80, temperature)).toThrow(
+        `Water of ${String(temperature)} °C; accepted: 0 to 40 °C`,
+      );
+    }
     expect(waterFillVolume(100, 0)).toBeCloseTo(100.016, 2);
     expect(waterFillVolume(100, 40)).toBeCloseTo(100.784, 2);
   });
