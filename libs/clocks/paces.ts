@@ -6,7 +6,7 @@ export type Pace = 'batter' | 'early' | 'set' | 'glaze' | 'cure';
 /**
  * The pace of every state. Common practice, no source: a batch that firms slowly also stays pliable for longer,
  * so these vary as one; what happens in the first hour tells little of that. Soda ash goes with the set: both
- * wait for the lye to be used up.
+ * wait for the lye to be used up. What is put onto finished soap holds until that has dried, as the cure is a drying too.
  */
 export const paceOf: Readonly<Record<StateId, Pace>> = {
   emulsion: 'batter',
@@ -16,6 +16,7 @@ export const paceOf: Readonly<Record<StateId, Pace>> = {
   stiff: 'batter',
   'holds-layer': 'early',
   skinned: 'early',
+  'takes-decor-until': 'early',
   'bonds-until': 'early',
   'piping-skinned': 'early',
   'ash-safe': 'set',
@@ -31,6 +32,9 @@ export const paceOf: Readonly<Record<StateId, Pace>> = {
   'piping-turnable': 'set',
   'glaze-set': 'glaze',
   'glaze-turnable': 'glaze',
+  'takes-coat-until': 'cure',
+  'takes-piping-until': 'cure',
+  'takes-glaze-until': 'cure',
   usable: 'cure',
   cured: 'cure',
   best: 'cure',

@@ -9,6 +9,7 @@ export type StateId =
   | 'stiff'
   | 'holds-layer'
   | 'skinned'
+  | 'takes-decor-until'
   | 'bonds-until'
   | 'ash-safe'
   | 'patchable'
@@ -24,6 +25,9 @@ export type StateId =
   | 'piping-turnable'
   | 'glaze-set'
   | 'glaze-turnable'
+  | 'takes-coat-until'
+  | 'takes-piping-until'
+  | 'takes-glaze-until'
   | 'usable'
   | 'cured'
   | 'best';
@@ -47,7 +51,8 @@ export interface State {
 }
 
 const HOUR = 60;
-const WEEK = 7 * 24 * HOUR;
+const DAY = 24 * HOUR;
+const WEEK = 7 * DAY;
 
 const commonPractice: Evidence = { kind: 'common practice' };
 const fromMemory: Evidence = { kind: 'from memory' };
@@ -57,7 +62,9 @@ const fromMemory: Evidence = { kind: 'from memory' };
  *
  * `cuttable` may come before `firm`: a lined block is lifted out by its paper and needs only to stand, while
  * a small piece is pushed out of its cavity and needs to bear the thumb. `handled` comes after `pliable-until`:
- * what can still be patched still takes a mark. `usable` speaks of the pace only; whether free alkali is left is
+ * what can still be patched still takes a mark. Soap that dries shrinks away from what is put onto it later: piping pops
+ * off first, then a dipped coat, then a glaze of melt-and-pour, which wetting with alcohol helps to hold; so these count
+ * from the unmoulding, when the drying begins. `usable` speaks of the pace only; whether free alkali is left is
  * for a test of the soap to say.
  */
 export const states: Readonly<Record<StateId, State>> = {
@@ -106,6 +113,13 @@ export const states: Readonly<Record<StateId, State>> = {
   skinned: {
     clock: 'set',
     title: 'skinned over',
+    baseMin: 90,
+    sigma: 0.35,
+    evidence: fromMemory,
+  },
+  'takes-decor-until': {
+    clock: 'set',
+    title: 'soft enough on top to take decor',
     baseMin: 90,
     sigma: 0.35,
     evidence: fromMemory,
@@ -213,6 +227,27 @@ export const states: Readonly<Record<StateId, State>> = {
     title: 'hard enough to turn over',
     baseMin: 2 * HOUR,
     sigma: 0.3,
+    evidence: fromMemory,
+  },
+  'takes-coat-until': {
+    clock: 'cure',
+    title: 'fresh enough to bond with a coat',
+    baseMin: 4 * DAY,
+    sigma: 0.4,
+    evidence: commonPractice,
+  },
+  'takes-piping-until': {
+    clock: 'cure',
+    title: 'fresh enough to hold piping',
+    baseMin: 3 * DAY,
+    sigma: 0.4,
+    evidence: commonPractice,
+  },
+  'takes-glaze-until': {
+    clock: 'cure',
+    title: 'fresh enough to hold a glaze',
+    baseMin: 7 * DAY,
+    sigma: 0.4,
     evidence: fromMemory,
   },
   usable: {

@@ -5,12 +5,12 @@ import type { StateId } from '../states.js';
  * source).
  *
  * What hurries the batter in the bowl goes on hurrying it in the mould: it is the same batter that stiffens
- * until it holds a layer, skins over, no longer bonds with a layer, or skins over as piping. So the rules of the
- * batter act on those four as well, except how it was mixed, because pouring waits for trace however it was
+ * until it holds a layer, skins over, takes no decor, no longer bonds with a layer, or skins over as piping. So the rules of the
+ * batter act on those five as well, except how it was mixed, because pouring waits for trace however it was
  * reached.
  *
  * What makes the finished soap hard shows only after hours. It acts on `bonds-until`, but not on
- * `holds-layer`, `skinned` and `piping-skinned`, which have come within an hour or two. Salt is left out of `bonds-until`: the
+ * `holds-layer`, `skinned`, `takes-decor-until` and `piping-skinned`, which have come within an hour or two. Salt is left out of `bonds-until`: the
  * salts that stiffen a salt bar act on the whole block at once and a second layer is not poured on one.
  *
  * The mould and gel act only on soap that sets in a mould: coats and piping stand open and lose their heat.
@@ -31,6 +31,7 @@ export const stiffening = [
   ...inTheBowl,
   'holds-layer',
   'skinned',
+  'takes-decor-until',
   'bonds-until',
   'piping-skinned',
 ] as const satisfies StateId[];
@@ -51,6 +52,13 @@ export const inTheOpen = [
   'coat-turnable',
   'piping-firm',
   'piping-turnable',
+] as const satisfies StateId[];
+
+/** The drying of the outside, until nothing that is put onto it holds any more. */
+export const drying = [
+  'takes-piping-until',
+  'takes-coat-until',
+  'takes-glaze-until',
 ] as const satisfies StateId[];
 
 /** The cure, from the first use to the best of the soap. */

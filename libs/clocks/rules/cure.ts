@@ -1,11 +1,11 @@
 import type { Rule } from '../rule.js';
-import { curing } from './acts.js';
+import { curing, drying } from './acts.js';
 
-/** What hurries or slows the cure. */
+/** What hurries or slows the cure, and the drying that is a part of it. */
 export const cureRules: readonly Rule[] = [
   {
     id: 'lye-on-cure',
-    acts: curing,
+    acts: [...drying, ...curing],
     reads: 'lyeConcentrationPercent',
     table: [
       [25, 1.3],
@@ -33,7 +33,7 @@ export const cureRules: readonly Rule[] = [
   },
   {
     id: 'room-humidity',
-    acts: curing,
+    acts: [...drying, ...curing],
     reads: 'roomHumidityPercent',
     table: [
       [30, 0.85],

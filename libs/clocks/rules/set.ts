@@ -73,7 +73,7 @@ export const setRules: readonly Rule[] = [
   },
   {
     id: 'room-temperature',
-    acts: ['skinned', 'bonds-until', 'piping-skinned', ...inTheMould, ...inTheOpen],
+    acts: ['skinned', 'takes-decor-until', 'bonds-until', 'piping-skinned', ...inTheMould, ...inTheOpen],
     reads: 'roomTemperatureC',
     table: [
       [10, 1.7],

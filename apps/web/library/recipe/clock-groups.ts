@@ -4,9 +4,16 @@ type Clock = Schemas['ClockForecast'];
 export type ClockGroup = 'batter' | 'set' | 'cure';
 
 const batter = new Set<string>(['emulsion', 'light-trace', 'medium-trace', 'thick-trace', 'stiff']);
-const cure = new Set<string>(['usable', 'cured', 'best']);
+const cure = new Set<string>([
+  'takes-piping-until',
+  'takes-coat-until',
+  'takes-glaze-until',
+  'usable',
+  'cured',
+  'best',
+]);
 
-/** Which clock tells a state: minutes from lye-in, hours from the pour, weeks from unmoulding. */
+/** Which clock tells a state: minutes from lye-in, hours from the pour, days and weeks from unmoulding. */
 export function groupOf(state: string): ClockGroup {
   return batter.has(state) ? 'batter' : cure.has(state) ? 'cure' : 'set';
 }
