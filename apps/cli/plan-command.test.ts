@@ -52,7 +52,11 @@ describe('plan', () => {
     expect(planDocument.parse(JSON.parse(planCommand([path, '--json']).stdout)).runs[0]?.added).toHaveLength(
       2,
     );
-    expect(planCommand(['rockpool-tiles']).stdout).not.toContain('Added');
+    const said = planCommand(['rockpool-tiles']).stdout;
+    expect(said).toContain(
+      '  • “Mix and pipe the foam” is done while Sand layer is fresh enough to hold piping.',
+    );
+    expect(said).not.toContain('• “Unmould”');
   });
 
   it('plans every demo', () => {

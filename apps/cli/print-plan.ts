@@ -60,7 +60,10 @@ function addedSection({ added = [], stages, amounts }: RunPlan, texts: Texts): s
   const lines = added.map((each) => {
     if ('after' in each) return words.comesAfter(stageTitle(each.stage), stageTitle(each.after));
     const part = amounts.find((amount) => amount.part === each.part)?.title ?? each.part;
-    return words.waitsUntil(stageTitle(each.stage), part, texts.names.states[each.opens].is);
+    const stage = stageTitle(each.stage);
+    return 'opens' in each
+      ? words.waitsUntil(stage, part, texts.names.states[each.opens].is)
+      : words.doneWhile(stage, part, texts.names.states[each.closes].is);
   });
   return [words.added, ...lines.map((line) => `  • ${line}`)].join('\n');
 }

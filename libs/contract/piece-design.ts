@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { ruleError } from './accepted-error.js';
-import { key, title } from './common.js';
+import { key, line, title } from './common.js';
 import { closingStates, openingStates, stageKinds } from './names/index.js';
 import { part } from './part.js';
 
@@ -10,6 +10,11 @@ export const stage = z
     title,
     kind: z.enum(stageKinds),
     part: key.meta({ description: 'The part this stage makes or handles' }),
+    onto: key.optional().meta({
+      description:
+        'The part that it is put onto or into; absent: for a layer the one made last before in the same cavity, ' +
+        'for what is dipped, piped, glazed or set in the one made last before',
+    }),
     setupMin: z.int().min(0).max(600).default(0).meta({ description: 'Hands-on minutes whatever the count' }),
     perPieceS: z
       .number()
@@ -58,6 +63,16 @@ export const wait = z
   })
   .meta({ id: 'Wait' });
 
+/** A wait that the kind of a stage would bring and this piece goes without. */
+export const refusedWait = z
+  .strictObject({
+    stage: key,
+    part: key,
+    state: z.enum([...openingStates, ...closingStates]),
+    reason: line(200).min(1).meta({ description: 'Why this piece does not need it; shown with the plan' }),
+  })
+  .meta({ id: 'RefusedWait' });
+
 /** A reusable description of a piece: its parts, and the stages that build it. */
 export const pieceDesign = z
   .strictObject({
@@ -71,10 +86,24 @@ export const pieceDesign = z
     stages: z.array(stage).min(1).max(60),
     links: z.array(link).max(200).default([]),
     waits: z.array(wait).max(200).default([]),
+    without: z
+      .array(refusedWait)
+      .max(200)
+      .default([])
+      .meta({ description: 'Waits that the kinds of its stages would bring and that it goes without' }),
+    adds: z
+      .enum(['all', 'firmness'])
+      .default('all')
+      .meta({
+        description:
+          'Which waits the kinds of its stages bring: all, or only that nothing is unmoulded or cut before it is firm, ' +
+          'as in runs that were planned before the others came',
+      }),
   })
   .meta({ id: 'PieceDesign' });
 
 export type Stage = z.infer<typeof stage>;
 export type Link = z.infer<typeof link>;
 export type Wait = z.infer<typeof wait>;
+export type RefusedWait = z.infer<typeof refusedWait>;
 export type PieceDesign = z.infer<typeof pieceDesign>;

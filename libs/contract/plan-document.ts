@@ -5,7 +5,7 @@ import { instant, instantBand, key } from './common.js';
 import { caution } from './messages/caution.js';
 import { conflictReason, conflictTiming, loss, relaxation } from './messages/conflict.js';
 import { why } from './messages/why.js';
-import { openingStates, stageKinds } from './names/index.js';
+import { closingStates, openingStates, stageKinds } from './names/index.js';
 
 const text = z.string();
 
@@ -65,6 +65,9 @@ const addedOrder = z
     z
       .strictObject({ stage: key, part: key, opens: z.enum(openingStates) })
       .meta({ description: 'The stage waits until the part has this state' }),
+    z
+      .strictObject({ stage: key, part: key, closes: z.enum(closingStates) })
+      .meta({ description: 'The stage comes before the part has this state' }),
     z.strictObject({ stage: key, after: key }).meta({ description: 'The stage comes after another' }),
   ])
   .meta({ id: 'AddedOrder' });
@@ -80,7 +83,7 @@ export const runPlan = z
     filling: z.array(fillingTime),
     added: z.array(addedOrder).min(1).optional().meta({
       description:
-        'What was added to the design so that no soap is unmoulded or cut before it is firm; absent: nothing',
+        'What the kinds of its stages add to the design, such as that no soap is unmoulded or cut before it is firm; absent: nothing',
     }),
     stages: z.array(plannedStage),
     ready: instantBand

@@ -196,6 +196,13 @@ describe('what the first version stored', () => {
     }
   });
 
+  it('has runs that wait for nothing they were not planned with, and designs that take what their kinds bring', async () => {
+    const run = await storage.runs.get(workshopId, runId);
+    const [stored] = await storage.library.designs.list(workshopId);
+    expect(run?.snapshot.design).toMatchObject({ adds: 'firmness', without: [] });
+    expect(stored?.content).toMatchObject({ adds: 'all', without: [] });
+  });
+
   it('has fats that were in use and are not questioned again, and cavities of a size that can be', async () => {
     const run = await storage.runs.get(workshopId, runId);
     const [storedFat] = await storage.library.fats.list(workshopId);

@@ -14,7 +14,9 @@ export function AddedNote({ run }: { readonly run: RunPlan | undefined }): React
       stageTitle(each.stage),
       'after' in each
         ? library.linkText(stageTitle(each.after), undefined, undefined)
-        : library.opens[each.opens](partTitle(each.part)),
+        : 'opens' in each
+          ? library.opens[each.opens](partTitle(each.part))
+          : library.closes[each.closes](partTitle(each.part)),
     ),
   );
   return (

@@ -26,14 +26,23 @@ export type StageKind = (typeof stageKinds)[number];
 
 /** States after which something may be done with a part, by its kind. */
 export const openingStatesOf = {
-  batch: ['holds-layer', 'firm', 'cuttable', 'coat-turnable', 'piping-firm', 'cured'],
-  'melt-and-pour': ['glaze-set'],
+  batch: ['holds-layer', 'firm', 'cuttable', 'coat-turnable', 'piping-firm', 'piping-turnable', 'cured'],
+  'melt-and-pour': ['glaze-set', 'glaze-turnable'],
   decor: [],
 } as const satisfies Record<PartKind, readonly string[]>;
 
 /** States after which it is too late. */
 export const closingStatesOf = {
-  batch: ['bonds-until', 'pliable-until', 'cuttable-until', 'piping-skinned'],
+  batch: [
+    'takes-decor-until',
+    'bonds-until',
+    'pliable-until',
+    'cuttable-until',
+    'piping-skinned',
+    'takes-piping-until',
+    'takes-coat-until',
+    'takes-glaze-until',
+  ],
   'melt-and-pour': [],
   decor: [],
 } as const satisfies Record<PartKind, readonly string[]>;

@@ -7,7 +7,7 @@ import { cavityMl, checkMould } from './cavity-of-mould.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
 import { lookupTables, useSurroundings } from './piece-surroundings.js';
 import { stageKindFacts } from './stage-kinds.js';
-import { stateHasClock } from './states-of-parts.js';
+import { isClosing, stateHasClock } from './states-of-parts.js';
 import { freeingStage, makingStage, sharersOf } from './resolve-run.js';
 
 /** What a design may refer to. */
@@ -26,7 +26,12 @@ export interface DesignSurroundings {
 export function checkDesign(design: PieceDesign, around: DesignSurroundings): Issue[] {
   const names = checkNames(design, around);
   if (names.length > 0) return names;
-  return [...checkMaking(design), ...checkCavities(design, around), ...checkCircles(design)];
+  return [
+    ...checkMaking(design),
+    ...checkCavities(design, around),
+    ...checkCircles(design),
+    ...checkWithout(design),
+  ];
 }
 
 function checkNames(design: PieceDesign, around: DesignSurroundings): Issue[] {
@@ -53,6 +58,7 @@ function checkNames(design: PieceDesign, around: DesignSurroundings): Issue[] {
     }),
     ...design.stages.flatMap((stage, i) => [
       ...partIssue(['stages', i, 'part'], stage.part),
+      ...(stage.onto === undefined ? [] : partIssue(['stages', i, 'onto'], stage.onto)),
       ...stage.needs.flatMap((need, j) =>
         equipment.has(need.equipment)
           ? []
@@ -73,6 +79,10 @@ function checkNames(design: PieceDesign, around: DesignSurroundings): Issue[] {
     ...design.waits.flatMap((wait, i) => [
       ...stageIssue(['waits', i, 'stage'], wait.stage),
       ...partIssue(['waits', i, 'part'], wait.part),
+    ]),
+    ...design.without.flatMap((each, i) => [
+      ...stageIssue(['without', i, 'stage'], each.stage),
+      ...partIssue(['without', i, 'part'], each.part),
     ]),
   ];
 }
@@ -104,6 +114,24 @@ function checkMaking(design: PieceDesign): Issue[] {
     }
   });
   return issues;
+}
+
+/** What a design must never go without: soap that is taken out or cut before it is firm is lost. */
+function checkWithout(design: PieceDesign): Issue[] {
+  return design.without.flatMap(({ stage, state }, i): Issue[] => {
+    const { kind, title } = design.stages.find(({ key }) => key === stage) ?? {};
+    const isFirmness = (kind === 'unmould' || kind === 'cut') && !isClosing(state);
+    return isFirmness
+      ? [
+          {
+            code: 'design.firmness-refused',
+            path: ['without', i, 'state'],
+            value: state,
+            title: title ?? stage,
+          },
+        ]
+      : [];
+  });
 }
 
 function checkStates(design: PieceDesign, wait: Wait, i: number): Issue[] {

@@ -18,7 +18,7 @@ const stage = (key: string, kind: PieceDesign['stages'][number]['kind'], part: s
   ({ key, title: key, kind, part }) as PieceDesign['stages'][number];
 
 const implied = (rough: Rough, dropped: string[] = []) =>
-  impliedOrder(pieceDesign.parse({ key: 'bar', title: 'Bar', ...rough }), new Set(dropped));
+  impliedOrder(pieceDesign.parse({ key: 'bar', title: 'Bar', adds: 'firmness', ...rough }), new Set(dropped));
 
 const pour = stage('pour', 'pour', 'base');
 const unmould = stage('unmould', 'unmould', 'base');
@@ -27,7 +27,7 @@ const layer = stage('layer', 'layer', 'top');
 const [base, top] = [batch('base'), batch('top')];
 const firm = (part: string) => ({ stage: 'unmould', part, opens: 'firm' });
 
-describe('the order that a design leaves unsaid', () => {
+describe('the order that every design leaves unsaid', () => {
   it('has unmoulding wait until its part is firm, and cutting come after it', () => {
     expect(implied({ parts: [base], stages: [pour, cut, unmould] })).toEqual({
       waits: [firm('base')],
@@ -147,10 +147,10 @@ describe('the order that a design leaves unsaid', () => {
     expect(waits.filter((wait) => wait.stage === 'unmould')).toEqual([firm('base')]);
   });
 
-  it('is nothing for the demos, which say all of it', () => {
+  it('is nothing of firmness for the demos, which say all of it', () => {
     for (const name of ['rockpool-tiles', 'honeycomb-tartlets', 'orchard-loaves']) {
       for (const design of loadRunFile('demo', name).designs) {
-        expect(impliedOrder(design)).toEqual({ waits: [], links: [] });
+        expect(impliedOrder({ ...design, adds: 'firmness' })).toEqual({ waits: [], links: [] });
       }
     }
   });

@@ -1,5 +1,8 @@
-import type { Link, OpeningState, Part, PieceDesign, Stage, StageKind, Wait } from '#contract';
-import { stageKindFacts } from './stage-kinds.js';
+import type { Link, OpeningState, Part, PieceDesign, Stage, Wait } from '#contract';
+import { castTogether, conditionAt, hostOf, unmouldOf } from './part-condition.js';
+import { countsFrom } from './counts-from.js';
+import { stageKindFacts, type KindWait, type PartCondition } from './stage-kinds.js';
+import { isBefore, leadsTo, makingOf, type Outline } from './stage-order.js';
 
 /** What a design leaves unsaid and nobody does otherwise. */
 export interface ImpliedOrder {
@@ -8,12 +11,10 @@ export interface ImpliedOrder {
 }
 
 /**
- * A link that lets this many minutes pass after a part is made says when its soap is firm, by the maker's own experience;
+ * A link that lets this many minutes pass after a part is made says when its soap is ready, by the maker's own experience;
  * a shorter one speaks of something else. Common practice, no source: no batter is firm within the hour.
  */
 const LEAST_TO_FIRM_MIN = 60;
-
-type Outline = Pick<PieceDesign, 'parts' | 'stages' | 'links' | 'waits'>;
 
 /** States in which soap bears being taken out of its mould, or cut. */
 const FIRM_ENOUGH: ReadonlySet<OpeningState> = new Set([
@@ -21,69 +22,30 @@ const FIRM_ENOUGH: ReadonlySet<OpeningState> = new Set([
   'cuttable',
   'coat-turnable',
   'piping-firm',
+  'piping-turnable',
   'glaze-set',
+  'glaze-turnable',
   'cured',
 ]);
 
-/** What has to be over before soap that was cast is turned or wrapped: no hand gets round it in its mould. */
-const OUT_BEFORE: Partial<Readonly<Record<StageKind, readonly StageKind[]>>> = {
-  turn: ['unmould'],
-  wrap: ['unmould', 'cut'],
-};
+/** Kinds whose waits every design has had from the first, so that they hold where it takes no others. */
+const FIRMNESS: ReadonlySet<Stage['kind']> = new Set(['unmould', 'cut', 'turn', 'wrap']);
 
 /**
- * The waits and links that a design needs so that soap is not unmoulded or cut before it is firm, nor handled before it
- * is out of its mould:
- * - unmoulding waits until what is in the mould is firm, and comes after all of it is made;
- * - cutting comes after the unmoulding of the same soap; where nothing unmoulds it, it waits until the soap can be cut;
- * - turning comes after the unmoulding of the same soap, and wrapping after its unmoulding and cutting.
- * A design that says so itself, in whatever firm state of a part in that mould or by hours after its making, is left as
- * it is.
+ * The waits and links that follow from the kinds of a design's stages (`stageKindFacts`): soap is not unmoulded, cut,
+ * glazed or turned before it bears that, nothing is put onto soap that takes it no more, and nothing is handled before
+ * it is out of its mould. What a design says itself of the same stage and part takes their place, be it a state or hours
+ * of its own; what it goes `without` is left out.
  * @param dropped parts that are left out: nothing waits for them, and a wait for one of them holds nothing back
  */
 export function impliedOrder(design: Outline, dropped: ReadonlySet<string> = new Set()): ImpliedOrder {
-  const waits: Wait[] = [];
-  const links: Link[] = [];
-  // Against all that was added before, so that nothing is ever to come after itself.
-  const comesBefore = (from: string, to: string): boolean =>
-    leadsTo({ ...design, waits: [...design.waits, ...waits], links: [...design.links, ...links] }, from, to);
-  const putAfter = (stage: Stage, before: Stage): void => {
-    if (!comesBefore(before.key, stage.key)) links.push({ from: before.key, to: stage.key, atLeastMin: 0 });
-  };
+  const order = new Adding(design, dropped);
   for (const stage of design.stages) {
-    const cast = castTogether(design, stage.part);
-    const isOfCast = ({ part }: Stage): boolean => cast.some(({ key }) => key === part);
-    for (const before of design.stages) {
-      const isFirst = OUT_BEFORE[stage.kind]?.includes(before.kind) === true && isOfCast(before);
-      if (isFirst && !comesBefore(stage.key, before.key)) putAfter(stage, before);
-    }
-    if (stage.kind !== 'unmould' && stage.kind !== 'cut') continue;
-    const unmould = design.stages.find(
-      (each) =>
-        stage.kind === 'cut' &&
-        each.kind === 'unmould' &&
-        isOfCast(each) &&
-        !comesBefore(stage.key, each.key),
-    );
-    if (unmould !== undefined) {
-      putAfter(stage, unmould);
-      continue;
-    }
-    const inside = cast.flatMap((part) => {
-      const making = makingOf(design, part.key);
-      const counts = making !== undefined && making !== stage && !dropped.has(part.key);
-      return counts && !comesBefore(stage.key, making.key) ? [{ part, making }] : [];
-    });
-    const isTold = inside.some(
-      ({ part, making }) => waitsUntilFirm(design, stage, part) || lagsBehind(design, stage, making),
-    );
-    for (const { part, making } of inside) {
-      const opens = isTold ? undefined : firmStateOf(part, making, stage);
-      if (opens === undefined) putAfter(stage, making);
-      else waits.push({ stage: stage.key, part: part.key, opens });
-    }
+    order.putInOrder(stage);
+    if (stage.kind === 'unmould' || stage.kind === 'cut') order.waitUntilFirm(stage);
+    else if (design.adds !== 'firmness') order.waitForSoap(stage);
   }
-  return { waits, links };
+  return { waits: order.waits, links: order.links };
 }
 
 /** A design with what it leaves unsaid. What it says keeps its place. */
@@ -92,54 +54,165 @@ export function withImplied(design: PieceDesign, { waits, links }: ImpliedOrder)
   return { ...design, waits: [...design.waits, ...waits], links: [...design.links, ...links] };
 }
 
-/** The part itself, and all that shares its cavity. */
-function castTogether(design: Outline, key: string): Part[] {
-  const part = design.parts.find((each) => each.key === key);
-  if (part === undefined) return [];
-  const mould = part.kind === 'batch' ? part.mould : undefined;
-  if (mould === undefined) return [part];
-  return design.parts.filter((each) => each.kind === 'batch' && each.mould === mould);
-}
+class Adding {
+  readonly waits: Wait[] = [];
+  readonly links: Link[] = [];
 
-function makingOf(design: Outline, part: string): Stage | undefined {
-  return design.stages.find((stage) => stage.part === part && stageKindFacts[stage.kind].makes);
-}
+  constructor(
+    private readonly design: Outline,
+    private readonly dropped: ReadonlySet<string>,
+  ) {}
 
-function waitsUntilFirm({ waits }: Outline, stage: Stage, part: Part): boolean {
-  return waits.some(
-    ({ stage: waiting, part: waited, opens }) =>
-      waiting === stage.key && waited === part.key && opens !== undefined && FIRM_ENOUGH.has(opens),
-  );
-}
-
-function lagsBehind({ links }: Outline, stage: Stage, making: Stage): boolean {
-  return links.some(
-    ({ from, to, atLeastMin }) => from === making.key && to === stage.key && atLeastMin >= LEAST_TO_FIRM_MIN,
-  );
-}
-
-/** @returns undefined where a part has no clock */
-function firmStateOf(part: Part, making: Stage, stage: Stage): OpeningState | undefined {
-  if (part.kind === 'decor') return undefined;
-  if (part.kind === 'melt-and-pour') return 'glaze-set';
-  if (making.kind === 'dip') return 'coat-turnable';
-  if (making.kind === 'pipe') return 'piping-firm';
-  return stage.kind === 'cut' ? 'cuttable' : 'firm';
-}
-
-/** Whether one stage comes before another by what the design says. */
-function leadsTo(design: Outline, from: string, to: string): boolean {
-  const reached = new Set([from]);
-  // A set that grows while it is walked through is walked through to its end.
-  for (const key of reached) {
-    const makes = design.stages.filter(
-      (stage) => stage.key === key && makingOf(design, stage.part) === stage,
-    );
-    for (const link of design.links) if (link.from === key) reached.add(link.to);
-    for (const { part } of makes) {
-      for (const wait of design.waits) if (wait.part === part) reached.add(wait.stage);
-      for (const stage of design.stages) if (stage.part === part) reached.add(stage.key);
+  /** Puts a stage after those of the kinds that come first, unless the design has it the other way round. */
+  putInOrder(stage: Stage): void {
+    const { after } = stageKindFacts[stage.kind];
+    if (after === undefined) return;
+    if (this.design.adds === 'firmness' && !FIRMNESS.has(stage.kind)) return;
+    const part = after.of === 'cavity' ? stage.part : hostOf(this.design, stage, this.dropped)?.key;
+    if (part === undefined) return;
+    const cast = new Set(castTogether(this.design, part).map(({ key }) => key));
+    for (const before of this.design.stages) {
+      if (before !== stage && after.kinds.includes(before.kind) && cast.has(before.part))
+        this.putAfter(stage, before);
     }
   }
-  return reached.has(to);
+
+  /** Unmoulding and cutting: once all that is in the cavity is firm. */
+  waitUntilFirm(stage: Stage): void {
+    const cast = castTogether(this.design, stage.part);
+    const first = cast[0] && unmouldOf(this.design, cast[0]);
+    // What is unmoulded before it is cut is firm by then.
+    const isOut = stage.kind === 'cut' && first !== undefined && this.comesBefore(first.key, stage.key);
+    const inside = cast.flatMap((part) => {
+      const making = makingOf(this.design, part.key);
+      const counts = making !== undefined && making !== stage && !this.dropped.has(part.key);
+      return counts && !this.comesBefore(stage.key, making.key) ? [{ part, making }] : [];
+    });
+    const isTold = inside.some(
+      ({ part, making }) => this.isToldFirm(stage, part) || this.lagsBehind(stage, making),
+    );
+    const { waits } = stageKindFacts[stage.kind];
+    for (const { part, making } of inside) {
+      const condition = isOut ? 'out-of-mould' : conditionAt(this.design, stage, part);
+      const opens = isTold || isOut ? undefined : statesOf(waits, condition).opens;
+      if (opens === undefined && !isOut) this.putAfter(stage, making);
+      const closing = this.closingOf(stage, part, statesOf(waits, condition).closes);
+      this.addWait(stage, part, opens === undefined ? {} : { opens }, closing);
+    }
+  }
+
+  /** Anything else: as its kind says, of what it is put onto or of all that is on the piece. */
+  waitForSoap(stage: Stage): void {
+    const { waits } = stageKindFacts[stage.kind];
+    if (waits === undefined) return;
+    for (const part of this.partsOf(waits, stage)) {
+      const condition = conditionAt(this.design, stage, part);
+      const making = makingOf(this.design, part.key);
+      if (condition === undefined || making === undefined || making === stage) continue;
+      if (this.comesBefore(stage.key, making.key)) continue;
+      const { opens, closes } = statesOf(waits, condition);
+      const isOpen = opens === undefined || this.opensAlready(stage, part, making);
+      this.addWait(stage, part, isOpen ? {} : { opens }, this.closingOf(stage, part, closes));
+      if (condition === 'out-of-mould') this.putAfterUnmould(stage, part);
+    }
+  }
+
+  private partsOf({ of }: KindWait, stage: Stage): Part[] {
+    if (of === 'host') {
+      const host = hostOf(this.design, stage, this.dropped);
+      return host === undefined ? [] : [host];
+    }
+    return this.design.parts.filter((part) => {
+      const making = makingOf(this.design, part.key);
+      return making !== undefined && !this.dropped.has(part.key) && isBefore(this.design, making, stage);
+    });
+  }
+
+  private closingOf(stage: Stage, part: Part, closes: Wait['closes']): Pick<Wait, 'closes'> {
+    const isNone = closes === undefined || this.design.adds === 'firmness' || this.closesAlready(stage, part);
+    return isNone ? {} : { closes };
+  }
+
+  /** One wait for both sides where one clock tells both, two where they count from different moments. */
+  private addWait(
+    stage: Stage,
+    part: Part,
+    { opens }: Pick<Wait, 'opens'>,
+    { closes }: Pick<Wait, 'closes'>,
+  ): void {
+    const of = { stage: stage.key, part: part.key };
+    const [opening, closing] = [opens, closes].map((state) =>
+      state === undefined || this.goesWithout(stage, part, state) ? undefined : state,
+    ) as [Wait['opens'], Wait['closes']];
+    if (opening !== undefined && closing !== undefined && countsFrom(opening) === countsFrom(closing)) {
+      this.waits.push({ ...of, opens: opening, closes: closing });
+      return;
+    }
+    if (opening !== undefined) this.waits.push({ ...of, opens: opening });
+    if (closing !== undefined) this.waits.push({ ...of, closes: closing });
+  }
+
+  private putAfterUnmould(stage: Stage, part: Part): void {
+    const unmould = unmouldOf(this.design, part);
+    if (unmould !== undefined) this.putAfter(stage, unmould);
+  }
+
+  private putAfter(stage: Stage, before: Stage): void {
+    if (this.comesBefore(before.key, stage.key) || this.comesBefore(stage.key, before.key)) return;
+    this.links.push({ from: before.key, to: stage.key, atLeastMin: 0 });
+  }
+
+  /** Against all that was added before, so that nothing is ever to come after itself. */
+  private comesBefore(from: string, to: string): boolean {
+    const { design, waits, links } = this;
+    return leadsTo(
+      { ...design, waits: [...design.waits, ...waits], links: [...design.links, ...links] },
+      from,
+      to,
+    );
+  }
+
+  private isToldFirm(stage: Stage, part: Part): boolean {
+    return this.waitsFor(stage, part).some(({ opens }) => opens !== undefined && FIRM_ENOUGH.has(opens));
+  }
+
+  private opensAlready(stage: Stage, part: Part, making: Stage): boolean {
+    return (
+      this.waitsFor(stage, part).some(({ opens }) => opens !== undefined) || this.lagsBehind(stage, making)
+    );
+  }
+
+  private closesAlready(stage: Stage, part: Part): boolean {
+    const starters = new Set([makingOf(this.design, part.key)?.key, unmouldOf(this.design, part)?.key]);
+    return (
+      this.waitsFor(stage, part).some(({ closes }) => closes !== undefined) ||
+      this.design.links.some(
+        ({ from, to, atMostMin }) => to === stage.key && starters.has(from) && atMostMin !== undefined,
+      )
+    );
+  }
+
+  private waitsFor(stage: Stage, part: Part): Wait[] {
+    return this.design.waits.filter((wait) => wait.stage === stage.key && wait.part === part.key);
+  }
+
+  private lagsBehind(stage: Stage, making: Stage): boolean {
+    return this.design.links.some(
+      ({ from, to, atLeastMin }) =>
+        from === making.key && to === stage.key && atLeastMin >= LEAST_TO_FIRM_MIN,
+    );
+  }
+
+  private goesWithout(stage: Stage, part: Part, state: string): boolean {
+    return (this.design.without ?? []).some(
+      (each) => each.stage === stage.key && each.part === part.key && each.state === state,
+    );
+  }
+}
+
+function statesOf(
+  waits: KindWait | undefined,
+  condition: PartCondition | undefined,
+): Pick<Wait, 'opens' | 'closes'> {
+  return condition === undefined ? {} : (waits?.states[condition] ?? {});
 }

@@ -26,6 +26,7 @@ const onlyFor: Partial<Readonly<Record<SoapState, readonly StageKind[]>>> = {
   'piping-firm': ['pipe'],
   'piping-turnable': ['pipe'],
   'holds-layer': ['pour', 'layer'],
+  'takes-decor-until': ['pour', 'layer'],
   'bonds-until': ['pour', 'layer'],
   skinned: ['pour', 'layer'],
   firm: ['pour', 'layer'],

@@ -1,5 +1,6 @@
-import { states, type StateId } from '#clocks';
+import type { StateId } from '#clocks';
 import type { Minute } from '#units';
+import { countsFrom } from '../input/counts-from.js';
 import { cureStarts, makingAttempt, type RunState } from '../assessed-run.js';
 import { latestAttempt, type StageAttempt } from './run-progress.js';
 
@@ -76,7 +77,7 @@ export function clockStarter(
   part: string,
   state: StateId | undefined,
 ): StageAttempt | undefined {
-  if (state === undefined || states[state].clock !== 'cure') return makingAttempt(runState, part);
+  if (state === undefined || countsFrom(state) === 'making') return makingAttempt(runState, part);
   return cureStarts(runState).find((start) => start.part === part)?.attempt;
 }
 

@@ -60,6 +60,8 @@ describe('a design that does not say when it is unmoulded and cut', () => {
   it('is told what was added, in the plan and among the reasons', () => {
     const run = runOf(bare);
     expect(run.added).toEqual([
+      { stage: 'cut', part: 'under', closes: 'cuttable-until' },
+      { stage: 'cut', part: 'over', closes: 'cuttable-until' },
       { stage: 'unmould', part: 'under', opens: 'firm' },
       { stage: 'unmould', part: 'over', opens: 'firm' },
       { stage: 'cut', after: 'unmould' },

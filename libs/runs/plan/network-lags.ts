@@ -1,4 +1,5 @@
 import type { StateId } from '#clocks';
+import type { Wait } from '#contract';
 import type { Lag, Length } from '#planner';
 import { normalQuantile } from '#units';
 import type { StageAttempt } from '../log/run-progress.js';
@@ -13,6 +14,7 @@ import {
 } from '../assessed-run.js';
 import type { LagReason, NetworkLag } from './network-references.js';
 import { clockStarter } from '../log/sightings.js';
+import { countsFrom } from '../input/counts-from.js';
 
 /** A lag, and why it is there. */
 export interface ReasonedLag {
@@ -36,8 +38,8 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
     const lag = { id, from: idOf(from), to: idOf(to), atLeast, ...atMost };
     add(lag, { kind: 'link', atLeastMin, atMostMin });
   }
-  assessed.run.design.waits.forEach((wait, i) => {
-    const from = clockStarter(assessed, wait.part, wait.opens);
+  assessed.run.design.waits.flatMap(bySideStart).forEach((wait, i) => {
+    const from = clockStarter(assessed, wait.part, wait.opens ?? wait.closes);
     const to = live.get(wait.stage);
     if (from === undefined || to === undefined) return;
     const length = (state: StateId): Length => uncertain(assessed, wait.part, state);
@@ -67,6 +69,16 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
     );
   }
   return lags;
+}
+
+/** A wait whose two sides count from different moments, as firmness does from the pour and drying from the unmoulding, is two. */
+function bySideStart(wait: Wait): Wait[] {
+  const { opens, closes, ...of } = wait;
+  if (opens === undefined || closes === undefined || countsFrom(opens) === countsFrom(closes)) return [wait];
+  return [
+    { ...of, opens },
+    { ...of, closes },
+  ];
 }
 
 /** The cure as the scales have it, from the end of the stage at which it began. @returns undefined while they do not say */

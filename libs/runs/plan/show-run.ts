@@ -49,9 +49,10 @@ export function showRun(
 /** What the design leaves unsaid and the plan keeps: a maker is to know of a wait that they did not write. */
 function addedTo({ run }: AssessedRun): Pick<RunPlan, 'added'> {
   const added = [
-    ...run.implied.waits.flatMap(({ stage, part, opens }) =>
-      opens === undefined ? [] : [{ stage, part, opens }],
-    ),
+    ...run.implied.waits.flatMap(({ stage, part, opens, closes }) => [
+      ...(opens === undefined ? [] : [{ stage, part, opens }]),
+      ...(closes === undefined ? [] : [{ stage, part, closes }]),
+    ]),
     ...run.implied.links.map(({ from, to }) => ({ stage: to, after: from })),
   ];
   return added.length === 0 ? {} : { added };

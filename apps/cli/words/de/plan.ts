@@ -7,6 +7,7 @@ export const plan: PrintedWords['plan'] = {
   status: { done: 'fertig', spoilt: 'verdorben' },
   added: 'Ergänzt, weil der Entwurf es nicht sagt',
   comesAfter: (stage, after) => `${stage} kommt nach ${after}.`,
+  doneWhile: (stage, part, state) => `${stage}, solange ${part} ${state} ist.`,
   waitsUntil: (stage, part, state) => `${stage} wartet, bis ${part} ${state} ist.`,
   attempt: (title, attempt) => `${title} (Versuch ${attempt})`,
   sittings: 'Sitzungen',

@@ -6,6 +6,7 @@ export const plan = {
   status: { done: 'done', spoilt: 'spoilt' },
   added: 'Added, as the design does not say it',
   comesAfter: (stage: string, after: string) => `${stage} comes after ${after}.`,
+  doneWhile: (stage: string, part: string, state: string) => `${stage} is done while ${part} is ${state}.`,
   waitsUntil: (stage: string, part: string, state: string) => `${stage} waits until ${part} is ${state}.`,
   attempt: (title: string, attempt: string) => `${title} (attempt ${attempt})`,
   sittings: 'Sittings',

@@ -11,11 +11,11 @@ import { conditionsOf } from './design-edits.js';
 export function useUnsaidTexts(stage: Value): string[] {
   const { library } = useWords();
   const { content } = useForm();
-  const [parts, stages, links, waits] = ['parts', 'stages', 'links', 'waits'].map((list) =>
-    listAt(content, [list]),
+  const [parts, stages, links, waits, without] = ['parts', 'stages', 'links', 'waits', 'without'].map(
+    (list) => listAt(content, [list]),
   );
   // Half written as it may be: only keys, kinds and moulds are compared.
-  const implied = impliedOrder({ parts, stages, links, waits } as unknown as PieceDesign);
+  const implied = impliedOrder({ parts, stages, links, waits, without } as unknown as PieceDesign);
   const titleOf = (list: readonly Value[] | undefined, key: string): string =>
     textAt(
       list?.find((each) => valueAt(each, ['key']) === key),
@@ -25,8 +25,13 @@ export function useUnsaidTexts(stage: Value): string[] {
     ...implied.links
       .filter(({ to }) => to === stage)
       .map(({ from }) => library.linkText(titleOf(stages, from), undefined, undefined)),
-    ...implied.waits.flatMap(({ stage: waiting, part, opens }) =>
-      waiting === stage && opens !== undefined ? [library.opens[opens](titleOf(parts, part))] : [],
+    ...implied.waits.flatMap(({ stage: waiting, part, opens, closes }) =>
+      waiting !== stage
+        ? []
+        : [
+            ...(opens === undefined ? [] : [library.opens[opens](titleOf(parts, part))]),
+            ...(closes === undefined ? [] : [library.closes[closes](titleOf(parts, part))]),
+          ],
     ),
   ].map((condition) => library.unsaid(condition));
 }

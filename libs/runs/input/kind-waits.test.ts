@@ -1,0 +1,222 @@
+import { describe, expect, it } from 'vitest';
+import { partKinds, pieceDesign, stageKinds, type PieceDesign, type Stage } from '#contract';
+import { states } from '#clocks';
+import { impliedOrder } from '#runs';
+import { stageKindFacts } from './stage-kinds.js';
+import { stateHasClock } from './states-of-parts.js';
+
+const soap = (key: string, mould?: string) => ({
+  ...{ key, title: key, kind: 'batch', recipe: 'plain', perPieceMl: 80 },
+  ...(mould !== undefined && { mould }),
+});
+const melted = (key: string) => ({ key, title: key, kind: 'melt-and-pour', perPieceMl: 2 });
+const decor = (key: string) => ({ key, title: key, kind: 'decor', perPiece: 1 });
+const parts = {
+  base: soap('base', 'cavity'),
+  top: soap('top', 'cavity'),
+  loose: soap('loose'),
+  coat: soap('coat'),
+  foam: soap('foam'),
+  drops: melted('drops'),
+  shells: decor('shells'),
+};
+
+/** A piece whose stages are told as “kind part”, in the order in which they are done. */
+function piece(stages: readonly string[], more: Partial<PieceDesign> = {}): PieceDesign {
+  const told = stages.map((each) => {
+    const [kind = '', part = ''] = each.split(' ');
+    return { key: `${kind}-${part}`, title: each, kind, part };
+  });
+  const used = Object.values(parts).filter(({ key }) => told.some(({ part }) => part === key));
+  return pieceDesign.parse({ key: 'piece', title: 'Piece', parts: used, stages: told, ...more });
+}
+
+/** What a stage waits for and comes after, as text. */
+function asked(stage: string, stages: readonly string[], more?: Partial<PieceDesign>): string[] {
+  const key = stage.replace(' ', '-');
+  const { waits, links } = impliedOrder(piece(stages, more));
+  return [
+    ...links.flatMap(({ from, to }) => (to === key ? [`after ${from}`] : [])),
+    ...waits.flatMap(({ stage: waiting, part, opens, closes }) =>
+      waiting !== key
+        ? []
+        : [
+            ...(opens === undefined ? [] : [`${part} ${opens}`]),
+            ...(closes === undefined ? [] : [`${part} before ${closes}`]),
+          ],
+    ),
+  ];
+}
+
+/** Common practice, no source: what each kind of stage waits for and what closes it. */
+const practice: readonly (readonly [string, string, string[], string[]])[] = [
+  ['a pour', 'pour base', ['pour base'], []],
+  ['pressed decor', 'press-decor shells', ['pour base', 'press-decor shells'], []],
+  [
+    'a layer',
+    'layer top',
+    ['pour base', 'layer top', 'unmould top'],
+    ['base holds-layer', 'base before bonds-until'],
+  ],
+  ['unmoulding', 'unmould base', ['pour base', 'unmould base'], ['base firm']],
+  ['patching', 'patch base', ['pour base', 'patch base', 'unmould base'], ['after unmould-base']],
+  ['stamping', 'stamp base', ['pour base', 'unmould base', 'stamp base'], ['after unmould-base']],
+  [
+    'dipping an unmoulded base',
+    'dip coat',
+    ['pour base', 'unmould base', 'dip coat'],
+    ['after unmould-base', 'base before takes-coat-until'],
+  ],
+  [
+    'a second coat over piping',
+    'dip coat',
+    ['pour base', 'unmould base', 'pipe foam', 'dip coat'],
+    ['foam piping-turnable'],
+  ],
+  [
+    'piping onto an unmoulded base',
+    'pipe foam',
+    ['pour base', 'unmould base', 'pipe foam'],
+    ['after unmould-base', 'base before takes-piping-until'],
+  ],
+  [
+    'piping onto a loaf in its mould',
+    'pipe foam',
+    ['pour base', 'pipe foam', 'unmould base'],
+    ['base holds-layer', 'base before bonds-until'],
+  ],
+  [
+    'piping onto a coat',
+    'pipe foam',
+    ['pour base', 'unmould base', 'dip coat', 'pipe foam'],
+    ['coat coat-turnable', 'coat before takes-piping-until'],
+  ],
+  [
+    'decor for soap that was just poured',
+    'set-in shells',
+    ['pour base', 'press-decor shells', 'set-in shells', 'unmould base'],
+    ['base holds-layer', 'base before takes-decor-until'],
+  ],
+  [
+    'decor for piping',
+    'set-in shells',
+    ['pour base', 'unmould base', 'pipe foam', 'set-in shells'],
+    ['foam before piping-skinned'],
+  ],
+  [
+    'decor that is told as set into the piping itself',
+    'set-in foam',
+    ['pour base', 'unmould base', 'pipe foam', 'set-in foam'],
+    ['foam before piping-skinned'],
+  ],
+  [
+    'a glaze on an unmoulded base',
+    'glaze drops',
+    ['pour base', 'unmould base', 'glaze drops'],
+    ['after unmould-base', 'base before takes-glaze-until'],
+  ],
+  [
+    'a glaze on a coat',
+    'glaze drops',
+    ['pour base', 'unmould base', 'dip coat', 'glaze drops'],
+    ['coat coat-turnable', 'coat before takes-glaze-until'],
+  ],
+  [
+    'a glaze on piping',
+    'glaze drops',
+    ['pour base', 'unmould base', 'pipe foam', 'glaze drops'],
+    ['foam piping-firm', 'foam before takes-glaze-until'],
+  ],
+  [
+    'turning',
+    'turn base',
+    ['pour base', 'unmould base', 'dip coat', 'pipe foam', 'glaze drops', 'turn base'],
+    ['after unmould-base', 'coat coat-turnable', 'foam piping-turnable', 'drops glaze-turnable'],
+  ],
+  [
+    'cutting what was unmoulded',
+    'cut base',
+    ['pour base', 'unmould base', 'cut base'],
+    ['after unmould-base', 'base before cuttable-until'],
+  ],
+  [
+    'cutting a block that nothing unmoulds',
+    'cut loose',
+    ['pour loose', 'cut loose'],
+    ['loose cuttable', 'loose before cuttable-until'],
+  ],
+  [
+    'wrapping',
+    'wrap base',
+    ['pour base', 'unmould base', 'dip coat', 'glaze drops', 'wrap base'],
+    ['after unmould-base', 'base cured', 'coat cured'],
+  ],
+];
+
+describe('what the kinds of stages bring with them', () => {
+  it.each(practice)('%s', (_, stage, stages, expected) => {
+    expect(asked(stage, stages)).toEqual(expected);
+  });
+
+  it('has a row for every kind, with evidence for what it asks, of states that soap can have', () => {
+    const tried = new Set(practice.map(([, stage]) => stage.split(' ')[0]));
+    expect([...tried].sort()).toEqual([...stageKinds].sort());
+    for (const { waits } of Object.values(stageKindFacts)) {
+      if (waits === undefined) continue;
+      expect(['common practice', 'from memory']).toContain(waits.evidence.kind);
+      for (const [condition, { opens, closes }] of Object.entries(waits.states)) {
+        const kind = condition === 'melted' ? 'melt-and-pour' : 'batch';
+        expect(partKinds).toContain(kind);
+        for (const state of [opens, closes]) {
+          if (state !== undefined) expect(stateHasClock(kind, state), state).toBe(true);
+        }
+      }
+    }
+    // Nothing closes before it opens, be it the slowest rule of each that counts.
+    expect(states['holds-layer'].baseMin).toBeLessThan(states['takes-decor-until'].baseMin);
+    expect(states['takes-decor-until'].baseMin).toBeLessThan(states['bonds-until'].baseMin);
+  });
+
+  const coated = ['pour base', 'unmould base', 'dip coat'] as const;
+  const wait = (more: object) => [{ stage: 'dip-coat', part: 'base', ...more }] as PieceDesign['waits'];
+
+  it('gives way to what the design says of the same stage and part', () => {
+    const closes = 'pliable-until';
+    expect(asked('dip coat', coated, { waits: wait({ closes }) })).toEqual(['after unmould-base']);
+    const links = [{ from: 'unmould-base', to: 'dip-coat', atLeastMin: 0, atMostMin: 60 }];
+    expect(asked('dip coat', coated, { links })).toEqual([]);
+    const rest = [{ from: 'dip-coat', to: 'turn-coat', atLeastMin: 720 }];
+    expect(asked('turn coat', [...coated, 'turn coat'], { links: rest })).toEqual([]);
+    const moment = [{ from: 'dip-coat', to: 'turn-coat', atLeastMin: 10 }];
+    expect(asked('turn coat', [...coated, 'turn coat'], { links: moment })).toEqual(['coat coat-turnable']);
+  });
+
+  it('is left out where the design goes without it, for that state of that part alone', () => {
+    const without = [
+      { stage: 'pipe-foam', part: 'coat', state: 'coat-turnable', reason: 'I pipe onto the wet coat' },
+    ] as PieceDesign['without'];
+    const stages = [...coated, 'pipe foam'];
+    expect(asked('pipe foam', stages, { without })).toEqual(['coat before takes-piping-until']);
+    expect(asked('pipe foam', [...stages, 'turn coat'], { without })).toHaveLength(1);
+    expect(asked('turn coat', [...stages, 'turn coat'], { without })).toContain('coat coat-turnable');
+  });
+
+  it('counts from what the stage says it is put onto, else from what was made last before it', () => {
+    const stages = ['pour base', 'unmould base', 'dip coat', 'pipe foam', 'glaze drops'];
+    const onto = (part: string): Stage[] =>
+      piece(stages).stages.map((stage) => (stage.kind === 'glaze' ? { ...stage, onto: part } : stage));
+    expect(asked('glaze drops', stages)[0]).toBe('foam piping-firm');
+    expect(asked('glaze drops', stages, { stages: onto('coat') })[0]).toBe('coat coat-turnable');
+    // By the links, not by the list.
+    const links = [{ from: 'glaze-drops', to: 'pipe-foam', atLeastMin: 0 }];
+    expect(asked('glaze drops', stages, { links })[0]).toBe('coat coat-turnable');
+  });
+
+  it('counts from the next part below where one is dropped', () => {
+    const design = piece(['pour base', 'unmould base', 'dip coat', 'glaze drops']);
+    const waits = impliedOrder(design, new Set(['coat'])).waits.filter(
+      ({ stage }) => stage === 'glaze-drops',
+    );
+    expect(waits).toEqual([{ stage: 'glaze-drops', part: 'base', closes: 'takes-glaze-until' }]);
+  });
+});
