@@ -15,12 +15,15 @@ export const stage = z
         'The part that it is put onto or into; absent: for a layer the one made last before in the same cavity, ' +
         'for what is dipped, piped, glazed or set in the one made last before',
     }),
-    setupMin: z.int().min(0).max(600).default(0).meta({ description: 'Hands-on minutes whatever the count' }),
+    setupMin: z.int().min(0).max(600).optional().meta({
+      description:
+        'Hands-on minutes whatever the count; without either of the two, what the kind usually takes',
+    }),
     perPieceS: z
       .number()
       .min(0)
       .max(3600)
-      .default(0)
+      .optional()
       .meta({ description: 'Hands-on seconds for each piece' }),
     needs: z
       .array(z.strictObject({ equipment: key, count: z.int().min(1).max(1000).default(1) }))

@@ -25,6 +25,7 @@ export { checkEntry } from './log/check-entry.js';
 export { keepOpenStages } from './plan/keep-open-stages.js';
 export { planWithoutMoves, type PlansAround } from './plan/plan-without-moves.js';
 export { impliedOrder, type ImpliedOrder } from './input/implied-order.js';
+export { handsOnOf, type HandsOn } from './input/stage-kinds.js';
 export { replan, undecidedReplan, type Replan, type ReplanWish } from './plan/replan.js';
 export { tryOut } from './documents/try-out.js';
 export { changedInput } from './remedies/changed-input.js';

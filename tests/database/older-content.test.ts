@@ -201,6 +201,9 @@ describe('what the first version stored', () => {
     const [stored] = await storage.library.designs.list(workshopId);
     expect(run?.snapshot.design).toMatchObject({ adds: 'firmness', without: [] });
     expect(stored?.content).toMatchObject({ adds: 'all', without: [] });
+    // Nobody pours in no time: the zeros were what was filled in.
+    expect(run?.snapshot.design.stages[0]).toMatchObject({ setupMin: 0, perPieceS: 0 });
+    expect(stored?.content.stages[0]?.setupMin).toBeUndefined();
   });
 
   it('has fats that were in use and are not questioned again, and cavities of a size that can be', async () => {

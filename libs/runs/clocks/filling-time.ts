@@ -1,6 +1,7 @@
 import { stretches, workingTime, type WayOfWorking } from '#clocks';
 import type { FillingTime, Risk, StageKind } from '#contract';
 import { makingAttempt, type AssessedRun } from '../assessed-run.js';
+import { handsOnOf } from '../input/stage-kinds.js';
 
 /** Stages done piece by piece while the batter stiffens, by the way of working that they are. */
 const ways: Partial<Readonly<Record<StageKind, WayOfWorking>>> = {
@@ -18,13 +19,15 @@ export function fillingTimes(assessed: AssessedRun): FillingTime[] {
   return assessed.run.design.parts.flatMap((part) => {
     const attempt = makingAttempt(assessed, part.key);
     const way = attempt === undefined ? undefined : ways[attempt.stage.kind];
-    if (attempt === undefined || way === undefined || attempt.stage.perPieceS === 0) return [];
+    if (attempt === undefined || way === undefined) return [];
+    const { perPieceS } = handsOnOf(attempt.stage);
+    if (perPieceS === 0) return [];
     const { start: startState, end: endState } = stretches[way];
     const clocks = assessed.clocks.get(part.key);
     const start = clocks?.get(startState);
     const end = clocks?.get(endState);
     if (start === undefined || end === undefined) return [];
-    const { perPieceS, key } = attempt.stage;
+    const { key } = attempt.stage;
     const time = workingTime(way, { start, end }, perPieceS, attempt.count);
     return [
       {

@@ -104,8 +104,8 @@ describe('a batch sheet', () => {
     expect(cost?.currency).toBe('EUR');
     expect(cost?.perPiece).toBeCloseTo((cost?.materials ?? NaN) + (cost?.work ?? NaN), 9);
     // Minutes by hand from the stages: set-up 130 min in all, 332 s a piece, at 16 an hour.
-    const setup = file.designs[0]?.stages.reduce((sum, stage) => sum + stage.setupMin, 0) ?? NaN;
-    const seconds = file.designs[0]?.stages.reduce((sum, stage) => sum + stage.perPieceS, 0) ?? NaN;
+    const setup = file.designs[0]?.stages.reduce((sum, stage) => sum + (stage.setupMin ?? 0), 0) ?? NaN;
+    const seconds = file.designs[0]?.stages.reduce((sum, stage) => sum + (stage.perPieceS ?? 0), 0) ?? NaN;
     expect(cost?.handsOnMinPerPiece).toBeGreaterThanOrEqual(setup / 24 + seconds / 60);
     expect(cost?.work).toBeCloseTo(((cost?.handsOnMinPerPiece ?? NaN) * 16) / 60, 9);
     const shares = cost?.drivers.map(({ share }) => share) ?? [];

@@ -6,7 +6,7 @@ import { expectedUse } from './expected-use.js';
 import { cavityMl, checkMould } from './cavity-of-mould.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
 import { lookupTables, useSurroundings } from './piece-surroundings.js';
-import { stageKindFacts } from './stage-kinds.js';
+import { handsOnOf, stageKindFacts } from './stage-kinds.js';
 import { isClosing, stateHasClock } from './states-of-parts.js';
 import { freeingStage, makingStage, sharersOf } from './resolve-run.js';
 
@@ -31,6 +31,7 @@ export function checkDesign(design: PieceDesign, around: DesignSurroundings): Is
     ...checkCavities(design, around),
     ...checkCircles(design),
     ...checkWithout(design),
+    ...checkHandsOn(design),
   ];
 }
 
@@ -114,6 +115,15 @@ function checkMaking(design: PieceDesign): Issue[] {
     }
   });
   return issues;
+}
+
+/** A piece that takes nobody's time was entered by half: its plan would have all of it done in one minute. */
+function checkHandsOn(design: PieceDesign): Issue[] {
+  const takesTime = design.stages.some((stage) => {
+    const { setupMin, perPieceS } = handsOnOf(stage);
+    return setupMin > 0 || perPieceS > 0;
+  });
+  return takesTime ? [] : [{ code: 'design.no-hands-on', path: ['stages'], value: 0 }];
 }
 
 /** What a design must never go without: soap that is taken out or cut before it is firm is lost. */

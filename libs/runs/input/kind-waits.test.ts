@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { partKinds, pieceDesign, stageKinds, type PieceDesign, type Stage } from '#contract';
 import { states } from '#clocks';
 import { impliedOrder } from '#runs';
-import { stageKindFacts } from './stage-kinds.js';
+import { handsOnOf, stageKindFacts } from './stage-kinds.js';
 import { stateHasClock } from './states-of-parts.js';
 
 const soap = (key: string, mould?: string) => ({
@@ -160,7 +160,7 @@ describe('what the kinds of stages bring with them', () => {
 
   it('has a row for every kind, with evidence for what it asks, of states that soap can have', () => {
     const tried = new Set(practice.map(([, stage]) => stage.split(' ')[0]));
-    expect([...tried].sort()).toEqual([...stageKinds].sort());
+    expect(tried).toEqual(new Set(stageKinds));
     for (const { waits } of Object.values(stageKindFacts)) {
       if (waits === undefined) continue;
       expect(['common practice', 'from memory']).toContain(waits.evidence.kind);
@@ -175,6 +175,16 @@ describe('what the kinds of stages bring with them', () => {
     // Nothing closes before it opens, be it the slowest rule of each that counts.
     expect(states['holds-layer'].baseMin).toBeLessThan(states['takes-decor-until'].baseMin);
     expect(states['takes-decor-until'].baseMin).toBeLessThan(states['bonds-until'].baseMin);
+  });
+
+  it('takes what its kind usually takes where a stage leaves both open, and else what it says', () => {
+    expect(handsOnOf({ kind: 'cut' })).toEqual({ setupMin: 10, perPieceS: 20 });
+    expect(handsOnOf({ kind: 'cut', setupMin: 4 })).toEqual({ setupMin: 4, perPieceS: 0 });
+    expect(handsOnOf({ kind: 'cut', perPieceS: 9 })).toEqual({ setupMin: 0, perPieceS: 9 });
+    expect(handsOnOf({ kind: 'cut', setupMin: 0, perPieceS: 0 })).toEqual({ setupMin: 0, perPieceS: 0 });
+    for (const { handsOn } of Object.values(stageKindFacts)) {
+      expect(handsOn.setupMin + handsOn.perPieceS).toBeGreaterThan(0);
+    }
   });
 
   const coated = ['pour base', 'unmould base', 'dip coat'] as const;

@@ -1,9 +1,15 @@
-import type { CautionCode, ClosingState, OpeningState, StageKind } from '#contract';
+import type { CautionCode, ClosingState, OpeningState, Stage, StageKind } from '#contract';
 import type { Evidence } from '#units';
 
 /** How a part was made and where it is when a stage comes to it. */
 export type PartCondition =
-  'in-mould' | 'out-of-mould' | 'without-mould' | 'dipped' | 'piped' | 'melted' | 'decor';
+  | 'in-mould'
+  | 'out-of-mould'
+  | 'without-mould'
+  | 'dipped'
+  | 'piped'
+  | 'melted'
+  | 'decor';
 
 /** What a stage waits for, or must come before, of a part. */
 interface StateWait {
@@ -28,12 +34,21 @@ interface KindOrder {
   readonly kinds: readonly StageKind[];
 }
 
+/** Time at the bench, as a maker would enter it. */
+export interface HandsOn {
+  /** However many pieces. */
+  readonly setupMin: number;
+  readonly perPieceS: number;
+}
+
 /** What the planner and the maker need to know of a kind of stage. */
 export interface StageKindFacts {
   /** It turns a recipe, melt-and-pour base or dough into its part; the part's clocks start at its end. */
   readonly makes: boolean;
   /** It frees the mould that holds its part. */
   readonly frees: boolean;
+  /** What it usually takes where the design does not say. Common practice, no source: for two dozen pieces by one maker. */
+  readonly handsOn: HandsOn;
   /** What it makes is put onto or into another part. */
   readonly hosted?: true;
   readonly after?: KindOrder;
@@ -45,6 +60,8 @@ export interface StageKindFacts {
 const commonPractice: Evidence = { kind: 'common practice' };
 const fromMemory: Evidence = { kind: 'from memory' };
 
+const hands = (setupMin: number, perPieceS: number): HandsOn => ({ setupMin, perPieceS });
+
 const freshlyPoured: StateWait = { opens: 'holds-layer', closes: 'bonds-until' };
 
 /**
@@ -52,11 +69,12 @@ const freshlyPoured: StateWait = { opens: 'holds-layer', closes: 'bonds-until' }
  * its test.
  */
 export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
-  'press-decor': { makes: true, frees: false, cautions: ['caution.fresh-soap'] },
-  pour: { makes: true, frees: false, cautions: ['caution.lye'] },
+  'press-decor': { makes: true, frees: false, handsOn: hands(10, 60), cautions: ['caution.fresh-soap'] },
+  pour: { makes: true, frees: false, handsOn: hands(35, 8), cautions: ['caution.lye'] },
   layer: {
     makes: true,
     frees: false,
+    handsOn: hands(30, 8),
     hosted: true,
     waits: { of: 'host', states: { 'in-mould': freshlyPoured }, evidence: commonPractice },
     cautions: ['caution.lye'],
@@ -64,6 +82,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   unmould: {
     makes: false,
     frees: true,
+    handsOn: hands(5, 30),
     waits: {
       of: 'cavity',
       states: {
@@ -80,12 +99,14 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   patch: {
     makes: false,
     frees: false,
+    handsOn: hands(5, 30),
     after: { of: 'cavity', kinds: ['unmould'] },
     cautions: ['caution.fresh-soap'],
   },
   dip: {
     makes: true,
     frees: false,
+    handsOn: hands(35, 15),
     hosted: true,
     after: { of: 'host', kinds: ['unmould'] },
     waits: {
@@ -104,6 +125,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   pipe: {
     makes: true,
     frees: false,
+    handsOn: hands(35, 30),
     hosted: true,
     waits: {
       of: 'host',
@@ -121,6 +143,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   'set-in': {
     makes: false,
     frees: false,
+    handsOn: hands(5, 25),
     hosted: true,
     waits: {
       of: 'host',
@@ -135,6 +158,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   glaze: {
     makes: true,
     frees: false,
+    handsOn: hands(15, 25),
     hosted: true,
     waits: {
       of: 'host',
@@ -153,6 +177,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   turn: {
     makes: false,
     frees: false,
+    handsOn: hands(2, 12),
     after: { of: 'cavity', kinds: ['unmould'] },
     waits: {
       of: 'piece',
@@ -168,6 +193,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   cut: {
     makes: false,
     frees: false,
+    handsOn: hands(10, 20),
     after: { of: 'cavity', kinds: ['unmould'] },
     // Soap that is unmoulded first is firm by then; a block that is cut in its mould needs only to stand.
     waits: {
@@ -187,12 +213,14 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   stamp: {
     makes: false,
     frees: false,
+    handsOn: hands(5, 20),
     after: { of: 'cavity', kinds: ['unmould'] },
     cautions: ['caution.fresh-soap'],
   },
   wrap: {
     makes: false,
     frees: false,
+    handsOn: hands(5, 60),
     after: { of: 'cavity', kinds: ['unmould', 'cut'] },
     waits: {
       of: 'piece',
@@ -208,3 +236,13 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     cautions: [],
   },
 };
+
+/** Time at the bench for a stage: as the design says, else what its kind usually takes. */
+export function handsOnOf({
+  kind,
+  setupMin,
+  perPieceS,
+}: Pick<Stage, 'kind' | 'setupMin' | 'perPieceS'>): HandsOn {
+  if (setupMin === undefined && perPieceS === undefined) return stageKindFacts[kind].handsOn;
+  return { setupMin: setupMin ?? 0, perPieceS: perPieceS ?? 0 };
+}

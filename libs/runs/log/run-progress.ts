@@ -1,5 +1,6 @@
 import type { MishapKind, MishapResponse, SoapState, Stage } from '#contract';
 import type { Minute } from '#units';
+import { handsOnOf } from '../input/stage-kinds.js';
 
 /** One try at a stage. A remade stage has a second attempt; the first stays on record. */
 export interface StageAttempt {
@@ -87,5 +88,6 @@ export function latestAttempt(progress: RunProgress, stage: string): StageAttemp
 
 /** Hands-on minutes of a stage for a number of pieces, rounded up. */
 export function handsOnMinutes(stage: Stage, count: number): number {
-  return stage.setupMin + Math.ceil((stage.perPieceS * count) / 60);
+  const { setupMin, perPieceS } = handsOnOf(stage);
+  return setupMin + Math.ceil((perPieceS * count) / 60);
 }

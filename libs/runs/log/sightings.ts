@@ -1,6 +1,7 @@
 import type { StateId } from '#clocks';
 import type { Minute } from '#units';
 import { countsFrom } from '../input/counts-from.js';
+import { handsOnOf } from '../input/stage-kinds.js';
 import { cureStarts, makingAttempt, type RunState } from '../assessed-run.js';
 import { latestAttempt, type StageAttempt } from './run-progress.js';
 
@@ -50,7 +51,7 @@ export function sightingsOf(runState: RunState): Sighting[] {
     if (status !== 'done' || startedAt === undefined || endedAt === undefined || entry === undefined)
       continue;
     // Mixing for a layer may begin before what it is poured on holds it.
-    const handled = Math.min(startedAt + stage.setupMin, endedAt);
+    const handled = Math.min(startedAt + handsOnOf(stage).setupMin, endedAt);
     const from = { by: 'done', entry, place } as const;
     for (const wait of run.design.waits) {
       if (wait.stage !== stage.key) continue;

@@ -15,6 +15,7 @@ export interface DesignIssues {
   'run.unknown': Unknown;
   'design.making-stage': { readonly title: string; readonly count: number };
   'design.wait-without-making': { readonly title: string };
+  'design.no-hands-on': None;
   'design.firmness-refused': { readonly title: string };
   'design.state-without-clock': {
     readonly title: string;

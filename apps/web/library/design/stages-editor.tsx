@@ -1,11 +1,12 @@
 import { ArrowDown, ArrowUp, Trash2 } from 'lucide-react';
 import { useRef, useState, type ReactNode } from 'react';
 import { stageKinds, type StageKind } from '#contract/names';
+import { handsOnOf, type HandsOn } from '#runs';
 import { SelectField, TextField } from '../../form/fields.js';
 import { fieldId, useForm } from '../../form/form-context.js';
 import { ListEditor } from '../../form/list-editor.js';
 import { NumberField } from '../../form/number-field.js';
-import { listAt, valueAt, withMoved, textAt } from '../../form/values.js';
+import { listAt, valueAt, withMoved, textAt, type Value } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
 import { ConditionFields } from './condition-fields.js';
 import { useConditionTexts } from './condition-texts.js';
@@ -60,6 +61,13 @@ export function StagesEditor({ around }: { readonly around: DesignAround }): Rea
   );
 }
 
+/** What counts where the maker leaves the time open: of a stage that says neither, what its kind usually takes. */
+function usualHandsOn(stage: Value): HandsOn {
+  const kind = stageKinds.find((each) => each === valueAt(stage, ['kind']));
+  const isSaid = ['setupMin', 'perPieceS'].some((field) => typeof valueAt(stage, [field]) === 'number');
+  return kind === undefined || isSaid ? { setupMin: 0, perPieceS: 0 } : handsOnOf({ kind });
+}
+
 function StageItem({
   index,
   around,
@@ -74,6 +82,7 @@ function StageItem({
   const path = ['stages', index];
   const stage = valueAt(content, path);
   const title = textAt(stage, ['title']);
+  const usual = usualHandsOn(stage);
   const texts = useConditionTexts(valueAt(stage, ['key']));
   const parts = listAt(content, ['parts']).map((part) => ({
     value: textAt(part, ['key']),
@@ -95,8 +104,18 @@ function StageItem({
               choices={stageKinds.map((value) => ({ value, text: library.stageKinds[value] }))}
             />
             <SelectField path={[...path, 'part']} label={library.stagePart} choices={parts} />
-            <NumberField path={[...path, 'setupMin']} label={library.setup} unit="min" preset={0} />
-            <NumberField path={[...path, 'perPieceS']} label={library.perPieceTime} unit="s" preset={0} />
+            <NumberField
+              path={[...path, 'setupMin']}
+              label={library.setup}
+              unit="min"
+              preset={usual.setupMin}
+            />
+            <NumberField
+              path={[...path, 'perPieceS']}
+              label={library.perPieceTime}
+              unit="s"
+              preset={usual.perPieceS}
+            />
           </div>
           <ConditionFields stage={valueAt(stage, ['key'])} />
           {around.workshop.equipment.length > 0 && (

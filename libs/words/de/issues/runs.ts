@@ -48,6 +48,8 @@ export const runIssues: IssueWordsOf<Codes> = {
     `${quoted(title)} wird in ${number(count, 0)} Schritten gemacht. Genau einer muss es sein: gießen, schichten, tauchen, spritzen, übergießen oder pressen.`,
   'design.wait-without-making': ({ title }, { quoted }) =>
     `Kein Schritt macht ${quoted(title)}, also gibt es nichts abzuwarten. Fügen Sie den Schritt hinzu, oder nehmen Sie das Warten heraus.`,
+  'design.no-hands-on': () =>
+    'Kein Schritt braucht Zeit am Arbeitsplatz. Geben Sie an, wie lange die Arbeit dauert, oder lassen Sie es weg: Dann gilt das Übliche.',
   'design.firmness-refused': ({ title }, { quoted }) =>
     `${quoted(title)} muss warten, bis die Seife fest ist. Wissen Sie die Zeit besser, geben Sie eigene Stunden nach dem Gießen an.`,
   'design.state-without-clock': ({ title, states }, { quoted }) =>

@@ -44,6 +44,8 @@ export const runIssues: IssueWordsOf<Codes> = {
     `${quoted(title)} is made in ${number(count, 0)} stages. Make it in just one: pour, layer, dip, pipe, glaze or press it.`,
   'design.wait-without-making': ({ title }, { quoted }) =>
     `No stage makes ${quoted(title)}, so there is nothing to wait for. Add the stage, or take the wait out.`,
+  'design.no-hands-on': () =>
+    'No stage takes any time at the bench. Enter how long the work takes, or leave it out and take what is usual.',
   'design.firmness-refused': ({ title }, { quoted }) =>
     `${quoted(title)} has to wait until the soap is firm. If you know the time better, give hours of your own after the pour.`,
   'design.state-without-clock': ({ title, states }, { quoted }) =>
