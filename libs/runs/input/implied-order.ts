@@ -93,7 +93,7 @@ class Adding {
     );
     const { waits } = stageKindFacts[stage.kind];
     for (const { part, making } of inside) {
-      const condition = isOut ? 'out-of-mould' : conditionAt(this.design, stage, part);
+      const condition = isOut ? 'out-of-mould' : conditionAt(this.soFar(), stage, part);
       const opens = isTold || isOut ? undefined : statesOf(waits, condition).opens;
       if (opens === undefined && !isOut) this.putAfter(stage, making);
       const closing = this.closingOf(stage, part, statesOf(waits, condition).closes);
@@ -106,7 +106,7 @@ class Adding {
     const { waits } = stageKindFacts[stage.kind];
     if (waits === undefined) return;
     for (const part of this.partsOf(waits, stage)) {
-      const condition = conditionAt(this.design, stage, part);
+      const condition = conditionAt(this.soFar(), stage, part);
       const making = makingOf(this.design, part.key);
       if (condition === undefined || making === undefined || making === stage) continue;
       if (this.comesBefore(stage.key, making.key)) continue;
@@ -164,12 +164,13 @@ class Adding {
 
   /** Against all that was added before, so that nothing is ever to come after itself. */
   private comesBefore(from: string, to: string): boolean {
+    return leadsTo(this.soFar(), from, to);
+  }
+
+  /** The design with what was added to it before. */
+  private soFar(): Outline {
     const { design, waits, links } = this;
-    return leadsTo(
-      { ...design, waits: [...design.waits, ...waits], links: [...design.links, ...links] },
-      from,
-      to,
-    );
+    return { ...design, waits: [...design.waits, ...waits], links: [...design.links, ...links] };
   }
 
   private isToldFirm(stage: Stage, part: Part): boolean {

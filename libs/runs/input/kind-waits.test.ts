@@ -68,6 +68,12 @@ const practice: readonly (readonly [string, string, string[], string[]])[] = [
     ['after unmould-base', 'base before takes-coat-until'],
   ],
   [
+    'dipping a base that is unmoulded further down the list',
+    'dip coat',
+    ['pour base', 'dip coat', 'unmould base'],
+    ['after unmould-base', 'base before takes-coat-until'],
+  ],
+  [
     'a second coat over piping',
     'dip coat',
     ['pour base', 'unmould base', 'pipe foam', 'dip coat'],

@@ -3,6 +3,7 @@ import { instantOf, openIntervals, type OpenInterval } from '#hours';
 import type { Hold, Problem, Resource, Stage as PlannerStage, Truncation } from '#planner';
 import { minute, minuteOfIso, type Minute } from '#units';
 import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
+import { countsFrom } from '../input/counts-from.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { Network } from './network-references.js';
 import { lagsOf } from './network-lags.js';
@@ -12,7 +13,7 @@ import { builtOn } from '../log/respond-to-mishap.js';
 import { mouldUse, type ResolvedRun } from '../input/resolve-run.js';
 
 /** How far ahead hours are looked up, in days: a making that cannot be placed in a season is no plan. */
-export const HOURS_AHEAD_DAYS = 120;
+const MAKING_WITHIN_DAYS = 120;
 /** How far ahead the lot may become ready, in days: the slowest soap cures for a year. */
 const READY_WITHIN_DAYS = 540;
 
@@ -31,7 +32,8 @@ export function buildNetwork(
   const starts = runs.map(({ run }) => startAfter(run, timeZone));
   const from = minute(Math.min(options.now, ...starts, ...runs.flatMap(earliestDone)));
   const previous = previousStarts(options);
-  const hoursUntil = minute(Math.max(options.now, ...starts) + HOURS_AHEAD_DAYS * 1440);
+  const hoursAheadDays = daysAhead(runs);
+  const hoursUntil = minute(Math.max(options.now, ...starts) + hoursAheadDays * 1440);
   const stages = runs.map((r) => stagesOf(r, timeZone, options.now, previous));
   const lags = runs.flatMap(lagsOf);
   const resources = resourcesOf(input);
@@ -51,8 +53,17 @@ export function buildNetwork(
     // Of lags that bridge the same gap the planner's first is meant.
     lags: new Map(lags.map(({ lag, reference }) => [lag.id, reference] as const).reverse()),
     resources: new Map(resources.map(({ resource, reference }) => [resource.id, reference])),
+    hoursAheadDays,
   };
   return { problem, references };
+}
+
+/** How far ahead hours are looked up, in days: until the slowest soap is cured where a stage waits for that. */
+function daysAhead(runs: readonly AssessedRun[]): number {
+  const waitsForCure = runs.some(({ run }) =>
+    run.design.waits.some(({ opens }) => opens !== undefined && countsFrom(opens) === 'unmoulding'),
+  );
+  return waitsForCure ? READY_WITHIN_DAYS : MAKING_WITHIN_DAYS;
 }
 
 function stageReferences(assessed: AssessedRun): [string, NetworkStage][] {

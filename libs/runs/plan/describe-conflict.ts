@@ -4,7 +4,6 @@ import type { Problem, Requirement } from '#planner';
 import { isoInstant, minute } from '#units';
 import { bandNow } from '../observed/observe-draws.js';
 import type { AssessedRun } from '../assessed-run.js';
-import { HOURS_AHEAD_DAYS } from './build-network.js';
 import {
   dayOf,
   lagNamed,
@@ -32,7 +31,7 @@ function describeRequirement(requirement: Requirement, network: Network): Confli
       return { code: 'conflict.shared', resource: resourceNamed(references, resource), owned, stages };
     }
     case 'horizon':
-      return { code: 'conflict.horizon', days: HOURS_AHEAD_DAYS };
+      return { code: 'conflict.horizon', days: references.hoursAheadDays };
     case 'calendar':
     case 'earliest':
     case 'latest':

@@ -14,6 +14,8 @@ export interface NetworkReferences {
   readonly stages: ReadonlyMap<string, NetworkStage>;
   readonly lags: ReadonlyMap<string, NetworkLag>;
   readonly resources: ReadonlyMap<string, ResourceReference>;
+  /** For how long the maker’s hours were looked up, from the present or the last start. */
+  readonly hoursAheadDays: number;
 }
 
 /** An attempt at a stage, or the cured lot of a run. */

@@ -13,8 +13,8 @@ export interface StageWindow {
 
 const LIKELY = 0.5;
 const CAUTIOUS = 0.9;
-/** A closing this near to the end of the hours looked up comes from that end, not from the soap. */
-const NEAR_THE_END = 21 * 1440;
+/** By so much the hours looked up are cut, in minutes, to see whether a closing comes from their end or from the soap. */
+const CUT = 21 * 1440;
 
 /**
  * The window of each stage that is still to be done.
@@ -24,16 +24,16 @@ const NEAR_THE_END = 21 * 1440;
  * both hold. A stage that only the end of the looked-up hours closes has no last call.
  */
 export function stageWindows(problem: Problem, schedule: Schedule): Map<string, StageWindow> {
-  const end = Math.max(...Object.values(problem.calendars).flatMap((open) => open.map((i) => i.to)));
   const along = (p: Problem, certainty: number): Map<string, Window | undefined> =>
     windowsAlong(p, certainty, schedule.starts);
   const likely = along(problem, LIKELY);
+  const sooner = along(endingSooner(problem), LIKELY);
   const ready = along(without(problem, 'atMost'), CAUTIOUS);
   const open = along(without(problem, 'atLeast'), CAUTIOUS);
   const found = new Map<string, StageWindow>();
   for (const [id, window] of likely) {
     if (window === undefined) continue;
-    const bounded = window.latest < end - NEAR_THE_END;
+    const bounded = window.latest === sooner.get(id)?.latest;
     found.set(id, {
       opens: window.earliest,
       lastCall: bounded ? window.latest : undefined,
@@ -43,6 +43,18 @@ export function stageWindows(problem: Problem, schedule: Schedule): Map<string, 
     });
   }
   return found;
+}
+
+/** The problem with all that it looks ahead cut by the same. */
+function endingSooner(problem: Problem): Problem {
+  const end = Math.max(...Object.values(problem.calendars).flatMap((open) => open.map((i) => i.to))) - CUT;
+  const calendars = Object.fromEntries(
+    Object.entries(problem.calendars).map(([name, open]) => [
+      name,
+      open.flatMap(({ from, to }) => (from < end ? [{ from, to: Math.min(to, end) }] : [])),
+    ]),
+  );
+  return { ...problem, calendars, until: problem.until - CUT };
 }
 
 /** The problem with one side of its uncertain lags taken away. */
