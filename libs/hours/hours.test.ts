@@ -155,6 +155,14 @@ describe('open intervals', () => {
     }
   });
 
+  /** In the night to Sunday 1 November 2026 Cuba's clock goes from 01:00 back to 00:00, so that midnight comes twice. */
+  it('ends a day at the first midnight where the clock shows two', () => {
+    const weekly = { ...noHours, saturday: [{ from: '22:00', to: '24:00' }] };
+    expect(
+      iso({ weekly, exceptions: [] }, 'America/Havana', '2026-10-31T12:00:00Z', '2026-11-01T12:00:00Z'),
+    ).toEqual(['2026-11-01T02:00:00.000Z/2026-11-01T04:00:00.000Z']);
+  });
+
   /** On Friday 24 April 2026 Egypt's clock goes from 00:00 to 01:00, on to UTC+3. */
   it('counts the day after one that has no midnight from its own midnight', () => {
     const weekly = {

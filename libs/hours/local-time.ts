@@ -35,10 +35,8 @@ export function localText(at: Minute, zone: string): string {
 
 /** The instant of a time of day on a day; `24:00` is the start of the next day. @param day any moment of it */
 export function timeOnDay(day: DateTime, time: string): Minute {
-  const start = day.startOf('day');
-  if (time === '24:00') return minuteOf(start.plus({ days: 1 }).startOf('day').toMillis());
   const [hour, min] = time.split(':').map(Number);
-  return firstOf(start.set({ hour: hour ?? 0, minute: min ?? 0 }));
+  return firstOf(day.startOf('day').set({ hour: hour ?? 0, minute: min ?? 0 }));
 }
 
 /** Of a wall-clock time that comes twice, the first; luxon alone may take either. */
