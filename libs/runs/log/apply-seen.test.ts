@@ -45,6 +45,10 @@ describe('a look at a part', () => {
         { ...file.designs[0]!.parts[0]!, key: 'spare', title: 'Never poured' },
         { key: 'shell', title: 'Shell', kind: 'decor' as const, perPiece: 1, breakagePercent: 0 },
       ],
+      stages: [
+        ...file.designs[0]!.stages,
+        { ...file.designs[0]!.stages[3]!, key: 'press', kind: 'press-decor' as const, part: 'shell' },
+      ],
     };
     const [run] = resolveRuns({ ...file, designs: [design] });
     for (const part of ['lid', 'spare', 'shell']) {
@@ -92,6 +96,10 @@ describe('a look at a part', () => {
     const [lyeIn, seen] = ['2026-11-27T19:35:00Z', '2026-11-27T19:40:00Z'];
     expect(issuesOf(under, look('light-trace', 'already', seen))).toEqual([
       { code: 'log.clock-not-started', path: [1, 'since'], value: undefined, state: 'light-trace' },
+    ]);
+    // No later stage tells it either.
+    expect(issuesOf(under, over, look('light-trace', 'already', FREED))).toMatchObject([
+      { code: 'log.clock-not-started', path: [2, 'since'] },
     ]);
     const { issues, progress } = folded(under, look('light-trace', 'already', seen, { since: lyeIn }));
     expect(issues).toEqual([]);

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '#contract';
 import { checkEntry, planRuns, runFileInput } from '#runs';
-import { minuteOfIso } from '#units';
+import { minuteOfIso, type Issue } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
+import { resolveRuns } from '../input/resolve-run.js';
+import { askWeighIns } from './ask-weigh-ins.js';
 
 const file = loadRunFile('ok', 'two-layer');
 const made: LogEntry[] = [
@@ -36,6 +38,47 @@ describe('a weigh-in far off its forecast', () => {
 
   it.each([2000, 480, 120])('is not one within five times: %d g', (massG) => {
     expect(codesOf(weighIn(massG))).toEqual([]);
+  });
+
+  it('is told with what was expected of it, and what would be believed', () => {
+    const read = runFileInput(fileWith(weighIn(4800)));
+    const [issue] = (read.ok ? [] : read.issues) as [Issue & { expectedEachG: number }];
+    const { expectedEachG } = issue;
+    // 75 mL of a batter that is heavier than water.
+    expect(expectedEachG).toBeGreaterThan(75);
+    expect(expectedEachG).toBeLessThan(78);
+    expect(issue).toMatchObject({
+      ...{ value: 4800, massG: 4800, pieces: 6 },
+      accepted: { kind: 'range', unit: 'g', low: (expectedEachG * 6) / 5, high: expectedEachG * 6 * 5 },
+    });
+  });
+
+  it('is one from five times on, in grams that were weighed before', () => {
+    const first = { pieces: 4, confirmed: true };
+    const then = { pieces: 4, at: '2026-12-08T18:00:00Z' };
+    for (const [massG, asked] of [
+      [500, 1],
+      [499, 0],
+      [21, 0],
+      [20, 1],
+    ] as const) {
+      expect(codesOf(weighIn(100, first), weighIn(massG, then))).toHaveLength(asked);
+    }
+  });
+
+  it('counts what is bought by the piece, and is none where nothing tells what a piece weighs', () => {
+    const asked = (eachG: number | undefined, massG: number): number => {
+      const shell = { key: 'shell', title: 'Shell', kind: 'decor' as const, perPiece: 2, breakagePercent: 0 };
+      const designs = file.designs.map((design) => ({
+        ...{ ...design, stages: [], links: [], waits: [] },
+        parts: [eachG === undefined ? shell : { ...shell, eachG }],
+      }));
+      const [run] = resolveRuns({ ...file, designs });
+      return askWeighIns(run!, [{ entry: weighIn(massG) }]).length;
+    };
+    // Six pieces with two shells of 10 g each.
+    expect([asked(10, 120), asked(10, 601), asked(10, 23)]).toEqual([0, 1, 1]);
+    expect(asked(undefined, 4800)).toBe(0);
   });
 
   it('is held against what the pieces weighed the last time', () => {

@@ -25,18 +25,19 @@ export function askWeighIns(run: ResolvedRun, lines: readonly LogLine[]): Issue[
   let forecast = pieceGrams(run);
   return effectiveLog(lines).effective.flatMap(({ entry, place }) => {
     if (entry.kind !== 'weigh-in') return [];
-    const question = entry.confirmed === true ? undefined : doubt(entry, forecast);
-    if (question === undefined) forecast = entry.massG / entry.pieces;
-    return question === undefined ? [] : [{ ...question, path: [place, 'massG'] }];
+    const question = entry.confirmed === true ? undefined : doubt(entry, forecast, place);
+    if (question !== undefined) return [question];
+    forecast = entry.massG / entry.pieces;
+    return [];
   });
 }
 
-function doubt({ massG, pieces }: WeighIn, perPiece: number): Issue | undefined {
+function doubt({ massG, pieces }: WeighIn, perPiece: number, place: number): Issue | undefined {
   const forecast = perPiece * pieces;
   if (!(forecast > 0) || (massG < forecast * DOUBTFUL && massG > forecast / DOUBTFUL)) return undefined;
   return {
     code: 'log.weigh-in-doubtful',
-    path: ['massG'],
+    path: [place, 'massG'],
     value: massG,
     accepted: { kind: 'range', low: forecast / DOUBTFUL, high: forecast * DOUBTFUL, unit: 'g' },
     ...{ massG, pieces, expectedEachG: perPiece },

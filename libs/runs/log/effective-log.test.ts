@@ -43,4 +43,14 @@ describe('the lines of a log that stand', () => {
       { code: 'log.unknown-entry', path: [3, 'entry'], value: '#1' },
     ]);
   });
+
+  it('have no place for forgetting what is not there, and name the last that are', () => {
+    const forget: LogEntry = { kind: 'forget', entry: '#9', at };
+    const lines = ['a', 'b', 'c', 'd'].map((stage) => ({ entry: done(stage) }));
+    const { effective, issues } = effectiveLog([...lines, { entry: forget }]);
+    expect(effective).toHaveLength(4);
+    expect(issues).toEqual([
+      { code: 'log.unknown-entry', path: [4, 'entry'], value: '#9', known: ['#2', '#3', '#4'] },
+    ]);
+  });
 });

@@ -81,6 +81,13 @@ describe('a stage that is done', () => {
     expect(folded({ ...file, designs }, over, turn).issues).toEqual([]);
   });
 
+  it('comes after what is linked before it', () => {
+    const turn: LogEntry = { kind: 'done', stage: 'turn', at: '2026-11-29T18:00:00Z' };
+    expect(folded(file, under, over, turn).issues).toMatchObject([
+      { code: 'log.out-of-order', missing: ['Unmould'] },
+    ]);
+  });
+
   it('waits for no part that was left out', () => {
     const drop: LogEntry = {
       ...{ kind: 'mishap', part: 'under', mishap: 'seized', response: 'drop-part' },
@@ -100,6 +107,12 @@ describe('“not yet”', () => {
     const at = minuteOfIso(notYet.at);
     expect(progress.notYet).toEqual([{ stage: 'unmould', attempt: 1, at, entry: '#3', place: 2 }]);
     expect(progress.attempts[2]).toMatchObject({ status: 'open', notBefore: at });
+  });
+
+  it('is said of a stage of the design', () => {
+    expect(folded(file, { ...notYet, stage: 'fly' }).issues).toMatchObject([
+      { code: 'stage.unknown', path: [0, 'stage'], value: 'fly' },
+    ]);
   });
 
   it('is not said of what is done, nor of what waits for no soap', () => {
@@ -156,6 +169,19 @@ describe('an entry that is checked before it is made', () => {
     const again: LogEntry = { ...over, at: '2026-11-27T20:10:00Z' };
     expect(checkEntry(input, 'cups', again)).toEqual([]);
     expect(() => checkEntry(input, 'none', again)).toThrow('none');
+    const poured = { ...file, runs, log: [{ run: 'more', entry: under }] };
+    expect(checkEntry(poured, 'cups', under)).toEqual([]);
+  });
+
+  it('is asked about where it is hard to believe, itself and not what stands', () => {
+    const unmould: LogEntry = { kind: 'done', stage: 'unmould', at: '2026-11-29T18:00:00Z' };
+    const weighIn = (massG: number, day: string): LogEntry => ({
+      ...{ kind: 'weigh-in', pieces: 6, massG, at: `2026-12-${day}T18:00:00Z` },
+    });
+    const doubtful = { code: 'log.weigh-in-doubtful', path: ['massG'] };
+    const before = withLog(under, over, unmould, weighIn(4800, '01'));
+    expect(checkEntry(before, 'cups', weighIn(48, '02'))).toMatchObject([doubtful]);
+    expect(checkEntry(before, 'cups', weighIn(480, '02'))).toEqual([]);
   });
 });
 

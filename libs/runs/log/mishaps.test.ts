@@ -128,6 +128,14 @@ describe('a mishap', () => {
     expect(bad(mishap('under', 'riced', at('20:00')))).toBe(false);
     expect(bad(mishap('over', 'seized', at('20:00')))).toBe(false);
     expect(bad(mishap('over', 'ran-short', at('20:00'), { response: 'carry-on' }))).toBe(false);
+    const { progress } = folded(under, mishap('over', 'seized', at('19:40'), { response: 'drop-part' }));
+    expect(badBatch({ run: cups, progress, clocks: new Map() }, 'over')).toBe(false);
+  });
+
+  it('is of a part of the design', () => {
+    expect(folded(under, over, mishap('lid', 'holes', at('20:00'))).issues).toMatchObject([
+      { code: 'part.unknown', path: [2, 'part'], value: 'lid', known: ['under', 'over'] },
+    ]);
   });
 });
 

@@ -44,7 +44,7 @@ function remake(
   pieces?: number,
 ): void {
   for (const key of builtOn(run, making)) {
-    const last = progress.attempts.findLast((a) => a.stage.key === key && a.status !== 'spoilt');
+    const last = latestAttempt(progress, key);
     if (last === undefined || (key !== making && last.status !== 'done')) continue;
     close(last, at);
     progress.attempts.splice(progress.attempts.indexOf(last) + 1, 0, {

@@ -79,6 +79,64 @@ describe('what a log tells of the states of the soap', () => {
     ]);
   });
 
+  it('is nothing of stages that were spoilt, or that ended with the batch that ran short', () => {
+    const mishap = (kind: 'seized' | 'ran-short'): LogEntry => ({
+      ...{ kind: 'mishap', part: 'over', mishap: kind, at: '2026-11-27T20:00:00Z' },
+    });
+    expect(seenIn(file, {}, under, over, mishap('seized'))).toEqual([]);
+    expect(seenIn(file, {}, under, mishap('ran-short'))).toEqual([]);
+  });
+
+  it('is of what the stage itself waited for', () => {
+    const unmould: LogEntry = { kind: 'done', stage: 'unmould', at: '2026-11-29T18:20:00Z' };
+    const told = seenIn(file, {}, under, over, unmould).filter(({ place }) => place === 2);
+    // Ten minutes of work, which is counted as set up: seen as it ended.
+    expect(told).toEqual([
+      {
+        ...{ part: 'over', state: 'firm', saw: 'already', by: 'done', entry: '#3', place: 2 },
+        minutes: 2788,
+      },
+    ]);
+  });
+
+  it('counts the cure from the end of the unmoulding', () => {
+    const unmould: LogEntry = { kind: 'done', stage: 'unmould', at: '2026-11-29T18:20:00Z' };
+    const look: LogEntry = {
+      ...{ kind: 'seen', part: 'over', state: 'cured', saw: 'not-yet', at: '2026-11-30T18:20:00Z' },
+    };
+    expect(seenIn(file, {}, under, over, unmould, look).at(-1)).toMatchObject({
+      state: 'cured',
+      minutes: 1440,
+    });
+  });
+
+  it('is nothing in the minute in which the clock starts', () => {
+    const notYet: LogEntry = { kind: 'not-yet', stage: 'unmould', at: '2026-11-27T19:52:00Z' };
+    expect(seenIn(file, { over: 1000 }, under, over, notYet).filter(({ by }) => by === 'look')).toEqual([]);
+  });
+
+  it('is nothing any more of a stage that is done over, nor of a batch that is', () => {
+    const [design] = file.designs;
+    const waits = [
+      { stage: 'unmould', part: 'under', opens: 'firm' as const },
+      { stage: 'unmould', part: 'over', opens: 'firm' as const },
+    ];
+    const input = { ...file, designs: [{ ...design!, waits }] };
+    const notYet: LogEntry = { kind: 'not-yet', stage: 'unmould', at };
+    const trace: LogEntry = {
+      ...{ kind: 'seen', part: 'over', state: 'light-trace', saw: 'just-now' },
+      ...{ since: '2026-11-27T19:35:00Z', at: '2026-11-27T19:41:00Z' },
+    };
+    const unmould: LogEntry = { kind: 'done', stage: 'unmould', at: '2026-11-29T18:20:00Z' };
+    const seized: LogEntry = { kind: 'mishap', part: 'over', mishap: 'seized', at: '2026-11-29T19:00:00Z' };
+    const looks = (...more: LogEntry[]) =>
+      seenIn(input, { under: 3000, over: 1000 }, under, over, trace, notYet, unmould, ...more).filter(
+        ({ by }) => by === 'look',
+      );
+    expect(looks()).toHaveLength(2);
+    expect(looks(seized)).toEqual([]);
+  });
+
   it('is in the order of the log, whatever it tells', () => {
     const look = (time: string, saw: 'not-yet' | 'just-now'): LogEntry => ({
       ...{ kind: 'seen', part: 'under', state: 'holds-layer', saw, at: time },

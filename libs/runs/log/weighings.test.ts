@@ -12,7 +12,12 @@ const [cups] = resolveRuns({
     ...design,
     parts: [
       ...design.parts,
+      { ...design.parts[0]!, key: 'spare', title: 'Never poured' },
       { key: 'shell', title: 'Shell', kind: 'decor' as const, perPiece: 1, breakagePercent: 0 },
+    ],
+    stages: [
+      ...design.stages,
+      { ...design.stages[3]!, key: 'press', kind: 'press-decor' as const, part: 'shell' },
     ],
   })),
 });
@@ -70,9 +75,9 @@ describe('a weighing of pieces as they are made', () => {
   });
 
   it('is of a part that a scale can tell, once it is made', () => {
-    for (const part of ['lid', 'shell']) {
+    for (const part of ['lid', 'spare', 'shell']) {
       expect(issuesOf(under, over, weighed(230, { part }))).toMatchObject([
-        { code: 'part.unknown', path: [2, 'part'], value: part, known: ['under', 'over'] },
+        { code: 'part.unknown', path: [2, 'part'], value: part, known: ['under', 'over', 'spare'] },
       ]);
     }
     expect(issuesOf(under, weighed(230))).toEqual([
@@ -115,7 +120,9 @@ describe('a weigh-in', () => {
     const drop = (part: string): LogEntry => ({
       ...{ kind: 'mishap', part, mishap: 'seized', response: 'drop-part', at: '2026-11-27T20:00:00Z' },
     });
-    expect(issuesOf(under, over, drop('under'), drop('over'), weighIn)).toEqual([
+    const [plain] = resolveRuns(file);
+    const lines = [under, over, drop('under'), drop('over'), weighIn].map((entry) => ({ entry }));
+    expect(foldLog(plain!, lines, new Map()).issues).toEqual([
       { code: 'log.cure-not-begun', path: [4, 'at'], value: at, at },
     ]);
   });
