@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { formError, ruleError } from './accepted-error.js';
-import { givenInstant, instant, key, seed, title, uuid, version } from './common.js';
+import { givenInstant, instant, key, numberInAddress, seed, title, uuid, version } from './common.js';
 import { evidence } from './evidence.js';
 import { fat, fatKind, iodineValue, unsaponifiable } from './fat.js';
 import { mould } from './mould.js';
@@ -50,6 +50,18 @@ export const storedRun = z
   })
   .meta({ id: 'StoredRun' });
 
+/** Runs that are listed at once, at most. */
+const MOST_RUNS = 200;
+
+export const runsQuery = z.strictObject({
+  state: z
+    .enum(['live', 'over'])
+    .optional()
+    .meta({ description: 'live: planned or making; over: curing or abandoned; absent: all' }),
+  before: uuid.optional().meta({ description: 'Id of a run; only runs that were made before it' }),
+  most: numberInAddress(1, MOST_RUNS).default(MOST_RUNS),
+});
+
 export const planRequest = z
   .strictObject({
     seed: seed.optional().meta({ description: 'Same seed, same plan; 1 if absent' }),
@@ -80,16 +92,14 @@ export const planRevision = z
 export const createdRun = z.strictObject({ run: storedRun, plan: planRevision }).meta({ id: 'CreatedRun' });
 
 /** Which runs to gather for: ids with commas between them; absent: all that are planned and not begun. */
-export const gatherQuery = z
-  .strictObject({
-    runs: z
-      .string()
-      .max(2000)
-      .regex(/^[^,]+(,[^,]+){0,49}$/, formError('run-ids'))
-      .refine((text) => text.split(',').every((id) => uuid.safeParse(id).success), ruleError('run-ids'))
-      .optional(),
-  })
-  .meta({ id: 'GatherQuery' });
+export const gatherQuery = z.strictObject({
+  runs: z
+    .string()
+    .max(2000)
+    .regex(/^[^,]+(,[^,]+){0,49}$/, formError('run-ids'))
+    .refine((text) => text.split(',').every((id) => uuid.safeParse(id).success), ruleError('run-ids'))
+    .optional(),
+});
 
 export const tideTable = z
   .strictObject({ plan: z.int(), timeZone: z.string(), stages: z.array(plannedStage) })
@@ -170,6 +180,7 @@ export const health = z
 export type Health = z.infer<typeof health>;
 export type WorkshopView = z.infer<typeof storedWorkshop>;
 export type RunView = z.infer<typeof storedRun>;
+export type RunsQuery = z.infer<typeof runsQuery>;
 export type PlanRequest = z.infer<typeof planRequest>;
 export type PlanHead = z.infer<typeof planHeadSchema>;
 export type PlanView = z.infer<typeof planRevision>;

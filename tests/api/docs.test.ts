@@ -4,6 +4,7 @@ import { openBench, type Bench } from '../support/api-bench.js';
 
 interface Operation {
   readonly operationId: string;
+  readonly parameters?: readonly { readonly name: string }[];
   readonly responses: Record<string, { content?: Record<string, unknown> }>;
   readonly security?: unknown[];
 }
@@ -46,6 +47,14 @@ it('refers only to components that it has', () => {
   );
   expect(used.length).toBeGreaterThan(50);
   expect([...new Set(used)].filter((name) => !(name in document.components.schemas))).toEqual([]);
+});
+
+/** A query whose schema has a name becomes a component, and its parameters are then told nowhere. */
+it('has no component that nothing refers to', () => {
+  const text = JSON.stringify(document);
+  const names = Object.keys(document.components.schemas);
+  expect(names.filter((name) => !text.includes(`"#/components/schemas/${name}"`))).toEqual([]);
+  expect(document.paths['/api/gather']?.['get']?.parameters?.map(({ name }) => name)).toEqual(['runs']);
 });
 
 /** What answers without a key, and how it answers when nothing is sent. */

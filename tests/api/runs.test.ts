@@ -157,6 +157,29 @@ describe('several runs', () => {
     await bench.call('DELETE', `/api/runs/${run.id}`);
   });
 
+  it('are listed by state and a page at a time, the latest first, each page oldest first', async () => {
+    const list = async (query: string): Promise<string[]> =>
+      (await bench.call('GET', `/api/runs${query}`)).body.map((run: { id: string }) => run.id);
+    const all: { id: string; key: string; state: string }[] = (await bench.call('GET', '/api/runs')).body;
+    expect(all.slice(1).map(({ key, state }) => `${key} ${state}`)).toEqual([
+      ...['second abandoned', 'third abandoned', 'fourth abandoned'],
+    ]);
+    const ids = all.map(({ id }) => id);
+    const planned = createdRun.parse(
+      (await bench.call('POST', '/api/runs', { ...order, key: 'fifth', startAfter: '2027-01-15T18:00' }))
+        .body,
+    ).run.id;
+    expect(await list('?state=live')).toEqual([planned]);
+    expect(await list('?state=over')).toEqual(ids);
+    expect(await list('?most=2')).toEqual([ids[3], planned]);
+    expect(await list(`?most=2&before=${ids[3] ?? ''}`)).toEqual([ids[1], ids[2]]);
+    expect(await list(`?most=2&state=over&before=${planned}`)).toEqual([ids[2], ids[3]]);
+    expect(await list(`?before=${ids[0] ?? ''}`)).toEqual([]);
+    for (const query of ['?most=0', '?most=201', '?most=x', '?state=ready', '?before=1', '?after=1'])
+      expect((await bench.call('GET', `/api/runs${query}`)).status).toBe(422);
+    expect((await bench.call('DELETE', `/api/runs/${planned}`)).status).toBe(204);
+  });
+
   it('answers with a conflict where there is no plan, and keeps it', async () => {
     const { status, body } = await bench.call('POST', '/api/runs', { ...order, key: 'many', count: 500 });
     expect(status).toBe(201);

@@ -73,8 +73,10 @@ export async function runFuzz(wish: FuzzWish): Promise<FuzzFindings> {
     else if (answer.status === 409) workshop.noteCurrent(request.id, parsed(answer.body));
     else if (answer.status < 300)
       workshop.note(operation, request.id, parsed(request.body), parsed(answer.body));
-    if (count % HEALTH_EVERY === 0 && (await fetch(`${url}/api/health`)).status !== 200)
-      faults.push('health is not ok');
+    if (count % HEALTH_EVERY === 0) {
+      const health = await fetch(`${url}/api/health`);
+      if (health.status !== 200) faults.push(`health is not ok: ${await health.text()}`);
+    }
   }
   faults.push(...(await storedFaults(url, workshop, operations)));
   return { faults, answers, slowest };

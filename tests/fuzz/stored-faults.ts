@@ -32,7 +32,15 @@ export async function storedFaults(
     for (const id of ids) if (!stored.delete(id)) faults.push(`afterwards ${list} ${id} is not there`);
     for (const id of stored) faults.push(`afterwards ${list} ${id} is there, and nobody was told`);
   }
-  const all = (await read('/api/runs')) as Row[];
+  const all: Row[] = [];
+  for (
+    let page = all, before = '';
+    before === '' || page.length > 0;
+    before = `?before=${String(page[0]?.id)}`
+  ) {
+    page = (await read(`/api/runs${before}`, '/api/runs')) as Row[];
+    all.push(...page);
+  }
   const runs = all.filter(({ id }) => !workshop.before.has(String(id)));
   const known = runs.filter(({ id }) => workshop.runs.has(String(id)));
   if (known.length !== workshop.runs.size) faults.push('afterwards a run is not there');

@@ -1,6 +1,16 @@
-import { Body, Controller, Delete, Get, Inject, Param, Post } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Inject, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { createdRun, newRun, storedRun, uuid, type CreatedRun, type NewRun, type RunView } from '#contract';
+import {
+  createdRun,
+  newRun,
+  runsQuery,
+  storedRun,
+  uuid,
+  type CreatedRun,
+  type NewRun,
+  type RunsQuery,
+  type RunView,
+} from '#contract';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { IdempotencyKey } from '../access/idempotency-key.js';
 import { Documents } from '../docs/documented.js';
@@ -17,9 +27,18 @@ export class RunsController {
   constructor(@Inject(SERVICES) private readonly services: Services) {}
 
   @Get()
-  @Documents({ summary: 'All runs, oldest first', answer: storedRun, list: true })
-  async list(@Caller() { workshopId }: CallerFacts): Promise<RunView[]> {
-    return (await this.services.storage.runs.heads(workshopId)).map(shownRun);
+  @Documents({
+    summary: 'The latest runs, oldest first; with the first of them as `before`, the page before',
+    answer: storedRun,
+    list: true,
+    problems: [422],
+  })
+  async list(
+    @Caller() { workshopId }: CallerFacts,
+    @Query({ schema: runsQuery }) { state, before, most }: RunsQuery,
+  ): Promise<RunView[]> {
+    const live = state === undefined ? undefined : state === 'live';
+    return (await this.services.storage.runs.heads(workshopId, { live, before, most })).map(shownRun);
   }
 
   @Post()

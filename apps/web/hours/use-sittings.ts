@@ -1,4 +1,5 @@
 import { useQueries, useQuery } from '@tanstack/react-query';
+import { liveRuns } from '../api/all-runs.js';
 import { answered, api, ApiError, type Schemas } from '../api/client.js';
 import type { Sitting } from './weeks.js';
 
@@ -9,8 +10,8 @@ export function useOpenRuns(): {
   readonly runs: readonly OpenRun[] | undefined;
   readonly error: Error | null;
 } {
-  const { data, error } = useQuery({ queryKey: ['runs'], queryFn: () => answered(api.GET('/api/runs')) });
-  return { runs: data?.filter(({ state }) => state === 'planned' || state === 'making'), error };
+  const { data, error } = useQuery(liveRuns);
+  return { runs: data, error };
 }
 
 /** The sittings of the plans as they are now, with the runs they are for. */

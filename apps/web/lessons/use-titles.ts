@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { allRuns } from '../api/all-runs.js';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
@@ -19,7 +20,7 @@ export function useTitles(): Titles {
   const { entry: words, saw } = useWords().lessons;
   const recipes = useQuery({ queryKey: ['recipes'], queryFn: () => answered(api.GET('/api/recipes')) }).data;
   const designs = useQuery({ queryKey: ['designs'], queryFn: () => answered(api.GET('/api/designs')) }).data;
-  const runs = useQuery({ queryKey: ['runs'], queryFn: () => answered(api.GET('/api/runs')) }).data;
+  const runs = useQuery({ queryKey: ['runs'], queryFn: allRuns }).data;
   const { states } = useTexts().names;
   const titleIn = (list: readonly { key: string; title: string }[] | undefined, key: string): string =>
     list?.find((each) => each.key === key)?.title ?? key;

@@ -1,4 +1,5 @@
 import { useQueries, useQuery } from '@tanstack/react-query';
+import { liveRuns } from '../api/all-runs.js';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useLogQueue } from '../offline/use-log-queue.js';
 import { sittingsOf, type BenchRun, type BenchSitting } from './bench-view.js';
@@ -21,13 +22,10 @@ export function useBench(): {
   readonly again: () => void;
 } {
   const queue = useLogQueue();
-  const runs = useQuery({
-    queryKey: ['runs'],
-    queryFn: () => answered(api.GET('/api/runs')),
-    refetchInterval: AGAIN_MS,
-  });
+  const runs = useQuery({ ...liveRuns, refetchInterval: AGAIN_MS });
+  const lots = useQuery({ queryKey: ['lots'], queryFn: () => answered(api.GET('/api/lots')) });
   const designs = useQuery({ queryKey: ['designs'], queryFn: () => answered(api.GET('/api/designs')) });
-  const live = (runs.data ?? []).filter(({ state }) => state === 'planned' || state === 'making');
+  const live = runs.data ?? [];
   const plans = useQueries({
     queries: live.map(({ id }) => ({
       queryKey: ['plan', id],
@@ -40,9 +38,9 @@ export function useBench(): {
     for (const plan of plans) if (plan.error !== null) void plan.refetch();
   };
   const error = firstOf([runs, ...plans]);
-  // Designs only refine what is offered; a page without them is still of use.
+  // Designs and lots only refine what is offered; a page without them is still of use.
   const isComplete = runs.data !== undefined && plans.every(({ data }) => data !== undefined);
-  if (!isComplete || designs.isPending) return { bench: undefined, error, again };
+  if (!isComplete || designs.isPending || lots.isPending) return { bench: undefined, error, again };
   const benchRuns = live.flatMap((run, index) => {
     const document = plans[index]?.data?.document;
     return document === undefined ? [] : [benchRun(run, document, designs.data ?? [])];
@@ -51,7 +49,7 @@ export function useBench(): {
     bench: {
       runs: benchRuns,
       sittings: sittingsOf(benchRuns, queue),
-      hasPast: runs.data.some(({ state }) => state === 'curing'),
+      hasPast: (lots.data ?? []).length > 0,
     },
     error: null,
     again,

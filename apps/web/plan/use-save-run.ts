@@ -2,6 +2,7 @@ import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef } from 'react';
 import { useNavigate } from 'react-router';
 import type { NewRun, PlanInput } from '#contract';
+import { allRuns } from '../api/all-runs.js';
 import { answered, api } from '../api/client.js';
 import { newId } from '../api/new-id.js';
 import type { LocalTime } from './local-times.js';
@@ -27,7 +28,7 @@ export function useSaveRun(
 ): SavingRun {
   const queries = useQueryClient();
   const navigate = useNavigate();
-  const runs = useQuery({ queryKey: ['runs'], queryFn: () => answered(api.GET('/api/runs')) });
+  const runs = useQuery({ queryKey: ['runs'], queryFn: allRuns });
   const once = useRef<{ readonly body: string; readonly key: string } | null>(null);
   const call = useMutation({
     mutationFn: (body: NewRun) => {

@@ -1,7 +1,8 @@
 import { useQueries, useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
-import { answered, api, type Schemas } from '../api/client.js';
+import { allRuns } from '../api/all-runs.js';
+import type { Schemas } from '../api/client.js';
 import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
@@ -15,10 +16,7 @@ type Run = Schemas['StoredRun'];
 
 /** All runs: those that still need hands with their plan, the others by name. */
 export default function RunsPage(): ReactNode {
-  const { data, error, refetch } = useQuery({
-    queryKey: ['runs'],
-    queryFn: () => answered(api.GET('/api/runs')),
-  });
+  const { data, error, refetch } = useQuery({ queryKey: ['runs'], queryFn: allRuns });
   if (data === undefined) {
     return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
   }

@@ -53,14 +53,23 @@ export interface RunChange {
   readonly state?: RunState;
 }
 
+/** Which runs are listed at once. */
+export interface RunPage {
+  /** Those that are live, or those that are not; absent: all. */
+  readonly live?: boolean | undefined;
+  /** Id of a run; only runs that were made before it. */
+  readonly before?: string | undefined;
+  readonly most: number;
+}
+
 export interface Runs {
   /** Starts in the state `planned`. */
   create(workshopId: string, run: { order: RunOrder; snapshot: RunSnapshot }): Promise<Created<StoredRun>>;
   get(workshopId: string, id: string): Promise<StoredRun | null>;
   byKey(workshopId: string, key: string): Promise<StoredRun | null>;
   head(workshopId: string, id: string): Promise<RunHead | null>;
-  /** All of them, oldest first. */
-  heads(workshopId: string): Promise<RunHead[]>;
+  /** The latest of them, oldest first. */
+  heads(workshopId: string, page: RunPage): Promise<RunHead[]>;
   /** Oldest first; with `states`, only those in one of them. */
   list(workshopId: string, filter?: { states?: readonly RunState[] }): Promise<StoredRun[]>;
   update(
@@ -103,13 +112,20 @@ export function runs(session: Session): Runs {
       });
       return row && readHead(row);
     },
-    async heads(workshopId) {
+    async heads(workshopId, { live, before, most }) {
+      const states = [...LIVE];
       const rows = await db.run.findMany({
-        where: { workshopId },
-        orderBy: [{ createdAt: 'asc' }, { id: 'asc' }],
+        where: {
+          workshopId,
+          ...(live !== undefined && { state: live ? { in: states } : { notIn: states } }),
+          ...(before !== undefined && { id: { lt: before } }),
+        },
+        // Ids are in the order in which they were made.
+        orderBy: { id: 'desc' },
+        take: most,
         omit: { snapshot: true },
       });
-      return rows.map(readHead);
+      return rows.map(readHead).toReversed();
     },
     async byKey(workshopId, key) {
       const row = await db.run.findUnique({ where: { workshopId_key: { workshopId, key } } });

@@ -4,7 +4,7 @@ import { Link, useNavigate, useSearchParams } from 'react-router';
 import type { PlanInput } from '#contract';
 import '../../form/form.css';
 import '../../library/library.css';
-import { answered, api } from '../../api/client.js';
+import { allRuns } from '../../api/all-runs.js';
 import { newId } from '../../api/new-id.js';
 import { serverNow } from '../../api/server-time.js';
 import { Failed } from '../../shell/states.js';
@@ -29,7 +29,7 @@ export default function Guide({ input }: { readonly input: PlanInput }): ReactNo
   const [draft, setDraft, forget] = useSavedDraft('benchtide.guide-draft', (text) =>
     revivedGuide(text, now, guide.firstNames, newId),
   );
-  const runs = useQuery({ queryKey: ['runs'], queryFn: () => answered(api.GET('/api/runs')) });
+  const runs = useQuery({ queryKey: ['runs'], queryFn: allRuns });
   const taken = runs.data?.map(({ key }) => key) ?? [];
   const words = {
     ...{ part: guide.partTitle, pour: guide.stagePour },
