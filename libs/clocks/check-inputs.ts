@@ -52,14 +52,14 @@ function checkMeasure(key: Measure, value: number): Issue[] {
 }
 
 function checkChoice(key: Choice, value: string): Issue[] {
-  const { values } = choices[key];
-  if (Object.hasOwn(values, value)) return [];
+  const values: readonly string[] = choices[key];
+  if (values.includes(value)) return [];
   return [
     {
       code: 'clocks.unknown-choice',
       path: [key],
       value,
-      accepted: { kind: 'one-of', values: Object.keys(values) },
+      accepted: { kind: 'one-of', values },
       input: key,
     },
   ];

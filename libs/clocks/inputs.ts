@@ -57,55 +57,38 @@ export const referenceInputs: ClockInputs = {
   mixing: 'blender',
 };
 
-/** How a measure is named and printed, and what is accepted at all. Both bounds are included. */
+/** The unit of a measure, and what is accepted at all. Both bounds are included. */
 export interface MeasureFacts {
-  readonly title: string;
   readonly unit: '%' | '°C';
   readonly low: number;
   readonly high: number;
 }
 
-const share = (title: string, high = 100): MeasureFacts => ({ title, unit: '%', low: 0, high });
+const share = (high = 100): MeasureFacts => ({ unit: '%', low: 0, high });
 
 /**
  * The accepted range is where a batch can exist, not where the rules are good: lye of 50 % is near
  * saturation, below 20 % the batter does not stay an emulsion.
  */
 export const measures: Readonly<Record<Measure, MeasureFacts>> = {
-  lyeConcentrationPercent: { title: 'lye concentration', unit: '%', low: 20, high: 50 },
-  sodiumLactatePercent: share('sodium lactate', 5),
-  saltPercent: share('salt'),
-  sugarPercent: share('sugar', 5),
-  hardFattyAcidsPercent: share('hard fatty acids'),
-  oleicPercent: share('oleic acid'),
-  castorPercent: share('castor oil'),
-  buttersPercent: share('butters'),
-  olivePomacePercent: share('olive pomace oil'),
-  batterTemperatureC: { title: 'batter temperature', unit: '°C', low: 20, high: 75 },
-  roomTemperatureC: { title: 'room temperature', unit: '°C', low: 5, high: 35 },
-  roomHumidityPercent: { title: 'room humidity', unit: '%', low: 10, high: 95 },
+  lyeConcentrationPercent: { unit: '%', low: 20, high: 50 },
+  sodiumLactatePercent: share(5),
+  saltPercent: share(),
+  sugarPercent: share(5),
+  hardFattyAcidsPercent: share(),
+  oleicPercent: share(),
+  castorPercent: share(),
+  buttersPercent: share(),
+  olivePomacePercent: share(),
+  batterTemperatureC: { unit: '°C', low: 20, high: 75 },
+  roomTemperatureC: { unit: '°C', low: 5, high: 35 },
+  roomHumidityPercent: { unit: '%', low: 10, high: 95 },
 };
 
-/** How a choice is named, and what can be chosen, in words. */
-export const choices: {
-  readonly [K in Choice]: {
-    readonly title: string;
-    readonly values: Readonly<Record<ClockInputs[K], string>>;
-  };
-} = {
-  mould: {
-    title: 'mould',
-    values: {
-      'silicone-cavity': 'silicone cavity',
-      'lined-wood': 'lined wood',
-      'lined-carton': 'lined carton',
-      'rigid-plastic': 'rigid plastic',
-    },
-  },
-  fragrance: {
-    title: 'fragrance',
-    values: { none: 'none', mild: 'mild', brisk: 'brisk', strong: 'strong', seizing: 'seizing' },
-  },
-  gel: { title: 'gel', values: { none: 'none', full: 'full' } },
-  mixing: { title: 'mixing', values: { blender: 'blender', hand: 'by hand' } },
+/** What can be chosen. */
+export const choices: { readonly [K in Choice]: readonly ClockInputs[K][] } = {
+  mould: ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'],
+  fragrance: ['none', 'mild', 'brisk', 'strong', 'seizing'],
+  gel: ['none', 'full'],
+  mixing: ['blender', 'hand'],
 };

@@ -66,7 +66,7 @@ function mostOf(input: Measure, inputs: ClockInputs): number {
 
 function choiceProposals(inputs: ClockInputs): Proposal[] {
   return (Object.keys(choices) as Choice[]).flatMap((input) =>
-    Object.keys(choices[input].values)
+    choices[input]
       .filter((to) => to !== inputs[input])
       .map((to) => ({ input, to, moved: { ...inputs, [input]: to } })),
   );

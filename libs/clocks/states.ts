@@ -38,11 +38,6 @@ export type ClockName = 'batter' | 'set' | 'cure';
 /** What the clocks know of a state before any rule is applied. */
 export interface State {
   readonly clock: ClockName;
-  /**
-   * What the soap is once the state has come, fit for “the base is …”: “firm enough to unmould”. For a state
-   * that closes a window, what the soap is until then: “soft enough to patch”.
-   */
-  readonly title: string;
   /** Median at the reference point (`referenceInputs`), in minutes. */
   readonly baseMin: number;
   /** Standard deviation of the logarithm at the reference point. */
@@ -70,203 +65,174 @@ const fromMemory: Evidence = { kind: 'from memory' };
 export const states: Readonly<Record<StateId, State>> = {
   emulsion: {
     clock: 'batter',
-    title: 'stable emulsion',
     baseMin: 2,
     sigma: 0.35,
     evidence: fromMemory,
   },
   'light-trace': {
     clock: 'batter',
-    title: 'light trace',
     baseMin: 4,
     sigma: 0.35,
     evidence: commonPractice,
   },
   'medium-trace': {
     clock: 'batter',
-    title: 'medium trace',
     baseMin: 9,
     sigma: 0.35,
     evidence: commonPractice,
   },
   'thick-trace': {
     clock: 'batter',
-    title: 'thick trace',
     baseMin: 16,
     sigma: 0.35,
     evidence: commonPractice,
   },
   stiff: {
     clock: 'batter',
-    title: 'too stiff to work',
     baseMin: 28,
     sigma: 0.35,
     evidence: fromMemory,
   },
   'holds-layer': {
     clock: 'set',
-    title: 'ready to hold a second layer',
     baseMin: 35,
     sigma: 0.35,
     evidence: fromMemory,
   },
   skinned: {
     clock: 'set',
-    title: 'skinned over',
     baseMin: 90,
     sigma: 0.35,
     evidence: fromMemory,
   },
   'takes-decor-until': {
     clock: 'set',
-    title: 'soft enough on top to take decor',
     baseMin: 90,
     sigma: 0.35,
     evidence: fromMemory,
   },
   'bonds-until': {
     clock: 'set',
-    title: 'able to bond with a second layer',
     baseMin: 6 * HOUR,
     sigma: 0.3,
     evidence: fromMemory,
   },
   'ash-safe': {
     clock: 'set',
-    title: 'safe from soda ash',
     baseMin: 72 * HOUR,
     sigma: 0.4,
     evidence: commonPractice,
   },
   patchable: {
     clock: 'set',
-    title: 'pliable like dough',
     baseMin: 30 * HOUR,
     sigma: 0.25,
     evidence: fromMemory,
   },
   firm: {
     clock: 'set',
-    title: 'firm enough to unmould',
     baseMin: 60 * HOUR,
     sigma: 0.25,
     evidence: commonPractice,
   },
   'pliable-until': {
     clock: 'set',
-    title: 'soft enough to patch',
     baseMin: 90 * HOUR,
     sigma: 0.3,
     evidence: fromMemory,
   },
   handled: {
     clock: 'set',
-    title: 'firm enough to handle without marks',
     baseMin: 96 * HOUR,
     sigma: 0.3,
     evidence: fromMemory,
   },
   cuttable: {
     clock: 'set',
-    title: 'firm enough to cut',
     baseMin: 48 * HOUR,
     sigma: 0.25,
     evidence: commonPractice,
   },
   'cuttable-until': {
     clock: 'set',
-    title: 'soft enough to cut cleanly',
     baseMin: 150 * HOUR,
     sigma: 0.35,
     evidence: fromMemory,
   },
   'coat-tacky-until': {
     clock: 'set',
-    title: 'tacky to the touch',
     baseMin: 3 * HOUR,
     sigma: 0.3,
     evidence: fromMemory,
   },
   'coat-turnable': {
     clock: 'set',
-    title: 'firm enough to turn without marks',
     baseMin: 10 * HOUR,
     sigma: 0.25,
     evidence: commonPractice,
   },
   'piping-skinned': {
     clock: 'set',
-    title: 'free of a skin',
     baseMin: 35,
     sigma: 0.35,
     evidence: fromMemory,
   },
   'piping-firm': {
     clock: 'set',
-    title: 'firm enough to bear a glaze',
     baseMin: 12 * HOUR,
     sigma: 0.3,
     evidence: fromMemory,
   },
   'piping-turnable': {
     clock: 'set',
-    title: 'firm enough to turn over on its piping',
     baseMin: 18 * HOUR,
     sigma: 0.3,
     evidence: fromMemory,
   },
   'glaze-set': {
     clock: 'set',
-    title: 'set to the touch',
     baseMin: 30,
     sigma: 0.3,
     evidence: fromMemory,
   },
   'glaze-turnable': {
     clock: 'set',
-    title: 'hard enough to turn over',
     baseMin: 2 * HOUR,
     sigma: 0.3,
     evidence: fromMemory,
   },
   'takes-coat-until': {
     clock: 'cure',
-    title: 'fresh enough to bond with a coat',
     baseMin: 4 * DAY,
     sigma: 0.4,
     evidence: commonPractice,
   },
   'takes-piping-until': {
     clock: 'cure',
-    title: 'fresh enough to hold piping',
     baseMin: 3 * DAY,
     sigma: 0.4,
     evidence: commonPractice,
   },
   'takes-glaze-until': {
     clock: 'cure',
-    title: 'fresh enough to hold a glaze',
     baseMin: 7 * DAY,
     sigma: 0.4,
     evidence: fromMemory,
   },
   usable: {
     clock: 'cure',
-    title: 'fit to use',
     baseMin: 2 * WEEK,
     sigma: 0.25,
     evidence: fromMemory,
   },
   cured: {
     clock: 'cure',
-    title: 'cured',
     baseMin: 5 * WEEK,
     sigma: 0.2,
     evidence: commonPractice,
   },
   best: {
     clock: 'cure',
-    title: 'at its best',
     baseMin: 8 * WEEK,
     sigma: 0.25,
     evidence: fromMemory,

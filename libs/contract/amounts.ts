@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { band, key } from './common.js';
+import { shownText } from './shown-text.js';
 import { costItem, leftoverUse, useBasis, useLearned } from './messages/amounts.js';
 import { caution } from './messages/caution.js';
 import { risk } from './messages/risk.js';
@@ -8,11 +9,11 @@ import { carrierKinds, partKinds } from './names/index.js';
 const text = z.string();
 const mass = z.number().meta({ description: 'grams' });
 
-const namedMass = { key, title: text, massG: mass };
+const namedMass = { key, title: text, massG: mass, text: shownText };
 
 export const batchAmounts = z
   .strictObject({
-    fats: z.array(z.strictObject({ fat: key, title: text, massG: mass })),
+    fats: z.array(z.strictObject({ fat: key, title: text, massG: mass, text: shownText })),
     fatsG: mass,
     naohG: mass.meta({ description: 'grams to weigh, with impurities; likewise kohG' }),
     pureNaohG: mass,
@@ -133,6 +134,7 @@ export const gatherLine = z
     unit: z.enum(['g', 'piece']),
     needed: z.number(),
     onHand: z.number(),
+    text: shownText,
     toBuy: z.number().meta({ description: 'Missing, in `unit`, before rounding up to packs' }),
     packs: z.array(z.strictObject({ size: z.number(), count: z.int(), price: z.number().optional() })),
     price: z.number().optional().meta({ description: 'Of all packs to buy; absent: not known' }),

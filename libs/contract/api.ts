@@ -12,6 +12,7 @@ import { pieceDesign } from './piece-design.js';
 import { odds, planChange, planDocument, plannedStage, weakLink } from './plan-document.js';
 import { logEntry, runOrder } from './run.js';
 import { workshopFacts } from './workshop.js';
+import { shownText } from './shown-text.js';
 
 /** Something of the maker's with what the store adds to it. */
 const stored = <T extends z.ZodType>(content: T) =>
@@ -148,7 +149,9 @@ export const shippedFat = z
     fattyAcidsPercent: z.record(z.string(), z.number()),
     densityGPerMl: z.number(),
     expansionGPerMlPerC: z.number(),
-    behaviour: z.string(),
+    behaviour: z.string().meta({ description: 'What it does in batter and bar, in English' }),
+    text: shownText,
+    behaviourText: shownText,
     evidence: z
       .strictObject({
         saponification: evidence,

@@ -12,6 +12,7 @@ import {
 import { planDocument } from './plan-document.js';
 import { logEntry, runOrder } from './run.js';
 import { span } from './workshop.js';
+import { shownText } from './shown-text.js';
 
 const text = z.string();
 
@@ -80,6 +81,7 @@ export const materialEffect = z
   .strictObject({
     key,
     title: text,
+    text: shownText,
     unit: z.enum(['g', 'piece']),
     before: z.number(),
     after: z.number(),

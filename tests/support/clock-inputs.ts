@@ -19,9 +19,9 @@ export const anyInputs: fc.Arbitrary<ClockInputs> = fc
     batterTemperatureC: within('batterTemperatureC'),
     roomTemperatureC: within('roomTemperatureC'),
     roomHumidityPercent: within('roomHumidityPercent'),
-    mould: fc.constantFrom(...(Object.keys(choices.mould.values) as ClockInputs['mould'][])),
-    fragrance: fc.constantFrom(...(Object.keys(choices.fragrance.values) as ClockInputs['fragrance'][])),
-    gel: fc.constantFrom(...(Object.keys(choices.gel.values) as ClockInputs['gel'][])),
-    mixing: fc.constantFrom(...(Object.keys(choices.mixing.values) as ClockInputs['mixing'][])),
+    mould: fc.constantFrom(...choices.mould),
+    fragrance: fc.constantFrom(...choices.fragrance),
+    gel: fc.constantFrom(...choices.gel),
+    mixing: fc.constantFrom(...choices.mixing),
   })
   .filter((inputs) => checkInputs(inputs).length === 0);

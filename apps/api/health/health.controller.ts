@@ -1,11 +1,13 @@
-import { Controller, Get, Inject, Res } from '@nestjs/common';
+import { Controller, Get, Inject, Req, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import type { Response } from 'express';
+import type { Request, Response } from 'express';
 import { health, type Health } from '#contract';
 import { Public } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { SERVICES, type Services } from '../services.js';
 import { DiskWatch } from '../problems/disk-watch.js';
+import { readerOf } from '../words/reader-of.js';
+import { troubles, type Trouble } from './troubles.js';
 
 /** A database that is away without a word is away all the same. */
 const LONGEST_PING_MS = 3_000;
@@ -26,19 +28,19 @@ export class HealthController {
     answer: health,
     open: true,
   })
-  async get(@Res({ passthrough: true }) response: Response): Promise<Health> {
+  async get(@Req() request: Request, @Res({ passthrough: true }) response: Response): Promise<Health> {
     const { nudges, version } = this.services;
     const [database, queue, disk] = await Promise.all([
       this.database(),
       nudges.health(),
       this.diskWatch.state(),
     ]);
-    const trouble = [
-      ...(database === 'down' ? ['The database cannot be reached.'] : []),
-      ...(database === 'restarting' ? ['The database ended by itself and is being started again.'] : []),
-      ...(queue.queue === 'down' ? ['The queue cannot be reached: nudges may come late.'] : []),
-      ...(disk === 'full' ? ['The disk of the database is full: nothing more can be stored.'] : []),
+    const found: readonly Trouble[] = [
+      ...(database === 'up' ? [] : [`database-${database}` as const]),
+      ...(queue.queue === 'down' ? ['queue-down' as const] : []),
+      ...(disk === 'full' ? ['disk-full' as const] : []),
     ];
+    const trouble = found.map((each) => troubles[readerOf(request).language][each]);
     response.status(trouble.length === 0 ? 200 : 503);
     return {
       status: trouble.length === 0 ? 'ok' : 'degraded',

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { shownText } from '../shown-text.js';
 
 /**
  * Something to tell a reader, as data: a code and what its sentence needs to know. What is stored or computed holds
@@ -10,19 +11,10 @@ export function message<const C extends string, P extends z.ZodRawShape>(
   code: C,
   params: P,
 ): MessageSchema<C, P> {
-  return z.strictObject({ code: z.literal(code), ...params, text: sentence });
+  return z.strictObject({ code: z.literal(code), ...params, text: shownText });
 }
 
 type MessageSchema<C extends string, P extends z.ZodRawShape> = z.ZodObject<
-  { code: z.ZodLiteral<C> } & P & { text: typeof sentence },
+  { code: z.ZodLiteral<C> } & P & { text: typeof shownText },
   z.core.$strict
 >;
-
-const sentence = z
-  .string()
-  .optional()
-  .meta({
-    description:
-      'The sentence, in the language that Accept-Language asks for (en or de), and in US units after “Prefer: units=us”; ' +
-      'only in answers of the API, never in what is stored',
-  });
