@@ -50,10 +50,14 @@ const testsOf = {
 };
 
 /**
- * Where a test beside a file, of the same name, answers for it alone: a fit of a cure or a database behind it would be
- * asked thousands of times more.
+ * Where a test beside a file, of the same name, answers for it alone: all shipped fats, a fit of a cure or a database
+ * behind it would be asked thousands of times more.
  */
-const withOwnTests = ['libs/clocks/', 'libs/storage/'];
+const withOwnTests = [
+  ...['check-fat', 'nearest-fats', 'questions-about'].map((name) => `libs/chemistry/fats/${name}`),
+  'libs/clocks/',
+  'libs/storage/',
+];
 
 /**
  * All searches ask for windows and simulations, hundreds of thousands of times: the tests of these would take hours and

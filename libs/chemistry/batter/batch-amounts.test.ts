@@ -64,7 +64,7 @@ describe('what is weighed beside fats and lye', () => {
   it('names no carrier for a dry colour, and no fat for one in water', () => {
     const carrier = { kind: 'water', perGram: 2 } as const;
     const recipe = { ...plain, colourants: [blue, { ...blue, carrier }] };
-    expect(made(batchForFats(recipe, fats, 1000)).colourants).toEqual([
+    expect(made(batchForFats(recipe, fats, 1000)).colourants).toStrictEqual([
       blueOf(20),
       { ...blueOf(20), carrier: { kind: 'water', massG: 40 } },
     ]);

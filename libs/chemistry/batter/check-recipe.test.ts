@@ -73,6 +73,14 @@ describe('checkRecipe', () => {
     }
   });
 
+  it('points at the share of KOH, and at the acid', () => {
+    expect(checkRecipe({ ...sound, ...withPotash(90), kohSharePercent: 101 }, fats)).toMatchObject([
+      { path: ['kohSharePercent'] },
+    ]);
+    const acids = [acetic, { ...acetic, percent: 51 }];
+    expect(checkRecipe({ ...sound, acids }, fats)).toMatchObject([{ path: ['acids', 1, 'percent'] }]);
+  });
+
   it('says which of the colours, additions and alkalis it means', () => {
     const issues = checkRecipe(
       {
@@ -125,6 +133,10 @@ describe('checkRecipe', () => {
     });
     expect(checkRecipe({ ...sound, ...vinegar(15) }, fats)).toEqual([]);
     expect(checkRecipe({ ...sound, ...vinegar(40, false) }, fats)).toEqual([]);
+    const potash = checkRecipe({ ...sound, ...withPotash(90), kohSharePercent: 60, ...vinegar(25) }, fats);
+    expect(potash).toMatchObject([{ code: 'recipe.acid-for-water' }]);
+    const [told] = potash;
+    expect(told?.code === 'recipe.acid-for-water' && told.lyeG > told.waterG).toBe(true);
     const issues = checkRecipe({ ...sound, ...vinegar(17) }, fats);
     expect(issues).toMatchObject([
       { code: 'recipe.acid-for-water', path: ['acids', 0, 'replacesWater'], value: true },

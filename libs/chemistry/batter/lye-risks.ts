@@ -25,9 +25,12 @@ export function lyeRisks(
   ].flatMap((risk) => risk ?? []);
 }
 
+/** A recipe of 25 or 40 % must not count as off it by the last bit of a division; per cent. */
+const ROUNDING = 1e-9;
+
 function strength({ lyeConcentrationPercent: lye }: BatterRecipe, { water }: BatchAmounts): Risk | undefined {
-  if (lye > 40) return { code: 'lye.strong', level: 'medium', lyePercent: lye };
-  if (water.withAllWaterPercent >= 25) return undefined;
+  if (lye > 40 + ROUNDING) return { code: 'lye.strong', level: 'medium', lyePercent: lye };
+  if (water.withAllWaterPercent >= 25 - ROUNDING) return undefined;
   return { code: 'lye.wet', level: 'medium', lyePercent: water.withAllWaterPercent };
 }
 

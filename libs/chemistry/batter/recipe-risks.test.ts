@@ -1,32 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { batchForFats, fatTable, recipeRisks, type BatterRecipe, type Fragrance } from '#chemistry';
+import {
+  batchForFats,
+  batterOf,
+  fatTable,
+  recipeRisks,
+  type BatterRecipe,
+  type FatFacts,
+  type Fragrance,
+} from '#chemistry';
 import { anyRecipe } from '../../../tests/support/any-recipe.js';
+import { calmRecipe as calm, risksOf } from '../../../tests/support/calm-recipe.js';
 
 fc.configureGlobal({ seed: 1 });
 
 const fats = fatTable([]);
-
-const calm: BatterRecipe = {
-  fats: [
-    { fat: 'olive', percent: 70 },
-    { fat: 'coconut', percent: 30 },
-  ],
-  lyeConcentrationPercent: 33,
-  superfatPercent: 6,
-  naohPurityPercent: 99,
-  sodiumLactatePercent: 2,
-  saltPercent: 0,
-  sugarPercent: 0,
-  batterTemperatureC: 38,
-};
-
-function risksOf(over: Partial<BatterRecipe>, fatsG = 1000) {
-  const recipe = { ...calm, ...over };
-  const batch = batchForFats(recipe, fats, fatsG);
-  if (!batch.ok) throw new Error(JSON.stringify(batch.issues));
-  return recipeRisks(recipe, batch.value, fats);
-}
 
 /** As it would be rounded. */
 const near = (value: number, digits = 2): unknown => expect.closeTo(value, digits);
@@ -105,7 +93,7 @@ describe('risks of a recipe', () => {
   /** Common practice, no source: each code with the last recipe that is left alone and the first that is not. */
   it.each([
     ['lye.strong', { lyeConcentrationPercent: 40 }, { lyeConcentrationPercent: 40.1 }],
-    ['lye.wet', { lyeConcentrationPercent: 25.001 }, { lyeConcentrationPercent: 24.9 }],
+    ['lye.wet', { lyeConcentrationPercent: 25 }, { lyeConcentrationPercent: 24.9 }],
     ['lye.little-superfat', { superfatPercent: 2 }, { superfatPercent: 1.9 }],
     ['lye.much-superfat', { superfatPercent: 8 }, { superfatPercent: 8.1 }],
     [
@@ -113,6 +101,12 @@ describe('risks of a recipe', () => {
       { superfatPercent: 12, ...blend('coconut', 80) },
       { superfatPercent: 12, ...blend('coconut', 79) },
     ],
+    [
+      'lye.much-superfat',
+      { superfatPercent: 12, ...blend('coconut', 90) },
+      { superfatPercent: 12, ...blend('palm', 90) },
+    ],
+    ['lye.excess', { superfatPercent: 0 }, { superfatPercent: -0.1, lyeExcessIntended: true }],
     ['batter.too-cool', blend('beeswax', 2.9), blend('beeswax', 3)],
     [
       'batter.too-cool',
@@ -145,6 +139,45 @@ describe('risks of a recipe', () => {
       expect(codesOf(first)).toContain(code);
     },
   );
+
+  /** 1.5 g of water for 1 g of pure NaOH is a lye of 40 %. */
+  it('call lye of 25 % never wet and lye of 40 % never strong, however a division rounds', () => {
+    fc.assert(
+      fc.property(anyRecipe, (recipe) => {
+        const plain = { ...recipe, naohPurityPercent: 100, kohSharePercent: 0, acids: [], colourants: [] };
+        const { lyeConcentrationPercent: _, ...dry } = plain;
+        for (const each of [
+          { ...plain, lyeConcentrationPercent: 25 },
+          batterOf({ ...dry, waterPerLye: 1.5 }, fats),
+          batterOf({ ...dry, waterPerLye: 3 }, fats),
+        ]) {
+          const batch = batchForFats(each, fats, 1000);
+          if (!batch.ok) throw new Error(JSON.stringify(batch.issues));
+          const codes = recipeRisks(each, batch.value, fats).map(({ code }) => code);
+          expect(codes.filter((code) => code === 'lye.wet' || code === 'lye.strong')).toEqual([]);
+        }
+      }),
+    );
+  });
+
+  it('find nothing in a fragrance that is within its limit', () => {
+    expect(risksOf(scented(3))).toEqual([]);
+  });
+
+  /** A lot that takes just what the lye brings keeps none of it. */
+  it('do not call a lot lean that uses up all of its lye', () => {
+    const coconut = fats.get('coconut');
+    if (coconut === undefined) throw new Error('no coconut');
+    const exact: FatFacts = {
+      ...{ ...coconut, key: 'exact' },
+      saponificationMgKohPerG: { low: 250, used: 250, high: 250 },
+    };
+    const table = fatTable([exact]);
+    const recipe = { ...calm, superfatPercent: 0, fats: [{ fat: 'exact', percent: 100 }] };
+    const batch = batchForFats(recipe, table, 1000);
+    if (!batch.ok) throw new Error('no batch');
+    expect(recipeRisks(recipe, batch.value, table).map(({ code }) => code)).toEqual(['lye.little-superfat']);
+  });
 
   it('do not tell a maker of salt soap both that it is a lot and that it is a bar', () => {
     expect(codesOf({ saltPercent: 50 })).not.toContain('salt.much');
@@ -206,27 +239,6 @@ describe('risks of a recipe', () => {
     });
   });
 
-  /** All that dries away counts as gone: the lye's water, what is in a vinegar, under a colour and in the lactate. */
-  it('hold a fragrance against the dry soap, whatever the water came with', () => {
-    const share = (over: Partial<BatterRecipe>): number => {
-      const risk = risksOf({ ...over, fragrance: { percent: 5 } }).find(
-        (each) => each.code === 'fragrance.limit-unknown',
-      );
-      return risk?.sharePercent ?? NaN;
-    };
-    const plain = share({});
-    expect(share(coloured(0.5, { kind: 'water', perGram: 20 }))).toBeCloseTo(share(coloured(0.5)), 9);
-    expect(share({ lyeConcentrationPercent: 26 })).toBeCloseTo(plain, 9);
-    expect(share({ naohPurityPercent: 90 })).toBeCloseTo(plain, 9);
-    const acids = (percent: number, strengthPercent: number) =>
-      share({ acids: [{ acid: 'acetic-acid', percent, strengthPercent }] });
-    expect(acids(10, 5)).toBeCloseTo(acids(0.5, 100), 9);
-    const potash = { kohSharePercent: 50, kohPurityPercent: 85 };
-    expect(share(potash)).toBeCloseTo(share({ ...potash, kohPurityPercent: 100 }), 9);
-    // With 1000 g of fats: 140.69 g of pure NaOH, 12 g of lactate in 20 g of solution, 50 g of fragrance.
-    expect(plain).toBeCloseTo((100 * 50) / (1000 + 140.69 + 12 + 50), 2);
-  });
-
   it('say how brown a soap becomes by the vanillin on its fats', () => {
     expect(risksOf(scented(5, { vanillinPercent: 2 }))).toContainEqual({
       ...{ code: 'fragrance.browns', level: 'medium', vanillinPercent: near(0.1), shade: 'tan' },
@@ -279,34 +291,6 @@ describe('risks of a recipe', () => {
   it('ask for a finer scale only for small batches', () => {
     expect(codesOf({}, 299)).toContain('batch.small');
     expect(codesOf({}, 300)).not.toContain('batch.small');
-  });
-
-  /** A fragrance is allowed a share of the finished soap; the driest soap holds the largest share. */
-  it('find the largest dose that a supplier’s limit allows', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 0.5, max: 10, noNaN: true }),
-        fc.double({ min: 0.2, max: 4, noNaN: true }),
-        (percent, supplierLimitPercent) => {
-          const risk = risksOf({ fragrance: { percent, supplierLimitPercent } }).find(
-            (each) => each.code === 'fragrance.over-limit',
-          );
-          const share = (dose: number): number => {
-            const batch = batchForFats({ ...calm, fragrance: { percent: dose } }, fats, 1000);
-            if (!batch.ok) throw new Error('no batch');
-            // Dry: without the lye's water, what else the flakes hold, and the 40 % of water in the lactate solution.
-            const { fragranceG, batchG, waterG, naohG, pureNaohG, sodiumLactateG } = batch.value;
-            return (100 * fragranceG) / (batchG - waterG - (naohG - pureNaohG) - 0.4 * sodiumLactateG);
-          };
-          expect(risk === undefined).toBe(share(percent) <= supplierLimitPercent);
-          if (risk === undefined) return;
-          const allowed = risk.allowedPercent;
-          expect(share(allowed)).toBeLessThanOrEqual(supplierLimitPercent);
-          expect(share(allowed + 0.1)).toBeGreaterThan(supplierLimitPercent);
-        },
-      ),
-      { numRuns: 50 },
-    );
   });
 
   /** Common practice, no source: at a load of 5 %, 1 % of vanillin tans and 5 % is chocolate. */
