@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { learnedFrom, teachingsOf } from '#runs';
 import type { Compute } from '../../apps/api/compute/compute.js';
+import { ApiProblem } from '../../apps/api/problems/api-problem.js';
 import type { TaskName } from '../../apps/api/compute/tasks.js';
 import { loadRunFile } from '../support/run-files.js';
 import { openBench, type Bench } from '../support/api-bench.js';
@@ -108,6 +109,18 @@ describe('what a run teaches', () => {
     expect(await learned(second, other.call)).toEqual(await fromLog());
     before = async () => undefined;
     await other.close();
+  });
+
+  it('is left to whoever needs it next where there is no time for it, and the entry is kept', async () => {
+    const told = { says: 'task-took-too-long', task: 'teach', seconds: 20 } as const;
+    before = () => Promise.reject(new ApiProblem(503, 'took-too-long', told));
+    const look = { kind: 'not-yet', stage: 'unmould', at: '2026-11-27T18:57:00Z' };
+    const answer = await bench.call('POST', `/api/runs/${first}/log`, look);
+    expect(answer.status, JSON.stringify(answer.body)).toBe(201);
+    before = async () => undefined;
+    asked = [];
+    expect(await learned(second)).toEqual(await fromLog());
+    expect(asked).toEqual(['teach']);
   });
 
   it('makes the plan of another run anew when it changes meanwhile, even of a run that was given up', async () => {

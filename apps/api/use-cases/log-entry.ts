@@ -4,7 +4,7 @@ import type { LoggedEntry, PlanRevision, Repositories, StoredRun } from '#storag
 import type { Services } from '../services.js';
 import { ApiProblem, invalidInput } from '../problems/api-problem.js';
 import { findRun } from './find-run.js';
-import { planRun, storePlan, type PlannedRun } from './make-plan.js';
+import { planRun, storePlan, tookTooMuch, type PlannedRun } from './make-plan.js';
 import type { PlanningChange } from './plan-once.js';
 import { runInput } from './run-input.js';
 import { taughtBy, type RunTaught } from './taught-by.js';
@@ -32,7 +32,8 @@ interface Seen {
 interface Made {
   /** Null: the run is not planned any more. */
   readonly replan: PlannedRun | null;
-  readonly teaches: RunTaught;
+  /** Undefined where there was no time for it: whoever needs it next works it out then. */
+  readonly teaches: RunTaught | undefined;
 }
 
 /** The answer without its plan. */
@@ -60,14 +61,16 @@ export function entryChange(
       // A run that was given up is not planned again, but what it teaches can still be put right.
       const [replan, teaches] = await Promise.all([
         run.state === 'abandoned' ? null : planRun(compute, workshopId, wish),
-        taughtBy(compute, run, wish.input),
+        taughtBy(compute, run, wish.input).catch(unlessTooMuch),
       ]);
       return { replan, teaches };
     },
     async store(tx, { run, id, before, now }, { replan: made, teaches }, { key, held }) {
       if (made === null) {
         const logged = await tx.log.append(workshopId, run.id, entry, id);
-        await tx.teachings.put(workshopId, [{ runId: run.id, ...teaches, through: logged.sequence }]);
+        const through = logged.sequence;
+        if (teaches !== undefined)
+          await tx.teachings.put(workshopId, [{ runId: run.id, ...teaches, through }]);
         const why: Rest['why'] = [describeEntry(entry, run.snapshot.design), { code: 'effect.only-lessons' }];
         const rest = { entry: shownEntry(logged), why };
         if (key !== undefined) {
@@ -88,7 +91,7 @@ export function entryChange(
         { run, cause: { code: 'cause.logged', entry: id, what }, now, held },
         made,
         {
-          ...{ entry: { id, entry }, teaches },
+          ...{ entry: { id, entry }, ...(teaches !== undefined && { teaches }) },
           ...(key !== undefined && { answer: { ...key, status: 201, response: restOf } }),
         },
       );
@@ -96,6 +99,11 @@ export function entryChange(
     },
     answer: (rest, plan) => ({ ...rest, plan }),
   };
+}
+
+/** What was logged must not be lost because there was no time to learn from it. */
+function unlessTooMuch(error: unknown): undefined {
+  if (!tookTooMuch(error)) throw error;
 }
 
 async function readBefore(

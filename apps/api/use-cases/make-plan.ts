@@ -37,14 +37,18 @@ export async function planRun(compute: Compute, workshopId: string, wish: PlanWi
   return { ...planned.value, document: written(planned.value.document) };
 }
 
+/** Whether a task was ended as it took more time or memory than it may. */
+export function tookTooMuch(error: unknown): boolean {
+  return error instanceof ApiProblem && error.slug.startsWith('took-too-');
+}
+
 /** What was logged must not be lost because there was no time for a plan. */
 async function orUndecided(task: ReplanWish, planning: Promise<Result<Replan>>): Promise<Result<Replan>> {
   try {
     return await planning;
   } catch (error) {
     const { before, mustKeep = false } = task;
-    const tooMuch = error instanceof ApiProblem && error.slug.startsWith('took-too-');
-    if (!tooMuch || !mustKeep || before === undefined) throw error;
+    if (!tookTooMuch(error) || !mustKeep || before === undefined) throw error;
     return { ok: true, value: undecidedReplan({ ...task, before }) };
   }
 }
