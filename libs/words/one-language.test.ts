@@ -1,88 +1,26 @@
 import { describe, expect, it } from 'vitest';
-import { z } from 'zod';
-import * as contract from '#contract';
-import type { Message } from '#contract';
+import type { Message, Risk } from '#contract';
 import type { Issue } from '#units';
 import { en, textsFor, type Language } from '#words';
 import { wordsOf } from '#words/all';
+import { messageSamples } from '../../tests/support/message-samples.js';
 import { foreignIn, type Wanted } from '../../tests/support/one-language.js';
 
-/** A schema as JSON Schema, of which only some words are read. */
-interface Shape {
-  readonly $ref?: string;
-  readonly const?: unknown;
-  readonly enum?: readonly unknown[];
-  readonly anyOf?: readonly Shape[];
-  readonly oneOf?: readonly Shape[];
-  readonly type?: string;
-  readonly format?: string;
-  readonly minimum?: number;
-  readonly properties?: Readonly<Record<string, Shape>>;
-  readonly items?: Shape;
-  readonly $defs?: Readonly<Record<string, Shape>>;
-}
-
-/** Every message of the contract with parameters made up from its schema. */
-function samples(): Message[] {
-  const found = new Map<string, Message>();
-  for (const schema of Object.values(contract)) {
-    if (!(schema instanceof z.ZodType)) continue;
-    const root = z.toJSONSchema(schema, { unrepresentable: 'any' }) as Shape;
-    visit(root, (shape) => {
-      const code = shape.properties?.['code']?.const;
-      if (typeof code === 'string' && Object.hasOwn(en.messages, code) && !found.has(code)) {
-        found.set(code, valueOf(shape, root) as Message);
-      }
-    });
-  }
-  return [...found.values()];
-}
-
-function visit(shape: unknown, see: (shape: Shape) => void): void {
-  if (typeof shape !== 'object' || shape === null) return;
-  if (!Array.isArray(shape)) see(shape);
-  Object.values(shape).forEach((inner) => visit(inner, see));
-}
-
-/** Fields of which a schema does not tell what they hold: a currency’s code, and the value of an input that is a number. */
-const chosen: Readonly<Record<string, unknown>> = { currency: 'EUR', value: 33 };
-
-function valueOf(shape: Shape, root: Shape): unknown {
-  if (shape.$ref !== undefined) {
-    return shape.$ref === '#' ? valueOf(root, root) : valueOf(root.$defs?.[shape.$ref.slice(8)] ?? {}, root);
-  }
-  if (shape.const !== undefined) return shape.const;
-  if (shape.enum !== undefined) return shape.enum[0];
-  const [way] = shape.anyOf ?? shape.oneOf ?? [];
-  if (way !== undefined) return valueOf(way, root);
-  switch (shape.type) {
-    case 'object':
-      return Object.fromEntries(
-        Object.entries(shape.properties ?? {})
-          .filter(([name]) => name !== 'text')
-          .map(([name, inner]) => [name, chosen[name] ?? valueOf(inner, root)]),
-      );
-    case 'array':
-      return [valueOf(shape.items ?? {}, root)];
-    case 'integer':
-      return Math.max(2, shape.minimum ?? 2);
-    case 'number':
-      return 0.4;
-    case 'boolean':
-      return true;
-    default:
-      return shape.format === 'date-time'
-        ? '2026-11-27T18:00:00.000Z'
-        : shape.format === 'date'
-          ? '2026-11-27'
-          : 'Xx';
-  }
-}
+const messages = messageSamples();
 
 function said(language: Language, units: 'metric' | 'us'): string[] {
   const texts = textsFor({ language, units, timeZone: 'Europe/Dublin' }, wordsOf[language]);
-  return samples().map((message) => `${message.code}: ${texts.of(message)}`);
+  const lines = messages.flatMap((message) => [
+    `${message.code}: ${texts.of(message)}`,
+    ...(isRisk(message) ? [`remedy of ${message.code}: ${texts.remedyOf(message)}`] : []),
+  ]);
+  return [...new Set(lines)];
 }
+
+function isRisk(message: Message): message is Risk {
+  return Object.hasOwn(en.riskRemedies, message.code);
+}
+
 /** Finds of each line, after its code. */
 function wrong(lines: readonly string[], wanted: Wanted): string[] {
   return lines.flatMap((line) => {
@@ -172,11 +110,46 @@ const told = {
   },
 };
 
+/** What may stand in any field; issues of later checks speak of numbers. */
+const values = [undefined, 'Xx', true, ['Xx'], null].map((value) => ({ value }));
+
+/** One other value at a time, as what an issue needs may be one or many, of this kind or that, or not be there. */
+const otherwise: readonly object[] = [
+  ...[1, 7].map((pieces) => ({
+    pieces,
+    count: pieces,
+    days: pieces,
+    stages: pieces,
+    made: pieces,
+    share: pieces,
+  })),
+  ...(['%', 'mL', 'mm', 'cm²', '°C', 'min', 'characters', 'entries', 'pieces'] as const).flatMap((unit) => [
+    { unit, accepted: { kind: 'range', low: 1, high: 5, unit } },
+    { unit, accepted: { kind: 'range', low: 1, unit } },
+    { unit, accepted: { kind: 'range', high: 5, unit } },
+    { unit, accepted: { kind: 'range', low: 0, isOpen: true, unit } },
+  ]),
+  ...(['mass', 'volume', 'length', 'temperature'] as const).flatMap((dimension) => [
+    { dimension, accepted: { kind: 'measure', dimension } },
+    { accepted: { kind: 'range', low: 1, high: 5, orMeasure: dimension } },
+  ]),
+  ...Object.keys(en.accepted.forms).map((form) => ({ accepted: { kind: 'form', form } })),
+  ...(['until', 'since'] as const).map((kind) => ({ accepted: { kind, at: '2026-11-27T18:00:00Z' } })),
+  { accepted: { kind: 'one-of', values: ['Xx', 'Yy'] } },
+  ...[[], ['hours', 'weekly', 'friday', 0, 'from']].map((path) => ({ path })),
+  { accepted: undefined },
+  { alkali: 'koh', acid: 'lactic-acid', isCalled: undefined, stage: undefined, nearest: [], known: [] },
+  { isAsNaoh: true, isExcessIntended: true },
+];
+
 function saidOfIssues(language: Language, units: 'metric' | 'us'): string[] {
   const texts = textsFor({ language, units, timeZone: 'Europe/Dublin' }, wordsOf[language]);
-  return Object.keys(en.issues).map(
-    (code) => `${code}: ${texts.issue({ ...told, code } as unknown as Issue)}`,
+  const lines = Object.keys(en.issues).flatMap((code) =>
+    [{}, ...otherwise, ...(code.startsWith('input.') ? values : [])].map(
+      (other) => `${code}: ${texts.issue({ ...told, ...other, code } as unknown as Issue)}`,
+    ),
   );
+  return [...new Set(lines)];
 }
 
 describe.each(['en', 'de'] as const)('in %s', (language) => {
@@ -188,6 +161,7 @@ describe.each(['en', 'de'] as const)('in %s', (language) => {
   });
 });
 
-it('makes up a sample of every message of the contract', () => {
-  expect(samples().length).toBeGreaterThan(100);
+it('makes up every message of the contract, in several forms', () => {
+  expect([...new Set(messages.map(({ code }) => code))].sort()).toEqual(Object.keys(en.messages).sort());
+  expect(messages.length).toBeGreaterThan(1000);
 });
