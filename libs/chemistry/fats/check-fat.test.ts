@@ -146,6 +146,16 @@ describe('checkFat', () => {
     }
   });
 
+  /** Olive oil takes about 190 mg KOH/g; 210 is possible, and unlikely. */
+  it('asks about what is unlikely until it is confirmed, and not about what it refuses', () => {
+    const doubtful = { ...ownOlive, saponificationMgKohPerG: { low: 210, used: 210, high: 210 } };
+    expect(checkFat(doubtful)).toMatchObject([{ code: 'fat.saponification-doubtful' }]);
+    expect(checkFat({ ...doubtful, confirmed: true })).toEqual([]);
+    expect(checkFat({ ...doubtful, densityGPerMl: 913 })).toMatchObject([
+      { code: 'fat.density-out-of-range' },
+    ]);
+  });
+
   it('names every slip at once', () => {
     const fat = { ...ownOlive, densityGPerMl: 913, iodine: { low: 90, high: 80 } };
     expect(checkFat(fat).map(({ code }) => code)).toEqual([

@@ -65,6 +65,14 @@ describe('questions about a fat', () => {
     expect(asked.map(({ code }) => code)).toEqual(issues.map(({ code }) => code));
   });
 
+  it('are asked of a profile in which an acid is given as none', () => {
+    const fattyAcidsPercent = { ...ownOlive.fattyAcidsPercent, 'C18:3': 0 };
+    expect(checkFat({ ...ownOlive, fattyAcidsPercent })).toEqual([]);
+    expect(checkFat({ ...ownOlive, fattyAcidsPercent, saponificationMgKohPerG: alike(172) })).toMatchObject([
+      { code: 'fat.saponification-doubtful' },
+    ]);
+  });
+
   it('are asked all at once, so that one confirmation does not hide another', () => {
     const fat = { ...ownOlive, saponificationMgKohPerG: alike(135), fattyAcidsPercent: { 'C18:1': 80 } };
     expect(checkFat(fat).map(({ code }) => code)).toEqual([
