@@ -41,7 +41,7 @@ describe('npm run amounts', () => {
 
   it('gathers, with lye on its own line and its caution under it, and costs a piece', () => {
     const { stdout } = amountsCommand(['rockpool-tiles']);
-    expect(stdout).toMatch(/\n {2}Lye: sodium hydroxide \(NaOH\) +\d+ g .*\n {4}! Lye is corrosive/);
+    expect(stdout).toMatch(/\n {2}Sodium hydroxide \(NaOH\) +\d+ g .*\n {4}! Lye is corrosive/);
     expect(stdout).toMatch(/\nCost of a piece: at least €\d+\.\d\d /);
     expect(stdout).toContain('\nTake care\n');
   });

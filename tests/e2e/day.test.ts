@@ -33,9 +33,9 @@ describe.skipIf(browser === null)('a run from plan to shelf', () => {
     await page.goto('/plan');
     await page.getByRole('radio', { name: /Rockpool tile/ }).check();
     // What would come of it is worked out in a worker of the browser, by the same libraries.
-    await page.getByText(/from 2,000 ways/).waitFor();
-    const told = await page.getByRole('region', { name: 'What would come of it' }).innerText();
-    expect(told).toMatch(/\d%/);
+    await page.getByText(/tried 2,000 times/).waitFor();
+    const told = await page.getByRole('region', { name: 'How it would go' }).innerText();
+    expect(told).toMatch(/about \d in 10/);
     await page.getByRole('button', { name: 'Save this plan' }).click();
     await page.waitForURL(/\/runs\/[\w-]{36}/);
     run = /runs\/([\w-]+)/.exec(page.url())![1]!;
@@ -71,7 +71,7 @@ describe.skipIf(browser === null)('a run from plan to shelf', () => {
     await dialog.getByRole('radio', { name: 'Deep-blue layer' }).check();
     await dialog.getByRole('radio', { name: 'It seized' }).check();
     await dialog.getByRole('radio', { name: /Make it again/ }).check();
-    await dialog.getByRole('button', { name: 'Log it and plan anew' }).click();
+    await dialog.getByRole('button', { name: 'Log it and plan again' }).click();
     await page.getByText('What moved').waitFor();
     await expectLog(['done', 'mishap']);
     const plan = await bench.call('GET', `/api/runs/${run}/plan`);

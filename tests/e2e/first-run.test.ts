@@ -37,7 +37,7 @@ describe.skipIf(browser === null)('an empty workshop', () => {
     await page.getByRole('checkbox', { name: 'Saturday' }).check();
     await page.getByRole('checkbox', { name: 'Sunday' }).check();
     await page.getByRole('button', { name: 'Next' }).click();
-    await page.getByText(/from 2,000 ways/).waitFor();
+    await page.getByText(/tried 2,000 times/).waitFor();
     await page.getByRole('button', { name: 'Save and plan' }).click();
     await page.waitForURL(/\/runs\/[\w-]{36}/);
     const [run] = (await bench.call('GET', '/api/runs')).body;

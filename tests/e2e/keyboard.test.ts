@@ -51,7 +51,7 @@ describe.skipIf(browser === null)('by keyboard alone', () => {
     await tabTo('Pieces');
     // One piece less than the twelve that stand there.
     await page.keyboard.press('ArrowLeft');
-    await page.getByText(/from 2,000 ways/).waitFor();
+    await page.getByText(/tried 2,000 times/).waitFor();
     await tabTo('Save this plan');
     await page.keyboard.press('Enter');
     await page.waitForURL(/\/runs\/[\w-]{36}/);

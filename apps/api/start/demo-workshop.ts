@@ -15,13 +15,22 @@ const WEEK_MS = 7 * 24 * 60 * 60_000;
 const PLANNED = new Set(['rockpool-tiles', 'orchard-loaves']);
 const FIRST = 'rockpool-tiles';
 
+/** A demo file by its name. */
+export interface Demo {
+  readonly name: string;
+  readonly file: RunFile;
+}
+
 /**
  * Fills an empty store with the demo workshop: everything of the demo files in the library, and two runs that compete
  * for the same hours. Their dates are moved by whole weeks, so that they lie ahead. Invented, and it says so.
  * @returns the workshop's id
  */
-export async function loadDemoWorkshop(tx: Repositories, now: Date): Promise<string> {
-  const demos = readDemos();
+export async function loadDemoWorkshop(
+  tx: Repositories,
+  now: Date,
+  demos: readonly Demo[] = readDemos(),
+): Promise<string> {
   const facts = demos.map(({ file }) => file.workshop);
   const equipment = new Map(facts.flatMap((f) => f.equipment).map((item) => [item.key, item]));
   const workshop = await tx.workshops.create({ ...facts[0]!, equipment: [...equipment.values()] });
@@ -70,7 +79,8 @@ async function loadEarlier(
   }
 }
 
-function readDemos(): { readonly name: string; readonly file: RunFile }[] {
+/** The demo files, the first workshop's first. */
+export function readDemos(): Demo[] {
   const folder = join(projectFolder(), 'apps', 'cli', 'examples');
   const names = readdirSync(folder)
     .filter((name) => name.endsWith('.yaml'))

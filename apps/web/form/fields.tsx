@@ -44,8 +44,14 @@ export function TextField({
   path,
   list,
   keep = false,
+  isName = false,
   ...frame
-}: Common & { readonly list?: string; readonly keep?: boolean }): ReactNode {
+}: Common & {
+  readonly list?: string;
+  readonly keep?: boolean;
+  /** A name of some register, in no language: nothing to translate or to spell. */
+  readonly isName?: boolean;
+}): ReactNode {
   const { value, set, id, wrong, described } = useField(path);
   return (
     <FieldFrame {...frame} id={id} wrong={wrong}>
@@ -53,6 +59,8 @@ export function TextField({
         id={id}
         value={typeof value === 'string' ? value : ''}
         list={list}
+        translate={isName ? 'no' : undefined}
+        spellCheck={isName ? false : undefined}
         autoComplete="off"
         onChange={({ target }) => set(target.value === '' && !keep ? undefined : target.value)}
         {...described}

@@ -1,5 +1,5 @@
 import { useState, type ReactNode } from 'react';
-import { fromBase, toBase } from '#units';
+import { fromBase, toBase, type UnitSystem } from '#units';
 import { useAmounts, type FieldUnit, type Measured } from '../look/amounts.js';
 import { useLanguage } from '../words/words.js';
 import { FieldFrame } from './fields.js';
@@ -72,9 +72,17 @@ export function NumberField({
 export function MeasureField({
   dimension,
   ...props
-}: Omit<Props, 'unit'> & { readonly dimension: Measured | 'area' }): ReactNode {
+}: Omit<Props, 'unit'> & {
+  /** `area`: of a surface, in cm²; `section`: of a line, in mm². */
+  readonly dimension: Measured | 'area' | 'section';
+}): ReactNode {
   const { field, system } = useAmounts();
-  const as = dimension === 'area' ? areaIn(system === 'us' ? 'in²' : 'cm²') : field[dimension];
+  const as =
+    dimension === 'area'
+      ? areaIn(system === 'us' ? 'in²' : 'cm²')
+      : dimension === 'section'
+        ? sectionIn(system)
+        : field[dimension];
   return <NumberField {...props} unit={as.sign} as={as} />;
 }
 
@@ -83,5 +91,16 @@ function areaIn(unit: 'in²' | 'cm²'): FieldUnit {
     sign: unit,
     shown: (value) => Number(fromBase(value, unit).toFixed(2)),
     meant: (typed) => Number(toBase(typed, unit).toFixed(6)),
+  };
+}
+
+function sectionIn(system: UnitSystem): FieldUnit {
+  if (system === 'metric') return { sign: 'mm²', ...asItIs };
+  const inches = areaIn('in²');
+  return {
+    sign: 'in²',
+    // Of lines as thick as a pencil, hundredths of a square inch would be too rough.
+    shown: (value) => Number(fromBase(value / 100, 'in²').toFixed(4)),
+    meant: (typed) => Number((inches.meant(typed) * 100).toFixed(4)),
   };
 }

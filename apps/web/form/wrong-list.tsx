@@ -1,4 +1,4 @@
-import { useEffect, useRef, type ReactNode } from 'react';
+import { useEffect, useReducer, useRef, type ReactNode } from 'react';
 import { pathText, type Issue } from '#units';
 import { useTexts } from '../look/use-texts.js';
 import type { Texts } from '#words';
@@ -17,6 +17,9 @@ export function WrongList({
   const { form } = useWords();
   const texts = useTexts();
   const ref = useRef<HTMLDivElement>(null);
+  // Names are read off the page, so they are a drawing late where its language or units change.
+  const [, drawAgain] = useReducer((times: number) => times + 1, 0);
+  useEffect(() => drawAgain(), [texts]);
   useEffect(() => {
     if (since > 0) ref.current?.focus();
   }, [since]);

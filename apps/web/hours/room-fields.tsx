@@ -51,7 +51,7 @@ export function QuietFields(): ReactNode {
   );
 }
 
-/** What the clocks want to know of the room, and whose time is meant. */
+/** What of the room the forecasts depend on, and whose time is meant. */
 export function RoomFields(): ReactNode {
   const { hours } = useWords();
   return (
@@ -68,7 +68,7 @@ export function RoomFields(): ReactNode {
           preset={20}
         />
         <NumberField path={['room', 'humidityPercent']} label={hours.humidity} unit="%" preset={50} />
-        <TextField path={['timeZone']} label={hours.timeZone} list="time-zones" />
+        <TextField path={['timeZone']} label={hours.timeZone} list="time-zones" isName />
       </div>
       <datalist id="time-zones">
         {Intl.supportedValuesOf('timeZone').map((zone) => (

@@ -64,7 +64,9 @@ function Learned({
         <dt className="sign-now">{lessons.after}</dt>
         <dd>{told(factor)}</dd>
       </dl>
-      <p className="small soft">{widthShare < 0.995 ? lessons.width(whole(widthShare)) : lessons.wider}</p>
+      <p className="small soft">
+        {widthShare < 0.995 ? lessons.width(whole(1 - widthShare)) : lessons.wider}
+      </p>
     </div>
   );
 }

@@ -2,8 +2,9 @@ import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import type { Fat, Mould, PieceDesign, Recipe } from '#contract';
 import { useAmounts } from '../look/amounts.js';
+import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
-import type { Kind, Thing } from './shelf-calls.js';
+import { useShippedFats, useThings, type Kind, type Thing } from './shelf-calls.js';
 import { waterWay } from './recipe/water-ways.js';
 
 /** What tells a thing from its neighbours, in a line. */
@@ -23,9 +24,19 @@ export function ThingLine({ kind, thing }: { readonly kind: Kind; readonly thing
 function RecipeLine({ recipe }: { readonly recipe: Recipe }): ReactNode {
   const { library } = useWords();
   const { number, percent } = useAmounts();
+  const { titled } = useTexts();
+  const own = useThings('fats').data ?? [];
+  const { data: shipped = [] } = useShippedFats();
   const way = waterWay(recipe);
-  const fats = recipe.fats.map((each) => `${each.fat} ${number(each.percent)}`).join(' · ');
-  const lye = library.lyeAs[way](number(recipe[way] ?? 33));
+  const fatTitles = new Map([
+    ...shipped.map(({ key, title }) => [key, titled(key, title)] as const),
+    ...own.map(({ content }) => [content.key, content.title] as const),
+  ]);
+  const fats = recipe.fats
+    .map((each) => `${fatTitles.get(each.fat) ?? '…'} ${number(each.percent)}`)
+    .join(' · ');
+  const water = recipe[way] ?? 33;
+  const lye = library.lyeAs[way](way === 'waterPerLye' ? number(water) : percent(water));
   return (
     <p className="soft small">
       {fats}

@@ -2,6 +2,11 @@ import type { ReactNode } from 'react';
 import type { Message } from '#contract';
 import { useTexts } from './use-texts.js';
 
+/** A day that is abbreviated ends with a full stop, in German, and so does a sentence: one of the two is enough. */
+export function oneStop(text: string): string {
+  return text.replace(/\.\.(?=\s|$)/g, '.');
+}
+
 /** What a message says to this reader. */
 export function Sentence({ of }: { readonly of: Message }): ReactNode {
   return useTexts().of(of);

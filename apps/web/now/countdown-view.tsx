@@ -20,7 +20,8 @@ export function CountdownView({
     <div className="count" data-standing={kindOf(standing)} data-large={isLarge}>
       <Counted standing={standing} />
       <p className="sign">
-        <Icon size={isLarge ? 20 : 16} aria-hidden /> {isEndless(standing) ? words.noEnd : words[sign]}
+        <Icon size={isLarge ? 20 : 16} aria-hidden /> {words[sign]}
+        {isEndless(standing) && `. ${words.noEnd}.`}
       </p>
       {standing.kind === 'ahead' && standing.lastCallIn !== null && (
         <p className="also numbers">
@@ -33,8 +34,8 @@ export function CountdownView({
 
 function Counted({ standing }: { readonly standing: Standing }): ReactNode {
   const { now: words } = useWords();
-  if (standing.kind === 'open' && standing.lastCallIn === null)
-    return <p className="no-end">{words.noEnd}</p>;
+  // The sign says so already.
+  if (isEndless(standing)) return null;
   const [ms, label] =
     standing.kind === 'ahead'
       ? [standing.opensIn, words.opensIn]

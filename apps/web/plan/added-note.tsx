@@ -1,24 +1,39 @@
 import type { ReactNode } from 'react';
 import type { RunPlan } from '#contract';
+import { useThings } from '../library/shelf-calls.js';
 import { useWords } from '../words/words.js';
 
 /** What the plan keeps of what its design leaves unsaid, such as that no soap is unmoulded before it is firm. */
 export function AddedNote({ run }: { readonly run: RunPlan | undefined }): ReactNode {
   const { library } = useWords();
+  // Where there is no plan, only the design has the titles.
+  const design = useThings('designs').data?.find(({ content }) => content.key === run?.design)?.content;
   const { added = [], stages = [], amounts = [] } = run ?? {};
-  if (added.length === 0) return null;
-  const stageTitle = (key: string): string => stages.find((stage) => stage.key === key)?.title ?? key;
-  const partTitle = (key: string): string => amounts.find(({ part }) => part === key)?.title ?? key;
-  const lines = added.map((each) =>
-    library.addedText(
+  const titleOf = (
+    planned: string | undefined,
+    list: readonly { readonly key: string; readonly title: string }[] | undefined,
+    key: string,
+  ): string => planned ?? list?.find((each) => each.key === key)?.title ?? '';
+  const stageTitle = (key: string): string =>
+    titleOf(stages.find((stage) => stage.key === key)?.title, design?.stages, key);
+  const partTitle = (key: string): string =>
+    titleOf(amounts.find(({ part }) => part === key)?.title, design?.parts, key);
+  const lines = added.flatMap((each) => {
+    const [stage, other] = [
       stageTitle(each.stage),
+      'after' in each ? stageTitle(each.after) : partTitle(each.part),
+    ];
+    // A key says nothing to anybody: of a design that has changed since, less is told.
+    if (stage === '' || other === '') return [];
+    const condition =
       'after' in each
-        ? library.linkText(stageTitle(each.after), undefined, undefined)
+        ? library.linkText(other, undefined, undefined)
         : 'opens' in each
-          ? library.opens[each.opens](partTitle(each.part))
-          : library.closes[each.closes](partTitle(each.part)),
-    ),
-  );
+          ? library.opens[each.opens](other)
+          : library.closes[each.closes](other);
+    return [library.addedText(stage, condition)];
+  });
+  if (lines.length === 0) return null;
   return (
     <div className="note stack tight">
       <h3>{library.added}</h3>

@@ -5,11 +5,20 @@ import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import { risksOf } from './plan-facts.js';
 
+type Batch = NonNullable<PlanDocument['runs'][number]['amounts'][number]['batch']>;
+
 /** The headline of the batch sheet: what each part takes, and what may go wrong with it. */
 export function Amounts({ plan }: { readonly plan: PlanDocument }): ReactNode {
   const { plan: words } = useWords();
   const amounts = useAmounts();
   const texts = useTexts();
+  const weighed = ({ fatsG, naohG, kohG, waterG }: Batch): string =>
+    [
+      words.ofFatsMass(amounts.mass(fatsG)),
+      ...(naohG > 0 ? [words.alkalis.naoh(amounts.mass(naohG))] : []),
+      ...(kohG > 0 ? [words.alkalis.koh(amounts.mass(kohG))] : []),
+      words.ofWater(amounts.mass(waterG)),
+    ].join(', ');
   const parts = plan.runs.flatMap((run) => run.amounts);
   const risks = risksOf(plan).filter(({ level }) => level !== 'low');
   if (parts.length === 0) return null;
@@ -25,15 +34,9 @@ export function Amounts({ plan }: { readonly plan: PlanDocument }): ReactNode {
                 ? part.massG === undefined
                   ? words.decor(part.pieces ?? part.count)
                   : amounts.mass(part.massG)
-                : words.batch(
-                    amounts.mass(part.batch.fatsG),
-                    amounts.mass(part.batch.naohG + part.batch.kohG),
-                    amounts.mass(part.batch.waterG),
-                  )}
+                : weighed(part.batch)}
             </span>
-            <span className="soft small numbers">
-              {words.short(amounts.share(part.cover.shortageChance))}
-            </span>
+            <span className="soft small numbers">{words.short(texts.odds(part.cover.shortageChance))}</span>
           </li>
         ))}
       </ul>

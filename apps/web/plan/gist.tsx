@@ -1,19 +1,19 @@
 import type { ReactNode } from 'react';
-import { useAmounts } from '../look/amounts.js';
+import { oneStop } from '../look/sentence.js';
+import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import type { WhatIfState } from '../whatif/use-what-if.js';
-import { shownOdds } from './plan-facts.js';
 
 /** Odds and date in one line, beside the sliders on a phone; read out once things have come to rest. */
 export function Gist({ state }: { readonly state: WhatIfState }): ReactNode {
   const { plan: words } = useWords();
-  const amounts = useAmounts();
+  const texts = useTexts();
   const times = useTimes();
   const outcome = state.told?.outcome;
   const plan = outcome?.ok === true ? outcome.plan : undefined;
   const ready = plan?.runs[0]?.ready;
-  const odds = plan === undefined ? '–' : shownOdds(plan, amounts.share);
+  const odds = plan?.odds ? texts.odds(plan.odds.probability) : '–';
   const cured = ready ? times.day(ready.likely) : words.never;
   const isPlanned = plan?.status === 'planned';
   return (
@@ -36,7 +36,7 @@ export function Gist({ state }: { readonly state: WhatIfState }): ReactNode {
         )}
       </div>
       <p className="visually-hidden" role="status">
-        {state.isSettled && (isPlanned ? words.gist(odds, cured) : words.gistConflict)}
+        {state.isSettled && (isPlanned ? oneStop(words.gist(odds, cured)) : words.gistConflict)}
       </p>
     </>
   );

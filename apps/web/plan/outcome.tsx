@@ -8,7 +8,7 @@ import { useWords } from '../words/words.js';
 import type { WhatIfState } from '../whatif/use-what-if.js';
 import { AddedNote } from './added-note.js';
 import { Amounts } from './amounts.js';
-import { cautionsOf, minutesIn, shownOdds, weakest } from './plan-facts.js';
+import { cautionsOf, minutesIn, weakest } from './plan-facts.js';
 import { Sittings } from './sittings.js';
 import { Resolution } from '../look/resolution.js';
 import { Sentence, SentenceList, Sentences } from '../look/sentence.js';
@@ -52,7 +52,7 @@ function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isR
       <div>
         <dt>{words.odds}</dt>
         <dd className="numbers">
-          <strong className="figure">{shownOdds(plan, amounts.share)}</strong>
+          <strong className="figure">{plan.odds === null ? '–' : texts.odds(plan.odds.probability)}</strong>
           <span className="soft small">
             {words.oddsMeaning},{' '}
             {isRough ? words.oddsRough : words.oddsFull(amounts.number(plan.odds?.scenarios ?? 0))}

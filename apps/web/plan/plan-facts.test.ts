@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { planRuns } from '#runs';
 import { minuteOfIso } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
-import { cautionsOf, minutesIn, risksOf, shownOdds, sittingsOf, stretchOf, weakest } from './plan-facts.js';
+import { cautionsOf, minutesIn, risksOf, sittingsOf, stretchOf, weakest } from './plan-facts.js';
 
 const file = loadRunFile('demo', 'rockpool-tiles');
 const planned = planRuns({ ...file }, { now: minuteOfIso('2026-11-27T12:00:00Z'), scenarios: 100 });
@@ -26,18 +26,6 @@ describe('what is told of a plan', () => {
     const stage = plan.runs[0]?.stages.find(({ key }) => key === weakLinks[0]?.stage);
     expect(weakest({ ...plan, weakLinks })?.title).toBe(stage?.title);
     expect(weakest({ ...plan, weakLinks: [] })).toBeUndefined();
-  });
-
-  it('never rounds odds up to certainty', () => {
-    const odds = (probability: number) => ({
-      ...plan,
-      odds: { probability, standardError: 0, scenarios: 2000, seed: 1 },
-    });
-    const share = (value: number): string => `${String(Math.round(value * 100))} %`;
-    expect(shownOdds(odds(0.9996), share)).toBe('> 99 %');
-    expect(shownOdds(odds(1), share)).toBe('100 %');
-    expect(shownOdds(odds(0.564), share)).toBe('56 %');
-    expect(shownOdds({ ...plan, odds: null }, share)).toBe('–');
   });
 
   it('says each caution and each risk once', () => {

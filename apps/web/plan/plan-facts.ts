@@ -71,12 +71,3 @@ export function stretchOf(stages: readonly PlannedStage[]): readonly [from: numb
   const calls = stages.flatMap(({ lastCallAt }) => (lastCallAt === null ? [] : [Date.parse(lastCallAt)]));
   return [from, Math.min(last + around, Math.max(last, ...calls))];
 }
-
-/** Odds to the per cent: more would be noise. @param share writes a share as per cent */
-export function shownOdds({ odds }: PlanDocument, share: (value: number) => string): string {
-  if (odds === null) return '–';
-  const { probability } = odds;
-  // “100 %” would promise what is not so.
-  if (probability < 1 && probability >= 0.995) return `> ${share(0.99)}`;
-  return share(Math.round(probability * 100) / 100);
-}

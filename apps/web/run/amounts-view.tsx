@@ -38,7 +38,8 @@ export default function AmountsView({ run }: RunProps): ReactNode {
 /** How surely it reaches, what is left over, and what may go wrong. */
 function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
   const { amounts: words } = useWords().run;
-  const { mass, volume, share, percent } = useAmounts();
+  const { library } = useWords();
+  const { mass, volume, percent } = useAmounts();
   const { cover, perPiece, risks } = part;
   const texts = useTexts();
   const amount = (value: number): string =>
@@ -51,7 +52,7 @@ function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
         </p>
       )}
       <p className="small">
-        {words.short(share(Math.round(cover.shortageChance * 1000) / 1000))};{' '}
+        {words.short(texts.odds(cover.shortageChance))};{' '}
         {words.left(amount(cover.leftover.low), amount(cover.leftover.high))}.
       </p>
       {cover.leftoverUses.length > 0 && (
@@ -68,7 +69,7 @@ function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
       )}
       {risks.map((risk) => (
         <p key={JSON.stringify(risk)} className={`note small ${risk.level === 'high' ? 'coral' : 'amber'}`}>
-          <strong>{words.level[risk.level]}:</strong> {texts.of(risk)} {texts.remedyOf(risk)}
+          <strong>{library.levels[risk.level]}:</strong> {texts.of(risk)} {texts.remedyOf(risk)}
         </p>
       ))}
     </>

@@ -1,5 +1,6 @@
 import { Printer } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
+import { Sentence } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
@@ -40,9 +41,9 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
       <p className="small soft">{words.made(dayTime(plan.madeAt))}</p>
       {plan.document.runs
         .find((each) => each.run === run.key)
-        ?.cautions.map(({ code, text }) => (
-          <p key={code} className="note coral">
-            {text}
+        ?.cautions.map((caution) => (
+          <p key={caution.code} className="note coral">
+            <Sentence of={caution} />
           </p>
         ))}
       {parts.map((part) => (
@@ -129,9 +130,9 @@ function Steps({
               )}
               {stage.cautions
                 .filter(({ code }) => !shown.has(code))
-                .map(({ code, text }) => (
-                  <p key={code} className="note amber small">
-                    {text}
+                .map((caution) => (
+                  <p key={caution.code} className="note amber small">
+                    <Sentence of={caution} />
                   </p>
                 ))}
             </div>

@@ -16,7 +16,7 @@ export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): R
     <section className="stack tight">
       <h2 id="gather">{words.gather}</h2>
       <div className="scroll-x" tabIndex={0} role="group" aria-labelledby="gather">
-        <table className="numbers run-gather">
+        <table role="table" className="numbers run-gather">
           <thead>
             <tr>
               <th scope="col">{words.thing}</th>
@@ -37,9 +37,9 @@ export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): R
                       </span>
                     ))}
                 </th>
-                <td>{amount(line.unit, line.needed)}</td>
-                <td>{amount(line.unit, line.onHand)}</td>
-                <td>
+                <td data-label={words.needed}>{amount(line.unit, line.needed)}</td>
+                <td data-label={words.onHand}>{amount(line.unit, line.onHand)}</td>
+                <td data-label={words.buy}>
                   {line.toBuy === 0 ? (
                     <span className="soft">{words.enough}</span>
                   ) : (

@@ -1,28 +1,29 @@
 import type { ReactNode } from 'react';
 import { useAmounts } from '../look/amounts.js';
-import { Sentence, SentenceList } from '../look/sentence.js';
+import { oneStop, Sentence, SentenceList } from '../look/sentence.js';
+import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
-import { useOdds } from './use-odds.js';
 import type { Document } from './use-run.js';
 
-/** Odds in words and number, the guarantee, and when the lot is likely cured. */
+/** Odds, the guarantee, and when the lot is likely cured. */
 export function Holds({ document, run }: { readonly document: Document; readonly run: string }): ReactNode {
   const { run: words } = useWords();
   const { holds } = words;
   const { day } = useTimes();
-  const { number } = useAmounts();
-  const odds = useOdds();
+  const { odds } = useTexts();
   const ready = document.runs.find((each) => each.run === run)?.ready;
   return (
     <section className="card stack tight">
       <h2>{holds.title}</h2>
       {document.odds === null ? (
-        <p>{document.status === 'planned' ? holds.nothingLeft : words.noOdds}</p>
+        <p>{document.status === 'planned' ? holds.nothingLeft : holds.noPlan}</p>
       ) : (
         <>
-          <p className="run-odds">{odds.full(document.odds)}</p>
-          <p className="small soft">{holds.means(number(document.odds.scenarios))}</p>
+          <p>
+            <span className="run-odds">{odds(document.odds.probability)}</span> {holds.means}
+          </p>
+          <Method odds={document.odds} />
         </>
       )}
       <Guaranteed guarantee={document.guarantee} />
@@ -31,7 +32,7 @@ export function Holds({ document, run }: { readonly document: Document; readonly
           <strong>
             {words.ready} {day(ready.likely)}
           </strong>
-          , {words.readyBand(day(ready.low), day(ready.high))}.
+          {oneStop(`, ${words.readyBand(day(ready.low), day(ready.high))}.`)}
         </p>
       )}
       {document.runs
@@ -45,14 +46,35 @@ export function Holds({ document, run }: { readonly document: Document; readonly
   );
 }
 
+/** How the odds were found, and how well they are known. */
+function Method({ odds }: { readonly odds: NonNullable<Document['odds']> }): ReactNode {
+  const { holds } = useWords().run;
+  const { number, share } = useAmounts();
+  const { scenarios, probability, standardError } = odds;
+  const tried = [number(scenarios), ...[probability, standardError].map((each) => share(rounded(each)))];
+  return (
+    <details className="small">
+      <summary>{holds.method}</summary>
+      <p>{holds.tried(...(tried as [string, string, string]))}</p>
+    </details>
+  );
+}
+
+/** To a tenth of a per cent: fewer tries than a thousand tell no more. */
+function rounded(share: number): number {
+  return Math.round(share * 1000) / 1000;
+}
+
 function Guaranteed({ guarantee }: { readonly guarantee: Document['guarantee'] }): ReactNode {
   const { holds } = useWords().run;
+  const { percent } = useAmounts();
   if (guarantee === null) return null;
-  const percent = `${String(guarantee.bandPercent)} %`;
-  if (guarantee.holds) return <p>{holds.yes(percent)}</p>;
+  // As much lies beyond either end of the band.
+  const beyond = percent((100 - guarantee.bandPercent) / 2);
+  if (guarantee.holds) return <p>{holds.yes(beyond)}</p>;
   return (
     <details>
-      <summary>{holds.no(percent)}</summary>
+      <summary>{holds.no(beyond)}</summary>
       <SentenceList of={guarantee.reasons} />
     </details>
   );

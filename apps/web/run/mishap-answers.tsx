@@ -5,10 +5,10 @@ import { useNavigate } from 'react-router';
 import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { logEntry } from '../offline/log-queue.js';
-import { Failed } from '../shell/states.js';
+import { Failed, useErrorText } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import type { Mishap, RunProps } from './run-props.js';
-import { useOdds } from './use-odds.js';
+import { useOddsPair } from './use-odds.js';
 import { useReplanned, type WhatIfAnswer } from './use-run.js';
 
 /** One answer to a mishap and what it would do, or why it is none. */
@@ -16,7 +16,7 @@ export interface MishapAnswer {
   readonly entry: Mishap;
   readonly response: NonNullable<Mishap['response']>;
   readonly answer?: WhatIfAnswer;
-  readonly error?: string;
+  readonly error?: Error;
 }
 
 /** The answers side by side, each with the odds and the day it leads to. */
@@ -70,12 +70,13 @@ export function MishapAnswers({
 }
 
 function Answer({ of, run, plan }: RunProps & { readonly of: MishapAnswer }): ReactNode {
-  const { mishap: words, ready, odds: oddsWord } = useWords().run;
-  const odds = useOdds();
+  const { mishap: words, ready, odds: oddsWord, remedies } = useWords().run;
+  const oddsPair = useOddsPair();
+  const errorText = useErrorText();
   const { day } = useTimes();
   const navigate = useNavigate();
   const { answer, error, response } = of;
-  if (answer === undefined) return <p className="note amber small">{error}</p>;
+  if (answer === undefined) return <p className="note amber small">{error && errorText(error)}</p>;
   const { plan: then, changes } = answer;
   const own = then.runs.find((each) => each.run === run.key);
   if (then.status !== 'planned') {
@@ -85,11 +86,14 @@ function Answer({ of, run, plan }: RunProps & { readonly of: MishapAnswer }): Re
       </p>
     );
   }
+  const [odds, before] = oddsPair(then.odds?.probability ?? null, plan.document.odds?.probability ?? null);
   return (
     <>
       <p>
-        {oddsWord}: <strong className="numbers">{odds.percent(then.odds)}</strong>{' '}
-        <span className="soft numbers">({odds.percent(plan.document.odds)})</span>
+        {oddsWord}: <strong className="numbers">{odds}</strong>{' '}
+        <span className="soft numbers">
+          ({remedies.before}: {before})
+        </span>
         {own?.ready && (
           <>
             {' '}
@@ -105,7 +109,7 @@ function Answer({ of, run, plan }: RunProps & { readonly of: MishapAnswer }): Re
           className="button plain"
           onClick={() =>
             void navigate(`/runs/${run.id}`, {
-              state: { tried: { title: words.responses[response], answer } },
+              state: { tried: { title: response, answer } },
             })
           }
         >

@@ -30,7 +30,7 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
         const entry = { ...base, response };
         const tried = await whatIf(run.id, { entries: [entry] }).then(
           (answer) => ({ answer }),
-          (error: unknown) => ({ error: error instanceof Error ? error.message : String(error) }),
+          (error: unknown) => ({ error: error instanceof Error ? error : new Error(String(error)) }),
         );
         answers.push({ entry, response, ...tried });
       }

@@ -1,10 +1,11 @@
 import { useEffect, useRef, type KeyboardEvent, type ReactNode } from 'react';
 import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
+import { useErrorText } from '../shell/states.js';
 import type { Stretch } from '../tide/local-days.js';
 import { useWords } from '../words/words.js';
 import type { Moving } from './use-moving.js';
-import { useOdds } from './use-odds.js';
+import { useOddsPair } from './use-odds.js';
 
 const STEP = 15 * 60_000;
 
@@ -18,6 +19,7 @@ export function MovingPanel({
 }): ReactNode {
   const { moving: words } = useWords().tide;
   const { dayTime } = useTimes();
+  const errorText = useErrorText();
   const panel = useRef<HTMLDivElement>(null);
   const { held, mark, answer, isTrying, error, refusal } = moving;
   const { isLifted } = moving;
@@ -68,7 +70,7 @@ export function MovingPanel({
         </p>
         {error !== undefined && !isTrying && (
           <p className="note coral">
-            <strong>{words.cannot}</strong> {error.message}
+            <strong>{words.cannot}</strong> {errorText(error)}
           </p>
         )}
         {refusal.length > 0 && !isTrying && (
@@ -117,14 +119,15 @@ export function MovingPanel({
 
 function Told({ moving }: { readonly moving: Moving }): ReactNode {
   const { moving: words } = useWords().tide;
-  const text = useOdds();
+  const oddsPair = useOddsPair();
   const { answer, isTrying, error, refusal, mark } = moving;
   if (isTrying) return <span className="soft">{words.trying}</span>;
   if (answer === undefined || error !== undefined || refusal.length > 0) return null;
   const others = answer.changes.filter(({ stage }) => stage !== mark?.stage.key).length;
   return (
     <>
-      {words.odds(text.percent(answer.plan.odds), text.percent(moving.before))} {words.moves(others)}
+      {words.odds(...oddsPair(answer.plan.odds?.probability ?? null, moving.before?.probability ?? null))}{' '}
+      {words.moves(others)}
     </>
   );
 }

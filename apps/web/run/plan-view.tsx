@@ -60,7 +60,7 @@ export default function PlanView({ run, plan }: RunProps): ReactNode {
       {shown !== undefined && (
         <>
           <Chart
-            key={tried?.title ?? ''}
+            key={JSON.stringify(tried?.title)}
             tide={shown}
             before={shown === tide ? undefined : tide}
             moving={tried === undefined && isOpen ? moving : undefined}
@@ -120,9 +120,9 @@ function Chart({
     return openStretches(told, timeZone, { from, to });
   }, [workshop, from, to]);
   const mark = tide.marks.find(({ id }) => id === selected);
-  const text = useOdds();
+  const odds = useOdds();
   const isTold = moving?.error === undefined && moving?.refusal.length === 0;
-  const said = isTold && moving.answer !== undefined ? text.percent(moving.answer.plan.odds) : '';
+  const said = isTold && moving.answer !== undefined ? odds(moving.answer.plan.odds) : '';
   const held = moving?.held && { ...moving.held, text: moving.isTrying ? '…' : said };
   return (
     <TideChart

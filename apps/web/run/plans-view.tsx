@@ -115,7 +115,7 @@ function Changes({ plan, run }: { readonly plan: Plan; readonly run: string }): 
   const at = (instant: string | null): string => (instant === null ? '' : dayTime(instant));
   return (
     <div className="note stack tight">
-      <p>{words.oddsThen(odds.percent(plan.document.odds))}</p>
+      <p>{words.oddsThen(odds(plan.document.odds))}</p>
       {plan.changes.length === 0 && <p>{plan.number === 1 ? words.first : words.nothing}</p>}
       <ul>
         {plan.changes.map((change) => (

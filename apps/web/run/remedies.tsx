@@ -4,7 +4,7 @@ import { answered, api, type Schemas } from '../api/client.js';
 import { Failed } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import type { Tried } from './tried.js';
-import { useOdds } from './use-odds.js';
+import { useOddsPair } from './use-odds.js';
 import { whatIf, type Document } from './use-run.js';
 import { Sentence } from '../look/sentence.js';
 import { useTexts } from '../look/use-texts.js';
@@ -27,8 +27,7 @@ export function Remedies({
   readonly title: string;
 }): ReactNode {
   const { remedies: words } = useWords().run;
-  const odds = useOdds();
-  const texts = useTexts();
+  const oddsPair = useOddsPair();
   const [asked, setAsked] = useState(document.status !== 'planned');
   const { data, error, isFetching, refetch } = useQuery({
     queryKey: ['remedies', run.id, document.madeAt],
@@ -56,7 +55,9 @@ export function Remedies({
             </p>
           ))}
           {hasAged(document.odds, data.odds) && (
-            <p className="note amber">{words.aged(odds.percent(data.odds), odds.percent(document.odds))}</p>
+            <p className="note amber">
+              {words.aged(...oddsPair(data.odds?.probability ?? null, document.odds?.probability ?? null))}
+            </p>
           )}
           <ol className="run-remedies">
             {data.remedies.map((remedy) => (
@@ -64,7 +65,7 @@ export function Remedies({
                 <OneRemedy
                   run={run.id}
                   remedy={remedy}
-                  isTried={tried?.title === texts.of(remedy.title)}
+                  isTried={JSON.stringify(tried?.change) === JSON.stringify(remedy.change)}
                   onTry={onTry}
                 />
               </li>
@@ -104,7 +105,7 @@ function OneRemedy({
   const { mutate, isPending, error } = useMutation({
     mutationFn: () => whatIf(run, { change: remedy.change }),
     onSuccess: (answer) => {
-      onTry({ title, answer, effects: remedy.effects, change: remedy.change });
+      onTry({ title: remedy.title, answer, effects: remedy.effects, change: remedy.change });
       scrollTo({ top: 0 });
     },
   });

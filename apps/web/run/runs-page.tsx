@@ -138,7 +138,7 @@ function Standing({ run, plan: { document } }: { readonly run: Run; readonly pla
         </div>
         <div>
           <dt>{words.odds}</dt>
-          <dd className="numbers">{document.odds === null ? words.noOdds : odds.full(document.odds)}</dd>
+          <dd className="numbers">{odds(document.odds)}</dd>
         </div>
         <div>
           <dt>{words.ready}</dt>

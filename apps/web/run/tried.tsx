@@ -1,15 +1,19 @@
 import type { ReactNode } from 'react';
+import type { Message, MishapResponse } from '#contract';
 import type { Schemas } from '../api/client.js';
 import { useAmounts } from '../look/amounts.js';
 import { Sentences } from '../look/sentence.js';
+import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import { CarryOut } from './carry-out.js';
+import { useOddsPair } from './use-odds.js';
 import type { Document, WhatIfAnswer } from './use-run.js';
 
 /** Something that is on the chart in place of the plan. */
 export interface Tried {
-  readonly title: string;
+  /** A change, or an answer to a mishap. */
+  readonly title: Message | MishapResponse;
   readonly answer: WhatIfAnswer;
   /** What a remedy tells of the plan as of now; absent: the plan itself tells it. */
   readonly effects?: Schemas['RemedyEffects'];
@@ -31,15 +35,20 @@ export function TriedNote({
   readonly onStop: () => void;
   readonly onDone: () => void;
 }): ReactNode {
-  const { remedies: words, conflictNote } = useWords().run;
+  const { remedies: words, conflictNote, mishap } = useWords().run;
+  const texts = useTexts();
+  const oddsPair = useOddsPair();
   const text = useFigureText();
   const after = tried.answer.plan;
   const figures =
     tried.effects === undefined ? figuresOf(before, run.key) : figuresBefore(tried.effects, run.key);
-  const [was, now] = [text(figures), text(figuresOf(after, run.key))];
+  const then = figuresOf(after, run.key);
+  const [oddsBefore, oddsThen] = oddsPair(figures.odds, then.odds);
+  const [was, now] = [text(figures, oddsBefore), text(then, oddsThen)];
+  const title = typeof tried.title === 'string' ? mishap.responses[tried.title] : texts.of(tried.title);
   return (
     <section className="note stack tight run-tried" aria-live="polite">
-      <h2>{words.showing(tried.title)}</h2>
+      <h2>{words.showing(title)}</h2>
       {after.status !== 'planned' && (
         <p className="note coral">
           <strong>{conflictNote.title}</strong> <Sentences of={after.conflict} />
@@ -67,7 +76,7 @@ export function TriedNote({
       </table>
       <div className="row">
         {tried.change !== undefined && after.status === 'planned' && (
-          <CarryOut run={run.id} change={tried.change} title={tried.title} onDone={onDone} />
+          <CarryOut run={run.id} change={tried.change} title={title} onDone={onDone} />
         )}
         <button type="button" className="button" onClick={onStop}>
           {words.stop}
@@ -116,12 +125,15 @@ function figuresBefore(effects: Schemas['RemedyEffects'], run: string): Figures 
   };
 }
 
-function useFigureText(): (figures: Figures) => { readonly name: string; readonly value: string }[] {
+function useFigureText(): (
+  figures: Figures,
+  odds: string,
+) => { readonly name: string; readonly value: string }[] {
   const { figures: names, none } = useWords().run.remedies;
   const { day, length } = useTimes();
   const { number } = useAmounts();
-  return ({ odds, ready, pieces, sittings, benchMin }) => [
-    { name: names.odds, value: odds === null ? none : `${number(odds * 100, 0)} %` },
+  return ({ ready, pieces, sittings, benchMin }, odds) => [
+    { name: names.odds, value: odds },
     { name: names.ready, value: ready === null ? none : day(ready) },
     { name: names.pieces, value: number(pieces, 0) },
     { name: names.sittings, value: sittings === null ? none : number(sittings, 0) },

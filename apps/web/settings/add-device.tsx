@@ -27,7 +27,7 @@ export function AddDevice(): ReactNode {
 function Made({ code: { code, path, expiresAt } }: { readonly code: Schemas['SignInCode'] }): ReactNode {
   const { settings } = useWords();
   const times = useTimes();
-  const [isCopied, setCopied] = useState(false);
+  const [copied, setCopied] = useState<'no' | 'yes' | 'cannot'>('no');
   const link = `${location.origin}${path}`;
   return (
     <div className="note stack tight">
@@ -40,11 +40,25 @@ function Made({ code: { code, path, expiresAt } }: { readonly code: Schemas['Sig
         <button
           type="button"
           className="button"
-          onClick={() => void navigator.clipboard.writeText(link).then(() => setCopied(true))}
+          onClick={() => {
+            void copy(link).then((isDone) => setCopied(isDone ? 'yes' : 'cannot'));
+          }}
         >
-          {isCopied ? settings.copied : settings.copy}
+          {copied === 'yes' ? settings.copied : settings.copy}
         </button>
       </p>
+      {copied === 'cannot' && <p className="small">{settings.copyByHand}</p>}
     </div>
   );
+}
+
+/** @returns whether it is done: a page over plain HTTP has no clipboard, and a browser may refuse one */
+async function copy(text: string): Promise<boolean> {
+  const clipboard = navigator.clipboard as Clipboard | undefined;
+  try {
+    await clipboard?.writeText(text);
+    return clipboard !== undefined;
+  } catch {
+    return false;
+  }
 }

@@ -1,6 +1,7 @@
 import { useState, type ReactNode } from 'react';
 import { Link } from 'react-router';
 import type { Schemas } from '../api/client.js';
+import { oneStop } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import type { LotStatus } from './lot-status.js';
@@ -44,8 +45,9 @@ export function LotCard({
           {span !== undefined && <ReadyStrip lot={lot} now={now} span={span} />}
           <p>
             <strong>{shelf.likely(times.day(likely))}</strong>
-            {'. '}
-            {shelf.between(times.day(low), times.day(high))}
+            {oneStop(
+              `${shelf.likely(times.day(likely)).endsWith('.') ? '' : '.'} ${shelf.between(times.day(low), times.day(high))}`,
+            )}
           </p>
           {status.stage !== 'curing' && <p className="note">{shelf.perhaps}</p>}
         </>

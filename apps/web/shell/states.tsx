@@ -12,20 +12,25 @@ export function Loading(): ReactNode {
   );
 }
 
+/** What went wrong, in the language of the page. */
+export function useErrorText(): (error: Error) => string {
+  const { shell } = useWords();
+  return (error) => {
+    if (error instanceof ApiError) {
+      const { issues = [], title } = error.problem ?? {};
+      return issues.length > 0 && title !== undefined ? title : error.message;
+    }
+    return error instanceof TypeError ? shell.noAnswer : shell.failed;
+  };
+}
+
 /** What went wrong, and a way on. @param again tries what failed once more; absent: by loading the page anew */
 export function Failed({ error, again }: { readonly error: Error; readonly again?: () => void }): ReactNode {
   const { shell } = useWords();
+  const text = useErrorText();
   return (
     <div role="alert" className="note coral stack tight">
-      <p>
-        {error instanceof ApiError
-          ? (error.problem?.issues ?? []).length > 0
-            ? error.problem?.title
-            : error.message
-          : error instanceof TypeError
-            ? shell.noAnswer
-            : shell.failed}
-      </p>
+      <p>{text(error)}</p>
       {error instanceof ApiError && <Fields error={error} />}
       <p>
         <button type="button" className="button" onClick={again ?? (() => location.reload())}>

@@ -65,10 +65,10 @@ function ofBatch(
 ): MaterialUse[] {
   return [
     ...batch.fats.map(({ fat, title, massG }) => grams('fat', fat, title, massG)),
-    grams('lye', 'naoh', 'Lye: sodium hydroxide (NaOH)', batch.naohG),
-    grams('lye', 'koh', 'Lye: potassium hydroxide (KOH)', batch.kohG),
+    grams('lye', 'naoh', 'Sodium hydroxide (NaOH)', batch.naohG),
+    grams('lye', 'koh', 'Potassium hydroxide (KOH)', batch.kohG),
     grams('water', 'water', 'Water, distilled', batch.waterG),
-    grams('hardener', 'sodium-lactate', 'Sodium lactate, 60 % solution', batch.sodiumLactateG),
+    grams('hardener', 'sodium-lactate', 'Sodium lactate, 60% solution', batch.sodiumLactateG),
     grams('hardener', 'salt', 'Salt', batch.saltG),
     grams('hardener', 'sugar', 'Sugar', batch.sugarG),
     ...batch.acids.map(({ key, title, massG }) => grams('addition', key, title, massG)),

@@ -53,7 +53,7 @@ export const names: Names = {
     batter: 'wie der Leim andickt',
     early: 'die ersten Stunden nach dem Gießen',
     set: 'wie die Seife fest wird',
-    glaze: 'wie die Glasur fest wird',
+    glaze: 'wie der Guss fest wird',
     cure: 'wie die Seife reift',
   },
   stageKinds: {

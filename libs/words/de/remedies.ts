@@ -8,7 +8,7 @@ const disturbances: MessageWords<DisturbanceCause> = {
   'disturbance.moved-stages': ({ moved }, texts) =>
     moved === 1 ? '1 Schritt verschiebt sich' : `${texts.number(moved)} Schritte verschieben sich`,
   'disturbance.sittings': ({ more }, texts) => `${sittings(more, texts)} mehr`,
-  'disturbance.bench-time': ({ minutes }, texts) => `${texts.duration(minutes)} länger an der Werkbank`,
+  'disturbance.bench-time': ({ minutes }, texts) => `${texts.duration(minutes)} länger am Arbeitstisch`,
   'disturbance.later-cure': ({ minutes }, texts) => `${texts.duration(minutes)} später reif`,
   'disturbance.new-risk': ({ parts }, texts) => `ein neues Risiko für ${quoted(parts, texts)}`,
   'disturbance.moulds': () => 'Formen kaufen',
@@ -90,7 +90,7 @@ export const remedies: MessageWords<RemedyMessage> = {
     `Reift ${texts.quoted(run)} langsam, dauert es ${texts.duration(minutes)} länger.`,
   'remedy.more-sittings': ({ before, after }, texts) =>
     `${sittings(after, texts)} statt ${texts.number(before)}.`,
-  'remedy.more-bench-time': ({ minutes }, texts) => `${texts.duration(minutes)} mehr an der Werkbank.`,
+  'remedy.more-bench-time': ({ minutes }, texts) => `${texts.duration(minutes)} mehr am Arbeitstisch.`,
   'remedy.ends-later': ({ minutes, endAt }, texts) =>
     `Die letzte Sitzung endet ${texts.duration(minutes)} später: ${texts.dayTime(endAt)}.`,
   'remedy.stage-riskier': ({ stage, before, after }, texts) =>
@@ -109,7 +109,7 @@ export const remedies: MessageWords<RemedyMessage> = {
   'remedy.costs-more': ({ amount, currency, complete }, texts) =>
     `Das Material kostet ${texts.money(amount, currency)} mehr${pricesKnown(complete)}.`,
 
-  'remedy.weigh-anew': () => 'Nach dem neuen Werkbankblatt abwiegen, nicht nach dem alten.',
+  'remedy.weigh-anew': () => 'Nach dem neuen Arbeitsblatt abwiegen, nicht nach dem alten.',
   'remedy.stages-move': ({ run, moved }, texts) =>
     `${texts.quoted(run)}: ${moved === 1 ? '1 Schritt verschiebt sich' : `${texts.number(moved)} Schritte verschieben sich`}.`,
   'remedy.other-amounts': ({ materials, more }, texts) => {

@@ -26,7 +26,7 @@ export const sources: Names['sources'] = {
   'European Pharmacopoeia, Stearic acid, type 50 [S11]': `${pharmacopoeia}, „Stearic acid, type 50“ [S11]`,
   'CRC Handbook [S6]: 0.847 g/mL for the pure acid at 70 °C':
     'CRC Handbook [S6]: 0,847 g/mL für die reine Säure bei 70 °C',
-  'stoichiometry at 40 and 60 % of stearic acid [S1, S2]':
+  'stoichiometry at 40 and 60% of stearic acid [S1, S2]':
     'Stöchiometrie bei 40 und 60 % Stearinsäure [S1, S2]',
   'CAMEO, Museum of Fine Arts, Boston [S12]': 'CAMEO, „Museum of Fine Arts“, Boston [S12]',
   'the Codex draft for avocado oil; uncertain': 'Entwurf des Codex für Avocadoöl; unsicher',

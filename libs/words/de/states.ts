@@ -4,7 +4,7 @@ const lye = 'nach der Laugenzugabe';
 const pour = 'nach dem Gießen';
 const dip = 'nach dem Tauchen';
 const piping = 'nach dem Aufspritzen';
-const glaze = 'nach dem Gießen der Glasur';
+const glaze = 'nach dem Übergießen';
 const unmoulding = 'nach dem Ausformen';
 
 export const states: Names['states'] = {
@@ -27,13 +27,13 @@ export const states: Names['states'] = {
   'coat-tacky-until': { is: 'noch klebrig', after: dip },
   'coat-turnable': { is: 'fest genug zum Wenden ohne Druckstellen', after: dip },
   'piping-skinned': { is: 'noch ohne Haut', after: piping },
-  'piping-firm': { is: 'fest genug für eine Glasur', after: piping },
+  'piping-firm': { is: 'fest genug für einen Guss', after: piping },
   'piping-turnable': { is: 'fest genug, um sie auf der Dekoration zu wenden', after: piping },
   'glaze-set': { is: 'berührungsfest', after: glaze },
   'glaze-turnable': { is: 'hart genug zum Wenden', after: glaze },
   'takes-piping-until': { is: 'noch frisch genug, um Aufgespritztes zu halten', after: unmoulding },
   'takes-coat-until': { is: 'noch frisch genug für einen Überzug', after: unmoulding },
-  'takes-glaze-until': { is: 'noch frisch genug für eine Glasur', after: unmoulding },
+  'takes-glaze-until': { is: 'noch frisch genug für einen Guss', after: unmoulding },
   usable: { is: 'benutzbar', after: unmoulding },
   cured: { is: 'reif', after: unmoulding },
   best: { is: 'am besten', after: unmoulding },

@@ -97,8 +97,7 @@ function write(
 }
 
 /** Per cent to the hundredth where tenths would hide a difference. */
-function percentText(value: number, { percent, number }: Writers): string {
+function percentText(value: number, { percent }: Writers): string {
   const isFine = Math.abs(value * 10 - Math.round(value * 10)) > 1e-6;
-  // The sign stands as the language has it.
-  return isFine ? percent(1).replace('1', number(value, 2)) : percent(value);
+  return percent(value, isFine ? 2 : 1);
 }

@@ -14,8 +14,8 @@ export interface Amounts {
   readonly area: (squareMillimetres: number) => string;
   /** Degrees Celsius as `21.5 °C` or `70.7 °F`. */
   readonly temperature: (celsius: number) => string;
-  /** A number of per cent, 5 as `5 %`. */
-  readonly percent: (percent: number) => string;
+  /** A number of per cent, 5 as `5 %`; with at most one decimal if not told. */
+  readonly percent: (percent: number, digits?: number) => string;
   /** A share or a probability, 0.05 as `5 %`. */
   readonly share: (share: number) => string;
   /** A sum of money. @param currency ISO 4217; absent: a bare number */
@@ -57,7 +57,7 @@ function makeAmounts(language: Language, system: UnitSystem): Amounts {
     return (value, low, high) => write(value, low, high).replace(/(\d)°/, '$1 °');
   };
   const percent = number({ style: 'percent' });
-  const share = (value: number): string => percent(value, 0, 1);
+  const share = (value: number, digits = 1): string => percent(value, 0, digits);
   const [gram, ml, mm, celsius] = [unit('gram'), unit('milliliter'), unit('millimeter'), unit('celsius')];
   const [pound, ounce, fluid, inch] = [unit('pound'), unit('ounce'), unit('fluid-ounce'), unit('inch')];
   const fahrenheit = unit('fahrenheit');
@@ -65,8 +65,8 @@ function makeAmounts(language: Language, system: UnitSystem): Amounts {
   const plain = number({});
   const shared = {
     system,
-    percent: (value: number) => share(value / 100),
-    share,
+    percent: (value: number, digits?: number) => share(value / 100, digits),
+    share: (value: number) => share(value),
     number: (value: number, digits = 1) => plain(value, 0, digits),
     money: (amount: number, currency: string | undefined) =>
       (currency === undefined ? plain : number({ style: 'currency', currency }))(amount, 2, 2),
@@ -123,6 +123,8 @@ function poundsAndOunces(ounces: number, pound: Write, ounce: Write): string {
   if (size > 0 && size < 0.1) return ounce(ounces, 0, size < 0.01 ? 4 : 3).replace('-', '−');
   const hundredths = Math.round(size * 100);
   const pounds = Math.floor(hundredths / 1600);
+  // Of a tenth of a gram nothing would be left.
+  if (hundredths < 10) return `${ounces <= -0.0005 ? '−' : ''}${ounce(Math.abs(ounces), 0, 3)}`;
   const rest = ounce((hundredths % 1600) / 100, 0, 2);
   const sign = ounces < 0 && hundredths > 0 ? '−' : '';
   if (pounds === 0) return `${sign}${rest}`;

@@ -1,4 +1,4 @@
-import { shownOnOneLine } from '#units';
+import { shownOnOneLine, type Accepted } from '#units';
 
 /** Beyond this nobody reads a value that was entered. */
 const LONGEST = 60;
@@ -18,4 +18,9 @@ export function foundText(value: unknown, { number, quoted }: Writers): string |
 
 function shortened(text: string): string {
   return text.length > LONGEST ? `${text.slice(0, LONGEST - 3)}…` : text;
+}
+
+/** Whether a field that is empty asks for just what its name says, so that nothing need be added. */
+export function goesWithoutSaying(accepted: Accepted | undefined): boolean {
+  return accepted?.kind === 'form' && ['number', 'text', 'documented-form'].includes(accepted.form);
 }

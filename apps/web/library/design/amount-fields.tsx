@@ -97,7 +97,7 @@ function WayFields({ way, path }: { readonly way: Way; readonly path: Path }): R
       return (
         <>
           <MeasureField path={[...amount, 'lengthMm']} label={library.beadLength} dimension="length" />
-          <NumberField path={[...amount, 'sectionMm2']} label={library.beadSection} unit="mm²" />
+          <MeasureField path={[...amount, 'sectionMm2']} label={library.beadSection} dimension="section" />
         </>
       );
     case 'weighing':

@@ -5,6 +5,7 @@ import { useForm } from '../../form/form-context.js';
 import { ListEditor } from '../../form/list-editor.js';
 import { NumberField } from '../../form/number-field.js';
 import { listAt, textAt, valueAt, type Path } from '../../form/values.js';
+import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { newKey } from '../new-key.js';
 import { useShippedFats } from '../shelf-calls.js';
@@ -29,6 +30,7 @@ export function ColourFields({ path }: { readonly path: Path }): ReactNode {
 function ColourItem({ path }: { readonly path: Path }): ReactNode {
   const { library } = useWords();
   const { content, change } = useForm();
+  const { titled } = useTexts();
   const { data: fats = [] } = useShippedFats();
   const carrier = valueAt(content, [...path, 'carrier', 'kind']);
   return (
@@ -49,11 +51,11 @@ function ColourItem({ path }: { readonly path: Path }): ReactNode {
           path={[...path, 'carrier', 'fat']}
           label={library.fat}
           none="…"
-          choices={fats.map(({ key, title }) => ({ value: key, text: title }))}
+          choices={fats.map(({ key, title }) => ({ value: key, text: titled(key, title) }))}
         />
       )}
       {carrier !== undefined && (
-        <NumberField path={[...path, 'carrier', 'perGram']} label={library.perGram} unit="g" />
+        <NumberField path={[...path, 'carrier', 'perGram']} label={library.perGram} unit=": 1" />
       )}
     </div>
   );

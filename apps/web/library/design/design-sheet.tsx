@@ -4,6 +4,7 @@ import { FormContext } from '../../form/form-context.js';
 import { NumberField } from '../../form/number-field.js';
 import { listAt, withValue, type Value } from '../../form/values.js';
 import { useAmounts } from '../../look/amounts.js';
+import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import type { Around } from '../checks.js';
 import { FillCheck } from '../recipe/fill-check.js';
@@ -62,7 +63,8 @@ export function DesignSheet({
 
 function PartLine({ part }: { readonly part: Schemas['PartAmounts'] }): ReactNode {
   const { library } = useWords();
-  const { mass, share, number } = useAmounts();
+  const { mass, number } = useAmounts();
+  const { odds } = useTexts();
   const { cover, batch, massG, pieces } = part;
   const amount =
     batch !== undefined
@@ -80,7 +82,7 @@ function PartLine({ part }: { readonly part: Schemas['PartAmounts'] }): ReactNod
         <strong className="numbers">{amount}</strong>
       </p>
       <p className="small soft">
-        {library.short(share(cover.shortageChance))}{' '}
+        {library.short(odds(cover.shortageChance))}{' '}
         {library.left(show(cover.leftover.likely), show(cover.leftover.low), show(cover.leftover.high))}
       </p>
     </>

@@ -5,6 +5,7 @@ import { SelectField, TextField } from '../../form/fields.js';
 import { fieldId, useForm } from '../../form/form-context.js';
 import { NumberField, MeasureField } from '../../form/number-field.js';
 import { listAt, valueAt, type Path, textAt } from '../../form/values.js';
+import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { AmountFields } from './amount-fields.js';
 import { ColourFields } from './colour-fields.js';
@@ -164,12 +165,18 @@ function DecorFields({ path, around }: PartFieldsProps): ReactNode {
 
 function Material({ path, around, none }: PartFieldsProps & { readonly none: string }): ReactNode {
   const { library } = useWords();
+  const { titled } = useTexts();
+  const { content } = useForm();
+  const chosen = valueAt(content, [...path, 'material']);
   return (
     <SelectField
       path={[...path, 'material']}
       label={library.material}
       none={none}
-      choices={around.workshop.materials.map(({ key, title }) => ({ value: key, text: title ?? key }))}
+      // One without a title of its own is an ingredient, of which no decor is made.
+      choices={around.workshop.materials
+        .filter(({ key, title }) => title !== undefined || key === chosen)
+        .map(({ key, title }) => ({ value: key, text: titled(key, title ?? key) }))}
     />
   );
 }

@@ -13,7 +13,7 @@ const FIELD = 'fattyAcidsPercent';
 export function AcidProfile(): ReactNode {
   const { library, form } = useWords();
   const { content, change } = useForm();
-  const { number } = useAmounts();
+  const { percent } = useAmounts();
   const profile = (valueAt(content, [FIELD]) ?? {}) as Group;
   const told = Object.keys(profile);
   const free = fattyAcids.filter((acid) => !told.includes(acid));
@@ -63,7 +63,7 @@ export function AcidProfile(): ReactNode {
           </select>
         </div>
         <p role="status">
-          <strong className="numbers">{library.sum(number(sum, 1))}</strong>
+          <strong className="numbers">{library.sum(percent(sum))}</strong>
         </p>
       </div>
     </section>

@@ -17,7 +17,7 @@ import { ownFrom } from './own-from.js';
 /** A fat of the maker's own, by the certificate of a lot. */
 export default function FatPage(): ReactNode {
   const { library } = useWords();
-  const { titled, behaviourOf } = useTexts();
+  const { titled, behaviourOf, temperature } = useTexts();
   const [search] = useSearchParams();
   const { data: shipped } = useShippedFats();
   const like = search.get('as');
@@ -52,7 +52,7 @@ export default function FatPage(): ReactNode {
                 <div className="fields">
                   <NumberField
                     path={['densityGPerMl']}
-                    label={library.density}
+                    label={library.density(temperature(20))}
                     hint={library.densityHint}
                     unit="g/mL"
                   />
@@ -70,7 +70,7 @@ export default function FatPage(): ReactNode {
                     preset="triglyceride"
                     choices={fatKinds.map((value) => ({ value, text: library.fatKinds[value] }))}
                   />
-                  <TextField path={['inci']} label={library.inci} />
+                  <TextField path={['inci']} label={library.inci} isName />
                 </div>
                 <TextField path={['behaviour']} label={library.fatBehaviour} />
                 <CheckField path={['confirmed']} label={library.confirmed} hint={library.confirmedHint} />

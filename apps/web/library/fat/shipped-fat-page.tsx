@@ -46,26 +46,29 @@ type Evidence = Schemas['ShippedFat']['evidence']['density'];
 
 function Figures({ fat }: { readonly fat: Schemas['ShippedFat'] }): ReactNode {
   const { library } = useWords();
-  const { number } = useAmounts();
+  const { number, percent, temperature } = useAmounts();
   const { names, behaviourOf } = useTexts();
   const { saponificationMgKohPerG: sap, iodine, unsaponifiablePercent, evidence } = fat;
-  const range = (each: { readonly low: number; readonly high: number }): string =>
-    each.low === each.high ? number(each.low) : library.fromTo(number(each.low), number(each.high));
+  const range = (
+    each: { readonly low: number; readonly high: number },
+    last: (value: number) => string = number,
+  ): string => (each.low === each.high ? last(each.low) : library.fromTo(number(each.low), last(each.high)));
   const acids = Object.entries(fat.fattyAcidsPercent)
     .map(([acid, share]) => `${library.acidsByName[acid as FattyAcid] ?? acid} ${number(share)}`)
     .join(' · ');
-  const rows: readonly (readonly [string, string | undefined, Evidence | undefined])[] = [
+  const rows: readonly (readonly [string, ReactNode, Evidence | undefined])[] = [
     [library.saponification, `${number(sap.used)} mg/g (${range(sap)})`, evidence.saponification],
     [library.profile, acids === '' ? undefined : acids, evidence.fattyAcids],
     [library.iodine, iodine && `${range(iodine)} g/100 g`, evidence.iodine],
     [
       library.unsaponifiable,
-      unsaponifiablePercent && `${range(unsaponifiablePercent)} %`,
+      unsaponifiablePercent && range(unsaponifiablePercent, percent),
       evidence.unsaponifiable,
     ],
-    [library.density, `${number(fat.densityGPerMl, 3)} g/mL`, evidence.density],
+    [library.density(temperature(20)), `${number(fat.densityGPerMl, 3)} g/mL`, evidence.density],
     [library.expansion, `${number(fat.expansionGPerMlPerC, 5)} g/mL/°C`, evidence.expansion],
-    [library.inci, fat.inci, evidence.inci],
+    // A name of a register, in no language.
+    [library.inci, fat.inci && <span translate="no">{fat.inci}</span>, evidence.inci],
     [library.fatBehaviour, behaviourOf(fat.key, fat.behaviour), evidence.behaviour],
   ];
   return (

@@ -9,8 +9,8 @@ import { Sentence } from '../../look/sentence.js';
 /** What to weigh: lye and water first and large, with the caution right there; then all the rest. */
 export function AmountsList({ amounts }: { readonly amounts: Schemas['PartAmounts'] }): ReactNode {
   const { library } = useWords();
-  const { titled } = useTexts();
-  const { number, mass, share, volume, ...rest } = useAmounts();
+  const { titled, odds } = useTexts();
+  const { number, mass, percent, volume, ...rest } = useAmounts();
   const { batch, cover, cautions, lossG, lossFrom } = amounts;
   if (batch === undefined) return null;
   // Lye is weighed to a tenth of a gram whatever its amount.
@@ -39,9 +39,9 @@ export function AmountsList({ amounts }: { readonly amounts: Schemas['PartAmount
       ))}
       <p className="soft small">
         {library.views(
-          number(batch.water.lyeConcentrationPercent),
+          percent(batch.water.lyeConcentrationPercent),
           number(batch.water.waterPerLye, 2),
-          number(batch.water.waterPercentOfFats),
+          percent(batch.water.waterPercentOfFats),
         )}
       </p>
       <table className="weigh numbers">
@@ -66,7 +66,7 @@ export function AmountsList({ amounts }: { readonly amounts: Schemas['PartAmount
       </table>
       <SuperfatPicture low={low} used={used} high={high} />
       <p className="small">
-        {library.short(share(cover.shortageChance))}{' '}
+        {library.short(odds(cover.shortageChance))}{' '}
         {library.left(mass(cover.leftover.likely), mass(cover.leftover.low), mass(cover.leftover.high))}{' '}
         {lossFrom === 'usual' && lossG !== undefined && library.lossUsual(mass(lossG))}
       </p>

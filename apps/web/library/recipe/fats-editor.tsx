@@ -84,13 +84,13 @@ function Sum({
   readonly onStretch: () => void;
 }): ReactNode {
   const { library } = useWords();
-  const { number } = useAmounts();
+  const { percent } = useAmounts();
   const sum = sumOf(shares);
-  const by = number(Math.abs(sum - 100), 2);
+  const by = percent(Math.abs(sum - 100), 2);
   return (
     <div className="row">
       <p role="status" className={sum === 100 ? 'sum right' : 'sum'}>
-        <strong className="numbers">{library.sum(number(sum, 2))}</strong>{' '}
+        <strong className="numbers">{library.sum(percent(sum, 2))}</strong>{' '}
         <span className="small">
           {sum === 100 ? `✓ ${library.sumRight}` : sum > 100 ? library.sumOver(by) : library.sumUnder(by)}
         </span>

@@ -1,7 +1,7 @@
 import { CircleCheck, TriangleAlert } from 'lucide-react';
 import type { ReactNode } from 'react';
 import type { Schemas } from '../../api/client.js';
-import { useAmounts } from '../../look/amounts.js';
+import { useTexts } from '../../look/use-texts.js';
 import { useTimes } from '../../look/times.js';
 import { useWords } from '../../words/words.js';
 
@@ -17,7 +17,7 @@ export function FillCheck({
   readonly count: number;
 }): ReactNode {
   const { library } = useWords();
-  const { share } = useAmounts();
+  const { odds } = useTexts();
   const { length } = useTimes();
   const isSure = filling.chance >= SURE;
   const Icon = isSure ? CircleCheck : TriangleAlert;
@@ -31,7 +31,7 @@ export function FillCheck({
           count,
           length(filling.neededMin),
           length(filling.stretchMin.likely),
-          share(filling.chance),
+          odds(filling.chance),
         )}{' '}
         {!isSure && filling.batches > 1 && filling.batches < count && library.fillSplit(filling.batches)}
       </p>

@@ -17,9 +17,9 @@ export function SuperfatPicture({
   readonly high: number;
 }): ReactNode {
   const { library } = useWords();
-  const { number } = useAmounts();
+  const { percent } = useAmounts();
   const x = scaleLinear([Math.min(-2, low - 1), Math.max(12, high + 1)], [4, WIDTH - 4]);
-  const text = library.superfatRange(number(low), number(used), number(high));
+  const text = library.superfatRange(percent(low), percent(used), percent(high));
   return (
     <figure className="stack tight">
       <svg viewBox={`0 0 ${String(WIDTH)} ${String(HEIGHT)}`} className="superfat" aria-hidden>
@@ -29,7 +29,7 @@ export function SuperfatPicture({
         <circle cx={x(used)} cy={15} r={6} className="likely" />
         {[0, 5, 10].map((tick) => (
           <text key={tick} x={x(tick)} y={HEIGHT - 1} textAnchor="middle">
-            {tick} %
+            {percent(tick)}
           </text>
         ))}
       </svg>

@@ -4,7 +4,7 @@ import { SelectField } from '../../form/fields.js';
 import { MeasureField } from '../../form/number-field.js';
 import { useWords } from '../../words/words.js';
 
-/** How the batter is worked, which the clocks want to know. */
+/** How the batter is worked, for the forecasts. */
 export function WorkFields(): ReactNode {
   const { library } = useWords();
   return (

@@ -2,7 +2,7 @@ import type { design as english } from '../en/design.js';
 
 export const design: typeof english = {
   parts: 'Teile',
-  noParts: 'Woraus besteht ein Stück? Leim, der gegossen, getunkt oder gespritzt wird; Gießseife; Dekor.',
+  noParts: 'Woraus besteht ein Stück? Leim, der gegossen, getaucht oder gespritzt wird; Gießseife; Dekor.',
   noName: '(noch ohne Namen)',
   partKind: 'Gemacht aus',
   partKinds: { batch: 'Seifenleim', 'melt-and-pour': 'Gießseife', decor: 'Dekor' },
@@ -17,7 +17,7 @@ export const design: typeof english = {
   noMouldNeeded: 'keine',
   piecesPerCavity: 'Stücke aus einer Mulde',
   amountPerPiece: 'Wie viel ein Stück davon braucht',
-  amountBy: 'Angegeben als',
+  amountBy: 'Eingegeben als',
   amountWays: {
     ml: 'ein Volumen',
     cavity: 'ein Anteil der Mulde',
@@ -49,7 +49,7 @@ export const design: typeof english = {
   carrier: 'Angerührt in',
   noCarrier: 'nichts',
   carriers: { glycerol: 'Glycerin', water: 'Wasser', fat: 'etwas Öl' },
-  perGram: 'Auf jedes Gramm Farbe',
+  perGram: 'Teile auf einen Teil Farbe',
   meltBase: 'klare Gießseife',
   perPiece: 'Je Stück',
   each: 'Eines wiegt',
@@ -69,7 +69,7 @@ export const design: typeof english = {
     layer: 'Schicht gießen',
     unmould: 'Ausformen',
     patch: 'Ausbessern',
-    dip: 'Tunken',
+    dip: 'Eintauchen',
     pipe: 'Spritzen',
     'set-in': 'Einsetzen',
     glaze: 'Übergießen',
@@ -79,8 +79,8 @@ export const design: typeof english = {
     wrap: 'Einwickeln',
   },
   stagePart: 'Teil, den er macht oder behandelt',
-  setup: 'Handarbeit, gleich wie viele',
-  perPieceTime: 'Handarbeit, je Stück',
+  setup: 'Zeit für den Schritt selbst',
+  perPieceTime: 'Zeit für jedes Stück',
   needs: 'Braucht',
   equipment: 'Gerät',
   count: 'Wie viele',
@@ -92,8 +92,8 @@ export const design: typeof english = {
   atLeast: 'Mindestens so lange danach',
   atMost: 'Höchstens so lange danach',
   byPart: 'Welcher Teil zählt',
-  opensWhen: 'Öffnet',
-  closesWhen: 'Schließt',
+  opensWhen: 'Möglich',
+  closesWhen: 'Nur',
   atAnyTime: 'jederzeit',
   never: 'nie',
   linkText: (from, atLeast, atMost) =>
@@ -104,8 +104,8 @@ export const design: typeof english = {
       : atMost === undefined
         ? `mindestens ${atLeast} nach „${from}“`
         : `${atLeast} bis ${atMost} nach „${from}“`,
-  unsaid: (condition) => `${condition} (ergänzt, weil Sie nicht sagen, wann)`,
-  added: 'Im Plan ergänzt, weil der Entwurf es nicht sagt',
+  unsaid: (condition) => `${condition} (ergänzt, weil Sie dazu nichts sagen)`,
+  added: 'Im Plan ergänzt, weil der Entwurf dazu nichts sagt',
   addedText: (stage, condition) => `„${stage}“: ${condition}`,
   opens: {
     'holds-layer': (part) => `sobald „${part}“ eine zweite Schicht trägt`,

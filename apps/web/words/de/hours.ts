@@ -31,16 +31,16 @@ export const hours: Words['hours'] = {
   noExceptions: 'Noch keine.',
   addException: 'Tag hinzufügen',
   date: 'Datum',
-  note: 'Warum (für Sie selbst)',
+  note: 'Anlass (für Sie selbst)',
   removeDay: (day) => `${day} entfernen`,
   quiet: 'Ruhezeiten',
   quietHint: 'Dann erreicht Sie keine Erinnerung; was fällig wird, wartet oder kommt vorher.',
-  quietOn: 'Einige Stunden ruhig halten',
+  quietOn: 'Ruhezeiten einhalten',
   room: 'Der Raum',
   temperature: 'Temperatur',
   humidity: 'Luftfeuchte',
   roomHint:
-    'Seife wird im Warmen schneller fest und reift in trockener Luft schneller; darum wollen die Uhren es wissen.',
+    'Zählt für die Vorhersagen: Seife wird im Warmen schneller fest und reift in trockener Luft schneller.',
   timeZone: 'Zeitzone der Werkstatt',
   weeks: 'Die nächsten vier Wochen',
   weeksHint: 'Hell: Ihre Zeiten. Schraffiert: Ruhe. Ausgefüllt: Sitzungen der Pläne, wie sie jetzt sind.',
@@ -56,15 +56,16 @@ export const hours: Words['hours'] = {
   clockForward: 'die Uhr geht vor: ein kürzerer Tag',
   today: 'heute',
   sittingsFailed: 'Die Pläne waren nicht zu holen; im Bild fehlen Sitzungen.',
-  saved: 'Gespeichert. Pläne, die schon gemacht sind, bleiben, bis sie neu gemacht werden.',
-  replan: 'Pläne neu machen',
+  saved: 'Gespeichert. Pläne bleiben, wie sie sind, bis Sie neu planen.',
+  replan: 'Alle Läufe neu planen',
   replanning: 'Wird geplant …',
   noRuns: 'Kein Lauf ist offen, also gibt es nichts neu zu planen.',
   replanned: (title, moved) =>
     moved === 0
       ? `${title}: nichts musste sich verschieben.`
       : `${title}: ${moved === 1 ? '1 Schritt hat sich' : `${moved} Schritte haben sich`} verschoben.`,
-  replanNone: (title) => `${title}: Diese Zeiten erlauben keinen Plan. Der Lauf sagt, warum.`,
+  replanNone: (title) =>
+    `${title}: Mit diesen Zeiten gibt es keinen Plan. Warum, steht auf der Seite des Laufs.`,
   replanFailed: (title) => `${title}: ließ sich nicht planen.`,
   toRun: 'Zum Lauf',
 };

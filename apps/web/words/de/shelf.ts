@@ -27,7 +27,7 @@ export const shelf: Words['shelf'] = {
   weighIns: 'Wiegungen',
   weighInsCount: (count) => (count === 1 ? '1 Wiegung' : `${count} Wiegungen`),
   byWeight: 'Der Tag kommt von Ihren Wiegungen.',
-  byClock: 'Der Tag kommt von der Reifeuhr des Rezepts.',
+  byClock: 'Der Tag kommt aus der Vorhersage des Rezepts.',
   notBegun: 'Ein Teil dieser Charge ist noch nicht ausgeformt; gewogen wird danach.',
   noWeighIns:
     'Noch nicht gewogen. Wiegen Sie etwa einmal in der Woche dieselben paar Stücke; was sie verlieren, sagt, wann die Charge fertig ist.',
@@ -56,7 +56,7 @@ export const shelf: Words['shelf'] = {
     since: 'Gegen die erste',
     expected: 'Erwartet',
     range: '8 von 10',
-    act: 'Tun',
+    act: 'Aktion',
   },
   takeBack: 'Zurücknehmen',
   takeBackThis: (when) => `Die Wiegung von ${when} zurücknehmen`,

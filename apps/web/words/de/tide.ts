@@ -9,7 +9,7 @@ export const tide: Words['tide'] = {
   box: 'Gezeitenkarte. Pfeiltasten bewegen in der Zeit, Plus und Minus gehen näher heran und weiter weg. Tab führt zu den Schritten.',
   stages:
     'Arbeitsschritte, der Reihe nach. Pfeiltasten gehen von einem zum nächsten, Eingabe zeigt einen, M verschiebt ihn.',
-  closer: 'Näher',
+  closer: 'Näher heran',
   farther: 'Weiter weg',
   earlier: 'Früher',
   later: 'Später',
@@ -18,21 +18,21 @@ export const tide: Words['tide'] = {
   now: 'Jetzt',
   cured: (when) => `wohl gereift ${when}`,
   markLabel: (m) =>
-    `${m.number}. ${m.title}, ${m.state}. Öffnet ${m.opens}, am besten ${m.best}, letzte Gelegenheit ${m.lastCall}. ${m.why}`,
+    `${m.number}. ${m.title}, ${m.state}. Ab ${m.opens}, am besten ${m.best}, spätestens ${m.lastCall}. ${m.why}`,
   doneLabel: (m) => `${m.number}. ${m.title}, ${m.state} ${m.at}.`,
   status: { planned: 'geplant', done: 'fertig', spoilt: 'misslungen' },
-  none: 'nichts schließt ihn',
+  none: 'kein Ende',
   number: 'Nr.',
   stage: 'Schritt',
-  opens: 'Öffnet',
+  opens: 'Ab',
   best: 'Am besten',
-  lastCall: 'Letzte Gelegenheit',
-  surely: 'Mit 90 % Sicherheit offen',
+  lastCall: 'Spätestens',
+  surely: 'In 9 von 10 Fällen möglich',
   surelySpan: (from, to) => `${from} bis ${to}`,
   surelyFrom: (from) => `ab ${from}`,
   surelyNever: 'zu keiner Zeit',
   why: 'Warum',
-  was: (when) => `war ${when}`,
+  was: (when) => `vorher ${when}`,
   added: 'neu',
   gone: 'Entfällt mit dieser Änderung',
   close: 'Schließen',
@@ -46,17 +46,17 @@ export const tide: Words['tide'] = {
     lastSitting: 'Sitzung davor',
     nextSitting: 'Sitzung danach',
     trying: 'Wird berechnet …',
-    odds: (there, here) => `Chance ${there}; wo er war, ${here}.`,
+    odds: (there, here) => `Chance hier: ${there}; vorher: ${here}.`,
     moves: (count) =>
       count === 0
-        ? 'Kein anderer Schritt rückt.'
+        ? 'Kein anderer Schritt verschiebt sich.'
         : count === 1
-          ? 'Ein anderer Schritt rückt.'
-          : `${count} andere Schritte rücken.`,
-    cannot: 'Dort kann er nicht sein:',
+          ? 'Ein anderer Schritt verschiebt sich.'
+          : `${count} andere Schritte verschieben sich.`,
+    cannot: 'Dort geht es nicht:',
     keep: 'Dort lassen',
-    leave: 'Zurück an seinen Ort',
-    kept: 'Behalten. Spätere Pläne verschieben ihn so wenig wie jeden anderen Schritt.',
+    leave: 'Lassen, wo er war',
+    kept: 'Der Schritt bleibt dort. Spätere Pläne verschieben ihn so wenig wie jeden anderen.',
   },
   legend: {
     hours: 'Ihre Zeiten',

@@ -16,7 +16,7 @@ export const design = {
   noMouldNeeded: 'none',
   piecesPerCavity: 'Pieces from one cavity',
   amountPerPiece: 'How much one piece takes',
-  amountBy: 'Told as',
+  amountBy: 'Entered as',
   amountWays: {
     ml: 'a volume',
     cavity: 'a share of its cavity',
@@ -46,9 +46,9 @@ export const design = {
   colours: 'Colours',
   colour: 'Colour',
   carrier: 'Stirred into',
-  noCarrier: 'nothing first',
+  noCarrier: 'nothing',
   carriers: { glycerol: 'glycerol', water: 'water', fat: 'some oil' },
-  perGram: 'For each gram of colour',
+  perGram: 'Parts to one part of colour',
   meltBase: 'clear base',
   perPiece: 'For each piece',
   each: 'One weighs',
@@ -78,8 +78,8 @@ export const design = {
     wrap: 'Wrap',
   },
   stagePart: 'Part it makes or handles',
-  setup: 'Hands-on, whatever the count',
-  perPieceTime: 'Hands-on, for each piece',
+  setup: 'Time for the stage itself',
+  perPieceTime: 'Time for each piece',
   needs: 'Needs',
   equipment: 'Equipment',
   count: 'How many',
@@ -103,8 +103,8 @@ export const design = {
       : atMost === undefined
         ? `at least ${atLeast} after “${from}”`
         : `${atLeast} to ${atMost} after “${from}”`,
-  unsaid: (condition: string) => `${condition} (added, as you do not say when)`,
-  added: 'Added to the plan, as the design does not say it',
+  unsaid: (condition: string) => `${condition} (added, as you say nothing about it)`,
+  added: 'Added to the plan, as the design says nothing about it',
   addedText: (stage: string, condition: string) => `“${stage}”: ${condition}`,
   opens: {
     'holds-layer': (part: string) => `once “${part}” holds a second layer`,

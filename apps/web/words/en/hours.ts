@@ -37,7 +37,7 @@ export const hours = {
   room: 'The room',
   temperature: 'Temperature',
   humidity: 'Humidity',
-  roomHint: 'Soap sets faster in the warm and cures faster in dry air, so the clocks want to know.',
+  roomHint: 'Used for the forecasts: soap sets faster in the warm and cures faster in dry air.',
   timeZone: 'Time zone of the workshop',
   weeks: 'The coming four weeks',
   weeksHint: 'Light: your hours. Hatched: quiet. Solid: sittings of the plans as they are now.',
@@ -53,15 +53,15 @@ export const hours = {
   clockForward: 'clocks go forward: a shorter day',
   today: 'today',
   sittingsFailed: 'The plans could not be fetched; sittings are missing from the picture.',
-  saved: 'Saved. Plans that were made before stay as they are until they are made anew.',
-  replan: 'Make the plans anew',
+  saved: 'Saved. Plans stay as they are until you plan again.',
+  replan: 'Plan all runs again',
   replanning: 'Planning …',
-  noRuns: 'No run is open, so there is nothing to plan anew.',
+  noRuns: 'No run is open, so there is nothing to plan again.',
   replanned: (title: string, moved: number) =>
     moved === 0
       ? `${title}: nothing had to move.`
       : `${title}: ${moved === 1 ? '1 stage has' : `${moved} stages have`} moved.`,
-  replanNone: (title: string) => `${title}: these hours allow no plan. The run says why.`,
+  replanNone: (title: string) => `${title}: no plan with these hours. The page of the run says why.`,
   replanFailed: (title: string) => `${title}: could not be planned.`,
   toRun: 'See the run',
 };

@@ -26,7 +26,7 @@ export const shelf = {
   weighIns: 'Weigh-ins',
   weighInsCount: (count: number) => (count === 1 ? '1 weigh-in' : `${count} weigh-ins`),
   byWeight: 'The day comes from your weigh-ins.',
-  byClock: 'The day comes from the recipe’s cure clock.',
+  byClock: 'The day comes from the recipe’s forecast.',
   notBegun: 'A part of this lot is not out of its mould yet; weigh-ins begin after that.',
   noWeighIns:
     'Not weighed yet. Weigh the same few pieces about once a week; what they lose tells when the lot is ready.',

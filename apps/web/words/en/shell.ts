@@ -1,10 +1,10 @@
 export const shell = {
   skip: 'To the content',
-  places: 'Places',
+  places: 'Pages',
   now: 'Now',
   runs: 'Runs',
   plan: 'Plan a run',
-  makings: 'Makings',
+  makings: 'Recipes and moulds',
   shelf: 'Shelf',
   hours: 'Hours',
   lessons: 'Lessons',

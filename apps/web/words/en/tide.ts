@@ -27,16 +27,16 @@ export const tide = {
   doneLabel: (m: { number: number; title: string; state: string; at: string }) =>
     `${m.number}. ${m.title}, ${m.state} ${m.at}.`,
   status: { planned: 'planned', done: 'done', spoilt: 'spoilt' },
-  none: 'nothing closes it',
+  none: 'no last call',
   number: 'No.',
   stage: 'Stage',
   opens: 'Opens',
   best: 'Best',
   lastCall: 'Last call',
-  surely: 'Open with 90 % certainty',
+  surely: 'Open in 9 of 10 cases',
   surelySpan: (from: string, to: string) => `${from} to ${to}`,
   surelyFrom: (from: string) => `from ${from}`,
-  surelyNever: 'at no moment',
+  surelyNever: 'at no time',
   why: 'Why',
   was: (when: string) => `was ${when}`,
   added: 'new',
@@ -52,7 +52,7 @@ export const tide = {
     lastSitting: 'Sitting before',
     nextSitting: 'Sitting after',
     trying: 'Working it out …',
-    odds: (there: string, here: string) => `Odds ${there}; where it was, ${here}.`,
+    odds: (there: string, here: string) => `Odds here: ${there}; where it was: ${here}.`,
     moves: (count: number) =>
       count === 0
         ? 'No other stage moves.'

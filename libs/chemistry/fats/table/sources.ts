@@ -31,7 +31,7 @@ export const mediumChain = recalled('European Pharmacopoeia, Triglycerides, medi
 export const woolFat = recalled('European Pharmacopoeia, Wool fat [S11]; density from trade sheets');
 export const stearicAcid = recalled('European Pharmacopoeia, Stearic acid, type 50 [S11]');
 export const stearicAcidDensity = recalled('CRC Handbook [S6]: 0.847 g/mL for the pure acid at 70 °C');
-export const freeAcidStoichiometry = recalled('stoichiometry at 40 and 60 % of stearic acid [S1, S2]');
+export const freeAcidStoichiometry = recalled('stoichiometry at 40 and 60% of stearic acid [S1, S2]');
 
 export const avocadoOil = read('CAMEO, Museum of Fine Arts, Boston [S12]');
 export const avocadoAcids = recalled('the Codex draft for avocado oil; uncertain');

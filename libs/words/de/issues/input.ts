@@ -1,6 +1,6 @@
 import type { InputIssues } from '#units';
 import type { RuleWords } from '../../accepted-words.js';
-import { foundText } from '../../format/found.js';
+import { foundText, goesWithoutSaying } from '../../format/found.js';
 import type { IssueWordsOf, Said, Texts } from '../../words.js';
 
 const rules: RuleWords = {
@@ -41,7 +41,8 @@ interface Sized {
 }
 
 export const inputIssues: IssueWordsOf<keyof InputIssues> = {
-  'input.missing': ({ rule }) => (rule === undefined ? 'Fehlt noch.' : rules[rule]),
+  'input.missing': ({ rule, accepted }) =>
+    rule === undefined ? { wrong: 'Fehlt noch.', isWhole: goesWithoutSaying(accepted) } : rules[rule],
   'input.unknown-field': ({ field }, texts) =>
     `Ein Feld ${foundText(field, texts) ?? ''} gibt es hier nicht.`,
   'input.repeated-key': ({ value }, { quoted }) => `${quoted(String(value))} ist schon vergeben.`,

@@ -1,6 +1,6 @@
 import type { InputIssues } from '#units';
 import type { RuleWords } from '../../accepted-words.js';
-import { foundText } from '../../format/found.js';
+import { foundText, goesWithoutSaying } from '../../format/found.js';
 import type { IssueWordsOf, Said, Texts } from '../../words.js';
 
 const rules: RuleWords = {
@@ -40,7 +40,10 @@ interface Sized {
 }
 
 export const inputIssues: IssueWordsOf<keyof InputIssues> = {
-  'input.missing': ({ rule }) => (rule === undefined ? 'Still to be filled in.' : rules[rule]),
+  'input.missing': ({ rule, accepted }) =>
+    rule === undefined
+      ? { wrong: 'Still to be filled in.', isWhole: goesWithoutSaying(accepted) }
+      : rules[rule],
   'input.unknown-field': ({ field }, texts) => `There is no field ${foundText(field, texts) ?? ''} here.`,
   'input.repeated-key': ({ value }, { quoted }) => `${quoted(String(value))} is already taken.`,
   'input.too-small': (issue, texts) =>
