@@ -50,7 +50,7 @@ describe('nudges.claim', () => {
     expect(await storage.nudges.claim(id, 1, before)).toBeNull();
     expect(await storage.nudges.claim(id, 2, after)).toBeNull();
     expect(await storage.nudges.claim(runId, 1, after)).toBeNull();
-    await storage.nudges.cancelForRun(workshopId, runId);
+    expect(await storage.nudges.cancelForRun(workshopId, runId)).toEqual([{ id, version: 1 }]);
     expect(await storage.nudges.claim(id, 1, after)).toBeNull();
     expect(await storage.nudges.inboxSince(workshopId, 0)).toEqual([]);
   });
@@ -92,8 +92,9 @@ describe('nudges.due', () => {
   it('lists what is due at one instant in a fixed order, so that a step of a sweep leaves none out', async () => {
     await database.sql("UPDATE nudge SET status = 'cancelled' WHERE status = 'waiting'");
     const all = await waiting(8);
-    // Written anew, a row lies behind the others.
-    await database.sql('UPDATE nudge SET title = title WHERE id = $1', [all[2]]);
+    // Moved away and back, a row lies behind the others, in the index as well.
+    for (const by of ['1 s', '-1 s'])
+      await database.sql('UPDATE nudge SET due_at = due_at + $2::interval WHERE id = $1', [all[2], by]);
     const listed = (await storage.nudges.due(8, after)).map(({ id }) => id);
     expect(listed).toEqual([...all].sort());
   });

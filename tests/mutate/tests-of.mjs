@@ -45,7 +45,11 @@ const testsOf = {
   'libs/nudges/backend.ts': ['tests/nudges/delivery'],
   'libs/storage': ['libs/storage', 'tests/database'],
   'libs/storage/repositories/idempotency.ts': ['tests/database/once', 'tests/database/plans'],
-  'libs/storage/repositories/nudges.ts': ['tests/database/inbox', 'tests/database/plans'],
+  'libs/storage/repositories/nudges.ts': [
+    'tests/database/inbox',
+    'tests/database/plans',
+    'tests/database/undo-early',
+  ],
   'libs/storage/repositories/undo-early.ts': ['tests/database/undo-early'],
 };
 
