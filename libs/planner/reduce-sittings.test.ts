@@ -37,4 +37,26 @@ describe('reducing sittings', () => {
     expect(whole).toBeLessThan(stopped);
     expect(stopped).toBeLessThan(160);
   });
+
+  /** One stage that could be done at once, and one whose only hour comes some days later. */
+  const startWith = (laterMin: number): number => {
+    const { p, starts } = scattered(2);
+    const until = laterMin + 60;
+    const calendars = {
+      hours: [{ from: 0, to: until }],
+      then: [{ from: laterMin, to: until }],
+    };
+    const [soon, late] = p.stages as [Problem['stages'][0], Problem['stages'][0]];
+    const stages = [soon, { ...late, calendar: 'then', earliest: laterMin + 20 }];
+    const problem = { ...p, stages, until, calendars };
+    starts[1] = laterMin + 20;
+    const net = compileProblem(problem, 0.5);
+    return reduceSittings(problem, net, loadsOf(problem), starts, new Set())[0]!;
+  };
+
+  it('puts nothing off by more than a week', () => {
+    const week = 7 * 1440;
+    expect(startWith(week - 30)).toBe(week - 20);
+    expect(startWith(week)).toBe(0);
+  });
 });

@@ -9,9 +9,12 @@ import { SittingCost } from './sitting-cost.js';
 /** How many places for stages are tried before anyone is asked whether to stop: a small problem is done by then. */
 const TRIES = 20_000;
 
+/** The longest that a stage is put off to save a sitting, in minutes: nobody leaves for a month what can be done tomorrow. */
+const MOST_PUT_OFF_MIN = 7 * 1440;
+
 /**
  * The schedule with fewer sittings where that costs no later end: stages move, one at a time, to just before or
- * just after another, while every lag, calendar and resource is kept. Descent to a local optimum.
+ * just after another, by a week at most, while every lag, calendar and resource is kept. Descent to a local optimum.
  * @param pinned stages that stay where they are
  * @param stop asked for each stage once a good many places have been tried; what was reached by then is the answer
  */
@@ -37,6 +40,7 @@ export function reduceSittings(
       if (tries > TRIES && stop()) return x;
       for (const at of spotsBeside(p, net, x, i, edges[i]!)) {
         tries++;
+        if (at - starts[i]! > MOST_PUT_OFF_MIN) continue;
         const before = x[i]!;
         x[i] = at;
         room.move(i);
