@@ -104,7 +104,7 @@ export const design: typeof english = {
       : atMost === undefined
         ? `mindestens ${atLeast} nach „${from}“`
         : `${atLeast} bis ${atMost} nach „${from}“`,
-  unsaid: (condition) => `${condition} (ergänzt, weil Sie dazu nichts sagen)`,
+  unsaid: (condition) => `${condition} (ergänzt)`,
   added: 'Im Plan ergänzt, weil der Entwurf dazu nichts sagt',
   addedText: (stage, condition) => `„${stage}“: ${condition}`,
   opens: {

@@ -71,7 +71,7 @@ export const plan: Words['plan'] = {
   conflictTitle: 'Dieser Plan geht nicht auf, denn',
   relaxations: 'Jedes davon allein würde genügen',
   noRelaxation: 'Eines davon allein zu ändern genügt nicht.',
-  gist: (odds, cured) => `Chance ${odds}, gereift ${cured}.`,
+  gist: (odds, cured) => `Chance ${odds}, gereift ${cured}`,
   gistConflict: 'So gibt es keinen Plan.',
   undecided:
     'Es fand sich kein Plan, und keiner ließ sich ausschließen. Ein anderer Beginn oder mehr Zeiten können helfen.',

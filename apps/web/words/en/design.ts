@@ -103,7 +103,7 @@ export const design = {
       : atMost === undefined
         ? `at least ${atLeast} after “${from}”`
         : `${atLeast} to ${atMost} after “${from}”`,
-  unsaid: (condition: string) => `${condition} (added, as you say nothing about it)`,
+  unsaid: (condition: string) => `${condition} (added)`,
   added: 'Added to the plan, as the design says nothing about it',
   addedText: (stage: string, condition: string) => `“${stage}”: ${condition}`,
   opens: {

@@ -74,7 +74,7 @@ export const plan = {
   conflictTitle: 'This plan does not work, because',
   relaxations: 'Each of these alone would be enough',
   noRelaxation: 'Changing one of these alone is not enough.',
-  gist: (odds: string, cured: string) => `Odds ${odds}, cured ${cured}.`,
+  gist: (odds: string, cured: string) => `Odds ${odds}, cured ${cured}`,
   gistConflict: 'There is no plan like this.',
   undecided: 'No plan was found, and none was ruled out. Another start or more hours may help.',
   wrongTitle: 'This cannot be planned yet',
