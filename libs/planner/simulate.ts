@@ -103,11 +103,11 @@ function finish({ plan, done, due, waiting }: World, j: number): void {
   }
 }
 
-/** The lag that stage `j` would have to wait for and that has not come about by now. */
+/** The lag that stage `j`, not done yet, would have to wait for and that has not come about by now. */
 function unready({ plan, done, x, actual }: World, j: number, now: number): number | undefined {
   for (const k of plan.touching[j]!) {
-    const { side, from, to, offset } = plan.uncertain[k]!;
-    if (to === j && side === 'at-least' && done[from] === 1 && x[from]! + offset + actual[k]! > now) return k;
+    const { side, from, offset } = plan.uncertain[k]!;
+    if (side === 'at-least' && done[from] === 1 && x[from]! + offset + actual[k]! > now) return k;
   }
   return undefined;
 }

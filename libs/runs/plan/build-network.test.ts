@@ -102,6 +102,7 @@ describe('the stages of a plan', () => {
       ...{ kind: 'mishap', part, mishap: 'seized', response: 'drop-part', at: '2026-11-27T18:10:00Z' },
     });
     expect(ready(withLog(drop('under'), drop('over')))).toBeUndefined();
+    expect(networkOf(withLog(drop('under'), drop('over'))).problem.deliveries).toEqual([]);
   });
 });
 
@@ -122,6 +123,8 @@ describe('the time of a plan', () => {
     expect(networkOf(withLog(under), { now: later }).problem.from).toBe(START);
     const early: LogEntry = { ...under, at: '2026-11-27T15:00:00Z' };
     expect(networkOf(withLog(early), { now: later }).problem.from).toBe(minuteOfIso('2026-11-27T14:28:00Z'));
+    const seized: LogEntry = { kind: 'mishap', part: 'under', mishap: 'seized', at: '2026-11-27T16:00:00Z' };
+    expect(networkOf(withLog(early, seized), { now: later }).problem.from).toBe(START);
     // Only what is done counts: a stage that is off for its own reasons is still to come.
     expect(networkOf(file, { now: later }).problem.until).toBe(later + (120 + 540) * 1440);
   });
@@ -210,6 +213,33 @@ it('knows what each name stands for', () => {
   });
   expect([...references.lags.keys()].sort()).toEqual([...new Set(problem.lags.map(({ id }) => id))].sort());
   for (const { id, from, to } of problem.lags) expect(references.lags.get(id)).toMatchObject({ from, to });
+});
+
+it('means the first of the lags that bridge one gap', () => {
+  const [made] = design.stages;
+  const stages = [
+    ...['a', 'b'].map((key) => ({ ...made!, key, title: key, kind: 'set-in' as const, part: 'top' })),
+    { ...made!, key: 'top', title: 'top', kind: 'pipe' as const, part: 'top' },
+  ];
+  const parts = design.parts.map((part) => ({ ...part, key: 'top', title: 'Top' })).slice(0, 1);
+  const links = [
+    { from: 'unmould', to: 'top', atLeastMin: 0 },
+    ...['a', 'b'].map((to) => ({ from: 'top', to, atLeastMin: 0 })),
+    { from: 'a', to: 'turn', atLeastMin: 0 },
+    { from: 'b', to: 'wrap', atLeastMin: 0 },
+  ];
+  const wrap = { ...design.stages[3]!, key: 'wrap', title: 'Wrap', kind: 'wrap' as const };
+  const top = { ...parts[0]!, mould: undefined } as (typeof design.parts)[number];
+  const designs = [
+    { ...design, parts: [...design.parts, top], stages: [...design.stages, wrap, ...stages], links },
+  ];
+  const drop: LogEntry = {
+    ...{ kind: 'mishap', part: 'top', mishap: 'seized', response: 'drop-part', at: '2026-11-27T18:10:00Z' },
+  };
+  const { problem, references } = networkOf({ ...withLog(drop), designs });
+  const bridging = problem.lags.filter(({ id }) => id === 'cups/links/0').map(({ to }) => to);
+  expect(bridging).toEqual(['cups/turn#1', 'cups/wrap#1']);
+  expect(references.lags.get('cups/links/0')?.to).toBe('cups/turn#1');
 });
 
 it('plans runs together, each from its own start, with what was observed of each', () => {

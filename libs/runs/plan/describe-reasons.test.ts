@@ -1,62 +1,32 @@
 import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '#contract';
-import { instantOf } from '#hours';
-import type { RunsInput } from '#runs';
 import { isoInstant, minute, minuteOfIso } from '#units';
+import {
+  AT_LEAST_LINK,
+  AT_MOST_LINK,
+  FIRM,
+  PLIABLE,
+  POURED_ON,
+  READY,
+  cups,
+  lot,
+  networkOf,
+  over,
+  stage,
+  under,
+} from '../../../tests/support/cups-network.js';
 import { loadRunFile } from '../../../tests/support/run-files.js';
-import { assessRuns } from '../assess-runs.js';
-import type { AssessedRun } from '../assessed-run.js';
-import { buildNetwork } from './build-network.js';
 import { describeConflict } from './describe-conflict.js';
 import { describeLoss } from './describe-loss.js';
-import { describeRelaxation } from './describe-relaxation.js';
 import { explainStage } from './explain-stage.js';
 import { reasonsOutOfReach } from './latest-start-reasons.js';
-import type { Network } from './network-references.js';
 import type { StageWindow } from './stage-windows.js';
 
-const ZONE = 'Europe/Dublin';
-const now = instantOf('2026-11-27T12:00', ZONE) ?? minute(0);
 const file = loadRunFile('ok', 'two-layer');
 const [design] = file.designs;
 if (design === undefined) throw new Error('no design');
-
-/** With a link that has an end, and a day. */
-const cups: RunsInput = {
-  ...file,
-  designs: [
-    {
-      ...design,
-      links: [...design.links, { from: 'pour-under', to: 'pour-over', atLeastMin: 0, atMostMin: 240 }],
-      waits: [...design.waits, { stage: 'turn', part: 'over', closes: 'pliable-until' }],
-    },
-  ],
-  runs: file.runs.map((run) => ({ ...run, readyBy: '2027-01-15' })),
-};
-
-function networkOf(input: RunsInput): Network & { readonly assessed: AssessedRun } {
-  const taken = assessRuns(input);
-  if (!taken.ok) throw new Error(JSON.stringify(taken.issues));
-  const runs = taken.value.map(({ assessed }) => assessed);
-  return { ...buildNetwork(input, runs, { now }), assessed: runs[0]! };
-}
-
 const network = networkOf(cups);
 const { assessed, references } = network;
-const titles: Record<string, string> = {
-  'pour-under': 'Pour the lower layer',
-  'pour-over': 'Pour the upper layer',
-  unmould: 'Unmould',
-  turn: 'Turn',
-};
-const stage = (key: string) => ({ run: 'cups', stage: key, attempt: 1, title: titles[key] });
-const lot = { run: 'cups', stage: null, attempt: 1, title: 'Twelve cups' };
-const part = (key: string, title: string) => ({ run: 'cups', part: key, attempt: 1, title });
-const over = part('over', 'Upper layer');
-const under = part('under', 'Lower layer');
-const [AT_LEAST_LINK, AT_MOST_LINK] = ['cups/links/0', 'cups/links/1'];
-const [POURED_ON, FIRM, PLIABLE] = ['cups/waits/0', 'cups/waits/1', 'cups/waits/2'];
-const READY = 'cups/=ready#1';
 const bandOf = (key: string, state: string) => {
   const clock = assessed.clocks.get(key)?.get(state as 'firm');
   return { likely: expect.closeTo(clock!.medianMin, 6), low: expect.any(Number), high: expect.any(Number) };
@@ -197,71 +167,6 @@ describe('what is lost at a stage', () => {
   });
 });
 
-describe('what would have to give way', () => {
-  const asked = (lag: string, kind: 'lag-at-least' | 'lag-at-most', enough: number | undefined, was = 9999) =>
-    describeRelaxation(
-      { requirement: { kind, lag }, enough, now: was, starts: new Map() },
-      {
-        ...network,
-        zone: ZONE,
-        timing: undefined,
-      },
-    );
-  const minutesOf = (found: ReturnType<typeof asked>): unknown =>
-    found && 'minutes' in found && found.minutes;
-
-  /** Up to 90 minutes by the minute, to 20 hours by five, to 100 hours by the hour, to three weeks by days, then by fifths of a week. */
-  it.each([
-    [89, 89, 89],
-    [91, 90, 95],
-    [1199, 1195, 1200],
-    [1201, 1200, 1260],
-    [5999, 5940, 6000],
-    [6001, 5760, 7200],
-    [30_239, 28_800, 30_240],
-    [30_241, 30_240, 31_248],
-  ])('is rounded so that it is still enough: %d min is at least %d, at most %d', (enough, down, up) => {
-    expect(minutesOf(asked(AT_LEAST_LINK, 'lag-at-least', enough))).toBe(down);
-    expect(minutesOf(asked(AT_MOST_LINK, 'lag-at-most', enough))).toBe(up);
-  });
-
-  it('is a link, a clock or a cure, with what it is now', () => {
-    const lengths = { minutes: 60, insteadOf: 100 };
-    expect(asked(AT_LEAST_LINK, 'lag-at-least', 60, 100)).toEqual({
-      ...{ code: 'relaxation.at-least', stage: stage('turn'), after: stage('unmould'), ...lengths },
-    });
-    expect(asked(AT_MOST_LINK, 'lag-at-most', 60, 100)).toEqual({
-      ...{ code: 'relaxation.at-most', stage: stage('pour-over'), after: stage('pour-under'), ...lengths },
-    });
-    expect(asked(FIRM, 'lag-at-least', 60, 100)).toEqual({
-      ...{ code: 'relaxation.opens', stage: stage('unmould'), part: over, state: 'firm', ...lengths },
-    });
-    expect(asked(POURED_ON, 'lag-at-most', 60, 100)).toEqual({
-      ...{
-        code: 'relaxation.closes',
-        stage: stage('pour-over'),
-        part: under,
-        state: 'bonds-until',
-        ...lengths,
-      },
-    });
-    expect(asked('cups/cure/over', 'lag-at-least', 60, 100)).toEqual({
-      ...{ code: 'relaxation.cures', part: over, ...lengths },
-    });
-  });
-
-  it('is nothing that makes no sense to ask for', () => {
-    // No order is turned about, nothing takes less than no time, and nothing is unmoulded before it is made.
-    expect(asked(AT_MOST_LINK, 'lag-at-least', 0, 0)).toBeUndefined();
-    expect(asked(AT_LEAST_LINK, 'lag-at-least', -1)).toBeUndefined();
-    expect(asked(AT_LEAST_LINK, 'lag-at-least', 0)).toBeDefined();
-    expect(asked(AT_LEAST_LINK, 'lag-at-least', undefined)).toBeUndefined();
-    expect(asked('cups/made/turn', 'lag-at-least', 10)).toBeUndefined();
-    expect(asked(PLIABLE, 'lag-at-least', 10)).toBeUndefined();
-    expect(asked(FIRM, 'lag-at-most', 10)).toBeUndefined();
-  });
-});
-
 describe('why a stage lies where it does', () => {
   const whyOf = (key: string, of = assessed, kind: 'calendar' | 'origin' = 'origin') => {
     const attempt = of.progress.attempts.find((each) => each.stage.key === key)!;
@@ -287,6 +192,31 @@ describe('why a stage lies where it does', () => {
     for (const { factor, ...influence } of opens.influences) {
       expect(reasons).toContainEqual(expect.objectContaining({ ...influence, factor }));
     }
+  });
+
+  it('tells of each clock the two influences that change it most, unless they change next to nothing', () => {
+    const influence = (input: string, factor: number) => ({ input, value: 1, usual: 2, factor, rule: input });
+    const told = (...factors: [string, number][]): unknown => {
+      const clock = assessed.clocks.get('under')!.get('holds-layer')!;
+      const reasons = factors.map(([input, factor]) => influence(input, factor));
+      const clocks = new Map([
+        [
+          'under',
+          new Map([...assessed.clocks.get('under')!, ['holds-layer', { ...clock, reasons } as never]]),
+        ],
+      ]);
+      const [opens] = whyOf('pour-over', { ...assessed, clocks } as never);
+      return opens?.code === 'why.opens' && opens.influences;
+    };
+    const shown = (input: string, factor: number) => ({ input, value: 1, usual: 2, factor });
+    // Half as long is more than a third longer, and that more than a tenth.
+    expect(told(['a', 1.1], ['b', 1.33], ['c', 0.5], ['d', 1.019])).toEqual([
+      shown('c', 0.5),
+      shown('b', 1.33),
+    ]);
+    expect(told(['a', 1.019], ['b', 0.981], ['c', 1.021])).toEqual([shown('c', 1.021)]);
+    expect(told(['a', 1.1])).toEqual([shown('a', 1.1)]);
+    expect(told()).toEqual([]);
   });
 
   it('is a link that asks for time', () => {

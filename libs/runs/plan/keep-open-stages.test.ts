@@ -46,6 +46,30 @@ describe('a plan that cannot be', () => {
     expect(told(keepOpenStages(conflict(), conflict({ ...pour, status: 'done' })))).toEqual([]);
   });
 
+  it('keeps each run its own stages, in the order of their times', () => {
+    const other = { ...before.runs[0]!, run: 'others', stages: [{ ...pour, key: 'melt' }], ready: null };
+    const both = { ...before, runs: [other, ...before.runs] };
+    const late: PlannedStage = { ...pour, key: 'wrap', startAt: '2030-01-01T00:00:00.000Z' };
+    const none = conflict(late);
+    const kept = keepOpenStages({ ...none, runs: [...none.runs, { ...other, stages: [] }] }, both);
+    expect(told(kept)).toEqual([
+      ...[
+        'pour-under 1 planned',
+        'pour-over 1 planned',
+        'unmould 1 planned',
+        'turn 1 planned',
+        'wrap 1 planned',
+      ],
+    ]);
+    expect(kept.runs[1]?.stages.map(({ key }) => key)).toEqual(['melt']);
+  });
+
+  it('has nothing to keep of a run that is new', () => {
+    const [run] = conflict().runs;
+    const fresh = { ...conflict(), runs: [{ ...run!, run: 'new' }] };
+    expect(keepOpenStages(fresh, before).runs).toEqual(fresh.runs);
+  });
+
   it('is left alone where it can be', () => {
     expect(keepOpenStages(before, conflict())).toBe(before);
   });
