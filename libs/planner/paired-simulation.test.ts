@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Problem, Schedule } from './problem.js';
-import { selectByPairedSimulation } from './paired-simulation.js';
+import { isInReach, selectByPairedSimulation } from './paired-simulation.js';
 
 const p: Problem = {
   stages: [
@@ -56,5 +56,47 @@ describe('paired simulation', () => {
     });
     expect(schedule).toBe(candidates[1]!.schedule);
     expect(selectByPairedSimulation(p, candidates, { seed: 1, scenarios: 2000 }).odds).toEqual(odds);
+  });
+
+  it('takes the earlier of those that fare the same, wherever it stands', () => {
+    // Cut within minutes, both are in time always.
+    for (const order of [
+      [1, 2],
+      [2, 1],
+      [620, 1, 2],
+      [2, 620, 1],
+    ]) {
+      const { schedule, odds } = selectByPairedSimulation(p, order.map(cutAt), { seed: 1, scenarios: 400 });
+      expect(schedule.starts.get('cut')).toBe(1);
+      expect(odds.probability).toBe(1);
+    }
+  });
+});
+
+/** Three standard errors of the difference, with one more scenario won and one more lost: 3 √(won + lost + 2). */
+describe('a schedule that trails the leader', () => {
+  const compared = (won: number, lost: number, knowsTwins = true): boolean => {
+    const same = [1, 1, 0, 0, 0, 1, 0];
+    const met = Uint8Array.from([...same, ...Array<number>(won).fill(1), ...Array<number>(lost).fill(0), 0]);
+    const leader = Uint8Array.from([
+      ...same,
+      ...Array<number>(won).fill(0),
+      ...Array<number>(lost).fill(1),
+      1,
+    ]);
+    // The last is not lived through yet.
+    return isInReach({ met, scenarios: met.length - 1 }, { met: leader }, knowsTwins);
+  };
+
+  it('is in reach until it trails by more than chance would', () => {
+    // 3 √12 = 10.4, 3 √13 = 10.8; 3 √22 = 14.07, 3 √26 = 15.3, 3 √31 = 16.7.
+    expect([compared(0, 10), compared(0, 11)]).toEqual([true, false]);
+    expect([compared(3, 17), compared(3, 18), compared(6, 23)]).toEqual([true, false, false]);
+    expect(compared(40, 2)).toBe(true);
+  });
+
+  it('is out as a twin once that is known', () => {
+    expect([compared(0, 0, false), compared(0, 0, true)]).toEqual([true, false]);
+    expect(compared(1, 0, true)).toBe(true);
   });
 });

@@ -67,8 +67,14 @@ function isBetter(a: Candidate & { tally: Tally }, b: Candidate & { tally: Tally
   return more > 0 || (more === 0 && a.total < b.total);
 }
 
-/** Whether the odds may still turn out better than the leader's. */
-function isInReach(tally: Tally, leader: Tally, knowsTwins: boolean): boolean {
+/** Scenarios lived through so far, and which of them were met. */
+type Lived = Pick<Tally, 'met' | 'scenarios'>;
+
+/**
+ * Whether the odds may still turn out better than the leader's.
+ * @param knowsTwins true: what fared the same in everything may not
+ */
+export function isInReach(tally: Lived, leader: Pick<Lived, 'met'>, knowsTwins: boolean): boolean {
   let won = 0;
   let lost = 0;
   for (let k = 0; k < tally.scenarios; k++) {
