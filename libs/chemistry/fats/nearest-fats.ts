@@ -26,7 +26,7 @@ const tellingNothing = new Set(['oil', 'butter', 'fat', 'seed', 'high', 'low', '
 function tellingWords(text: string): string[] {
   return text
     .toLowerCase()
-    .split(/[^\p{L}]+/u)
+    .split(/[^\p{L}]/u)
     .filter((word) => word.length > 2 && !tellingNothing.has(word));
 }
 
