@@ -25,10 +25,10 @@ export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): R
               <th scope="col">{words.buy}</th>
             </tr>
           </thead>
-          <tbody>
+          <tbody role="rowgroup">
             {gather.lines.map((line) => (
-              <tr key={`${line.kind} ${line.key}`}>
-                <th scope="row">
+              <tr key={`${line.kind} ${line.key}`} role="row">
+                <th role="rowheader" scope="row">
                   {titled(line.key, line.title)}
                   {line.toBuy > 0 &&
                     line.cautions.map((caution) => (
@@ -37,9 +37,13 @@ export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): R
                       </span>
                     ))}
                 </th>
-                <td data-label={words.needed}>{amount(line.unit, line.needed)}</td>
-                <td data-label={words.onHand}>{amount(line.unit, line.onHand)}</td>
-                <td data-label={words.buy}>
+                <td role="cell" data-label={words.needed}>
+                  {amount(line.unit, line.needed)}
+                </td>
+                <td role="cell" data-label={words.onHand}>
+                  {amount(line.unit, line.onHand)}
+                </td>
+                <td role="cell" data-label={words.buy}>
                   {line.toBuy === 0 ? (
                     <span className="soft">{words.enough}</span>
                   ) : (
