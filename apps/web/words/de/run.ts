@@ -36,7 +36,7 @@ export const run: Words['run'] = {
     plan: 'Plan',
     amounts: 'Mengen',
     sheet: 'Arbeitsblatt',
-    log: 'Protokoll und Missgeschicke',
+    log: 'Protokoll',
     plans: 'Frühere Pläne',
   },
   holds: {

@@ -34,7 +34,7 @@ export const run = {
     plan: 'Plan',
     amounts: 'Amounts',
     sheet: 'Bench sheet',
-    log: 'Log and mishaps',
+    log: 'Log',
     plans: 'Earlier plans',
   },
   holds: {
