@@ -106,6 +106,6 @@ describe('saponificationValueByTitration', () => {
     { blankMl: NaN },
   ])('refuses %j', (change) => {
     const result = saponificationValueByTitration({ ...sound, ...change });
-    expect(result).toMatchObject({ ok: false, issues: [{ code: 'titration.impossible' }] });
+    expect(result).toMatchObject({ ok: false, issues: [{ code: 'titration.impossible', path: [] }] });
   });
 });

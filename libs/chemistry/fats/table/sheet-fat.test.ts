@@ -43,7 +43,7 @@ describe('fromSheet', () => {
   });
 
   it('says that the expansion of a wax is borrowed', () => {
-    expect(ownOlive.evidence.expansion.kind).toBe('published');
+    expect(fromSheet(sheet).evidence.expansion.kind).toBe('published');
     expect(fromSheet({ ...sheet, kind: 'wax' }).evidence.expansion.kind).toBe('from memory');
   });
 });
