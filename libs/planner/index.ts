@@ -10,7 +10,7 @@ export {
   type LatestStartOptions,
 } from './backward/latest-start.js';
 export { guarantee, type Guarantee } from './guarantee/guarantee.js';
-export { clashOf, type Clash } from './conflict-relaxation/clash.js';
+export { timingConflictOf, type TimingConflict } from './conflict-relaxation/timing-conflict.js';
 export { relaxations, type Relaxation } from './conflict-relaxation/relaxations.js';
 export { lengthAt } from './length.js';
 export { metScenarios, odds } from './odds.js';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   checkProblem,
-  clashOf,
+  timingConflictOf,
   schedule,
   relaxations,
   windows,
@@ -78,19 +78,22 @@ describe('where a conflict shows', () => {
         const outcome = windows(p, 0.5);
         fc.pre(outcome.status === 'conflict');
         const conflict = outcome.status === 'conflict' ? outcome.requirements : [];
-        const clash = clashOf(p, conflict, 0.5);
-        if (clash === undefined) return;
-        seen.set(clash.kind, (seen.get(clash.kind) ?? 0) + 1);
-        if (clash.kind === 'too-late') expect(clash.earliest).toBeGreaterThan(clash.due);
-        if (clash.kind === 'too-early') expect(clash.latest).toBeLessThan(clash.opens);
-        if (clash.kind !== 'hours') return;
-        const stage = p.stages.find(({ id }) => id === clash.stage)!;
+        const timing = timingConflictOf(p, conflict, 0.5);
+        if (timing === undefined) return;
+        seen.set(timing.kind, (seen.get(timing.kind) ?? 0) + 1);
+        if (timing.kind === 'too-late') expect(timing.earliest).toBeGreaterThan(timing.due);
+        if (timing.kind === 'too-early') expect(timing.latest).toBeLessThan(timing.opens);
+        if (timing.kind !== 'hours') return;
+        const stage = p.stages.find(({ id }) => id === timing.stage)!;
         for (const { from, to } of p.calendars['hours'] ?? []) {
-          const [first, last] = [Math.max(from, clash.earliest), Math.min(to - stage.duration, clash.latest)];
+          const [first, last] = [
+            Math.max(from, timing.earliest),
+            Math.min(to - stage.duration, timing.latest),
+          ];
           expect(first).toBeGreaterThan(last);
         }
-        expect(clash.closed.from ?? -Infinity).toBeLessThan(clash.earliest + stage.duration);
-        if (clash.closed.to !== undefined) expect(clash.closed.to).toBeGreaterThan(clash.latest);
+        expect(timing.closed.from ?? -Infinity).toBeLessThan(timing.earliest + stage.duration);
+        if (timing.closed.to !== undefined) expect(timing.closed.to).toBeGreaterThan(timing.latest);
       }),
       { numRuns: 1200, seed: 73 },
     );

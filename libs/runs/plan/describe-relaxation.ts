@@ -1,6 +1,6 @@
 import type { Relaxation } from '#contract';
 import { instantOf, localDateOf } from '#hours';
-import type { Clash, Relaxation as Relaxed } from '#planner';
+import type { TimingConflict, Relaxation as Relaxed } from '#planner';
 import { isoInstant, minute } from '#units';
 import { plannerStage } from './describe-conflict.js';
 import type { Network } from './network-references.js';
@@ -8,7 +8,7 @@ import { lagNamed, partReference, resourceNamed, stageNamed } from './network-re
 
 interface Context extends Network {
   readonly zone: string;
-  readonly timing: Clash | undefined;
+  readonly timing: TimingConflict | undefined;
 }
 
 /**

@@ -1,5 +1,10 @@
 import type { ConflictResolution, ConflictTiming } from '#contract';
-import { clashOf, relaxations as relaxationsOf, type Clash, type Requirement } from '#planner';
+import {
+  timingConflictOf,
+  relaxations as relaxationsOf,
+  type TimingConflict,
+  type Requirement,
+} from '#planner';
 import { isoInstant, minute } from '#units';
 import { plannerStage } from './describe-conflict.js';
 import type { Network } from './network-references.js';
@@ -19,14 +24,14 @@ export function describeResolution(
   },
 ): ConflictResolution {
   const { problem, seed, stop } = of;
-  const timing = clashOf(problem, requirements, LIKELY);
+  const timing = timingConflictOf(problem, requirements, LIKELY);
   const relaxations = relaxationsOf(problem, requirements, { certainty: LIKELY, seed, stop }).flatMap(
     (each) => describeRelaxation(each, { ...of, timing }) ?? [],
   );
   return { timing: timing === undefined ? null : describeTiming(timing, of), relaxations };
 }
 
-function describeTiming(timing: Clash, { problem, references }: Network): ConflictTiming {
+function describeTiming(timing: TimingConflict, { problem, references }: Network): ConflictTiming {
   const instant = (at: number): string => isoInstant(minute(at));
   const maybe = (at: number | undefined): string | null =>
     at === undefined || !Number.isFinite(at) ? null : instant(at);

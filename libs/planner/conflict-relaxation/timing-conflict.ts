@@ -5,7 +5,7 @@ import { windows } from '../windows.js';
 import { without } from './relaxed-problem.js';
 
 /** The instants at which a conflict shows, from what all its requirements but one leave open. */
-export type Clash = {
+export type TimingConflict = {
   /** The stage that comes last before, and the minute it is taken to start at: as early as it can. */
   readonly given: { readonly stage: string; readonly start: number } | undefined;
 } & (
@@ -51,22 +51,22 @@ export type Clash = {
  * @param requirements a minimal conflict of `p` at that certainty
  * @returns undefined where none of its requirements is of these kinds
  */
-export function clashOf(
+export function timingConflictOf(
   p: Problem,
   requirements: readonly Requirement[],
   certainty: Certainty,
-): Clash | undefined {
+): TimingConflict | undefined {
   for (const kind of ['latest', 'calendar', 'resource', 'lag-at-most', 'earliest'] as const) {
-    const clashes = requirements.flatMap((left) => {
+    const conflicts = requirements.flatMap((left) => {
       if (left.kind !== kind) return [];
       const others = requirements.filter((each) => each !== left);
       // With all that is asked, the instants are those of the plan; where more is wrong, those of this conflict alone.
-      const clash =
+      const conflict =
         against(p, without(p, left), left, { others, certainty }) ??
         against(p, restrict(p, others), left, { others, certainty });
-      return clash === undefined ? [] : [clash];
+      return conflict === undefined ? [] : [conflict];
     });
-    const last = clashes.sort((a, b) => (b.given?.start ?? -Infinity) - (a.given?.start ?? -Infinity))[0];
+    const last = conflicts.sort((a, b) => (b.given?.start ?? -Infinity) - (a.given?.start ?? -Infinity))[0];
     if (last !== undefined) return last;
   }
   return undefined;
@@ -77,7 +77,7 @@ function against(
   rest: Problem,
   left: Requirement,
   { others, certainty }: { readonly others: readonly Requirement[]; readonly certainty: Certainty },
-): Clash | undefined {
+): TimingConflict | undefined {
   const free = windows(rest, certainty);
   if (free.status === 'conflict') return undefined;
   const earliest = (id: string): number => free.windows.get(id)!.earliest;
@@ -139,7 +139,7 @@ function lastOf(
     readonly others: readonly Requirement[];
     readonly earliest: (id: string) => number;
   },
-): Clash['given'] {
+): TimingConflict['given'] {
   const lags = new Set(of.others.flatMap((each) => ('lag' in each ? [each.lag] : [])));
   const tied = before.filter((id) =>
     of.p.lags.some(
