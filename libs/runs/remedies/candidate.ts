@@ -27,7 +27,7 @@ export interface Candidate {
 }
 
 /** A plan in trouble, as the kinds of remedies see it. */
-export interface Case {
+export interface Situation {
   readonly input: RunsInput;
   readonly options: PlanOptions;
   readonly plan: FullPlan;
@@ -38,7 +38,7 @@ export interface Case {
 }
 
 /** One kind of remedy: the changes of that kind that can help, likely ones first. */
-export type RemedyKind = (the: Case) => Candidate[];
+export type RemedyKind = (situation: Situation) => Candidate[];
 
 /** Whether nothing of a run has been done yet, well or badly. */
 export function isUntouched({ progress }: AssessedRun): boolean {
@@ -46,12 +46,12 @@ export function isUntouched({ progress }: AssessedRun): boolean {
 }
 
 /** The runs that are in trouble. */
-export function troubledRuns({ plan, troubles }: Case): AssessedRun[] {
+export function troubledRuns({ plan, troubles }: Situation): AssessedRun[] {
   const keys = new Set(troubles.map(({ run }) => run));
   return plan.assessedRuns.filter(({ run }) => keys.has(run.order.key));
 }
 
 /** The troubles of one run. */
-export function troublesOf({ troubles }: Case, { run }: AssessedRun): Trouble[] {
+export function troublesOf({ troubles }: Situation, { run }: AssessedRun): Trouble[] {
   return troubles.filter((trouble) => trouble.run === run.order.key);
 }

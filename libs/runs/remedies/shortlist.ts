@@ -4,7 +4,7 @@ import { instantOf } from '#hours';
 import { withPaceOdds } from '../plan/pace-odds.js';
 import { solveRuns, type SolvedRuns } from '../plan/solve-runs.js';
 import { assessRuns } from '../assess-runs.js';
-import type { Candidate, Case } from './candidate.js';
+import type { Candidate, Situation } from './candidate.js';
 import { disturbanceOf } from './disturbance.js';
 import { chances } from './paired-gain.js';
 import { withChange } from './with-change.js';
@@ -18,16 +18,16 @@ const SCENARIOS = 200;
  * @param most at most so many
  * @returns them, and how many were looked at: fewer than there are once `stop` of the options says true
  */
-export function shortlist(the: Case, candidates: readonly Candidate[], most: number): Shortlist {
-  const { seed = 1, stop = () => false } = the.options;
+export function shortlist(situation: Situation, candidates: readonly Candidate[], most: number): Shortlist {
+  const { seed = 1, stop = () => false } = situation.options;
   let tried = 0;
-  const scenarios = Math.min(SCENARIOS, the.options.scenarios ?? SCENARIOS);
-  const before = mean(chances(the.plan, seed, scenarios));
+  const scenarios = Math.min(SCENARIOS, situation.options.scenarios ?? SCENARIOS);
+  const before = mean(chances(situation.plan, seed, scenarios));
   const best = new Map<string, { readonly candidate: Candidate; readonly worth: number }>();
   for (const candidate of candidates) {
     if (stop()) break;
     tried++;
-    const found = quickEvaluate(candidate, the, seed, scenarios);
+    const found = quickEvaluate(candidate, situation, seed, scenarios);
     if (found === undefined || found.odds <= before) continue;
     const worth = (found.odds - before) / disturbanceOf(candidate, found.moved).points;
     if (worth > (best.get(candidate.about)?.worth ?? 0)) best.set(candidate.about, { candidate, worth });
@@ -46,24 +46,24 @@ interface Shortlist {
 
 function quickEvaluate(
   candidate: Candidate,
-  the: Case,
+  situation: Situation,
   seed: number,
   scenarios: number,
 ): { readonly odds: number; readonly moved: number } | undefined {
-  const input = withChange(the.input, candidate.change);
+  const input = withChange(situation.input, candidate.change);
   const taken = assessRuns(input);
   if (!taken.ok) return undefined;
   const assessedRuns = taken.value.map(({ assessed }) => assessed);
-  const options = { now: the.options.now, seed, scenarios, stop: the.options.stop };
-  const solved = solveRuns(input, assessedRuns, options, hoursWith(candidate, the));
+  const options = { now: situation.options.now, seed, scenarios, stop: situation.options.stop };
+  const solved = solveRuns(input, assessedRuns, options, hoursWith(candidate, situation));
   if (solved.odds === null) return undefined;
   const { losses: _told, ...odds } = solved.odds;
-  const told = withPaceOdds({ ...the.plan.document, odds, weakLinks: [] }, assessedRuns);
-  return { odds: told.odds?.probability ?? 0, moved: movedStages(the.plan.solved, solved) };
+  const told = withPaceOdds({ ...situation.plan.document, odds, weakLinks: [] }, assessedRuns);
+  return { odds: told.odds?.probability ?? 0, moved: movedStages(situation.plan.solved, solved) };
 }
 
 /** Looking hours up anew costs more than planning. */
-function hoursWith({ change }: Candidate, { open, zone }: Case): readonly OpenInterval[] {
+function hoursWith({ change }: Candidate, { open, zone }: Situation): readonly OpenInterval[] {
   if (change.kind !== 'hours') return open;
   const from = instantOf(`${change.date}T${change.added.from}`, zone);
   const to = instantOf(`${change.date}T${change.added.to}`, zone);

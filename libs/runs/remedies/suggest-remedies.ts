@@ -3,7 +3,7 @@ import { isoInstant, minute, ok, type Result } from '#units';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { planInFull, type FullPlan } from '../plan/plan-run.js';
 import { BENCH } from '../assessed-run.js';
-import type { Candidate, Case } from './candidate.js';
+import type { Candidate, Situation } from './candidate.js';
 import { chooseRemedies } from './choose.js';
 import type { Compared } from './compared.js';
 import { describeBesides, describeCost, describeGains } from './describe-effects.js';
@@ -36,7 +36,7 @@ export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<
   const planned = planInFull(input, options);
   if (!planned.ok) return planned;
   const plan = planned.value;
-  const the: Case = {
+  const situation: Situation = {
     ...{ input, options, plan },
     troubles: troublesIn(plan),
     zone: input.workshop.timeZone,
@@ -45,10 +45,10 @@ export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<
       to: minute(to),
     })),
   };
-  const candidates = the.troubles.length === 0 ? [] : remedyKinds.flatMap((kind) => kind(the));
+  const candidates = situation.troubles.length === 0 ? [] : remedyKinds.flatMap((kind) => kind(situation));
   const { seed = 1, stop = () => false } = options;
   const before = chances(plan, seed, plan.document.odds?.scenarios ?? 1);
-  const { worthwhile, tried } = shortlist(the, candidates, PLANNED_IN_FULL);
+  const { worthwhile, tried } = shortlist(situation, candidates, PLANNED_IN_FULL);
   let isCut = tried < candidates.length;
   const remedies: Remedy[] = [];
   for (const each of worthwhile) {
@@ -56,14 +56,14 @@ export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<
       isCut = true;
       break;
     }
-    const remedy = remedyFrom(each, the, before);
+    const remedy = remedyFrom(each, situation, before);
     if (remedy !== undefined) remedies.push(remedy);
   }
   const chosen = chooseRemedies(remedies);
   return ok({
     schema: 'benchtide.remedies/2',
     madeAt: isoInstant(options.now),
-    timeZone: the.zone,
+    timeZone: situation.zone,
     planStatus: plan.document.status,
     odds: plan.document.odds,
     tried,
@@ -73,17 +73,17 @@ export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<
 }
 
 /** @returns undefined where the change makes no plan, or brings a risk that is worth no odds */
-function remedyFrom(candidate: Candidate, the: Case, before: Float64Array): Remedy | undefined {
-  const { previous, ...options } = the.options;
-  const changed = withChange(the.input, candidate.change);
+function remedyFrom(candidate: Candidate, situation: Situation, before: Float64Array): Remedy | undefined {
+  const { previous, ...options } = situation.options;
+  const changed = withChange(situation.input, candidate.change);
   const planned = planInFull(changed, options);
   if (!planned.ok || planned.value.document.odds === null) return undefined;
   const compared: Compared = {
-    before: the.plan,
+    before: situation.plan,
     after: planned.value,
-    inputs: { before: the.input, after: changed },
-    stood: the.plan.document.status === 'planned' ? the.plan.document : previous,
-    zone: the.zone,
+    inputs: { before: situation.input, after: changed },
+    stood: situation.plan.document.status === 'planned' ? situation.plan.document : previous,
+    zone: situation.zone,
   };
   const risks = newRisks(compared);
   if (risks.some(({ risk }) => risk.level === 'high')) return undefined;

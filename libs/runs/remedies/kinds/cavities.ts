@@ -1,7 +1,7 @@
-import type { Candidate, Case } from '../candidate.js';
+import type { Candidate, Situation } from '../candidate.js';
 
 /** A second set of the mould that is too small or wanted twice at a time. */
-export function ownMoreCavities({ input, plan, troubles }: Case): Candidate[] {
+export function ownMoreCavities({ input, plan, troubles }: Situation): Candidate[] {
   const { holds, resources } = plan.solved.problem;
   return input.moulds.flatMap((mould): Candidate[] => {
     const resource = `mould:${mould.key}`;

@@ -1,17 +1,21 @@
 import { mouldUse } from '../../input/resolve-run.js';
 import type { AssessedRun } from '../../assessed-run.js';
-import { isUntouched, troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
+import { isUntouched, troubledRuns, troublesOf, type Candidate, type Situation } from '../candidate.js';
 
 /** Points for leaving out all pieces of a run; fewer in proportion. */
 const ALL_PIECES = 12;
 
 /** Makes fewer pieces: as many as the moulds hold or the batter surely leaves time for, else three quarters or half. */
-export function makeFewer(the: Case): Candidate[] {
-  return troubledRuns(the)
+export function makeFewer(situation: Situation): Candidate[] {
+  return troubledRuns(situation)
     .filter(isUntouched)
     .flatMap((assessed) => {
       const { key, title, count } = assessed.run.order;
-      const fewer = new Set([...fitting(assessed, the), Math.floor(count * 0.75), Math.floor(count * 0.5)]);
+      const fewer = new Set([
+        ...fitting(assessed, situation),
+        Math.floor(count * 0.75),
+        Math.floor(count * 0.5),
+      ]);
       return [...fewer]
         .filter((each) => each >= 1 && each < count)
         .map((each): Candidate => ({
@@ -32,10 +36,10 @@ export function makeFewer(the: Case): Candidate[] {
 }
 
 /** The most pieces that fit where there is too little room or time for all. */
-export function fitting(assessed: AssessedRun, the: Case): number[] {
+export function fitting(assessed: AssessedRun, situation: Situation): number[] {
   const { run } = assessed;
-  const shown = the.plan.document.runs.find((each) => each.run === run.order.key);
-  return troublesOf(the, assessed).flatMap(({ kind, resource, stages }) => {
+  const shown = situation.plan.document.runs.find((each) => each.run === run.order.key);
+  return troublesOf(situation, assessed).flatMap(({ kind, resource, stages }) => {
     if (kind === 'pace') {
       return (shown?.filling ?? []).flatMap((time) =>
         stages.includes(time.stage) ? [time.piecesSurely] : [],

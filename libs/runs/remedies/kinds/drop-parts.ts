@@ -2,7 +2,7 @@ import type { LogEntry, Part } from '#contract';
 import { isoInstant } from '#units';
 import { makingStage } from '../../input/resolve-run.js';
 import { liveAttempts, makingAttempt, type AssessedRun } from '../../assessed-run.js';
-import { troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
+import { troubledRuns, troublesOf, type Candidate, type Situation } from '../candidate.js';
 
 /** Points for a piece that lacks something of what was designed. */
 const LESS_OF_A_PIECE = 5;
@@ -11,10 +11,10 @@ const LESS_OF_A_PIECE = 5;
  * Leaves decoration out that the trouble is about and that is not made yet, with what is made only to be set into it, the
  * way the log leaves a part out. What is cast in a mould is the piece itself and is not left out.
  */
-export function dropParts(the: Case): Candidate[] {
-  return troubledRuns(the).flatMap((assessed) => {
+export function dropParts(situation: Situation): Candidate[] {
+  return troubledRuns(situation).flatMap((assessed) => {
     const { design, order } = assessed.run;
-    const troubles = troublesOf(the, assessed);
+    const troubles = troublesOf(situation, assessed);
     const stages = new Set(troubles.flatMap((trouble) => trouble.stages));
     const parts = new Set(troubles.flatMap((trouble) => trouble.parts));
     const concerned = design.parts.filter(
@@ -32,7 +32,11 @@ export function dropParts(the: Case): Candidate[] {
       );
       const names = handled.map(({ stage }) => stage.title);
       return {
-        change: { kind: 'drop-parts', run: order.key, entries: dropped.map((each) => entryFor(each, the)) },
+        change: {
+          kind: 'drop-parts',
+          run: order.key,
+          entries: dropped.map((each) => entryFor(each, situation)),
+        },
         about: `drop-parts/${order.key}`,
         title: { code: 'remedy.leave-out', run: order.title, parts: titles },
         asks: [
@@ -69,7 +73,7 @@ function onlyFor({ key }: Part, assessed: AssessedRun): Part[] {
 }
 
 /** A part that cannot be had in time falls short, and the log answers that by leaving it out. */
-function entryFor({ key }: Part, { options }: Case): LogEntry {
+function entryFor({ key }: Part, { options }: Situation): LogEntry {
   const at = isoInstant(options.now);
   return {
     kind: 'mishap',

@@ -1,7 +1,7 @@
-import type { Candidate, Case } from '../candidate.js';
+import type { Candidate, Situation } from '../candidate.js';
 
 /** Plans without holding on to the plan before: other remedies are planned so too, and are to be worth more. */
-export function planAnew({ options }: Case): Candidate[] {
+export function planAnew({ options }: Situation): Candidate[] {
   if (options.previous === undefined) return [];
   return [
     {

@@ -1,7 +1,7 @@
 import type { RemedyChange } from '#contract';
 import type { AssessedRun } from '../../assessed-run.js';
 import { makingStage } from '../../input/resolve-run.js';
-import type { Candidate, Case } from '../candidate.js';
+import type { Candidate, Situation } from '../candidate.js';
 
 /**
  * Where the shares stay: what draws no risk of its own in `libs/chemistry/batter` (lye of 25 to 40 % is common,
@@ -11,8 +11,8 @@ const lye = { low: 25, high: 40, step: 3 };
 const lactate = { low: 0, high: 3, step: 1 };
 
 /** More or less water, more or less hardener in the batches that the trouble is about, where none is poured yet. */
-export function changeRecipe(the: Case): Candidate[] {
-  return troubledRecipes(the).flatMap(({ recipe, assessed }) => {
+export function changeRecipe(situation: Situation): Candidate[] {
+  return troubledRecipes(situation).flatMap(({ recipe, assessed }) => {
     const now = assessed.run.recipes.get(recipe);
     if (now === undefined) return [];
     const { title, sodiumLactatePercent, lyeConcentrationPercent } = now;
@@ -51,17 +51,19 @@ export function changeRecipe(the: Case): Candidate[] {
 }
 
 /** Recipes of the parts in trouble, of which no batch in any run has been begun: what is poured stays as it is. */
-function troubledRecipes(the: Case): { readonly recipe: string; readonly assessed: AssessedRun }[] {
+function troubledRecipes(
+  situation: Situation,
+): { readonly recipe: string; readonly assessed: AssessedRun }[] {
   const found = new Map<string, AssessedRun>();
-  for (const { run, parts } of the.troubles) {
-    const assessed = the.plan.assessedRuns.find((each) => each.run.order.key === run);
+  for (const { run, parts } of situation.troubles) {
+    const assessed = situation.plan.assessedRuns.find((each) => each.run.order.key === run);
     for (const key of parts) {
       const part = assessed?.run.parts.get(key);
       if (assessed !== undefined && part?.kind === 'batch' && !found.has(part.recipe))
         found.set(part.recipe, assessed);
     }
   }
-  const begun = new Set(the.plan.assessedRuns.flatMap(begunRecipes));
+  const begun = new Set(situation.plan.assessedRuns.flatMap(begunRecipes));
   return [...found]
     .filter(([recipe]) => !begun.has(recipe))
     .map(([recipe, assessed]) => ({ recipe, assessed }));

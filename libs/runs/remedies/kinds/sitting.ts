@@ -2,7 +2,7 @@ import { instantOf, localDateOf, localTimeOf, weekDays, type OpenInterval } from
 import type { Span } from '#contract';
 import { isoInstant, minute, minuteOfIso, type Minute } from '#units';
 import { latestAttempt, handsOnMinutes } from '../../log/run-progress.js';
-import type { Candidate, Case } from '../candidate.js';
+import type { Candidate, Situation } from '../candidate.js';
 import { closedStretches } from '../closed-stretches.js';
 import type { Trouble } from '../trouble.js';
 
@@ -19,13 +19,15 @@ const MOST = 6;
  * One more or one longer sitting: an exception to the weekly hours, outside the quiet ones, where the windows in trouble
  * lie. It is put at the beginning, at the end or in the middle of a stretch in which the maker is not at the bench.
  */
-export function addSitting(the: Case): Candidate[] {
-  const spans = the.troubles.filter(({ cure }) => !cure).flatMap((trouble) => around(trouble, the));
+export function addSitting(situation: Situation): Candidate[] {
+  const spans = situation.troubles
+    .filter(({ cure }) => !cure)
+    .flatMap((trouble) => around(trouble, situation));
   const found = new Map<string, { readonly span: OpenInterval; readonly off: number }>();
   if (spans.length === 0) return [];
   const first = minute(Math.min(...spans.map(({ from }) => from)));
   const last = minute(Math.max(...spans.map(({ until }) => until)));
-  const closed = closedStretches(the.open, the.input.workshop, first, last);
+  const closed = closedStretches(situation.open, situation.input.workshop, first, last);
   for (const { from, until, middle, length } of spans) {
     for (const stretch of closed.filter((each) => each.from < until && each.to > from)) {
       for (const span of within(stretch, length)) {
@@ -38,7 +40,7 @@ export function addSitting(the: Case): Candidate[] {
   return [...found.values()]
     .sort((a, b) => a.off - b.off || a.span.from - b.span.from)
     .slice(0, MOST)
-    .flatMap(({ span }) => candidate(span, the));
+    .flatMap(({ span }) => candidate(span, situation));
 }
 
 interface Around {
@@ -49,7 +51,7 @@ interface Around {
   readonly length: number;
 }
 
-function around({ run, stages }: Trouble, { plan, options, zone }: Case): Around[] {
+function around({ run, stages }: Trouble, { plan, options, zone }: Situation): Around[] {
   const shown = plan.document.runs.find((each) => each.run === run);
   const assessed = plan.assessedRuns.find((each) => each.run.order.key === run);
   return stages.flatMap((key): Around[] => {
@@ -79,8 +81,8 @@ function within({ from, to }: OpenInterval, length: number): OpenInterval[] {
   return [at(from), at(to - length), ...(to - from >= 3 * length ? [at(middle)] : [])];
 }
 
-function candidate({ from, to }: OpenInterval, the: Case): Candidate[] {
-  const { zone, open, input } = the;
+function candidate({ from, to }: OpenInterval, situation: Situation): Candidate[] {
+  const { zone, open, input } = situation;
   const date = localDateOf(from, zone);
   const ends = localTimeOf(to, zone);
   const added: Span = { from: localTimeOf(from, zone), to: ends === '00:00' ? '24:00' : ends };
@@ -104,7 +106,10 @@ function candidate({ from, to }: OpenInterval, the: Case): Candidate[] {
   ];
 }
 
-function spansOn(date: string, { weekly, exceptions }: Case['input']['workshop']['hours']): readonly Span[] {
+function spansOn(
+  date: string,
+  { weekly, exceptions }: Situation['input']['workshop']['hours'],
+): readonly Span[] {
   const special = exceptions.find((day) => day.date === date);
   if (special !== undefined) return special.spans;
   // ISO weekdays count from Monday; 1970-01-01 was a Thursday.

@@ -1,4 +1,4 @@
-import { isUntouched, troubledRuns, troublesOf, type Candidate, type Case } from '../candidate.js';
+import { isUntouched, troubledRuns, troublesOf, type Candidate, type Situation } from '../candidate.js';
 import { fitting } from './count.js';
 
 /** Troubles that smaller batches can help. */
@@ -8,17 +8,18 @@ const tooMuch: ReadonlySet<string> = new Set(['pace', 'scarce', 'resource', 'cal
  * Makes a run in two, each with batches of its own. A design makes each part in one batch, so two batches of a part
  * are two runs.
  */
-export function splitRun(the: Case): Candidate[] {
-  const taken = new Set(the.input.runs.map(({ key }) => key));
-  return troubledRuns(the)
+export function splitRun(situation: Situation): Candidate[] {
+  const taken = new Set(situation.input.runs.map(({ key }) => key));
+  return troubledRuns(situation)
     .filter(
-      (assessed) => isUntouched(assessed) && troublesOf(the, assessed).some(({ kind }) => tooMuch.has(kind)),
+      (assessed) =>
+        isUntouched(assessed) && troublesOf(situation, assessed).some(({ kind }) => tooMuch.has(kind)),
     )
     .flatMap((assessed) => {
       const { order } = assessed.run;
       const key = `${order.key.slice(0, 35)}-rest`;
       const half = Math.ceil(order.count / 2);
-      const most = Math.max(half, ...fitting(assessed, the).filter((each) => each < order.count));
+      const most = Math.max(half, ...fitting(assessed, situation).filter((each) => each < order.count));
       if (order.count < 2 || taken.has(key)) return [];
       return [...new Set([half, most])].map((count): Candidate => {
         const rest = order.count - count;

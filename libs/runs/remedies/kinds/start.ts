@@ -1,7 +1,7 @@
 import { instantOf, localDateOf, localTimeOf } from '#hours';
 import { isoInstant, minute, minuteOfIso, type Minute } from '#units';
 import type { AssessedRun } from '../../assessed-run.js';
-import { isUntouched, troubledRuns, type Candidate, type Case } from '../candidate.js';
+import { isUntouched, troubledRuns, type Candidate, type Situation } from '../candidate.js';
 
 /** So many openings of the maker’s hours after the beginning of the run, and before it. */
 const LATER = 6;
@@ -11,21 +11,21 @@ const WITHIN = [60, 120];
 const QUARTER = 15;
 
 /** Begins a run that has not begun at another time: at the next openings of the maker’s hours, those before, or an hour later. */
-export function shiftStart(the: Case): Candidate[] {
-  return troubledRuns(the)
+export function shiftStart(situation: Situation): Candidate[] {
+  return troubledRuns(situation)
     .filter(isUntouched)
     .flatMap((assessed) => {
       const { key, title } = assessed.run.order;
-      const begins = beginning(assessed, the);
-      const openings = the.open.map(({ from }) => from);
-      const sitting = the.open.find(({ from, to }) => from <= begins && begins < to);
+      const begins = beginning(assessed, situation);
+      const openings = situation.open.map(({ from }) => from);
+      const sitting = situation.open.find(({ from, to }) => from <= begins && begins < to);
       const within = WITHIN.map((after) => minute(Math.ceil((begins + after) / QUARTER) * QUARTER)).filter(
         (at) => sitting !== undefined && at < sitting.to,
       );
       const later = openings.filter((at) => at > begins).slice(0, LATER);
-      const earlier = openings.filter((at) => at >= the.options.now && at < begins).slice(-EARLIER);
+      const earlier = openings.filter((at) => at >= situation.options.now && at < begins).slice(-EARLIER);
       return [...within, ...later, ...earlier].map((at): Candidate => {
-        const start = `${localDateOf(at, the.zone)}T${localTimeOf(at, the.zone)}`;
+        const start = `${localDateOf(at, situation.zone)}T${localTimeOf(at, situation.zone)}`;
         return {
           change: { kind: 'start', run: key, startAfter: start },
           about: `start/${key}`,
@@ -44,7 +44,7 @@ export function shiftStart(the: Case): Candidate[] {
 }
 
 /** When the run begins now: at its first stage, or without a plan when it may. */
-function beginning({ run }: AssessedRun, { plan, options, zone }: Case): Minute {
+function beginning({ run }: AssessedRun, { plan, options, zone }: Situation): Minute {
   const shown = plan.document.runs.find((each) => each.run === run.order.key)?.stages[0];
   if (shown !== undefined) return minuteOfIso(shown.startAt);
   const may = instantOf(run.order.startAfter, zone) ?? options.now;
