@@ -35,7 +35,7 @@ export async function createApp(
 ): Promise<NestExpressApplication> {
   const app = await createRoutes(services);
   app.disable('x-powered-by');
-  app.use(tellTime(services.clock));
+  app.use(setDate(services.clock));
   app.use(guardedHeaders);
   app.use(hostAllowlist(bind));
   if (pages !== undefined) app.use(servePages(pages));
@@ -48,7 +48,7 @@ export async function createApp(
 }
 
 /** Pages count down by this very clock, so that is the one told, not the machine's. */
-function tellTime(clock: Services['clock']) {
+function setDate(clock: Services['clock']) {
   return (_request: unknown, response: Response, next: () => void): void => {
     response.setHeader('Date', clock.now().toUTCString());
     next();

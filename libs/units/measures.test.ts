@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseMeasure, showMeasure, UnitError, type Dimension, type UnitSystem } from '#units';
+import { parseMeasure, describeMeasure, UnitError, type Dimension, type UnitSystem } from '#units';
 
 fc.configureGlobal({ seed: 1 });
 
@@ -79,7 +79,7 @@ describe('parseMeasure', () => {
   });
 });
 
-describe('showMeasure', () => {
+describe('describeMeasure', () => {
   it.each<[number, Dimension, UnitSystem, string]>([
     [99.94, 'mass', 'metric', '99.9 g'],
     [99.96, 'mass', 'metric', '100 g'],
@@ -96,16 +96,16 @@ describe('showMeasure', () => {
     [-0.04, 'temperature', 'metric', '0.0 °C'],
     [-5, 'temperature', 'metric', '-5.0 °C'],
   ])('shows %d of %s, %s, as “%s”', (value, dimension, system, text) => {
-    expect(showMeasure(value, dimension, system)).toBe(text);
+    expect(describeMeasure(value, dimension, system)).toBe(text);
   });
 
   it('takes another number of decimals', () => {
-    expect(showMeasure(38, 'temperature', 'us', 0)).toBe('100 °F');
-    expect(showMeasure(500, 'mass', 'us', 1)).toBe('1 lb 1.6 oz');
+    expect(describeMeasure(38, 'temperature', 'us', 0)).toBe('100 °F');
+    expect(describeMeasure(500, 'mass', 'us', 1)).toBe('1 lb 1.6 oz');
   });
 
   it.each([NaN, Infinity, 1e13])('refuses %d', (value) => {
-    expect(() => showMeasure(value, 'mass', 'us')).toThrow(UnitError);
+    expect(() => describeMeasure(value, 'mass', 'us')).toThrow(UnitError);
   });
 });
 
@@ -120,8 +120,8 @@ describe('there and back', () => {
         fc.constantFrom(...systems),
         fc.option(fc.integer({ min: 0, max: 6 }), { nil: undefined }),
         (value, dimension, system, digits) => {
-          const text = showMeasure(value, dimension, system, digits);
-          expect(showMeasure(parsed(text, dimension), dimension, system, digits)).toBe(text);
+          const text = describeMeasure(value, dimension, system, digits);
+          expect(describeMeasure(parsed(text, dimension), dimension, system, digits)).toBe(text);
         },
       ),
       { numRuns: 3000 },
@@ -138,7 +138,7 @@ describe('there and back', () => {
   ])('by way of US units, %s errs by half a digit at most', (dimension, lastDigit) => {
     fc.assert(
       fc.property(anyValue, (value) => {
-        const back = parsed(showMeasure(value, dimension, 'us'), dimension);
+        const back = parsed(describeMeasure(value, dimension, 'us'), dimension);
         expect(Math.abs(back - value)).toBeLessThanOrEqual(lastDigit / 2 + 1e-9);
       }),
       { numRuns: 2000 },

@@ -49,7 +49,7 @@ export function parseMeasure(text: string, dimension: Dimension): Result<number>
  * @param digits decimals of the last unit shown, 0 to 6, instead of those above
  * @throws UnitError when the value is not finite or beyond that
  */
-export function showMeasure(
+export function describeMeasure(
   value: number,
   dimension: Dimension,
   system: UnitSystem,

@@ -1,8 +1,8 @@
 import type { LessonsDocument, RunTeachings } from '#contract';
 import { learnedFrom } from '../learned/learned-from.js';
-import { showLessons } from './show-lessons.js';
+import { presentLessons } from './present-lessons.js';
 
 /** What all runs of a workshop have taught its clocks, each lesson with the entries that it rests on. */
 export function workshopLessons(teachings: readonly RunTeachings[]): LessonsDocument {
-  return { schema: 'benchtide.lessons/2', lessons: showLessons(learnedFrom(teachings), teachings) };
+  return { schema: 'benchtide.lessons/2', lessons: presentLessons(learnedFrom(teachings), teachings) };
 }

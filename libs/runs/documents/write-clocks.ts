@@ -5,7 +5,7 @@ import { fillingTimes } from '../clocks/filling-time.js';
 import { inputsFor } from '../clocks/forecast-clocks.js';
 import type { RunsInput } from '../input/input.js';
 import { allClocks } from '../observed/show-clocks.js';
-import { showLessons } from './show-lessons.js';
+import { presentLessons } from './present-lessons.js';
 import { assessRuns, type SizedRun } from '../assess-runs.js';
 import { comesInto } from '../input/states-of-parts.js';
 
@@ -51,7 +51,7 @@ function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['
       ];
     }),
     cure: assessed.scales.told,
-    lessons: showLessons(learned, teachings, run),
+    lessons: presentLessons(learned, teachings, run),
   };
 }
 

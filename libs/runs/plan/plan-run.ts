@@ -22,10 +22,10 @@ import { stageNamed } from './network-references.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { withPaceOdds } from './pace-odds.js';
 import type { AssessedRun } from '../assessed-run.js';
-import { showRun } from './show-run.js';
+import { presentRun } from './present-run.js';
 import { solveRuns, type SolvedRuns } from './solve-runs.js';
 import { stageWindows } from './stage-windows.js';
-import { tellGuarantee } from './tell-guarantee.js';
+import { presentGuarantee } from './present-guarantee.js';
 import { assessRuns } from '../assess-runs.js';
 
 /** Two years, in minutes. */
@@ -61,7 +61,7 @@ export function planInFull(input: RunsInput, options: PlanOptions): Result<FullP
   if (!taken.ok) return { ok: false, issues: [...taken.issues, ...late] };
   if (isNonEmpty(late)) return failed(...late);
   const assessedRuns = taken.value.map(({ assessed }) => assessed);
-  const bare = taken.value.map(({ assessed, amounts }) => showRun(assessed, amounts, undefined));
+  const bare = taken.value.map(({ assessed, amounts }) => presentRun(assessed, amounts, undefined));
   const solved = solveRuns(input, assessedRuns, options);
   return ok({ document: document(input, options, { assessedRuns, bare, solved }), assessedRuns, solved });
 }
@@ -125,13 +125,13 @@ function document(
     ...base,
     status: 'planned',
     runs: assessedRuns.map((assessed, i) => {
-      const run = showRun(assessed, bare[i]?.amounts ?? [], placed);
+      const run = presentRun(assessed, bare[i]?.amounts ?? [], placed);
       return missed ? { ...run, cautions: [...run.cautions, ...missedDay(assessed)] } : run;
     }),
     sittings: sittingsOf(network, outcome.schedule),
     odds: oddsOf(odds),
     weakLinks: weakLinksOf(odds, network, outcome.schedule),
-    guarantee: tellGuarantee(network, outcome.schedule, assessedRuns),
+    guarantee: presentGuarantee(network, outcome.schedule, assessedRuns),
   };
   return withPaceOdds(planned, assessedRuns);
 }

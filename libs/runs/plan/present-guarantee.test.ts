@@ -5,7 +5,7 @@ import { planRuns, type RunsInput } from '#runs';
 import type { Minute } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 import { planInFull } from './plan-run.js';
-import { tellGuarantee } from './tell-guarantee.js';
+import { presentGuarantee } from './present-guarantee.js';
 
 function at(local: string): Minute {
   const found = instantOf(local, 'Europe/Dublin');
@@ -46,7 +46,7 @@ it('tells an order of hands that does not fit the soap', () => {
   const { schedule } = solved.outcome;
   const turnedFirst = { before: 'cups/turn#1', after: 'cups/pour-over#1', resource: 'hands' };
   const wrong = { ...schedule, precedences: [turnedFirst] };
-  const found = tellGuarantee(solved, wrong, assessedRuns);
+  const found = presentGuarantee(solved, wrong, assessedRuns);
   expect(found?.holds).toBe(false);
   const stages = ['turn', 'pour-over'].map(
     (stage) => expect.objectContaining({ run: 'cups', stage }) as unknown,

@@ -18,7 +18,7 @@ import type { ResolvedRun } from '../input/resolve-run.js';
  * @param teachings the runs' that it was learned from, as far as they are at hand: the observations that are listed
  * @param run its recipes lend their titles; absent: they have none
  */
-export function showLessons(
+export function presentLessons(
   learned: Learned,
   teachings: readonly RunTeachings[],
   run?: ResolvedRun,

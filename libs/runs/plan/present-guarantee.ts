@@ -13,7 +13,7 @@ const BAND_PERCENT = 80;
  * Whether a plan holds whatever the soap does within its bands, or why not.
  * @returns null when nothing is left to do
  */
-export function tellGuarantee(
+export function presentGuarantee(
   network: Network,
   schedule: Schedule,
   assessedRuns: readonly AssessedRun[],

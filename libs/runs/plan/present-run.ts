@@ -21,7 +21,7 @@ export interface Placed {
  * A run as the plan document shows it.
  * @param placed absent: there is no plan, so only what is done has a time
  */
-export function showRun(
+export function presentRun(
   assessed: AssessedRun,
   amounts: RunPlan['amounts'],
   placed: Placed | undefined,
