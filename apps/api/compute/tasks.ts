@@ -39,7 +39,7 @@ export const tasks = {
   gather: gatherForRuns,
   lessons: workshopLessons,
   teach: ({ past, facts }: TeachTask): RunTeachings[] => past.map((run) => teachingsOf(run, facts).teachings),
-  remedies: ({ input, previous, now }: Standing, stop?: () => boolean): Result<RemediesDocument> =>
+  remedies: ({ input, previous, now }: PlannedRunTask, stop?: () => boolean): Result<RemediesDocument> =>
     suggestRemedies(input, { now, previous, stop }),
   'what-if': ({ input, wish, ...standing }: WhatIfTask, stop?: () => boolean): Result<WhatIfAnswer> =>
     tryOut(input, wish, { ...standing, stop }),
@@ -65,13 +65,13 @@ interface PreviewTask {
 }
 
 /** A run's input with its latest plan and the present. */
-interface Standing {
+interface PlannedRunTask {
   readonly input: RunsInput;
   readonly previous: PlanDocument;
   readonly now: Minute;
 }
 
-interface WhatIfTask extends Standing {
+interface WhatIfTask extends PlannedRunTask {
   /** Key of the run. */
   readonly run: string;
   readonly wish: WhatIf;
