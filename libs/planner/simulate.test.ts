@@ -50,6 +50,7 @@ const anyPlan = fc.noBias(
   fc.record({
     durations: several(fc.integer({ min: 1, max: 3 })),
     inHours: several(fc.boolean()),
+    isReversed: fc.boolean(),
     promised: several(oneIn(12, fc.integer({ min: 0, max: 40 }))),
     marks: fc.uniqueArray(fc.integer({ min: 0, max: UNTIL }), { minLength: 6, maxLength: 12 }),
     opens: fc.array(fc.record({ ends: ends(1, 2, 2), point: point(), length: anyLength() }), {
@@ -113,6 +114,7 @@ function known(minutes: number): Length {
 function planOf({
   durations,
   inHours,
+  isReversed,
   promised,
   marks,
   opens,
@@ -140,7 +142,9 @@ function planOf({
   const starts = new Map([...outcome.windows].map(([id, { earliest }]) => [id, earliest]));
   const p = tightened(loose, starts, spare);
   const isValid = checkProblem(p).length === 0 && new Set(starts.values()).size === STAGES;
-  return isValid ? { p, s: { starts, precedences, certainty: 0.5 } } : undefined;
+  // The order in which they are listed is no matter.
+  const listed = isReversed ? { ...p, stages: p.stages.toReversed() } : p;
+  return isValid ? { p: listed, s: { starts, precedences, certainty: 0.5 } } : undefined;
 }
 
 function tightened(p: Problem, starts: ReadonlyMap<string, number>, { latest, atMost }: Spare): Problem {
