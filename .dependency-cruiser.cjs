@@ -124,7 +124,7 @@ module.exports = {
       severity: 'error',
       scope: 'folder',
       from: { pathNot: ['^tests(/|$)', '^libs/storage/generated'] },
-      to: { circular: true, viaOnly: { pathNot: '^tests(/|$)' } },
+      to: { circular: true, pathNot: '^tests(/|$)' },
     },
     {
       name: 'resolvable',

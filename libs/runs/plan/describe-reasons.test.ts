@@ -1,26 +1,39 @@
 import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '#contract';
+import type { RunsInput } from '#runs';
 import { isoInstant, minute, minuteOfIso } from '#units';
 import {
   AT_LEAST_LINK,
   AT_MOST_LINK,
   FIRM,
+  NOON,
   PLIABLE,
   POURED_ON,
   READY,
   cups,
   lot,
-  networkOf,
   over,
   stage,
   under,
-} from '../../../tests/support/cups-network.js';
+} from '../../../tests/support/two-layer-cups.js';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 import { describeConflict } from './describe-conflict.js';
 import { describeLoss } from './describe-loss.js';
 import { explainStage } from './explain-stage.js';
 import { reasonsOutOfReach } from './latest-start-reasons.js';
 import type { StageWindow } from './stage-windows.js';
+import { assessRuns } from '../assess-runs.js';
+import type { AssessedRun } from '../assessed-run.js';
+import { buildNetwork } from './build-network.js';
+import type { Network } from './network-references.js';
+
+/** The network of the first run of an input, with what it was made from. */
+function networkOf(input: RunsInput): Network & { readonly assessed: AssessedRun } {
+  const taken = assessRuns(input);
+  if (!taken.ok) throw new Error(JSON.stringify(taken.issues));
+  const runs = taken.value.map(({ assessed }) => assessed);
+  return { ...buildNetwork(input, runs, { now: NOON }), assessed: runs[0]! };
+}
 
 const file = loadRunFile('ok', 'two-layer');
 const [design] = file.designs;

@@ -1,18 +1,14 @@
 import { instantOf } from '#hours';
-import type { RunsInput } from '#runs';
+import type { RunFile } from '#contract';
 import { minute } from '#units';
-import { assessRuns } from '../../libs/runs/assess-runs.js';
-import type { AssessedRun } from '../../libs/runs/assessed-run.js';
-import { buildNetwork } from '../../libs/runs/plan/build-network.js';
-import type { Network } from '../../libs/runs/plan/network-references.js';
 import { loadRunFile } from './run-files.js';
 
 export const ZONE = 'Europe/Dublin';
-const now = instantOf('2026-11-27T12:00', ZONE) ?? minute(0);
+export const NOON = instantOf('2026-11-27T12:00', ZONE) ?? minute(0);
 const file = loadRunFile('ok', 'two-layer');
 
 /** The two-layer cups with a link that has an end, a wait that nothing opens, and a day. */
-export const cups: RunsInput = {
+export const cups: RunFile = {
   ...file,
   designs: file.designs.map((design) => ({
     ...design,
@@ -21,14 +17,6 @@ export const cups: RunsInput = {
   })),
   runs: file.runs.map((run) => ({ ...run, readyBy: '2027-01-15' })),
 };
-
-/** The network of the first run of an input, with what it was made from. */
-export function networkOf(input: RunsInput): Network & { readonly assessed: AssessedRun } {
-  const taken = assessRuns(input);
-  if (!taken.ok) throw new Error(JSON.stringify(taken.issues));
-  const runs = taken.value.map(({ assessed }) => assessed);
-  return { ...buildNetwork(input, runs, { now }), assessed: runs[0]! };
-}
 
 const titles: Record<string, string> = {
   'pour-under': 'Pour the lower layer',
