@@ -97,7 +97,7 @@ export const gatherQuery = z.strictObject({
   runs: z
     .string()
     .max(2000)
-    .regex(/^[^,]+(,[^,]+){0,49}$/, formError('run-ids'))
+    .regex(/^[\da-f-]{36}(,[\da-f-]{36}){0,49}$/i, formError('run-ids'))
     .refine((text) => text.split(',').every((id) => uuid.safeParse(id).success), ruleError('run-ids'))
     .optional(),
 });

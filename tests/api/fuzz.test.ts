@@ -14,7 +14,7 @@ afterAll(() => bench.close());
 it('answers whatever is sent with what it describes, and stores just what it says', async () => {
   const { url, key } = bench;
   const { faults, answers } = await runFuzz({
-    ...{ url, key, file, requests: 400, seed: 2026, now: '2026-11-27T17:00:00Z' },
+    ...{ url, key, file, requests: 500, seed: 2026, now: '2026-11-27T17:00:00Z' },
   });
   expect(faults).toEqual([]);
   expect(bench.log.lines.filter(({ level }) => level === 'error')).toEqual([]);

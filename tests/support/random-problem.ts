@@ -34,10 +34,12 @@ function numbered<T extends object>(entries: readonly T[]): (T & { id: string })
 
 function randomStage(id: string, shape: Shape): fc.Arbitrary<Stage> {
   const sometimes = (): fc.Arbitrary<number | undefined> =>
-    fc.oneof(
-      { weight: shape.free === true ? 1 : 7, arbitrary: fc.integer({ min: 0, max: shape.until }) },
-      { weight: shape.free === true ? 5 : 1, arbitrary: fc.constant(undefined) },
-    );
+    shape.free === true
+      ? fc.oneof(
+          { weight: 1, arbitrary: fc.integer({ min: 0, max: shape.until }) },
+          { weight: 5, arbitrary: fc.constant(undefined) },
+        )
+      : fc.option(fc.integer({ min: 0, max: shape.until }), { nil: undefined, freq: 8 });
   return fc
     .record({
       duration: fc.integer({ min: shape.resources ? 1 : 0, max: 4 }),

@@ -154,7 +154,8 @@ describe('latest start', () => {
       fc.property(row, fc.integer({ min: 1, max: 400 }), (p, most) => {
         let asked = 0;
         const answer = latestStart(p, { ...many, stop: () => ++asked > most });
-        expect(asked).toBeLessThan(most + 25);
+        // Once for each requirement that a conflict might do without.
+        expect(asked).toBeLessThan(most + 60);
         if (asked > most) expect(answer).toEqual({ status: 'not-settled' });
         else {
           settled++;

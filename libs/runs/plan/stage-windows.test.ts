@@ -76,7 +76,7 @@ describe('the window of a stage', () => {
     expect(closing(20)).toBeUndefined();
     const at = (minutes: number) =>
       stageWindows(problem({ atMost: { kind: 'known', minutes } }), schedule).get('unmould')?.lastCall;
-    expect([at(79 * DAY - 1), at(79 * DAY)]).toEqual([79 * DAY - 1, undefined]);
+    expect([at(79 * DAY), at(79 * DAY + 1)]).toEqual([79 * DAY, undefined]);
   });
 
   it('is that of the hours that end last', () => {
