@@ -23,7 +23,8 @@ const COMMON: Readonly<Record<Language, ReadonlySet<string>>> = {
 
 const METRIC = /\d\s?(?:mg|g|kg|ml|mL|l|mm|cm|m|mm²|cm²|°\s?C)(?![\p{L}/²])/gu;
 // “4 in 10” is no length, nor is “18:10 in the evening”.
-const US = /\d\s?(?:oz|fl oz|lb|in²|in(?=\s?(?:[.,;:)×]|$(?!\s*\d)|long|wide|thick|by))|Zoll|°\s?F)(?!\p{L})/gmu;
+const US =
+  /\d\s?(?:oz|fl oz|lb|in²|in(?=\s?(?:[.,;:)×]|$(?!\s*\d)|long|wide|thick|by))|Zoll|°\s?F)(?!\p{L})/gmu;
 /** Figures of suppliers’ sheets know no other units; a salt is sold as a solution of so many g in 100 g. */
 const SHEET_FIGURES = /\d\s?(?:mg KOH\/g|g\/mL|g\/100 g)/gu;
 /** What stands there when a sentence was not made, and words of the method that no sentence needs. */
