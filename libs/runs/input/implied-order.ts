@@ -2,7 +2,7 @@ import type { Link, OpeningState, Part, PieceDesign, Stage, Wait } from '#contra
 import { castTogether, conditionAt, hostOf, unmouldOf } from './part-condition.js';
 import { countsFrom } from './counts-from.js';
 import { stageKindFacts, type KindWait, type PartCondition } from './stage-kinds.js';
-import { isBefore, leadsTo, makingOf, type Outline } from './stage-order.js';
+import { isBefore, leadsTo, makingStage, type Outline } from './stage-order.js';
 
 /** What a design leaves unsaid and nobody does otherwise. */
 export interface ImpliedOrder {
@@ -84,7 +84,7 @@ class Adding {
     // What is unmoulded before it is cut is firm by then.
     const isOut = stage.kind === 'cut' && first !== undefined && this.comesBefore(first.key, stage.key);
     const inside = cast.flatMap((part) => {
-      const making = makingOf(this.design, part.key);
+      const making = makingStage(this.design, part.key);
       const counts = making !== undefined && making !== stage && !this.dropped.has(part.key);
       return counts && !this.comesBefore(stage.key, making.key) ? [{ part, making }] : [];
     });
@@ -107,7 +107,7 @@ class Adding {
     if (waits === undefined) return;
     for (const part of this.partsOf(waits, stage)) {
       const condition = conditionAt(this.soFar(), stage, part);
-      const making = makingOf(this.design, part.key);
+      const making = makingStage(this.design, part.key);
       if (condition === undefined || making === undefined || making === stage) continue;
       if (this.comesBefore(stage.key, making.key)) continue;
       const { opens, closes } = statesOf(waits, condition);
@@ -123,7 +123,7 @@ class Adding {
       return host === undefined ? [] : [host];
     }
     return this.design.parts.filter((part) => {
-      const making = makingOf(this.design, part.key);
+      const making = makingStage(this.design, part.key);
       return making !== undefined && !this.dropped.has(part.key) && isBefore(this.design, making, stage);
     });
   }
@@ -184,7 +184,7 @@ class Adding {
   }
 
   private closesAlready(stage: Stage, part: Part): boolean {
-    const starters = new Set([makingOf(this.design, part.key)?.key, unmouldOf(this.design, part)?.key]);
+    const starters = new Set([makingStage(this.design, part.key)?.key, unmouldOf(this.design, part)?.key]);
     return (
       this.waitsFor(stage, part).some(({ closes }) => closes !== undefined) ||
       this.design.links.some(

@@ -1,6 +1,6 @@
 import type { Part, Stage } from '#contract';
 import { stageKindFacts, type PartCondition } from './stage-kinds.js';
-import { isBefore, leadsTo, makingOf, type Outline } from './stage-order.js';
+import { isBefore, leadsTo, makingStage, type Outline } from './stage-order.js';
 
 /** The part itself, and all that shares its cavity. @returns nothing for a part that is not in the design */
 export function castTogether(design: Outline, key: string): Part[] {
@@ -30,7 +30,7 @@ export function hostOf(
     return isThere(own) ? own : undefined;
   const among = stage.kind === 'layer' ? castTogether(design, stage.part) : design.parts;
   const made = among.flatMap((part) => {
-    const making = makingOf(design, part.key);
+    const making = makingStage(design, part.key);
     const carries = part.key !== stage.part && part.kind !== 'decor' && isThere(part);
     return carries && making !== undefined && isBefore(design, making, stage) ? [{ part, making }] : [];
   });
@@ -41,7 +41,7 @@ export function hostOf(
 /** How a part was made and where it is when a stage comes to it. @returns undefined for a part that nothing makes */
 export function conditionAt(design: Outline, stage: Stage, part: Part): PartCondition | undefined {
   if (part.kind === 'decor') return 'decor';
-  const making = makingOf(design, part.key);
+  const making = makingStage(design, part.key);
   if (making === undefined) return undefined;
   if (part.kind === 'melt-and-pour') return 'melted';
   if (making.kind === 'dip') return 'dipped';
@@ -56,7 +56,7 @@ export function conditionAt(design: Outline, stage: Stage, part: Part): PartCond
 /** The stage that takes a part out of its mould; a mould that is filled again has several. */
 export function unmouldOf(design: Outline, part: Part): Stage | undefined {
   const cast = new Set(castTogether(design, part.key).map(({ key }) => key));
-  const making = makingOf(design, part.key);
+  const making = makingStage(design, part.key);
   return design.stages.find(
     (stage) =>
       stage.kind === 'unmould' &&

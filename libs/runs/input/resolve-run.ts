@@ -3,10 +3,12 @@ import type { LearnedWeighing, Mould, Part, PieceDesign, RunOrder, Stage } from 
 import { byKey } from './by-key.js';
 import { impliedOrder, withImplied, type ImpliedOrder } from './implied-order.js';
 import { stageKindFacts } from './stage-kinds.js';
+import { makingStage } from './stage-order.js';
 import type { PastRun, RunsInput } from './input.js';
 import { lookupTables, type Batter } from './piece-surroundings.js';
 
 export type { Batter } from './piece-surroundings.js';
+export { makingStage } from './stage-order.js';
 
 /** A run with everything it refers to looked up. */
 export interface ResolvedRun {
@@ -85,11 +87,6 @@ export function workingsOfPast(past: PastRun, workshop: RunsInput['workshop']): 
   });
   if (resolved === undefined) throw new Error('one run has one resolution');
   return resolved;
-}
-
-/** The stage that makes a part. A checked design has just one for each part that a stage works on. */
-export function makingStage(design: PieceDesign, part: string): Stage | undefined {
-  return design.stages.find((stage) => stage.part === part && stageKindFacts[stage.kind].makes);
 }
 
 /** The stage after which the part is out of its mould, or finished if it never was in one. */

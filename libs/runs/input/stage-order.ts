@@ -6,7 +6,7 @@ export type Outline = Pick<PieceDesign, 'parts' | 'stages' | 'links' | 'waits'> 
   Partial<Pick<PieceDesign, 'without' | 'adds'>>;
 
 /** The stage that makes a part; the first where several do, which a checked design has not. */
-export function makingOf(design: Outline, part: string): Stage | undefined {
+export function makingStage(design: Outline, part: string): Stage | undefined {
   return design.stages.find((stage) => stage.part === part && stageKindFacts[stage.kind].makes);
 }
 
@@ -16,7 +16,7 @@ export function leadsTo(design: Outline, from: string, to: string): boolean {
   // A set that grows while it is walked through is walked through to its end.
   for (const key of reached) {
     const makes = design.stages.filter(
-      (stage) => stage.key === key && makingOf(design, stage.part) === stage,
+      (stage) => stage.key === key && makingStage(design, stage.part) === stage,
     );
     for (const link of design.links) if (link.from === key) reached.add(link.to);
     for (const { part } of makes) {

@@ -3,6 +3,7 @@ import type { LogEntry } from '#contract';
 import { minuteOfIso, type Issue } from '#units';
 import { unknownName } from '../input/name-issues.js';
 import { latestAttempt } from './run-progress.js';
+import { countsFrom } from '../input/counts-from.js';
 import { comesInto } from '../input/states-of-parts.js';
 import { freeingStage, makingStage } from '../input/resolve-run.js';
 import type { RunState } from '../assessed-run.js';
@@ -27,7 +28,8 @@ export function applySeen(
   if (!comesInto(run.design, part, entry.state)) return [noClock(entry, part.title)];
   const { clock } = states[entry.state];
   const attempt = latestAttempt(progress, making.key);
-  const starter = clock === 'cure' ? (freeingStage(run.design, part) ?? making) : making;
+  const starter =
+    countsFrom(entry.state) === 'unmoulding' ? (freeingStage(run.design, part) ?? making) : making;
   const started = latestAttempt(progress, starter.key);
   const since = entry.since === undefined ? undefined : minuteOfIso(entry.since);
   const from = since ?? (clock === 'batter' ? undefined : started?.endedAt);

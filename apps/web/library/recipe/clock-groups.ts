@@ -1,21 +1,12 @@
+import { states, type ClockName } from '#clocks';
 import type { Schemas } from '../../api/client.js';
 
 type Clock = Schemas['ClockForecast'];
-export type ClockGroup = 'batter' | 'set' | 'cure';
-
-const batter = new Set<string>(['emulsion', 'light-trace', 'medium-trace', 'thick-trace', 'stiff']);
-const cure = new Set<string>([
-  'takes-piping-until',
-  'takes-coat-until',
-  'takes-glaze-until',
-  'usable',
-  'cured',
-  'best',
-]);
+export type ClockGroup = ClockName;
 
 /** Which clock tells a state: minutes from lye-in, hours from the pour, days and weeks from unmoulding. */
-export function groupOf(state: string): ClockGroup {
-  return batter.has(state) ? 'batter' : cure.has(state) ? 'cure' : 'set';
+export function groupOf(state: Clock['state']): ClockGroup {
+  return states[state].clock;
 }
 
 /** Forecasts by clock, in the order in which soap passes through them; a clock without any is left out. */
