@@ -8,16 +8,16 @@ import {
   type LogAnswer,
   type PlanView,
 } from '#contract';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('demo', 'rockpool-tiles');
 const [order] = file.runs;
-let bench: Bench;
+let bench: TestApi;
 let run: CreatedRun;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z', file);
+  bench = await openTestApi('2026-11-27T17:00:00Z', file);
   await bench.stock(file);
   const created = await bench.call('POST', '/api/runs', order);
   expect(created.status).toBe(201);

@@ -1,15 +1,15 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { CreatedRun, PlanView, RemedyChange, WhatIfAnswer } from '#contract';
-import { openBench, type Answer, type Bench } from '../support/api-bench.js';
+import { openTestApi, type Answer, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('demo', 'rockpool-tiles');
-let bench: Bench;
+let bench: TestApi;
 let run: CreatedRun;
 let made = 0;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z', file);
+  bench = await openTestApi('2026-11-27T17:00:00Z', file);
   await bench.stock(file);
 });
 afterAll(() => bench.close());

@@ -7,16 +7,16 @@ import {
   type LogAnswer,
   type LoggedView,
 } from '#contract';
-import { openBench, type Answer, type Bench } from '../support/api-bench.js';
+import { openTestApi, type Answer, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('demo', 'rockpool-tiles');
 const [order] = file.runs;
-let bench: Bench;
+let bench: TestApi;
 let run: CreatedRun;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-30T12:00:00Z', file);
+  bench = await openTestApi('2026-11-30T12:00:00Z', file);
   await bench.stock(file);
   const created = await bench.call('POST', '/api/runs', order);
   expect(created.status).toBe(201);

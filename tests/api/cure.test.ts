@@ -1,17 +1,17 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createdRun, cureCurve, type CureCurve, type LoggedView, type Lot } from '#contract';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('ok', 'two-layer');
 const DAY_MS = 86_400_000;
 const unmoulded = Date.parse('2026-11-29T18:20:00Z');
 const dayAfter = (days: number): string => new Date(unmoulded + days * DAY_MS).toISOString();
-let bench: Bench;
+let bench: TestApi;
 let runId: string;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T12:00:00Z', file);
+  bench = await openTestApi('2026-11-27T12:00:00Z', file);
   const [order] = await bench.stock(file);
   const made = await bench.call('POST', '/api/runs', order);
   runId = createdRun.parse(made.body).run.id;

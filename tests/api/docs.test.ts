@@ -1,6 +1,6 @@
 import { Validator } from '@seriousme/openapi-schema-validator';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 
 interface Operation {
   readonly operationId: string;
@@ -14,10 +14,10 @@ interface Document {
   readonly components: { schemas: Record<string, unknown> };
 }
 
-let bench: Bench;
+let bench: TestApi;
 let document: Document;
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z');
+  bench = await openTestApi('2026-11-27T17:00:00Z');
   document = (await bench.call('GET', '/api/docs')).body as Document;
 });
 afterAll(() => bench.close());

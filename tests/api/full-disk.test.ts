@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { loadRunFile } from '../support/run-files.js';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 
-let bench: Bench;
+let bench: TestApi;
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T12:00:00Z');
+  bench = await openTestApi('2026-11-27T12:00:00Z');
 });
 afterAll(() => bench.close());
 

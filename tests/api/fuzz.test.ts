@@ -1,12 +1,12 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { runFuzz } from '../fuzz/run-fuzz.js';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('ok', 'two-layer');
-let bench: Bench;
+let bench: TestApi;
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z', file);
+  bench = await openTestApi('2026-11-27T17:00:00Z', file);
 });
 afterAll(() => bench.close());
 

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { InboxEntry, RunFile } from '#contract';
 import { loadRunFile } from '../support/run-files.js';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 
 /** Over the night in which the clock goes back in Ireland: 25 October 2026, 01:00Z (IANA time zone database). */
 const START = '2026-10-23T18:00';
@@ -18,7 +18,7 @@ function got<T>(value: T | undefined): T {
 
 /** Reads server-sent events until there are enough of them. */
 async function readEvents(
-  bench: Bench,
+  bench: TestApi,
   enough: number,
   lastId?: string,
   after?: number,
@@ -51,11 +51,11 @@ async function readEvents(
 }
 
 describe('three days of a run, with the clock going back in the second night', () => {
-  let bench: Bench;
+  let bench: TestApi;
   let runId: string;
 
   beforeAll(async () => {
-    bench = await openBench('2026-10-23T16:00:00Z', autumn());
+    bench = await openTestApi('2026-10-23T16:00:00Z', autumn());
     const [order] = await bench.stock(autumn());
     runId = (await bench.call('POST', '/api/runs', order)).body.run.id;
   });

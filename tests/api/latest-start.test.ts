@@ -1,14 +1,14 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { latestStartDocument, type CreatedRun, type PlannedStage } from '#contract';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('ok', 'two-layer');
 const order = { ...file.runs[0], readyBy: '2027-03-31' };
-let bench: Bench;
+let bench: TestApi;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T12:00:00Z', file);
+  bench = await openTestApi('2026-11-27T12:00:00Z', file);
   await bench.stock(file);
 });
 afterAll(() => bench.close());

@@ -1,14 +1,14 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { RemedyChange } from '#contract';
-import { openBench, type Answer, type Bench } from '../support/api-bench.js';
+import { openTestApi, type Answer, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('demo', 'rockpool-tiles');
-let bench: Bench;
+let bench: TestApi;
 let run: { readonly id: string; readonly key: string };
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z', file);
+  bench = await openTestApi('2026-11-27T17:00:00Z', file);
   await bench.stock(file);
   ({ run } = (await bench.call('POST', '/api/runs', file.runs[0])).body);
 });

@@ -1,13 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { loadRunFile } from '../support/run-files.js';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 
 const file = loadRunFile('ok', 'two-layer');
 const [order] = file.runs;
-let bench: Bench;
+let bench: TestApi;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T19:00:00Z');
+  bench = await openTestApi('2026-11-27T19:00:00Z');
   await bench.stock(file);
 });
 afterAll(() => bench.close());

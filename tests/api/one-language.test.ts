@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ApiDescription } from '../fuzz/api-description.js';
-import { openBench, type Answer, type Bench } from '../support/api-bench.js';
+import { openTestApi, type Answer, type TestApi } from '../support/test-api.js';
 import { foreignIn, namesIn } from '../support/one-language.js';
 import { loadRunFile } from '../support/run-files.js';
 
@@ -10,14 +10,14 @@ const NOBODY = '01890000-0000-7000-8000-000000000000';
 const wanted = { language: 'de', units: 'us' } as const;
 const headers = { 'Accept-Language': 'de', Prefer: 'units=us' };
 
-let bench: Bench;
+let bench: TestApi;
 let run: string;
 /** What stands for a parameter of a path. */
 let ids: Readonly<Record<string, string>>;
 let description: ApiDescription;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z', file);
+  bench = await openTestApi('2026-11-27T17:00:00Z', file);
   const [order] = await bench.stock(file);
   const made = await bench.call('POST', '/api/runs', order);
   run = made.body.run.id;

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 
 /** A web build in small, with compressed copies of one script. */
 const PAGE = '<!doctype html><title>Small bench</title>';
@@ -19,14 +19,14 @@ const files: Record<string, string | Buffer> = {
   'web/assets/main-a1b2c3.js.gz': gzipSync(SCRIPT),
   'secret.txt': 'not for the web',
 };
-let bench: Bench;
+let bench: TestApi;
 
 beforeAll(async () => {
   for (const [path, content] of Object.entries(files)) {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), content);
   }
-  bench = await openBench('2026-11-27T17:00:00Z', undefined, join(folder, 'web'));
+  bench = await openTestApi('2026-11-27T17:00:00Z', undefined, join(folder, 'web'));
 });
 afterAll(async () => {
   await bench.close();
@@ -178,7 +178,7 @@ describe('what is not there', () => {
 
 describe('without a web build', () => {
   it('the API works, and the rest is a problem document', async () => {
-    const bare = await openBench('2026-11-27T17:00:00Z', undefined, join(folder, 'not-built'));
+    const bare = await openTestApi('2026-11-27T17:00:00Z', undefined, join(folder, 'not-built'));
     expect((await bare.call('GET', '/api/runs')).status).toBe(200);
     expect((await bare.call('GET', '/', undefined, { accept: BROWSER })).status).toBe(404);
     await bare.close();

@@ -1,15 +1,15 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createdRun, planRevision, type PlanView } from '#contract';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('ok', 'two-layer');
-let bench: Bench;
+let bench: TestApi;
 let runId: string;
 let first: PlanView;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T12:00:00Z', file);
+  bench = await openTestApi('2026-11-27T12:00:00Z', file);
   await bench.stock(file);
   const { run, plan } = createdRun.parse((await bench.call('POST', '/api/runs', file.runs[0])).body);
   [runId, first] = [run.id, plan];

@@ -10,16 +10,16 @@ import {
 import { referencedBy, planRuns, readPlanInput, withRecipes, type RecipeChange, type RunsInput } from '#runs';
 import { minuteOfIso, type Result } from '#units';
 import { en, withTexts } from '#words';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('demo', 'orchard-loaves');
 const order = { ...file.runs[0]!, startAfter: '2026-11-28T08:00' };
-let bench: Bench;
+let bench: TestApi;
 let first: CreatedRun;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T12:00:00Z', file);
+  bench = await openTestApi('2026-11-27T12:00:00Z', file);
   await bench.stock(file);
   first = createdRun.parse((await bench.call('POST', '/api/runs', order)).body);
 });

@@ -1,16 +1,16 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Recipe } from '#contract';
 import { loadRunFile } from '../support/run-files.js';
-import { openBench, type Answer, type Bench } from '../support/api-bench.js';
+import { openTestApi, type Answer, type TestApi } from '../support/test-api.js';
 
 const file = loadRunFile('ok', 'two-layer');
 const [recipe] = file.recipes as [Recipe];
 const [design] = file.designs;
 const [order] = file.runs;
-let bench: Bench;
+let bench: TestApi;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z');
+  bench = await openTestApi('2026-11-27T17:00:00Z');
   await bench.stock(file);
 });
 afterAll(() => bench.close());

@@ -6,15 +6,15 @@ import {
   type PlanView,
   type RemediesDocument,
 } from '#contract';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('demo', 'honeycomb-tartlets');
-let bench: Bench;
+let bench: TestApi;
 let run: CreatedRun;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z', file);
+  bench = await openTestApi('2026-11-27T17:00:00Z', file);
   const [order] = await bench.stock(file);
   run = (await bench.call('POST', '/api/runs', order)).body as CreatedRun;
 });

@@ -1,14 +1,14 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createdRun, logAnswer, planRevision, tideTable } from '#contract';
 import { loadRunFile } from '../support/run-files.js';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 
-let bench: Bench;
+let bench: TestApi;
 let runId: string;
 const [order] = loadRunFile('ok', 'two-layer').runs;
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z');
+  bench = await openTestApi('2026-11-27T17:00:00Z');
   await bench.stock(loadRunFile('ok', 'two-layer'));
 });
 afterAll(() => bench.close());

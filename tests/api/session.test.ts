@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { openBench, type Answer, type Bench } from '../support/api-bench.js';
+import { openTestApi, type Answer, type TestApi } from '../support/test-api.js';
 import { openBrowser, type Browser } from '../support/browser.js';
 
-let bench: Bench;
+let bench: TestApi;
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z');
+  bench = await openTestApi('2026-11-27T17:00:00Z');
 });
 afterAll(() => bench.close());
 // Wrong tries of one test must not count in the next.

@@ -1,11 +1,11 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Compute } from '../../apps/api/compute/compute.js';
 import { loadRunFile } from '../support/run-files.js';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 
 const file = loadRunFile('ok', 'two-layer');
 const [order] = file.runs;
-let bench: Bench;
+let bench: TestApi;
 let run: string;
 /** Runs that were made, so that each has a key of its own. */
 let made = 0;
@@ -26,7 +26,7 @@ const watched = (compute: Compute): Compute => ({
 });
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T19:00:00Z', file, undefined, { around: watched });
+  bench = await openTestApi('2026-11-27T19:00:00Z', file, undefined, { around: watched });
   beside = async () => undefined;
   await bench.stock(file);
 });
@@ -108,7 +108,7 @@ describe('a plan', () => {
 });
 
 describe('two processes over one database', () => {
-  let second: Awaited<ReturnType<Bench['another']>>;
+  let second: Awaited<ReturnType<TestApi['another']>>;
   beforeAll(async () => {
     second = await bench.another();
   });

@@ -1,16 +1,16 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { CreatedRun, LogAnswer, LogEntry, PlanView } from '#contract';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('demo', 'rockpool-tiles');
-let bench: Bench;
+let bench: TestApi;
 let id: string;
 let before: Record<string, string>;
 
 /** The run with both layers poured: it is to be unmoulded on Sunday at 09:30. */
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T17:00:00Z', file);
+  bench = await openTestApi('2026-11-27T17:00:00Z', file);
   const [order] = await bench.stock(file);
   const created = await bench.call('POST', '/api/runs', { ...order, readyBy: undefined });
   id = (created.body as CreatedRun).run.id;

@@ -4,11 +4,11 @@ import type { Compute } from '../../apps/api/compute/compute.js';
 import { ApiProblem } from '../../apps/api/problems/api-problem.js';
 import type { TaskName } from '../../apps/api/compute/tasks.js';
 import { loadRunFile } from '../support/run-files.js';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 
 const file = loadRunFile('ok', 'two-layer');
 const [order] = file.runs;
-let bench: Bench;
+let bench: TestApi;
 let first: string;
 let second: string;
 let asked: TaskName[] = [];
@@ -28,7 +28,7 @@ const watched = (compute: Compute): Compute => ({
 });
 
 beforeAll(async () => {
-  bench = await openBench('2026-11-27T19:00:00Z', file, undefined, { around: watched });
+  bench = await openTestApi('2026-11-27T19:00:00Z', file, undefined, { around: watched });
   await bench.stock(file);
   first = (await bench.call('POST', '/api/runs', { ...order, key: 'first' })).body.run.id;
   second = (await bench.call('POST', '/api/runs', { ...order, key: 'second' })).body.run.id;

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 import { startBrowser } from './support/browser.js';
 import { PAGES, signedIn } from './support/screens.js';
@@ -10,7 +10,7 @@ const WAIT_MS = 20_000;
 
 /** The maker's days, one after the other, with one run: from the plan to the shelf. */
 describe.skipIf(browser === null)('a run from plan to shelf', () => {
-  let bench: Bench;
+  let bench: TestApi;
   let context: BrowserContext;
   let page: Page;
   let run: string;
@@ -18,7 +18,7 @@ describe.skipIf(browser === null)('a run from plan to shelf', () => {
 
   beforeAll(async () => {
     const file = loadRunFile('demo', 'rockpool-tiles');
-    bench = await openBench('2026-11-27T17:30:00Z', file, PAGES);
+    bench = await openTestApi('2026-11-27T17:30:00Z', file, PAGES);
     await bench.stock(file);
     ({ context, page, complaints } = await signedIn(browser!, bench));
     page.setDefaultTimeout(WAIT_MS);

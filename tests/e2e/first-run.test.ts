@@ -1,16 +1,16 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { startBrowser } from './support/browser.js';
 import { PAGES, signedIn } from './support/screens.js';
 
 const browser: Browser | null = await startBrowser();
 
 describe.skipIf(browser === null)('an empty workshop', () => {
-  let bench: Bench;
+  let bench: TestApi;
 
   beforeAll(async () => {
-    bench = await openBench('2026-11-27T10:00:00Z', undefined, PAGES);
+    bench = await openTestApi('2026-11-27T10:00:00Z', undefined, PAGES);
   });
 
   afterAll(async () => {

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 import { startBrowser } from './support/browser.js';
 import { PAGES } from './support/screens.js';
@@ -11,12 +11,12 @@ const FAR = 150;
 
 /** No mouse and no finger: from the code in the terminal to a plan and into its chart. */
 describe.skipIf(browser === null)('by keyboard alone', () => {
-  let bench: Bench;
+  let bench: TestApi;
   let page: Page;
 
   beforeAll(async () => {
     const file = loadRunFile('demo', 'rockpool-tiles');
-    bench = await openBench('2026-11-27T17:00:00Z', file, PAGES);
+    bench = await openTestApi('2026-11-27T17:00:00Z', file, PAGES);
     await bench.stock(file);
     const context = await browser!.newContext({
       baseURL: bench.url,

@@ -2,7 +2,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { UnitSystem } from '#units';
 import type { Language } from '#words';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { startBrowser } from './support/browser.js';
 import { emptyPages, everyPage, type Shown } from './support/every-page.js';
 import { fullWorkshop, LONG_AGO, type FullWorkshop } from './support/full-workshop.js';
@@ -22,13 +22,13 @@ const readers = [
 describe.skipIf(browser === null)(
   'every page, in German and in English, in US units and in metric ones',
   () => {
-    let bench: Bench;
+    let bench: TestApi;
     let workshop: FullWorkshop;
     let context: BrowserContext;
     let page: Page;
 
     beforeAll(async () => {
-      bench = await openBench(LONG_AGO, undefined, PAGES);
+      bench = await openTestApi(LONG_AGO, undefined, PAGES);
       workshop = await fullWorkshop(bench);
       ({ context, page } = await signedIn(browser!, { url: bench.url, key: workshop.key }));
       page.setDefaultTimeout(20_000);

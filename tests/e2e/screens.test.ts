@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBench, type Bench } from '../support/api-bench.js';
+import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 import { seriousFaults } from './support/accessibility.js';
 import { startBrowser } from './support/browser.js';
@@ -9,12 +9,12 @@ import { looks, PAGES, shoot, signedIn } from './support/screens.js';
 const browser: Browser | null = await startBrowser();
 
 describe.skipIf(browser === null)('every screen', () => {
-  let bench: Bench;
+  let bench: TestApi;
   let run: string;
 
   beforeAll(async () => {
     const file = loadRunFile('demo', 'rockpool-tiles');
-    bench = await openBench('2026-11-27T17:00:00Z', file, PAGES);
+    bench = await openTestApi('2026-11-27T17:00:00Z', file, PAGES);
     const [order] = await bench.stock(file);
     const made = await bench.call('POST', '/api/runs', order);
     run = made.body.run.id;

@@ -1,4 +1,4 @@
-import type { Answer } from './api-bench.js';
+import type { Answer } from './test-api.js';
 
 /** What of a browser matters for signing in: it keeps a cookie, and says which page asks. */
 export interface Browser {

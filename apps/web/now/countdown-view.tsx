@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import type { PlannedStage } from '#contract';
 import { useNow } from '../look/times.js';
 import { useWords } from '../words/words.js';
-import { countdownText, standingOf, type Standing } from './countdown.js';
+import { countdownText, timingOf, type StageTiming } from './countdown.js';
 
 /** The running countdown of a stage: to its opening, to its last call, or since. */
 export function CountdownView({
@@ -14,34 +14,34 @@ export function CountdownView({
   readonly isLarge?: boolean;
 }): ReactNode {
   const { now: words } = useWords();
-  const standing = standingOf(stage, useNow(1000));
-  const { icon: Icon, sign } = signs[kindOf(standing)];
+  const timing = timingOf(stage, useNow(1000));
+  const { icon: Icon, sign } = signs[kindOf(timing)];
   return (
-    <div className="count" data-standing={kindOf(standing)} data-large={isLarge}>
-      <Counted standing={standing} />
+    <div className="count" data-timing={kindOf(timing)} data-large={isLarge}>
+      <Counted timing={timing} />
       <p className="sign">
         <Icon size={isLarge ? 20 : 16} aria-hidden /> {words[sign]}
-        {isEndless(standing) && `. ${words.noEnd}.`}
+        {isEndless(timing) && `. ${words.noEnd}.`}
       </p>
-      {standing.kind === 'ahead' && standing.lastCallIn !== null && (
+      {timing.kind === 'ahead' && timing.lastCallIn !== null && (
         <p className="also numbers">
-          <span className="digits-small">{countdownText(standing.lastCallIn)}</span> {words.lastCallIn}
+          <span className="digits-small">{countdownText(timing.lastCallIn)}</span> {words.lastCallIn}
         </p>
       )}
     </div>
   );
 }
 
-function Counted({ standing }: { readonly standing: Standing }): ReactNode {
+function Counted({ timing }: { readonly timing: StageTiming }): ReactNode {
   const { now: words } = useWords();
   // The sign says so already.
-  if (isEndless(standing)) return null;
+  if (isEndless(timing)) return null;
   const [ms, label] =
-    standing.kind === 'ahead'
-      ? [standing.opensIn, words.opensIn]
-      : standing.kind === 'over'
-        ? [standing.since, words.overFor]
-        : [standing.lastCallIn ?? 0, words.lastCallIn];
+    timing.kind === 'ahead'
+      ? [timing.opensIn, words.opensIn]
+      : timing.kind === 'over'
+        ? [timing.since, words.overFor]
+        : [timing.lastCallIn ?? 0, words.lastCallIn];
   return (
     <p role="timer" className="counted">
       <span className="digits numbers">{countdownText(ms)}</span> <span className="unit">{label}</span>
@@ -49,8 +49,8 @@ function Counted({ standing }: { readonly standing: Standing }): ReactNode {
   );
 }
 
-function isEndless(standing: Standing): boolean {
-  return standing.kind === 'open' && standing.lastCallIn === null;
+function isEndless(timing: StageTiming): boolean {
+  return timing.kind === 'open' && timing.lastCallIn === null;
 }
 
 const signs = {
@@ -60,6 +60,6 @@ const signs = {
   over: { icon: TriangleAlert, sign: 'over' },
 } as const;
 
-function kindOf(standing: Standing): keyof typeof signs {
-  return standing.kind === 'open' && standing.isUrgent ? 'urgent' : standing.kind;
+function kindOf(timing: StageTiming): keyof typeof signs {
+  return timing.kind === 'open' && timing.isUrgent ? 'urgent' : timing.kind;
 }

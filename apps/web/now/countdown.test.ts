@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { countdownText, standingOf } from './countdown.js';
+import { countdownText, timingOf } from './countdown.js';
 
 const minute = 60_000;
 const opens = Date.parse('2026-11-27T16:00:00Z');
@@ -8,7 +8,7 @@ const stage = { opensAt: '2026-11-27T16:00:00Z', lastCallAt: '2026-11-27T18:00:0
 
 describe('how a stage stands', () => {
   it('counts to its opening, and on to its last call', () => {
-    expect(standingOf(stage, opens - 5 * minute)).toEqual({
+    expect(timingOf(stage, opens - 5 * minute)).toEqual({
       kind: 'ahead',
       opensIn: 5 * minute,
       lastCallIn: 125 * minute,
@@ -16,18 +16,18 @@ describe('how a stage stands', () => {
   });
 
   it('is open from its opening to its last call, both included, and urgent in the last half hour', () => {
-    expect(standingOf(stage, opens)).toEqual({ kind: 'open', lastCallIn: 120 * minute, isUrgent: false });
-    expect(standingOf(stage, opens + 89 * minute)).toMatchObject({ isUrgent: false });
-    expect(standingOf(stage, opens + 90 * minute)).toMatchObject({ isUrgent: true });
-    expect(standingOf(stage, opens + 120 * minute)).toMatchObject({ kind: 'open', lastCallIn: 0 });
+    expect(timingOf(stage, opens)).toEqual({ kind: 'open', lastCallIn: 120 * minute, isUrgent: false });
+    expect(timingOf(stage, opens + 89 * minute)).toMatchObject({ isUrgent: false });
+    expect(timingOf(stage, opens + 90 * minute)).toMatchObject({ isUrgent: true });
+    expect(timingOf(stage, opens + 120 * minute)).toMatchObject({ kind: 'open', lastCallIn: 0 });
   });
 
   it('says for how long it has been too late', () => {
-    expect(standingOf(stage, opens + 121 * minute)).toEqual({ kind: 'over', since: minute });
+    expect(timingOf(stage, opens + 121 * minute)).toEqual({ kind: 'over', since: minute });
   });
 
   it('is never too late where nothing closes it', () => {
-    const open = standingOf({ ...stage, lastCallAt: null }, opens + 1e9);
+    const open = timingOf({ ...stage, lastCallAt: null }, opens + 1e9);
     expect(open).toEqual({ kind: 'open', lastCallIn: null, isUrgent: false });
   });
 });

@@ -4,7 +4,7 @@ import type { PlannedStage } from '#contract';
 export const NOTICE_MS = 30 * 60_000;
 
 /** How a stage stands against the clock. Times in milliseconds since 1970, lengths in milliseconds. */
-export type Standing =
+export type StageTiming =
   /** Its window has not opened. */
   | { readonly kind: 'ahead'; readonly opensIn: number; readonly lastCallIn: number | null }
   /** It may be begun; `null`: nothing closes it. */
@@ -13,7 +13,7 @@ export type Standing =
   | { readonly kind: 'over'; readonly since: number };
 
 /** @param now by the server's clock, in milliseconds since 1970 */
-export function standingOf(stage: Pick<PlannedStage, 'opensAt' | 'lastCallAt'>, now: number): Standing {
+export function timingOf(stage: Pick<PlannedStage, 'opensAt' | 'lastCallAt'>, now: number): StageTiming {
   const opensIn = Date.parse(stage.opensAt) - now;
   const lastCallIn = stage.lastCallAt === null ? null : Date.parse(stage.lastCallAt) - now;
   if (opensIn > 0) return { kind: 'ahead', opensIn, lastCallIn };

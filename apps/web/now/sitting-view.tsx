@@ -7,7 +7,7 @@ import { useWords } from '../words/words.js';
 import { isGoingOn, type BenchRun, type BenchSitting, type BenchStage } from './bench-view.js';
 import { CountdownView } from './countdown-view.js';
 import { StageCard } from './stage-card.js';
-import { standingDone } from './standing-done.js';
+import { doneEntry } from './done-entry.js';
 import { takeBack, type Logging } from './use-logging.js';
 
 /** One sitting: what can be begun, large; what comes after it; what is done. */
@@ -95,8 +95,8 @@ export function DoneStages({
       queryFn: () => answered(api.GET('/api/runs/{id}/log', { params: { path: { id } } })),
     })),
   });
-  const entryOf = ({ runId, stage, state }: BenchStage): ReturnType<typeof standingDone> =>
-    state === 'done' ? standingDone(logs[runIds.indexOf(runId)]?.data ?? [], stage.key) : undefined;
+  const entryOf = ({ runId, stage, state }: BenchStage): ReturnType<typeof doneEntry> =>
+    state === 'done' ? doneEntry(logs[runIds.indexOf(runId)]?.data ?? [], stage.key) : undefined;
   return (
     <section className="stack tight" aria-labelledby="sitting-done">
       <h3 id="sitting-done">{now.earlier}</h3>

@@ -4,7 +4,7 @@ import type { RunPlan } from '#contract';
 import { useNow, useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import type { BenchStage } from './bench-view.js';
-import { standingOf } from './countdown.js';
+import { timingOf } from './countdown.js';
 import { CountdownView } from './countdown-view.js';
 import { DoneDialog } from './done-dialog.js';
 import { MishapDialog } from './mishap-dialog.js';
@@ -67,7 +67,7 @@ function Actions({
 }): ReactNode {
   const { now } = useWords();
   // What is not open yet may be logged, but does not ask to be.
-  const isAhead = standingOf(stage, useNow(10_000)).kind === 'ahead';
+  const isAhead = timingOf(stage, useNow(10_000)).kind === 'ahead';
   const [asked, setAsked] = useState<'times' | 'mishap'>();
   const close = (): void => setAsked(undefined);
   const about = (action: string): string => now.about(action, stage.title);

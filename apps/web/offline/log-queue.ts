@@ -1,7 +1,7 @@
 import type { LogEntry } from '#contract';
 import type { Schemas } from '../api/client.js';
 import { newId } from '../api/new-id.js';
-import { queueChanged, tellSent } from './queue-news.js';
+import { queueChanged, announceSent } from './queue-news.js';
 import type { QueuedEntry, Refusal } from './queue-order.js';
 import { drop, keep, kept, replace } from './queue-store.js';
 import { oneTabAtATime } from './one-tab.js';
@@ -99,7 +99,7 @@ async function settle(
 async function sentAtOnce(id: string, runId: string, entry: LogEntry): Promise<LogOutcome> {
   const sent = await post({ id, runId, entry });
   if (sent.verdict === 'sent') {
-    tellSent({ id, runId, entry, answer: sent.answer });
+    announceSent({ id, runId, entry, answer: sent.answer });
     return { status: 'sent', id, answer: sent.answer };
   }
   if (sent.verdict === 'later') throw new TypeError('the API was not reached');

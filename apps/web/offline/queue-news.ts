@@ -45,7 +45,7 @@ export async function queueChanged(): Promise<void> {
 }
 
 /** Tells this tab and the others what has reached the log. */
-export function tellSent(sent: SentEntry): void {
+export function announceSent(sent: SentEntry): void {
   sentListeners.forEach((listener) => listener(sent));
   tabs.postMessage(sent);
 }

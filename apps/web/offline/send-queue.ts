@@ -1,6 +1,6 @@
 import { api, ApiError, type Schemas } from '../api/client.js';
 import { issueOf } from '../form/path-of.js';
-import { queueChanged, tellSent } from './queue-news.js';
+import { queueChanged, announceSent } from './queue-news.js';
 import { nextToSend, verdict, type QueuedEntry, type Refusal } from './queue-order.js';
 import { drop, kept, replace } from './queue-store.js';
 
@@ -45,7 +45,7 @@ export async function sendAll(): Promise<ReadonlyMap<string, Schemas['LogAnswer'
       const { id, runId, entry } = next;
       answers.set(id, sent.answer);
       // Told first, so that what it did is on the screen before it leaves the list of what waits.
-      tellSent({ id, runId, entry, answer: sent.answer });
+      announceSent({ id, runId, entry, answer: sent.answer });
       await drop(next);
     }
     await queueChanged();

@@ -109,14 +109,14 @@ function RunCard({
       <p className="soft small">
         {words.states[run.state]} · {words.pieces(run.order.count)}
       </p>
-      {plan !== undefined && <Standing run={run} plan={plan} />}
+      {plan !== undefined && <WhereItStands run={run} plan={plan} />}
       {plan === undefined && error !== null && <Failed error={error} />}
       <GiveUp run={run} />
     </article>
   );
 }
 
-function Standing({ run, plan: { document } }: { readonly run: Run; readonly plan: Plan }): ReactNode {
+function WhereItStands({ run, plan: { document } }: { readonly run: Run; readonly plan: Plan }): ReactNode {
   const { run: words } = useWords();
   const { dayTime, day } = useTimes();
   const odds = useOdds();

@@ -1,5 +1,5 @@
 import { readDemos, loadDemoWorkshop } from '../../../apps/api/start/demo-workshop.js';
-import type { Answer, Bench } from '../../support/api-bench.js';
+import type { Answer, TestApi } from '../../support/test-api.js';
 import { loadRunFile } from '../../support/run-files.js';
 import { nonsenseFor, withNonsense } from './nonsense.js';
 
@@ -19,7 +19,7 @@ export const LONG_AGO = '2026-10-30T17:30:00Z';
 const FRIDAY = '2026-11-27T17:30:00Z';
 
 /** @param bench at LONG_AGO; its own workshop stays empty */
-export async function fullWorkshop(bench: Bench): Promise<FullWorkshop> {
+export async function fullWorkshop(bench: TestApi): Promise<FullWorkshop> {
   const demos = readDemos().map(({ name, file }) => ({ name, file: withNonsense(file) }));
   const workshop = await loadDemoWorkshop(bench.storage, bench.clock.now(), demos);
   const { raw: key } = await bench.storage.keys.create(workshop, 'Zukey');

@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import type { Bench } from '../../support/api-bench.js';
+import type { TestApi } from '../../support/test-api.js';
 
 export const PAGES = fileURLToPath(new URL('../../../dist/web', import.meta.url));
 const SHOTS = fileURLToPath(new URL('../../output/screens/', import.meta.url));
@@ -19,7 +19,7 @@ export const looks: readonly Look[] = ([360, 1280] as const).flatMap((width) =>
 /** A browser of one's own, signed in with the bench's key; what breaks in its pages ends up in `complaints`. */
 export async function signedIn(
   browser: Browser,
-  bench: Pick<Bench, 'url' | 'key'>,
+  bench: Pick<TestApi, 'url' | 'key'>,
   { width, colorScheme }: Look = { width: 1280, colorScheme: 'light' },
 ): Promise<{ readonly context: BrowserContext; readonly page: Page; readonly complaints: string[] }> {
   const context = await browser.newContext({

@@ -30,7 +30,7 @@ type Call = (
 ) => Promise<Answer>;
 
 /** The API over a database of its own, with a clock moved by hand and the real queue. */
-export interface Bench {
+export interface TestApi {
   readonly url: string;
   readonly key: string;
   readonly workshopId: string;
@@ -50,7 +50,7 @@ export interface Bench {
   close(): Promise<void>;
 }
 
-export interface BenchOptions {
+export interface TestApiOptions {
   readonly limits?: ComputeOptions;
   readonly around?: (compute: Compute) => Compute;
 }
@@ -60,12 +60,12 @@ export interface BenchOptions {
  * @param options.limits of computing, where they are not the usual ones
  * @param options.around is put around the pool of threads, to see or to change what it does
  */
-export async function openBench(
+export async function openTestApi(
   now: string,
   file = loadRunFile('ok', 'two-layer'),
   pages?: string,
-  { limits = {}, around = (compute) => compute }: BenchOptions = {},
-): Promise<Bench> {
+  { limits = {}, around = (compute) => compute }: TestApiOptions = {},
+): Promise<TestApi> {
   const database = await testDatabase();
   const clock = new HandClock(now);
   const log = new QuietLog();
