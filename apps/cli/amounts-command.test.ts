@@ -76,7 +76,7 @@ describe('npm run amounts', () => {
     const validate = new Ajv2020({ strict: false, validateFormats: false }).compile(schema);
     const written: unknown = parse(runFileText('demo', 'rockpool-tiles'), { schema: 'core' });
     expect(validate(written), JSON.stringify(validate.errors)).toBe(true);
-    expect(validate({ schema: 'benchtide.run-file/2' })).toBe(false);
+    expect(validate({ schema: 'benchtide.run-file/3' })).toBe(false);
   });
 
   it('says what is not known of a cost instead of counting it as nothing', () => {

@@ -6,7 +6,7 @@ import type { Texts } from '#words';
 import { parseArguments, type Arguments, type ReaderOptions } from './arguments.js';
 import { fileSchema } from './file-schema.js';
 import type { CommandName } from './options.js';
-import { badInput, problemLines, told, type Outcome } from './outcome.js';
+import { badInput, problemLines, told, withNotes, type Outcome } from './outcome.js';
 import { problemText, readInput } from './read-run-file.js';
 import { textsOf } from './texts-of.js';
 import { usageOf } from './usage.js';
@@ -52,7 +52,7 @@ export function fileCommand(
       const read = readInput(file, count, textsIn);
       if (!read.ok) return badInput(read.problems);
       const outcome = run(read.input, parsed.arguments);
-      if (outcome.ok) return outcome.value;
+      if (outcome.ok) return withNotes(outcome.value, read.notes);
       const { timeZone } = read.input.workshop;
       const texts = textsIn(isTimeZone(timeZone) ? timeZone : 'UTC');
       const lineOf = (issue: Issue): string => problemText(issue, read.locate, texts);

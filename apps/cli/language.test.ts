@@ -156,7 +156,7 @@ describe.each(readers)('in $language with $units units', (reader) => {
     ];
     const badValues = [
       'just words',
-      changed('schema: benchtide.run-file/2', 'schema: other'),
+      changed('schema: benchtide.run-file/3', 'schema: other'),
       changed('temperatureC: 20', 'temperatureC: 95'),
       changed('temperatureC: 20', 'temperatureC: 3 lb'),
       changed('currency: EUR', 'currency: Euro'),

@@ -41,3 +41,11 @@ export function problemLines<T>(
 export function badInput(problems: readonly string[]): Outcome {
   return { stdout: '', stderr: `${problems.map(shownOnOneLine).join('\n')}\n`, status: BAD_INPUT };
 }
+
+/** The same with notes beside the answer, where they get in nobody's way who reads that by program. */
+export function withNotes(outcome: Outcome, notes: readonly string[]): Outcome {
+  return {
+    ...outcome,
+    stderr: [...notes.map((note) => `${shownOnOneLine(note)}\n`), outcome.stderr].join(''),
+  };
+}

@@ -24,6 +24,27 @@ function fileWith(change: (text: string) => string): string {
 }
 
 describe('plan', () => {
+  it('reads a file of the form before, lets its stages wait as their kinds say, and says so', () => {
+    const path = fileWith((text) =>
+      text.replace('benchtide.run-file/3', 'benchtide.run-file/2').replace(/    links:[^]*?(?=^runs:)/mu, ''),
+    );
+    const { stdout, stderr, status } = planCommand([path, '--json']);
+    expect(status).toBe(0);
+    expect(stderr).toBe(
+      `${path}:2: The file is in form 2 and is read as form 3: its stages also wait for the soap as their kinds say. ` +
+        'What was added stands in the plan.\n',
+    );
+    const [run] = planDocument.parse(JSON.parse(stdout)).runs;
+    const startOf = (key: string): number =>
+      Date.parse(run?.stages.find((stage) => stage.key === key)?.startAt ?? '');
+    const endOf = (key: string): number =>
+      Date.parse(run?.stages.find((stage) => stage.key === key)?.endAt ?? '');
+    // Silicone cavities hold soap of a third lye and lactate for a day and more: common practice, no source.
+    expect(startOf('unmould') - endOf('pour-over')).toBeGreaterThan(24 * 3_600_000);
+    expect(startOf('turn')).toBeGreaterThan(startOf('unmould'));
+    expect(run?.added.length).toBeGreaterThan(0);
+  });
+
   it('prints tide table, amounts, sittings, odds and cautions of a demo by its bare name', () => {
     const { stdout, stderr, status } = planCommand(['rockpool-tiles']);
     expect(stderr).toBe('');

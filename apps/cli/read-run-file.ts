@@ -1,5 +1,5 @@
 import { LineCounter, parseDocument, type Document, type YAMLError } from 'yaml';
-import { parseWith, runFile, type RunFile } from '#contract';
+import { isEarlierRunFile, parseWith, runFile, type RunFile } from '#contract';
 import { isTimeZone } from '#hours';
 import { runFileInput, type RunsInput } from '#runs';
 import { pathText, type Issue } from '#units';
@@ -12,7 +12,7 @@ import { unfoldingFault, yamlFault } from './yaml-faults.js';
 
 /** A run file as read, or what is wrong with it; every problem carries the file and, where known, the line. */
 export type ReadOutcome =
-  | { readonly ok: true; readonly file: RunFile; readonly locate: Locate }
+  | { readonly ok: true; readonly file: RunFile; readonly locate: Locate; readonly notes: readonly string[] }
   | { readonly ok: false; readonly problems: readonly string[] };
 
 /** `FILE:LINE` of a field, or of the nearest thing around it that is there. */
@@ -55,12 +55,19 @@ function readRunFile(path: string, texts: Texts): ReadOutcome {
     const lineOf = (issue: Issue): string => problemText(issue, locate, texts);
     return { ok: false, problems: problemLines(parsed.issues, lineOf, texts.language, parsed.more) };
   }
-  return { ok: true, file: parsed.value, locate };
+  const notes = isEarlierRunFile(content) ? [`${locate(['schema'])}: ${words.earlierForm}`] : [];
+  return { ok: true, file: parsed.value, locate, notes };
 }
 
 /** What a command is to work on, or what is wrong with the file. */
 export type InputOutcome =
-  | { readonly ok: true; readonly input: RunsInput; readonly locate: Locate }
+  | {
+      readonly ok: true;
+      readonly input: RunsInput;
+      readonly locate: Locate;
+      /** What the maker should know of the file, though it could be read. */
+      readonly notes: readonly string[];
+    }
   | { readonly ok: false; readonly problems: readonly string[] };
 
 /**
@@ -76,9 +83,9 @@ export function readInput(
   const inUtc = textsIn('UTC');
   const read = withCount(readRunFile(path, inUtc), count, inUtc);
   if (!read.ok) return read;
-  const { file, locate } = read;
+  const { file, locate, notes } = read;
   const input = runFileInput(file);
-  if (input.ok) return { ok: true, input: input.value, locate };
+  if (input.ok) return { ok: true, input: input.value, locate, notes };
   const { timeZone } = file.workshop;
   const texts = textsIn(isTimeZone(timeZone) ? timeZone : 'UTC');
   const lineOf = (issue: Issue): string => problemText(issue, locate, texts);

@@ -13,6 +13,7 @@ export * from './material.js';
 export * from './piece-design.js';
 export * from './run.js';
 export * from './run-file.js';
+export { isEarlierRunFile } from './run-file-versions.js';
 export * from './amounts.js';
 export * from './evidence.js';
 export * from './influence.js';

@@ -4,13 +4,13 @@ import { fat } from './fat.js';
 import { mould } from './mould.js';
 import { recipe } from './recipe.js';
 import { logEntry, runOrder } from './run.js';
+import { asLatestRunFile, RUN_FILE } from './run-file-versions.js';
 import { key } from './common.js';
 import { workshopFacts } from './workshop.js';
 
-/** Everything needed to plan, in one file: what `npm run plan` reads. */
-export const runFile = z
+const latestRunFile = z
   .strictObject({
-    schema: z.literal('benchtide.run-file/2'),
+    schema: z.literal(RUN_FILE),
     workshop: workshopFacts,
     moulds: z.array(mould).max(200).default([]),
     fats: z.array(fat).max(200).default([]),
@@ -40,5 +40,8 @@ export const runFile = z
       .default([]),
   })
   .meta({ id: 'RunFile' });
+
+/** Everything needed to plan, in one file: what `npm run plan` reads. A file of the form before is read as one of today. */
+export const runFile = z.preprocess(asLatestRunFile, latestRunFile);
 
 export type RunFile = z.infer<typeof runFile>;

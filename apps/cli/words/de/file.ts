@@ -47,6 +47,8 @@ export const file: PrintedWords['file'] = {
   yaml: (fault) => `kein gültiges YAML: ${yaml[fault]}`,
   unknownYaml: (line, column) => `kein gültiges YAML: ab Zeile ${line}, Spalte ${column} nicht zu lesen.`,
   twice: (name) => `„${name}“ steht hier zweimal; möglich: einmal.`,
+  earlierForm:
+    'Die Datei hat die Form 2 und wird als Form 3 gelesen: Ihre Schritte warten zusätzlich auf die Seife, wie es ihre Art verlangt. Was dazukam, steht im Plan.',
   more: (count) => `… und ${count} weitere.`,
   cannotWrite: (code) => `Die Ausgabe ließ sich nicht schreiben: ${code}.`,
 };

@@ -42,6 +42,8 @@ export const file = {
   unknownYaml: (line: string, column: string) =>
     `not valid YAML: from line ${line}, column ${column} on it cannot be read.`,
   twice: (name: string) => `“${name}” stands here twice; accepted: once.`,
+  earlierForm:
+    'The file is in form 2 and is read as form 3: its stages also wait for the soap as their kinds say. What was added stands in the plan.',
   more: (count: string) => `… and ${count} more.`,
   cannotWrite: (code: string) => `The output cannot be written: ${code}.`,
 };

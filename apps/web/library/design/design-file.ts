@@ -4,7 +4,7 @@ import type { Around } from '../checks.js';
 /** A run file in which so many pieces of a design are made: what the API works amounts and filling times out from. */
 export function designFile(design: Value, wish: Value, around: Around): object {
   return {
-    schema: 'benchtide.run-file/2',
+    schema: 'benchtide.run-file/3',
     workshop: { ...around.workshop, materials: [] },
     moulds: around.moulds,
     fats: around.fats,

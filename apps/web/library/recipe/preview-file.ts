@@ -26,7 +26,7 @@ export function previewFile(recipe: Value, purpose: Purpose, around: LookupTable
   const isBlock = mould?.kind === 'lined-wood' || mould?.kind === 'lined-carton';
   const stage = (kind: string): object => ({ key: kind, title: kind, kind, part: PART });
   return {
-    schema: 'benchtide.run-file/2',
+    schema: 'benchtide.run-file/3',
     workshop: { ...around.workshop, materials: [] },
     moulds: mould === undefined ? [] : [mould],
     fats: around.fats,
