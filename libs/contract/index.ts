@@ -8,6 +8,7 @@ export * from './workshop.js';
 export * from './mould.js';
 export * from './fat.js';
 export * from './recipe.js';
+export * from './portion.js';
 export * from './part.js';
 export * from './material.js';
 export * from './piece-design.js';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { ruleError } from './accepted-error.js';
 import { key, percent, title } from './common.js';
-import { carrierKinds } from './names/index.js';
+import { colourant, portions } from './portion.js';
 import { grams, millilitres, millimetres, squareCentimetres } from './quantity.js';
 
 const byCavity = z.strictObject({
@@ -84,23 +84,6 @@ const lossG = loss
   .optional()
   .meta({ description: 'Left in bowl, bag and pipette together; or `losses` says where' });
 
-/** Colour of a part: two layers from one recipe differ in it. */
-const colourant = z
-  .strictObject({
-    key,
-    title,
-    percent: percent(0.01, 10).meta({ description: 'Of the fats' }),
-    carrier: z
-      .strictObject({
-        kind: z.enum(carrierKinds),
-        fat: key.optional().meta({ description: 'Which fat, where it is one' }),
-        perGram: z.number().min(0.1).max(20).meta({ description: 'Grams for each gram of colour' }),
-      })
-      .optional()
-      .meta({ description: 'What it is stirred into first' }),
-  })
-  .meta({ id: 'Colourant' });
-
 /** Says once how much a piece takes, and once what is lost. */
 const saidOnce = (part: {
   readonly perPieceMl?: number | undefined;
@@ -108,11 +91,18 @@ const saidOnce = (part: {
   readonly lossG?: number | undefined;
   readonly losses?: unknown;
   readonly mould?: string | undefined;
+  readonly portions?: unknown;
+  readonly colourants?: readonly unknown[];
+  readonly piecesPerCavity?: number;
+  readonly cavitiesPerPiece?: number;
 }): keyof typeof onceRules | undefined => {
   const { perPieceMl, amount, lossG, losses: lost, mould } = part;
   if ((perPieceMl === undefined) === (amount === undefined)) return 'amount';
   if (amount?.by === 'cavity' && mould === undefined) return 'mould';
   if (lossG !== undefined && lost !== undefined) return 'losses';
+  if (part.portions !== undefined && (part.colourants ?? []).length > 0) return 'portions';
+  const { piecesPerCavity = 1, cavitiesPerPiece = 1 } = part;
+  if (piecesPerCavity > 1 && cavitiesPerPiece > 1) return 'cavitiesPerPiece';
   return undefined;
 };
 
@@ -120,6 +110,8 @@ const onceRules = {
   amount: 'amount-stated-once',
   mould: 'cavity-needs-mould',
   losses: 'losses-stated-once',
+  portions: 'portions-hold-colours',
+  cavitiesPerPiece: 'pieces-or-cavities',
 } as const;
 
 const once = (part: Parameters<typeof saidOnce>[0], context: z.RefinementCtx): void => {
@@ -135,9 +127,17 @@ export const batchPart = z
     ...partBase,
     kind: z.literal('batch'),
     recipe: key,
+    batch: key.optional().meta({
+      description:
+        'Parts with the same name here are mixed at once from one lye and split afterwards; ' +
+        'absent: the part’s own key, which is a batch of its own unless another part names it',
+    }),
     ...use,
     amount: amountPerPiece.optional(),
     colourants: z.array(colourant).max(10).default([]),
+    portions: portions.optional().meta({
+      description: 'Colours that the part is split into and poured from at once, as for a swirl',
+    }),
     mould: key.optional().meta({
       description:
         'The mould whose cavity holds it from pour to unmould; parts with the same mould share the cavity',
@@ -148,6 +148,12 @@ export const batchPart = z
       .max(200)
       .default(1)
       .meta({ description: 'Bars cut from one loaf, for example' }),
+    cavitiesPerPiece: z
+      .int()
+      .min(1)
+      .max(20)
+      .default(1)
+      .meta({ description: 'Cavities that one piece is made of: two halves, for example' }),
     lossG,
     losses: losses.optional(),
   })

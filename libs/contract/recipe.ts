@@ -3,7 +3,8 @@ import { key, line, percent, title } from './common.js';
 import { acidNames, additionKinds, fragranceBehaviours, gels, mixings } from './names/index.js';
 import { celsius } from './quantity.js';
 
-const fragrance = z
+/** What scents a batch or a portion. */
+export const fragrance = z
   .strictObject({
     key: key.optional().meta({ description: 'Its name among the materials' }),
     title: title.optional(),
@@ -30,7 +31,8 @@ const acid = z
   })
   .meta({ id: 'AcidShare' });
 
-const addition = z
+/** Clay, plants and the like. */
+export const addition = z
   .strictObject({
     key,
     title,

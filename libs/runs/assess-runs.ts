@@ -16,7 +16,13 @@ import { latestAttempt, type StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
 import { stageKindFacts } from './input/stage-kinds.js';
-import { withoutOvertaken, withoutParts, resolveRuns, type ResolvedRun } from './input/resolve-run.js';
+import {
+  cavitiesFor,
+  withoutOvertaken,
+  withoutParts,
+  resolveRuns,
+  type ResolvedRun,
+} from './input/resolve-run.js';
 
 /** A run where it stands, with its batches sized. */
 export interface SizedRun {
@@ -101,7 +107,7 @@ function tooFewCavities({ part, count }: PartAmounts, { run }: AssessedRun): Ris
   const found = run.parts.get(part);
   const mould = found?.kind === 'batch' ? run.moulds.get(found.mould ?? '') : undefined;
   if (found?.kind !== 'batch' || mould === undefined) return [];
-  const needed = Math.ceil(count / found.piecesPerCavity);
+  const needed = cavitiesFor(found, count);
   if (needed <= mould.cavities) return [];
   return [{ code: 'mould.too-few', level: 'high', mould: mould.title, needed, owned: mould.cavities }];
 }

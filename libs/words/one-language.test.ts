@@ -92,6 +92,7 @@ const told = {
     readyBy: '2027-01-16',
     day: '2027-01-16',
   },
+  titles: ['Xx', 'Yy'],
   ...{ startAfter: '2026-11-27T18:00', startedAt: '2026-11-27T18:00:00Z', at: '2026-11-27T17:00:00Z' },
   ...{
     afterMin: 900,

@@ -15,6 +15,16 @@ describe('whether the moulds can be filled', () => {
     expect(mostPieces(design!, [])).toBe(0);
   });
 
+  it('counts every cavity of a piece that is put together from several', () => {
+    const { designs, moulds } = loadRunFile('ok', 'two-layer');
+    const parts = designs[0]!.parts.map((part) =>
+      part.kind === 'batch' ? { ...part, cavitiesPerPiece: 5 } : part,
+    );
+    expect(fillingsOf({ ...designs[0]!, parts }, moulds, 3)).toMatchObject([
+      { owned: 12, needed: 15, mostPieces: 2 },
+    ]);
+  });
+
   it.each(['orchard-loaves', 'rockpool-tiles', 'honeycomb-tartlets'])(
     'is as the planner sees it: %s',
     (name) => {

@@ -1,4 +1,4 @@
-import type { Mould, PieceDesign } from '#contract';
+import type { BatchPart, Mould, PieceDesign } from '#contract';
 
 /** What a design needs of one kind of mould. */
 export interface Filling {
@@ -12,20 +12,20 @@ export interface Filling {
 
 /** Cavities that so many pieces of a design take, by kind of mould. One that is not known has none. */
 export function fillingsOf(design: PieceDesign, moulds: readonly Mould[], count: number): Filling[] {
-  const perCavity = new Map<string, number>();
+  const shared = new Map<string, BatchPart>();
   for (const part of design.parts) {
     // Parts with the same mould share its cavities, so they are counted once.
-    if (part.kind === 'batch' && part.mould !== undefined && !perCavity.has(part.mould)) {
-      perCavity.set(part.mould, part.piecesPerCavity);
+    if (part.kind === 'batch' && part.mould !== undefined && !shared.has(part.mould)) {
+      shared.set(part.mould, part);
     }
   }
-  return [...perCavity].map(([key, pieces]) => {
+  return [...shared].map(([key, { piecesPerCavity, cavitiesPerPiece }]) => {
     const mould = moulds.find((each) => each.key === key);
     const owned = mould?.cavities ?? 0;
     return {
       ...{ mould: key, title: mould?.title ?? key, owned },
-      needed: Math.ceil(count / pieces),
-      mostPieces: owned * pieces,
+      needed: Math.ceil(count / piecesPerCavity) * cavitiesPerPiece,
+      mostPieces: Math.floor(owned / cavitiesPerPiece) * piecesPerCavity,
     };
   });
 }

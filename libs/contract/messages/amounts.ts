@@ -8,7 +8,11 @@ const figure = z.number();
 export const useBasis = z
   .discriminatedUnion('code', [
     message('use.written', { ml: figure }),
-    message('use.cavity', { fillPercent: figure, cavityMl: figure }),
+    message('use.cavity', {
+      fillPercent: figure,
+      cavityMl: figure,
+      cavities: z.int().optional().meta({ description: 'That make one piece; absent: one' }),
+    }),
     message('use.finished', { ml: figure, shrinkagePercent: figure }),
     message('use.coat', { areaCm2: figure, thicknessMm: figure }),
     message('use.bead', { lengthMm: figure, widthMm: figure }),

@@ -2,6 +2,7 @@ import { checkRecipe, fatTable, fromSheet } from '#chemistry';
 import { closingStates, openingStates } from '#contract';
 import type { BatchPart, Fat, Mould, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
+import { checkBatches } from './check-batches.js';
 import { expectedUse } from './expected-use.js';
 import { cavityMl, checkMould } from './cavity-of-mould.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
@@ -28,6 +29,7 @@ export function checkDesign(design: PieceDesign, around: DesignSurroundings): Is
   if (names.length > 0) return names;
   return [
     ...checkMaking(design),
+    ...checkBatches(design),
     ...checkCavities(design, around),
     ...checkCircles(design),
     ...checkWithout(design),
@@ -182,7 +184,7 @@ function checkCavities(design: PieceDesign, around: DesignSurroundings): Issue[]
     const sharing = sharersOf(design, mould.key) as BatchPart[];
     const filled = sharing.reduce((sum, p) => {
       const use = { cavityMl: holds, densityGPerMl: densityOf(p, around) };
-      return sum + expectedUse(p, use).meanMl * p.piecesPerCavity;
+      return sum + (expectedUse(p, use).meanMl * p.piecesPerCavity) / p.cavitiesPerPiece;
     }, 0);
     // Shares that make up the whole cavity must not fail by the last bit of their sum.
     if (sharing[0]?.key === part.key && filled > holds * (1 + 1e-9)) {

@@ -37,9 +37,12 @@ function workedOut(part: BatchPart | MeltPart, { cavityMl, densityGPerMl }: UseS
     case 'cavity': {
       if (part.kind !== 'batch' || cavityMl === undefined) throw new Error(`${part.key} has no cavity`);
       return {
-        meanMl: (cavityMl * amount.fillPercent) / 100 / part.piecesPerCavity,
+        meanMl: (((cavityMl * amount.fillPercent) / 100) * part.cavitiesPerPiece) / part.piecesPerCavity,
         averageErrorPercent: 1,
-        from: { code: 'use.cavity', fillPercent: amount.fillPercent, cavityMl },
+        from: {
+          ...{ code: 'use.cavity', fillPercent: amount.fillPercent, cavityMl },
+          ...(part.cavitiesPerPiece > 1 && { cavities: part.cavitiesPerPiece }),
+        },
       };
     }
     case 'finished':

@@ -106,6 +106,15 @@ export interface MouldUse {
   readonly makes: ReadonlySet<string>;
   readonly frees: string | undefined;
   readonly piecesPerCavity: number;
+  readonly cavitiesPerPiece: number;
+}
+
+/** How many cavities so many pieces take. */
+export function cavitiesFor(
+  { piecesPerCavity, cavitiesPerPiece }: Pick<MouldUse, 'piecesPerCavity' | 'cavitiesPerPiece'>,
+  pieces: number,
+): number {
+  return Math.ceil(pieces / piecesPerCavity) * cavitiesPerPiece;
 }
 
 /** @param leftOut parts that do not count; @returns undefined when nothing is cast in the mould */
@@ -121,5 +130,6 @@ export function mouldUse(
     makes: new Set(sharing.flatMap((part) => makingStage(design, part.key)?.key ?? [])),
     frees: freeingStage(design, first)?.key,
     piecesPerCavity: first.piecesPerCavity,
+    cavitiesPerPiece: first.cavitiesPerPiece,
   };
 }

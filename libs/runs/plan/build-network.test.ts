@@ -181,6 +181,12 @@ describe('what a plan shares out', () => {
     expect([10, 11, 15].map(amounts)).toEqual([[2], [3], [3]]);
   });
 
+  it('is all cavities that a piece is put together from', () => {
+    const parts = design.parts.map((part) => ({ ...part, cavitiesPerPiece: 2 }));
+    const amounts = networkOf({ ...file, designs: [{ ...design, parts }] }).problem.holds;
+    expect(amounts.map(({ amount }) => amount)).toEqual([2 * run.count]);
+  });
+
   it('says of what one stage or stretch alone needs too much', () => {
     expect(checkCapacity(networkOf(file))).toEqual([]);
     const needs = [{ equipment: 'tray', count: 2 }];

@@ -4,8 +4,10 @@ import type { MessageWords } from '../words.js';
 /** Worauf Mengen beruhen, wohin Reste können und wofür Kosten sind; Satzteile. */
 export const amounts: MessageWords<AmountsMessage> = {
   'use.written': ({ ml }, texts) => `${texts.volume(ml)}, wie eingegeben`,
-  'use.cavity': ({ fillPercent, cavityMl }, texts) =>
-    `${texts.percent(fillPercent)} einer Mulde von ${texts.volume(cavityMl)}`,
+  'use.cavity': ({ fillPercent, cavityMl, cavities = 1 }, texts) =>
+    cavities === 1
+      ? `${texts.percent(fillPercent)} einer Mulde von ${texts.volume(cavityMl)}`
+      : `${texts.percent(fillPercent)} von ${texts.number(cavities)} Mulden zu je ${texts.volume(cavityMl)}`,
   'use.finished': ({ ml, shrinkagePercent }, texts) =>
     `${texts.volume(ml)}, nachdem es um ${texts.percent(shrinkagePercent)} geschrumpft ist`,
   'use.coat': ({ areaCm2, thicknessMm }, texts) =>

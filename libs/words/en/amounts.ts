@@ -4,8 +4,10 @@ import type { MessageWords } from '../words.js';
 /** What amounts rest on, where leftovers can go and what a cost is for; parts of sentences. */
 export const amounts: MessageWords<AmountsMessage> = {
   'use.written': ({ ml }, texts) => `${texts.volume(ml)} as you entered it`,
-  'use.cavity': ({ fillPercent, cavityMl }, texts) =>
-    `${texts.percent(fillPercent)} of a cavity of ${texts.volume(cavityMl)}`,
+  'use.cavity': ({ fillPercent, cavityMl, cavities = 1 }, texts) =>
+    cavities === 1
+      ? `${texts.percent(fillPercent)} of a cavity of ${texts.volume(cavityMl)}`
+      : `${texts.percent(fillPercent)} of ${texts.number(cavities)} cavities of ${texts.volume(cavityMl)} each`,
   'use.finished': ({ ml, shrinkagePercent }, texts) =>
     `${texts.volume(ml)} once it has shrunk by ${texts.percent(shrinkagePercent)}`,
   'use.coat': ({ areaCm2, thicknessMm }, texts) =>

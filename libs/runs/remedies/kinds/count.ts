@@ -47,6 +47,8 @@ export function fitting(assessed: AssessedRun, situation: Situation): number[] {
     }
     const mould = [...run.moulds.values()].find((each) => `mould:${each.key}` === resource);
     const use = mould === undefined ? undefined : mouldUse(run.design, mould.key);
-    return mould === undefined || use === undefined ? [] : [mould.cavities * use.piecesPerCavity];
+    return mould === undefined || use === undefined
+      ? []
+      : [Math.floor(mould.cavities / use.cavitiesPerPiece) * use.piecesPerCavity];
   });
 }

@@ -13,6 +13,15 @@ const rules: RuleWords = {
   'amount-stated-once': 'Geben Sie auf genau eine Art an, wie viel ein Stück braucht.',
   'cavity-needs-mould': 'Wählen Sie die Form: Die Menge ist ein Anteil ihrer Mulde.',
   'losses-stated-once': 'Geben Sie auf genau eine Art an, wie viel zurückbleibt.',
+  'portions-hold-colours': 'Geben Sie die Farben den Portionen, oder teilen Sie nicht in Portionen.',
+  'portion-sized-once': 'Geben Sie einer Portion einen Anteil oder Gramm, nicht beides.',
+  'one-rest': 'Nur eine Portion kann den Rest bekommen. Geben Sie den anderen einen Anteil oder Gramm.',
+  'nothing-left-for-rest': 'Die Anteile lassen für die Portion mit dem Rest nichts übrig.',
+  'grams-need-rest':
+    'Ist eine Portion in Gramm angegeben, muss eine andere den Rest bekommen: Lassen Sie ihren Anteil leer.',
+  'portions-not-100': 'Die Anteile der Portionen müssen zusammen 100 % ergeben.',
+  'pieces-or-cavities':
+    'Entweder gibt eine Mulde mehrere Stücke, oder ein Stück braucht mehrere Mulden, nicht beides.',
   'longest-under-shortest': 'Die längste Wartezeit ist kürzer als die kürzeste.',
   'wait-without-state': 'Geben Sie an, welcher Zustand das Warten beendet.',
   'ends-before-it-begins': 'Das endet, bevor es beginnt. Teilen Sie eine Nacht in zwei Spannen.',

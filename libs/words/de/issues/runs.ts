@@ -60,6 +60,10 @@ export const runIssues: IssueWordsOf<Codes> = {
     wrong: `Die Teile in einer Mulde von ${quoted(mould)} ergeben ${volume(filledMl)}, und sie fasst ${volume(holdsMl)}. Nehmen Sie von einem weniger.`,
     isWhole: true,
   }),
+  'design.batch-recipes': ({ titles }, { quoted, and }) =>
+    `${and(titles.map(quoted))} werden auf einmal angerührt und brauchen dasselbe Rezept. Wählen Sie eines, oder rühren Sie sie getrennt an.`,
+  'design.cavities-differ': ({ titles }, { quoted, and }) =>
+    `${and(titles.map(quoted))} teilen sich ihre Mulden. Also braucht ein Stück für beide gleich viele.`,
   'design.mould-never-freed': ({ title }, { quoted }) =>
     `${quoted(title)} kommt in eine Form und nie heraus. Fügen Sie einen Schritt zum Ausformen hinzu.`,
   'design.circular-links': ({ way }, { quoted, and }) =>

@@ -56,6 +56,10 @@ export const runIssues: IssueWordsOf<Codes> = {
     wrong: `The parts in one cavity of ${quoted(mould)} come to ${volume(filledMl)}, and it holds ${volume(holdsMl)}. Take less of one.`,
     isWhole: true,
   }),
+  'design.batch-recipes': ({ titles }, { quoted, and }) =>
+    `${and(titles.map(quoted))} are mixed at once, so they need the same recipe. Choose one, or mix them apart.`,
+  'design.cavities-differ': ({ titles }, { quoted, and }) =>
+    `${and(titles.map(quoted))} share their cavities, so a piece takes as many for the one as for the other.`,
   'design.mould-never-freed': ({ title }, { quoted }) =>
     `${quoted(title)} goes into a mould and never comes out. Add a stage that unmoulds it.`,
   'design.circular-links': ({ way }, { quoted, and }) =>

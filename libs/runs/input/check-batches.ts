@@ -1,0 +1,52 @@
+import type { BatchPart, PieceDesign } from '#contract';
+import { under, type Issue } from '#units';
+import { batchOf } from './mixed-together.js';
+import { repeatedKeys } from './name-issues.js';
+
+/**
+ * Checks that what is mixed at once can be: one recipe for all parts of a batch, keys of portions that differ, and as many
+ * cavities for a piece wherever parts share them.
+ * @returns issues with paths from the design's root
+ */
+export function checkBatches(design: PieceDesign): Issue[] {
+  const before: BatchPart[] = [];
+  return design.parts.flatMap((part, i): Issue[] => {
+    if (part.kind !== 'batch') return [];
+    const issues = [
+      ...under(['parts', i], repeatedKeys('portions', part.portions ?? [])),
+      ...recipeIssues(part, i, before),
+      ...cavityIssues(part, i, before),
+    ];
+    before.push(part);
+    return issues;
+  });
+}
+
+function recipeIssues(part: BatchPart, i: number, before: readonly BatchPart[]): Issue[] {
+  const other = before.find((each) => batchOf(each) === batchOf(part) && each.recipe !== part.recipe);
+  if (other === undefined) return [];
+  return [
+    {
+      code: 'design.batch-recipes',
+      path: ['parts', i, 'batch'],
+      value: batchOf(part),
+      titles: [other.title, part.title],
+    },
+  ];
+}
+
+function cavityIssues(part: BatchPart, i: number, before: readonly BatchPart[]): Issue[] {
+  const { mould, cavitiesPerPiece } = part;
+  const other = before.find(
+    (each) => mould !== undefined && each.mould === mould && each.cavitiesPerPiece !== cavitiesPerPiece,
+  );
+  if (other === undefined) return [];
+  return [
+    {
+      code: 'design.cavities-differ',
+      path: ['parts', i, 'cavitiesPerPiece'],
+      value: cavitiesPerPiece,
+      titles: [other.title, part.title],
+    },
+  ];
+}
