@@ -60,14 +60,35 @@ describe('a browser', () => {
   it('keeps the key where no page can read it and no other site can send it', async () => {
     const browser = await signedIn('laptop');
     const [pair = '', ...attributes] = (browser.cookie() ?? '').split('; ');
-    expect(pair).toMatch(/^benchtide-key=[\w-]{43}$/);
+    const [name = '', key = ''] = pair.split('=');
+    expect(name).toBe(`benchtide-key-${new URL(bench.url).port}`);
+    expect(key).toMatch(/^[\w-]{43}$/);
     expect(attributes.filter((each) => !each.startsWith('Expires=')).sort()).toEqual([
       'HttpOnly',
       'Max-Age=31536000',
       'Path=/api',
       'SameSite=Strict',
     ]);
-    expect(JSON.stringify((await browser.call('GET', '/api/session')).body)).not.toContain(pair.slice(14));
+    expect(JSON.stringify((await browser.call('GET', '/api/session')).body)).not.toContain(key);
+  });
+
+  /** Cookies do not go by port: RFC 6265, section 8.5. */
+  it('stays signed in when another program on the same machine signs it in too', async () => {
+    const browser = await signedIn('laptop');
+    const { cookie = '' } = browser.headers();
+    const port = Number(new URL(bench.url).port);
+    const neighbour = `benchtide-key-${String(port - 1)}=${'x'.repeat(43)}`;
+    const both = { cookie: `benchtide-key=${'y'.repeat(43)}; ${neighbour}; ${cookie}` };
+    expect((await browser.call('GET', '/api/session', undefined, both)).status).toBe(200);
+    const onlyTheirs = { cookie: neighbour };
+    expectProblem(await browser.call('GET', '/api/session', undefined, onlyTheirs), 401, 'key-needed');
+  });
+
+  it('brings a key that an earlier release set without the port', async () => {
+    const browser = await signedIn('laptop');
+    const { cookie = '' } = browser.headers();
+    const before = { cookie: cookie.replace(/-\d+=/, '=') };
+    expect((await browser.call('GET', '/api/session', undefined, before)).status).toBe(200);
   });
 
   it('gets a cookie for TLS only when its page came over TLS; what a proxy adds is not believed', async () => {

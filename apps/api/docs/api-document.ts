@@ -23,7 +23,8 @@ export function apiDocument(app: INestApplication, version: string): OpenAPIObje
       type: 'apiKey',
       in: 'cookie',
       name: KEY_COOKIE,
-      description: 'A browser that signed in; changes asked for by pages of other sites are refused with 403',
+      description:
+        'A browser that signed in (the port follows the name where the address has one); changes asked for by pages of other sites are refused with 403',
     })
     .build();
   const document = SwaggerModule.createDocument(app, config, { standardSchemaConverter: convertSchema });
