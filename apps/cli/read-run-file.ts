@@ -1,7 +1,7 @@
 import { LineCounter, parseDocument, type Document, type YAMLError } from 'yaml';
 import { isEarlierRunFile, parseWith, runFile, type RunFile } from '#contract';
 import { isTimeZone } from '#hours';
-import { runFileInput, type RunsInput } from '#runs';
+import { runFileInput, withPieces, type RunsInput } from '#runs';
 import { pathText, type Issue } from '#units';
 import type { Texts } from '#words';
 import { problemLines } from './outcome.js';
@@ -98,7 +98,7 @@ function withCount(read: ReadOutcome, count: number | undefined, { language }: T
   if (run === undefined || more.length > 0) {
     return { ok: false, problems: [printed[language].options.oneRun(String(read.file.runs.length))] };
   }
-  return { ...read, file: { ...read.file, runs: [{ ...run, count }] } };
+  return { ...read, file: { ...read.file, runs: [withPieces(run, count)] } };
 }
 
 function yamlText(code: string, { line, col }: LinePosition, { language }: Texts): string {

@@ -4,6 +4,7 @@ import { shownText } from './shown-text.js';
 import { costItem, leftoverUse, useBasis, useLearned } from './messages/amounts.js';
 import { caution } from './messages/caution.js';
 import { risk } from './messages/risk.js';
+import { runGroup } from './run.js';
 import { carrierKinds, partKinds } from './names/index.js';
 
 const text = z.string();
@@ -178,6 +179,9 @@ export const amountsDocument = z
         title: text,
         design: key,
         count: z.int(),
+        groups: z.array(runGroup).min(1).optional().meta({
+          description: 'Pieces that part ways, as the run has them; absent: all are alike',
+        }),
         amounts: z.array(partAmounts),
         cost: pieceCost,
         cautions: z.array(caution),

@@ -3,6 +3,16 @@ import { givenInstant, key, localDate, localDateTime, line, percent, prose, titl
 import { mishapKinds, mishapResponses, soapStates } from './names/index.js';
 import { grams } from './quantity.js';
 
+/** Pieces of a run that are made alike and part ways with others of it. */
+export const runGroup = z
+  .strictObject({
+    key,
+    title,
+    count: z.int().min(1).max(5000).meta({ description: 'Its pieces; all groups together are the run’s' }),
+    parts: z.array(key).min(1).max(20).meta({ description: 'Parts of the design that its pieces have' }),
+  })
+  .meta({ id: 'RunGroup' });
+
 /** What to make, how many, and when it could begin. */
 export const runOrder = z
   .strictObject({
@@ -10,6 +20,16 @@ export const runOrder = z
     title,
     design: key,
     count: z.int().min(1).max(5000),
+    groups: z
+      .array(runGroup)
+      .min(1)
+      .max(12)
+      .optional()
+      .meta({
+        description:
+          'Pieces that part ways, twelve coated and twelve piped, from what all of them share. A part that no group has is ' +
+          'not made. Absent: all pieces are alike and have all parts',
+      }),
     startAfter: localDateTime,
     certaintyPercent: percent(50, 99.9)
       .default(95)
@@ -73,6 +93,9 @@ export const logEntry = z
         .max(5000)
         .optional()
         .meta({ description: 'Pieces affected; absent: all of them' }),
+      group: key.optional().meta({
+        description: 'The group whose pieces they are; absent: of any that have the part',
+      }),
       onPurpose: z
         .literal(true)
         .optional()
@@ -129,6 +152,7 @@ export const logEntry = z
   ])
   .meta({ id: 'LogEntry' });
 
+export type RunGroup = z.infer<typeof runGroup>;
 export type RunOrder = z.infer<typeof runOrder>;
 export type NewRun = z.infer<typeof newRun>;
 export type LogEntry = z.infer<typeof logEntry>;

@@ -16,8 +16,11 @@ import { latestAttempt, type StageAttempt } from './log/run-progress.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
 import { stageKindFacts } from './input/stage-kinds.js';
+import { piecesWith } from './input/pieces.js';
 import {
   cavitiesFor,
+  cavitiesOf,
+  mouldUse,
   withoutOvertaken,
   withoutParts,
   resolveRuns,
@@ -107,7 +110,9 @@ function tooFewCavities({ part, count }: PartAmounts, { run }: AssessedRun): Ris
   const found = run.parts.get(part);
   const mould = found?.kind === 'batch' ? run.moulds.get(found.mould ?? '') : undefined;
   if (found?.kind !== 'batch' || mould === undefined) return [];
-  const needed = cavitiesFor(found, count);
+  const use = mouldUse(run.design, mould.key);
+  const isForAll = use !== undefined && count === piecesWith(run.order, part);
+  const needed = isForAll ? cavitiesOf(run, use) : cavitiesFor(found, count);
   if (needed <= mould.cavities) return [];
   return [{ code: 'mould.too-few', level: 'high', mould: mould.title, needed, owned: mould.cavities }];
 }

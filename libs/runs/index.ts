@@ -10,6 +10,8 @@ export { workshopLessons } from './documents/workshop-lessons.js';
 export { learnedFrom, nothingLearned } from './learned/learned-from.js';
 export { teachingsBasis, teachingsOf } from './learned/teachings-of.js';
 export { gatherForRuns, writeBatchSheet } from './documents/write-batch-sheet.js';
+export { withPieces } from './input/pieces.js';
+export { checkGroups } from './input/check-groups.js';
 export { checkInput, checkWorkshop } from './input/check-input.js';
 export { cavityMl, checkMould } from './input/cavity-of-mould.js';
 export { checkDesign, type DesignSurroundings } from './input/check-design.js';

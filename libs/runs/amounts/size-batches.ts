@@ -5,6 +5,7 @@ import { coverOfDecor, coverOfVolume } from './cover-of.js';
 import { learnedUse } from './learned-use.js';
 import { leftoverUses } from './leftover-uses.js';
 import { MELT_DENSITY, useSurroundings } from '../input/piece-surroundings.js';
+import { piecesWith } from '../input/pieces.js';
 import { makingStage, type Batter, type ResolvedRun } from '../input/resolve-run.js';
 
 /** What stays in bowl, bag and pipette where nothing is said, g: common practice, no source. A bag keeps most. */
@@ -16,7 +17,7 @@ const USUAL_LOSS_SPREAD = 25;
  * How much of everything each part of a run takes, so that each part reaches for all pieces with the certainty that
  * the run wants, and how surely it does. What a piece takes is a belief that weighings sharpen (`learnedUse`);
  * what all pieces take follows from it (`demandOf`).
- * @param makings what each part is made for, by part key; absent: for the run's count, and not yet
+ * @param makings what each part is made for, by part key; absent: for all pieces that have it, and not yet
  */
 export function sizeBatches(
   run: ResolvedRun,
@@ -25,7 +26,7 @@ export function sizeBatches(
   const amounts: PartAmounts[] = [];
   const issues: Issue[] = [];
   for (const part of run.design.parts) {
-    const sized = sizePart(part, makings.get(part.key) ?? { count: run.order.count }, run);
+    const sized = sizePart(part, makings.get(part.key) ?? { count: piecesWith(run.order, part.key) }, run);
     if (sized.ok) amounts.push(sized.value);
     else issues.push(...sized.issues);
   }

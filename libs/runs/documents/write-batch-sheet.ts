@@ -22,6 +22,7 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
       title: assessed.run.order.title,
       design: assessed.run.design.key,
       count: assessed.run.order.count,
+      ...(assessed.run.order.groups !== undefined && { groups: assessed.run.order.groups }),
       amounts,
       cost: costPieces(assessed, materialsOf([...amounts, ...spoilt]), input.workshop),
       cautions: assessed.run.design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],

@@ -3,6 +3,7 @@ import type { WorkshopFacts } from '#contract';
 import { instantOf, isTimeZone } from '#hours';
 import { under, type Issue } from '#units';
 import { checkMould } from './cavity-of-mould.js';
+import { checkGroups } from './check-groups.js';
 import { checkDesign } from './check-design.js';
 import type { RunsInput } from './input.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
@@ -71,6 +72,8 @@ function checkRun(run: RunsInput['runs'][number], input: RunsInput): Issue[] {
   if (!byKey(input.designs).has(run.design)) {
     issues.push(unknownName(['design'], 'design', run.design, input.designs));
   }
+  const design = byKey(input.designs).get(run.design);
+  if (design !== undefined) issues.push(...checkGroups(run, design));
   const { timeZone } = input.workshop;
   const start = instantOf(run.startAfter, timeZone);
   const ready = run.readyBy === undefined ? undefined : instantOf(run.readyBy, timeZone);

@@ -2,6 +2,8 @@ import type { Link, OpeningState, Part, PieceDesign, Stage, Wait } from '#contra
 import { castTogether, conditionAt, hostOf, unmouldOf } from './part-condition.js';
 import { countsFrom } from './counts-from.js';
 import { stageKindFacts, type KindWait, type PartCondition } from './stage-kinds.js';
+import { piecesAlike } from './pieces.js';
+import { isDoneFor } from './stage-pieces.js';
 import { isBefore, leadsTo, makingStage, type Outline } from './stage-order.js';
 
 /** What a design leaves unsaid and nobody does otherwise. */
@@ -35,33 +37,45 @@ const FIRMNESS: ReadonlySet<Stage['kind']> = new Set(['unmould', 'cut', 'turn', 
  * The waits and links that follow from the kinds of a design's stages (`stageKindFacts`): soap is not unmoulded, cut,
  * glazed or turned before it bears that, nothing is put onto soap that takes it no more, and nothing is handled before
  * it is out of its mould. What a design says itself of the same stage and part takes their place, be it a state or hours
- * of its own; what it goes `without` is left out.
+ * of its own; what it goes `without` is left out. Where pieces part ways, a stage waits for what is on any of those that it is
+ * done for.
  * @param dropped parts that are left out: nothing waits for them, and a wait for one of them holds nothing back
  */
 export function impliedOrder(design: Outline, dropped: ReadonlySet<string> = new Set()): ImpliedOrder {
-  const order = new Adding(design, dropped);
+  const added = { waits: [] as Wait[], links: [] as Link[] };
   for (const stage of design.stages) {
-    order.putInOrder(stage);
-    if (stage.kind === 'unmould' || stage.kind === 'cut') order.waitUntilFirm(stage);
-    else if (design.adds !== 'firmness') order.waitForSoap(stage);
+    for (const has of piecesAlike(design).filter((parts) => isDoneFor(design, stage, parts))) {
+      const absent = design.parts.filter(({ key }) => dropped.has(key) || !has.has(key));
+      const order = new Adding(design, new Set(absent.map(({ key }) => key)), has, added);
+      order.putInOrder(stage);
+      if (stage.kind === 'unmould' || stage.kind === 'cut') order.waitUntilFirm(stage);
+      else if (design.adds !== 'firmness') order.waitForSoap(stage);
+    }
   }
-  return { waits: order.waits, links: order.links };
+  return added;
 }
 
 /** A design with what it leaves unsaid. What it says keeps its place. */
-export function withImplied(design: PieceDesign, { waits, links }: ImpliedOrder): PieceDesign {
+export function withImplied<T extends PieceDesign>(design: T, { waits, links }: ImpliedOrder): T {
   if (waits.length === 0 && links.length === 0) return design;
   return { ...design, waits: [...design.waits, ...waits], links: [...design.links, ...links] };
 }
 
+/** What is added for pieces that are alike, to what was added for others. */
 class Adding {
-  readonly waits: Wait[] = [];
-  readonly links: Link[] = [];
+  private readonly waits: Wait[];
+  private readonly links: Link[];
 
   constructor(
     private readonly design: Outline,
+    /** Parts that are left out, or that these pieces go without. */
     private readonly dropped: ReadonlySet<string>,
-  ) {}
+    private readonly has: ReadonlySet<string>,
+    added: { readonly waits: Wait[]; readonly links: Link[] },
+  ) {
+    this.waits = added.waits;
+    this.links = added.links;
+  }
 
   /** Puts a stage after those of the kinds that come first, unless the design has it the other way round. */
   putInOrder(stage: Stage): void {
@@ -72,8 +86,8 @@ class Adding {
     if (part === undefined) return;
     const cast = new Set(castTogether(this.design, part).map(({ key }) => key));
     for (const before of this.design.stages) {
-      if (before !== stage && after.kinds.includes(before.kind) && cast.has(before.part))
-        this.putAfter(stage, before);
+      if (before === stage || !after.kinds.includes(before.kind) || !cast.has(before.part)) continue;
+      if (isDoneFor(this.design, before, this.has)) this.putAfter(stage, before);
     }
   }
 
@@ -145,11 +159,20 @@ class Adding {
       state === undefined || this.goesWithout(stage, part, state) ? undefined : state,
     ) as [Wait['opens'], Wait['closes']];
     if (opening !== undefined && closing !== undefined && countsFrom(opening) === countsFrom(closing)) {
-      this.waits.push({ ...of, opens: opening, closes: closing });
+      this.addOnce({ ...of, opens: opening, closes: closing });
       return;
     }
-    if (opening !== undefined) this.waits.push({ ...of, opens: opening });
-    if (closing !== undefined) this.waits.push({ ...of, closes: closing });
+    if (opening !== undefined) this.addOnce({ ...of, opens: opening });
+    if (closing !== undefined) this.addOnce({ ...of, closes: closing });
+  }
+
+  /** Other pieces may have asked for the same. */
+  private addOnce(wait: Wait): void {
+    const isThere = this.waits.some(
+      ({ stage, part, opens, closes }) =>
+        stage === wait.stage && part === wait.part && opens === wait.opens && closes === wait.closes,
+    );
+    if (!isThere) this.waits.push(wait);
   }
 
   private putAfterUnmould(stage: Stage, part: Part): void {

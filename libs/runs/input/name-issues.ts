@@ -1,7 +1,7 @@
 import type { Issue } from '#units';
 
 /** Kinds of things that others refer to by their keys. */
-export type Referred = 'design' | 'recipe' | 'mould' | 'part' | 'stage' | 'equipment' | 'run';
+export type Referred = 'design' | 'recipe' | 'mould' | 'part' | 'stage' | 'equipment' | 'run' | 'group';
 
 /** An issue for a name that refers to nothing. */
 export function unknownName(

@@ -1,20 +1,23 @@
 import type { Part, Stage } from '#contract';
+import { onOnePiece } from './pieces.js';
 import { stageKindFacts, type PartCondition } from './stage-kinds.js';
 import { isBefore, leadsTo, makingStage, type Outline } from './stage-order.js';
 
-/** The part itself, and all that shares its cavity. @returns nothing for a part that is not in the design */
+/** The part itself, and all that shares its cavity on any piece. @returns nothing for a part that is not in the design */
 export function castTogether(design: Outline, key: string): Part[] {
   const part = design.parts.find((each) => each.key === key);
   if (part === undefined) return [];
   const mould = part.kind === 'batch' ? part.mould : undefined;
   if (mould === undefined) return [part];
-  return design.parts.filter((each) => each.kind === 'batch' && each.mould === mould);
+  return design.parts.filter(
+    (each) => each.kind === 'batch' && each.mould === mould && onOnePiece(design, key, each.key),
+  );
 }
 
 /**
- * What a stage puts its part onto or into, where its kind does that: what the stage names, else, for a layer, the part
+ * What a stage puts its part onto or into, where its kind does that: what the stage names, if it is there, else, for a layer, the part
  * made last before in the same cavity, for anything else the part made last before. Decor carries nothing.
- * @param dropped parts that are left out
+ * @param dropped parts that are left out, or that the pieces in question go without
  */
 export function hostOf(
   design: Outline,
@@ -22,7 +25,8 @@ export function hostOf(
   dropped: ReadonlySet<string> = new Set(),
 ): Part | undefined {
   const isThere = ({ key }: Part): boolean => !dropped.has(key);
-  if (stage.onto !== undefined) return design.parts.find((part) => part.key === stage.onto && isThere(part));
+  const onto = design.parts.find((part) => part.key === stage.onto && isThere(part));
+  if (onto !== undefined) return onto;
   if (stageKindFacts[stage.kind].hosted === undefined) return undefined;
   const own = design.parts.find(({ key }) => key === stage.part);
   // A stage that sets something in may be said to handle what it is set into.

@@ -2,6 +2,8 @@ import type { FatFacts } from '#chemistry';
 import type { LearnedWeighing, Mould, Part, PieceDesign, RunOrder, Stage } from '#contract';
 import { byKey } from './by-key.js';
 import { impliedOrder, withImplied, type ImpliedOrder } from './implied-order.js';
+import { countsInside, piecesAlike, type RunDesign } from './pieces.js';
+import { forGroups, isDoneFor } from './stage-pieces.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { makingStage } from './stage-order.js';
 import type { PastRun, RunsInput } from './input.js';
@@ -13,9 +15,11 @@ export { makingStage } from './stage-order.js';
 /** A run with everything it refers to looked up. */
 export interface ResolvedRun {
   readonly order: RunOrder;
-  /** With what it leaves unsaid, which `implied` holds and which stands last among its waits and links. */
-  readonly design: PieceDesign;
+  /** As its groups have it, with what it leaves unsaid, which `implied` holds and which stands last among its waits and links. */
+  readonly design: RunDesign;
   readonly implied: ImpliedOrder;
+  /** Parts of the design that no group has: they are not made. */
+  readonly leftOut: readonly Part[];
   readonly parts: ReadonlyMap<string, Part>;
   readonly stages: ReadonlyMap<string, Stage>;
   readonly recipes: ReadonlyMap<string, Batter>;
@@ -29,12 +33,14 @@ export interface ResolvedRun {
 export function resolveRuns(input: RunsInput): ResolvedRun[] {
   const { recipes, fats, moulds } = lookupTables(input.recipes, input.fats, input.moulds);
   return input.runs.map((order) => {
-    const own = input.designs.find((d) => d.key === order.design);
-    if (own === undefined) throw new Error(`design ${order.design} was not checked`);
+    const found = input.designs.find((d) => d.key === order.design);
+    if (found === undefined) throw new Error(`design ${order.design} was not checked`);
+    const own = forGroups(found, order.groups);
     const implied = impliedOrder(own);
     const design = withImplied(own, implied);
     const [parts, stages] = [byKey(own.parts), byKey(own.stages)];
-    return { order, design, implied, parts, stages, recipes, moulds, fats, weighings: [] };
+    const leftOut = found.parts.filter(({ key }) => !parts.has(key));
+    return { order, design, implied, leftOut, parts, stages, recipes, moulds, fats, weighings: [] };
   });
 }
 
@@ -57,8 +63,8 @@ export function withoutOvertaken(run: ResolvedRun, isDone: (stage: string) => bo
   return { ...run, implied, design: withImplied(ownDesign(run), implied) };
 }
 
-/** The design of a run as the maker wrote it. */
-export function ownDesign({ design, implied }: ResolvedRun): PieceDesign {
+/** The design of a run as the maker wrote it, as its groups have it. */
+export function ownDesign({ design, implied }: ResolvedRun): RunDesign {
   return {
     ...design,
     waits: design.waits.filter((wait) => !implied.waits.includes(wait)),
@@ -90,10 +96,16 @@ export function workingsOfPast(past: PastRun, workshop: RunsInput['workshop']): 
 }
 
 /** The stage after which the part is out of its mould, or finished if it never was in one. */
-export function freeingStage(design: PieceDesign, part: Part): Stage | undefined {
+export function freeingStage(design: RunDesign, part: Part): Stage | undefined {
   if (part.kind !== 'batch' || part.mould === undefined) return undefined;
   const sharing = new Set(sharersOf(design, part.mould).map((p) => p.key));
-  return design.stages.find((stage) => stageKindFacts[stage.kind].frees && sharing.has(stage.part));
+  const pieces = piecesAlike(design).filter((has) => has.has(part.key));
+  return design.stages.find(
+    (stage) =>
+      stageKindFacts[stage.kind].frees &&
+      sharing.has(stage.part) &&
+      pieces.some((has) => isDoneFor(design, stage, has)),
+  );
 }
 
 /** The parts cast into one kind of mould: they share its cavities. */
@@ -103,6 +115,8 @@ export function sharersOf(design: PieceDesign, mould: string): Part[] {
 
 /** What fills the cavities of a mould and what empties them, by stage. */
 export interface MouldUse {
+  /** Parts that are cast in it. */
+  readonly parts: ReadonlySet<string>;
   readonly makes: ReadonlySet<string>;
   readonly frees: string | undefined;
   readonly piecesPerCavity: number;
@@ -119,7 +133,7 @@ export function cavitiesFor(
 
 /** @param leftOut parts that do not count; @returns undefined when nothing is cast in the mould */
 export function mouldUse(
-  design: PieceDesign,
+  design: RunDesign,
   mould: string,
   leftOut: ReadonlySet<string> = new Set(),
 ): MouldUse | undefined {
@@ -127,9 +141,18 @@ export function mouldUse(
   const [first] = sharing;
   if (first?.kind !== 'batch') return undefined;
   return {
+    parts: new Set(sharing.map(({ key }) => key)),
     makes: new Set(sharing.flatMap((part) => makingStage(design, part.key)?.key ?? [])),
     frees: freeingStage(design, first)?.key,
     piecesPerCavity: first.piecesPerCavity,
     cavitiesPerPiece: first.cavitiesPerPiece,
   };
+}
+
+/** Cavities that all pieces of a run take of a mould. */
+export function cavitiesOf(
+  { order, design }: { readonly order: Pick<RunOrder, 'count' | 'groups'>; readonly design: RunDesign },
+  use: MouldUse,
+): number {
+  return countsInside(order, design, use.parts).reduce((sum, count) => sum + cavitiesFor(use, count), 0);
 }

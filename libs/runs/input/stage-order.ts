@@ -1,9 +1,11 @@
 import type { PieceDesign, Stage } from '#contract';
+import type { PartsOfPieces } from './pieces.js';
 import { stageKindFacts } from './stage-kinds.js';
 
 /** What of a design its order follows from. */
 export type Outline = Pick<PieceDesign, 'parts' | 'stages' | 'links' | 'waits'> &
-  Partial<Pick<PieceDesign, 'without' | 'adds'>>;
+  Partial<Pick<PieceDesign, 'without' | 'adds'>> &
+  Pick<PartsOfPieces, 'groups'>;
 
 /** The stage that makes a part; the first where several do, which a checked design has not. */
 export function makingStage(design: Outline, part: string): Stage | undefined {

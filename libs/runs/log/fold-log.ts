@@ -10,6 +10,7 @@ import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } fr
 import { unknownName } from '../input/name-issues.js';
 import type { LogLine } from '../input/input.js';
 import { effectiveLog, type LogPlace } from './effective-log.js';
+import { piecesOfStage } from '../input/stage-pieces.js';
 import { makingStage, ownDesign, type ResolvedRun } from '../input/resolve-run.js';
 
 export interface FoldedLog {
@@ -32,7 +33,7 @@ export function foldLog(
     attempts: run.design.stages.map((stage) => ({
       stage,
       attempt: 1,
-      count: run.order.count,
+      count: piecesOfStage(run, stage),
       status: 'open',
     })),
     notYet: [],

@@ -1,13 +1,14 @@
-import { usualResponse, type LogEntry } from '#contract';
+import { usualResponse, type LogEntry, type RunGroup } from '#contract';
 import type { Issue, Minute } from '#units';
 import { latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
+import { isDoneFor, piecesOfStage } from '../input/stage-pieces.js';
 import { makingStage, type ResolvedRun } from '../input/resolve-run.js';
 
 /**
  * Changes where the run stands after a mishap.
  * *Remake*: the part's making stage, and every finished stage that built on it, is spoilt and done again for the
- * pieces affected; what does not build on it stays as it is. A batch that ran short is not spoilt: what it did
+ * pieces affected, of one group where the entry names it; what does not build on it stays as it is. A batch that ran short is not spoilt: what it did
  * reach stays done, and the rest is made in a second one. *Drop part*: its open stages are left out.
  * *Carry on*: nothing changes but the record.
  */
@@ -24,15 +25,33 @@ export function applyMishap(
     );
     return [unknownName(['part'], 'part', entry.part, made)];
   }
+  const having = run.design.groups?.filter(({ parts }) => parts.includes(entry.part)) ?? [];
+  const group = having.find(({ key }) => key === entry.group);
+  if (entry.group !== undefined && group === undefined) {
+    return [unknownName(['group'], 'group', entry.group, having)];
+  }
   const response = entry.response ?? usualResponse[entry.mishap];
+  if (response === 'drop-part' && group !== undefined && having.length > 1) {
+    const title = run.parts.get(entry.part)?.title ?? entry.part;
+    return [
+      { code: 'log.dropped-of-one-group', path: ['group'], value: group.key, title, group: group.title },
+    ];
+  }
   const attempt = latestAttempt(progress, making.key)?.attempt ?? 1;
   progress.mishaps.push({ part: entry.part, attempt, mishap: entry.mishap, response, at });
   if (response === 'drop-part') progress.dropped.add(entry.part);
   if (response === 'remake') {
     const after = entry.mishap === 'ran-short' ? finish : spoil;
-    remake(run, progress, making.key, at, after, entry.pieces);
+    remake(run, progress, making.key, at, after, { pieces: entry.pieces, group });
   }
   return [];
+}
+
+/** Pieces that a mishap took. */
+interface Affected {
+  readonly pieces: number | undefined;
+  /** The group that they are of; undefined: not said, or all pieces are alike. */
+  readonly group: RunGroup | undefined;
 }
 
 function remake(
@@ -41,16 +60,18 @@ function remake(
   making: string,
   at: Minute,
   close: (attempt: StageAttempt, at: Minute) => void,
-  pieces?: number,
+  { pieces, group }: Affected,
 ): void {
+  const has = group === undefined ? undefined : new Set(group.parts);
   for (const key of builtOn(run, making)) {
     const last = latestAttempt(progress, key);
     if (last === undefined || (key !== making && last.status !== 'done')) continue;
+    if (has !== undefined && !isDoneFor(run.design, last.stage, has)) continue;
     close(last, at);
     progress.attempts.splice(progress.attempts.indexOf(last) + 1, 0, {
       stage: last.stage,
       attempt: last.attempt + 1,
-      count: Math.min(pieces ?? last.count, run.order.count),
+      count: Math.min(pieces ?? last.count, group?.count ?? Infinity, piecesOfStage(run, last.stage)),
       status: 'open',
       notBefore: at,
     });

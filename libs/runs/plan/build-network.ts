@@ -10,7 +10,8 @@ import { lagsOf } from './network-lags.js';
 import type { NetworkStage } from './network-references.js';
 import { BENCH, cureStarts, liveAttempts, readyId, stageId, type AssessedRun } from '../assessed-run.js';
 import { builtOn } from '../log/respond-to-mishap.js';
-import { cavitiesFor, mouldUse, type ResolvedRun } from '../input/resolve-run.js';
+import { piecesOfStage } from '../input/stage-pieces.js';
+import { cavitiesFor, cavitiesOf, mouldUse, type ResolvedRun } from '../input/resolve-run.js';
 
 /** How far ahead hours are looked up, in days: a making that cannot be placed in a season is no plan. */
 const MAKING_WITHIN_DAYS = 120;
@@ -154,7 +155,8 @@ function holdsOf(assessed: AssessedRun): Hold[] {
     const from = live.find((a) => use.makes.has(a.stage.key) && !later.has(a.stage.key));
     const to = live.find((a) => a.stage.key === use.frees);
     if (from === undefined || to === undefined || to.status === 'done') return [];
-    const amount = cavitiesFor(use, to.count);
+    const isForAll = to.count === piecesOfStage(run, to.stage);
+    const amount = isForAll ? cavitiesOf(run, use) : cavitiesFor(use, to.count);
     const id = (a: StageAttempt): string => stageId(key, a.stage.key, a.attempt);
     return [
       { id: `${key}/mould/${mould.key}`, resource: `mould:${mould.key}`, amount, from: id(from), to: id(to) },

@@ -1,7 +1,7 @@
 import type { PlanDocument } from '#contract';
 import { minuteOfIso } from '#units';
 import type { Busy, RunsInput } from '../input/input.js';
-import { cavitiesFor, mouldUse, resolveRuns } from '../input/resolve-run.js';
+import { cavitiesOf, mouldUse, resolveRuns } from '../input/resolve-run.js';
 
 /**
  * What planned runs occupy, so that another run can be planned around them: hands and equipment during each
@@ -28,7 +28,7 @@ export function occupancyOf(document: PlanDocument, input: RunsInput): Busy[] {
       const pour = run.stages.find((s) => use.makes.has(s.key) && s.status !== 'spoilt');
       const free = run.stages.find((s) => s.key === use.frees && s.status !== 'spoilt');
       if (pour === undefined || free?.status !== 'planned') return [];
-      const amount = cavitiesFor(use, run.count);
+      const amount = cavitiesOf({ order: run, design: found.design }, use);
       return [
         {
           resource: `mould:${mould.key}`,

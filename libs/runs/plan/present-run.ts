@@ -8,6 +8,7 @@ import { fillingTimes } from '../clocks/filling-time.js';
 import { shownClocks } from '../observed/show-clocks.js';
 import { cureStarts, liveAttempts, stageId, type AssessedRun } from '../assessed-run.js';
 import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
+import { groupsOfStage } from '../input/stage-pieces.js';
 import { stageKindFacts } from '../input/stage-kinds.js';
 import type { StageWindow } from './stage-windows.js';
 
@@ -36,6 +37,8 @@ export function presentRun(
     title: order.title,
     design: design.key,
     count: order.count,
+    ...(order.groups !== undefined && { groups: order.groups }),
+    ...leftOutOf(assessed),
     amounts,
     clocks: shownClocks(assessed),
     filling: fillingTimes(assessed),
@@ -43,6 +46,26 @@ export function presentRun(
     stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
     ready: placed === undefined ? null : readyBand(assessed, placed.schedule),
     cautions: design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
+  };
+}
+
+/** Parts that no group has. */
+function leftOutOf({ run }: AssessedRun): Pick<RunPlan, 'leftOut'> {
+  return run.leftOut.length === 0
+    ? {}
+    : { leftOut: run.leftOut.map(({ key, title }) => ({ part: key, title })) };
+}
+
+/** Where a stage is not done for all pieces: for how many, and of which groups. */
+function piecesOf(
+  { run }: AssessedRun,
+  { stage, count }: StageAttempt,
+): Pick<PlannedStage, 'pieces' | 'groups'> {
+  const groups = groupsOfStage(run.design, stage);
+  const isForAll = groups === undefined || groups.length === run.design.groups?.length;
+  return {
+    ...(count !== run.order.count && { pieces: count }),
+    ...(!isForAll && { groups: groups.map(({ key }) => key) }),
   };
 }
 
@@ -70,6 +93,7 @@ function plannedStage(
     title: stage.title,
     kind: stage.kind,
     part: stage.part,
+    ...piecesOf(assessed, attempt),
     cautions: cautionsOf(attempt),
   };
   if (status !== 'open') {

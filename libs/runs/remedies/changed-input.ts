@@ -1,7 +1,16 @@
 import { checkRecipe, fatTable, fromSheet } from '#chemistry';
-import { mould, parseWith, recipe, runOrder, workshopFacts, type RemedyChange } from '#contract';
+import {
+  mould,
+  parseWith,
+  recipe,
+  runOrder,
+  workshopFacts,
+  type RemedyChange,
+  type RunOrder,
+} from '#contract';
 import { isNonEmpty, ok, under, type Issue, type Result } from '#units';
 import { checkMould } from '../input/cavity-of-mould.js';
+import { checkGroups } from '../input/check-groups.js';
 import type { RunsInput } from '../input/input.js';
 import { withChange } from './with-change.js';
 
@@ -45,8 +54,16 @@ function issuesOfChange(before: RunsInput, after: RunsInput): Issue[] {
       ...shapeIssues(mould, each),
       ...checkMould(each),
     ]),
-    ...changed(before.runs, after.runs).flatMap((each) => shapeIssues(runOrder, each)),
+    ...changed(before.runs, after.runs).flatMap((each) => [
+      ...shapeIssues(runOrder, each),
+      ...groupIssues(each, after),
+    ]),
   ];
+}
+
+function groupIssues(order: RunOrder, { designs }: RunsInput): Issue[] {
+  const design = designs.find(({ key }) => key === order.design);
+  return design === undefined ? [] : checkGroups(order, design);
 }
 
 /** What is not the same object as any before. */

@@ -1,5 +1,6 @@
 import type { NewRun, Recipe, RemedyChange, RunOrder } from '#contract';
 import type { RunsInput } from '../input/input.js';
+import { withoutPieces, withPieces } from '../input/pieces.js';
 
 /**
  * The input with a remedy's change carried out. What the change does not name stays the same object.
@@ -12,11 +13,11 @@ export function withChange(input: RunsInput, change: RemedyChange): RunsInput {
     case 'start':
       return withOrder(input, change.run, (order) => [{ ...order, startAfter: change.startAfter }]);
     case 'count':
-      return withOrder(input, change.run, (order) => [{ ...order, count: change.count }]);
+      return withOrder(input, change.run, (order) => [withPieces(order, change.count)]);
     case 'ready-by':
       return withOrder(input, change.run, (order) => [{ ...order, readyBy: change.readyBy }]);
     case 'split':
-      return withOrder(input, change.run, (order) => [{ ...order, count: change.count }, change.rest]);
+      return withOrder(input, change.run, (order) => [withoutPieces(order, change.rest), change.rest]);
     case 'hours':
       return withDay(input, change);
     case 'cavities': {

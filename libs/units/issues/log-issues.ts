@@ -29,6 +29,8 @@ export interface LogIssues {
   };
   'log.not-made': { readonly title: string; readonly stage: string };
   'log.more-than-made': { readonly made: number; readonly pieces: number };
+  /** Pieces of one group cannot go without a part that others keep. */
+  'log.dropped-of-one-group': { readonly title: string; readonly group: string };
   'log.needed-later': { readonly because: { readonly code: string } };
   'log.unknown-entry': { readonly known: readonly string[] };
   'log.in-the-future': { readonly at: string };

@@ -13,6 +13,7 @@ export interface DesignIssues {
   'stage.unknown': Unknown;
   'equipment.unknown': Unknown;
   'run.unknown': Unknown;
+  'group.unknown': Unknown;
   'design.making-stage': { readonly title: string; readonly count: number };
   'design.wait-without-making': { readonly title: string };
   'design.no-hands-on': None;
@@ -38,6 +39,10 @@ export interface RunIssues {
   'hours.never-open': None;
   'library.key-changed': { readonly key: string };
   'run.ready-before-start': { readonly readyBy: string; readonly startAfter: string };
+  'run.groups-sum': { readonly sum: number; readonly count: number };
+  'run.group-part-twice': { readonly group: string; readonly part: string };
+  /** @param part title of what is put onto or into another part, none of which the group has */
+  'run.group-without-host': { readonly group: string; readonly part: string };
   'run.key-repeated': None;
   'run.start-too-far': { readonly startAfter: string };
   'run.begun': { readonly title: string };

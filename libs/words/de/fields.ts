@@ -56,6 +56,8 @@ export const fields: Readonly<Record<keyof typeof english, string>> = {
   from: 'Von',
   gel: 'Gelphase',
   grams: 'Gramm',
+  group: 'Gruppe',
+  groups: 'Gruppen',
   hands: 'Hände',
   heightMm: 'Höhe',
   high: 'Oberer Wert',

@@ -54,6 +54,8 @@ export const fields = {
   from: 'From',
   gel: 'Gel phase',
   grams: 'Grams',
+  group: 'Group',
+  groups: 'Groups',
   hands: 'Hands',
   heightMm: 'Height',
   high: 'High',

@@ -1,4 +1,7 @@
-import { mouldUse } from '../../input/resolve-run.js';
+import type { FillingTime } from '#contract';
+import { mouldUse, type MouldUse, type ResolvedRun } from '../../input/resolve-run.js';
+import { countsInside } from '../../input/pieces.js';
+import { piecesOfStage } from '../../input/stage-pieces.js';
 import type { AssessedRun } from '../../assessed-run.js';
 import { isUntouched, troubledRuns, troublesOf, type Candidate, type Situation } from '../candidate.js';
 
@@ -10,14 +13,15 @@ export function makeFewer(situation: Situation): Candidate[] {
   return troubledRuns(situation)
     .filter(isUntouched)
     .flatMap((assessed) => {
-      const { key, title, count } = assessed.run.order;
+      const { key, title, count, groups } = assessed.run.order;
+      const least = groups?.length ?? 1;
       const fewer = new Set([
         ...fitting(assessed, situation),
         Math.floor(count * 0.75),
         Math.floor(count * 0.5),
       ]);
       return [...fewer]
-        .filter((each) => each >= 1 && each < count)
+        .filter((each) => each >= least && each < count)
         .map((each): Candidate => ({
           change: { kind: 'count', run: key, count: each },
           about: `count/${key}`,
@@ -42,13 +46,27 @@ export function fitting(assessed: AssessedRun, situation: Situation): number[] {
   return troublesOf(situation, assessed).flatMap(({ kind, resource, stages }) => {
     if (kind === 'pace') {
       return (shown?.filling ?? []).flatMap((time) =>
-        stages.includes(time.stage) ? [time.piecesSurely] : [],
+        stages.includes(time.stage) ? [ofAll(time, run)] : [],
       );
     }
     const mould = [...run.moulds.values()].find((each) => `mould:${each.key}` === resource);
     const use = mould === undefined ? undefined : mouldUse(run.design, mould.key);
-    return mould === undefined || use === undefined
-      ? []
-      : [Math.floor(mould.cavities / use.cavitiesPerPiece) * use.piecesPerCavity];
+    return mould === undefined || use === undefined ? [] : [mostIn(mould.cavities, use, run)];
   });
+}
+
+/** Pieces of the whole run when a stage surely gets through so many of its own. */
+function ofAll({ stage, piecesSurely }: FillingTime, run: ResolvedRun): number {
+  const found = run.stages.get(stage);
+  const pieces = found === undefined ? 0 : piecesOfStage(run, found);
+  return pieces === 0 ? piecesSurely : Math.floor((piecesSurely * run.order.count) / pieces);
+}
+
+/** Pieces that cavities surely hold: of each kind the last cavity may be all but empty. */
+function mostIn(cavities: number, use: MouldUse, { order, design }: ResolvedRun): number {
+  const { piecesPerCavity, cavitiesPerPiece } = use;
+  const kinds = countsInside(order, design, use.parts).length;
+  return (
+    Math.floor(cavities / cavitiesPerPiece) * piecesPerCavity - Math.max(0, kinds - 1) * (piecesPerCavity - 1)
+  );
 }

@@ -1,3 +1,4 @@
+import { withoutPieces, withPieces } from '../../input/pieces.js';
 import { isUntouched, troubledRuns, troublesOf, type Candidate, type Situation } from '../candidate.js';
 import { fitting } from './count.js';
 
@@ -20,23 +21,25 @@ export function splitRun(situation: Situation): Candidate[] {
       const key = `${order.key.slice(0, 35)}-rest`;
       const half = Math.ceil(order.count / 2);
       const most = Math.max(half, ...fitting(assessed, situation).filter((each) => each < order.count));
-      if (order.count < 2 || taken.has(key)) return [];
-      return [...new Set([half, most])].map((count): Candidate => {
-        const rest = order.count - count;
-        return {
-          change: {
-            kind: 'split',
-            run: order.key,
-            count,
-            rest: { ...order, key, count: rest, title: `${order.title.slice(0, 112)}, rest` },
-          },
-          about: `split/${order.key}`,
-          title: { code: 'remedy.split', run: order.title, first: count, rest },
-          asks: [{ what: { code: 'disturbance.batches-twice' }, points: 2 }],
-          worse: [{ code: 'remedy.mixed-twice' }],
-          also: [],
-          cautions: ['caution.lye'],
-        };
-      });
+      if (order.count < 2 * (order.groups?.length ?? 1) || taken.has(key)) return [];
+      return [...new Set([half, most])]
+        .filter((each) => each >= (order.groups?.length ?? 1))
+        .map((count): Candidate => {
+          const rest = withoutPieces(order, withPieces(order, count));
+          return {
+            change: {
+              kind: 'split',
+              run: order.key,
+              count,
+              rest: { ...rest, key, title: `${order.title.slice(0, 112)}, rest` },
+            },
+            about: `split/${order.key}`,
+            title: { code: 'remedy.split', run: order.title, first: count, rest: rest.count },
+            asks: [{ what: { code: 'disturbance.batches-twice' }, points: 2 }],
+            worse: [{ code: 'remedy.mixed-twice' }],
+            also: [],
+            cautions: ['caution.lye'],
+          };
+        });
     });
 }

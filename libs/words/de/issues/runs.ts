@@ -41,6 +41,7 @@ export const runIssues: IssueWordsOf<Codes> = {
   'stage.unknown': noSuch('Einen Schritt'),
   'equipment.unknown': noSuch('Ein Gerät'),
   'run.unknown': noSuch('Einen Lauf'),
+  'group.unknown': noSuch('Eine Gruppe'),
   'change.no-such-run': noSuch('Einen Lauf'),
   'change.no-such-recipe': noSuch('Ein Rezept'),
   'change.no-such-mould': noSuch('Eine Form'),
@@ -77,6 +78,14 @@ export const runIssues: IssueWordsOf<Codes> = {
     `Behalten Sie den Kurznamen ${quoted(key)}: Anderes bezieht sich darauf.`,
   'run.ready-before-start': ({ readyBy, startAfter }, texts) =>
     `Fertig bis ${texts.calendarDay(readyBy)} liegt vor dem Beginn (${wallTime(texts, startAfter)}). Wählen Sie einen späteren Tag.`,
+  'run.groups-sum': ({ sum, count }, { inUnit, number }) => ({
+    wrong: `Die Gruppen haben ${inUnit(sum, 'pieces')}, der Lauf ${number(count, 0)}. Gleichen Sie beides an.`,
+    isWhole: true,
+  }),
+  'run.group-part-twice': ({ group, part }, { quoted }) =>
+    `${quoted(part)} steht zweimal in ${quoted(group)}. Nennen Sie es einmal.`,
+  'run.group-without-host': ({ group, part }, { quoted }) =>
+    `In ${quoted(group)} gibt es nichts, worauf ${quoted(part)} kommt. Fügen Sie den Teil hinzu, der es trägt, oder lassen Sie es weg.`,
   'run.key-repeated': ({ value }, { quoted }) => `Es gibt noch einen Lauf ${quoted(String(value))}.`,
   'run.start-too-far': ({ startAfter }, texts) =>
     `${wallTime(texts, startAfter)} ist zu weit weg, um zu planen. Beginnen Sie innerhalb von zwei Jahren.`,
@@ -157,6 +166,8 @@ export const runIssues: IssueWordsOf<Codes> = {
     `${quoted(title)} ist noch nicht gemacht. Tragen Sie zuerst ${quoted(stage)} ein.`,
   'log.more-than-made': ({ made, pieces }, { inUnit, number }) =>
     `Gemacht wurde es für ${inUnit(made, 'pieces')}, nicht für ${number(pieces, 0)}.`,
+  'log.dropped-of-one-group': ({ title, group }, { quoted }) =>
+    `Auch andere Gruppen haben ${quoted(title)}, also lässt es sich nicht nur bei ${quoted(group)} weglassen. Lassen Sie es bei allen weg, oder machen Sie weiter.`,
   'log.needed-later': ({ because }, texts) =>
     `Nehmen Sie zuerst die späteren Einträge zurück. Ohne diesen: ${texts.issue(because as Issue)}`,
   'log.unknown-entry': ({ known }) =>

@@ -37,6 +37,7 @@ export const runIssues: IssueWordsOf<Codes> = {
   'stage.unknown': noSuch('stage'),
   'equipment.unknown': noSuch('equipment'),
   'run.unknown': noSuch('run'),
+  'group.unknown': noSuch('group'),
   'change.no-such-run': noSuch('run'),
   'change.no-such-recipe': noSuch('recipe'),
   'change.no-such-mould': noSuch('mould'),
@@ -73,6 +74,14 @@ export const runIssues: IssueWordsOf<Codes> = {
     `Keep the short name ${quoted(key)}: other things refer to it.`,
   'run.ready-before-start': ({ readyBy, startAfter }, texts) =>
     `Ready by ${texts.calendarDay(readyBy)} is before the start (${wallTime(texts, startAfter)}). Choose a later day.`,
+  'run.groups-sum': ({ sum, count }, { inUnit, number }) => ({
+    wrong: `The groups have ${inUnit(sum, 'pieces')}, the run ${number(count, 0)}. Make them the same.`,
+    isWhole: true,
+  }),
+  'run.group-part-twice': ({ group, part }, { quoted }) =>
+    `${quoted(part)} stands twice in ${quoted(group)}. Name it once.`,
+  'run.group-without-host': ({ group, part }, { quoted }) =>
+    `In ${quoted(group)} there is nothing to put ${quoted(part)} on. Add the part that carries it, or leave this one out.`,
   'run.key-repeated': ({ value }, { quoted }) => `There is another run ${quoted(String(value))}.`,
   'run.start-too-far': ({ startAfter }, texts) =>
     `${wallTime(texts, startAfter)} is too far ahead to plan for. Start within two years.`,
@@ -151,6 +160,8 @@ export const runIssues: IssueWordsOf<Codes> = {
     `${quoted(title)} is not made yet. Log ${quoted(stage)} first.`,
   'log.more-than-made': ({ made, pieces }, { inUnit, number }) =>
     `It was made for ${inUnit(made, 'pieces')}, not for ${number(pieces, 0)}.`,
+  'log.dropped-of-one-group': ({ title, group }, { quoted }) =>
+    `Other groups have ${quoted(title)} too, so it cannot be left out of ${quoted(group)} alone. Leave it out of all, or carry on.`,
   'log.needed-later': ({ because }, texts) =>
     `Take the later entries back first. Without this one: ${texts.issue(because as Issue)}`,
   'log.unknown-entry': ({ known }) =>
