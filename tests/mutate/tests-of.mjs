@@ -30,6 +30,11 @@ const testsOf = {
     'tests/literature/clocks/lessons',
     'tests/literature/clocks/reaction-rate',
   ],
+  'libs/clocks/rules': [
+    'libs/clocks/rules',
+    'libs/clocks/forecast',
+    'tests/literature/clocks/common-practice',
+  ],
   'libs/clocks/evaluate.ts': ['libs/clocks/forecast'],
   'libs/clocks/rule.ts': ['libs/clocks/forecast', 'libs/clocks/rules'],
   'libs/clocks/cure': ['libs/clocks/cure'],
