@@ -69,7 +69,11 @@ function coverText({ cover }: PartAmounts, texts: Texts): string {
     cover.unit === 'g' ? texts.mass(value) : piecesText(value, texts);
   const { low, likely, high } = cover.leftover;
   const uses = cover.leftoverUses.length === 0 ? '' : `: ${texts.or(cover.leftoverUses.map(texts.of))}`;
+  const reached = cover.reaches.find(({ certainty }) => certainty === cover.wantedCertainty);
   const told = [
+    ...(cover.given === true && reached !== undefined
+      ? [words.reaches(piecesText(reached.pieces, texts), texts.share(reached.certainty))]
+      : []),
     words.short(texts.share(cover.shortageChance)),
     words.left(amount(likely), texts.range(amount(low), amount(high)), uses),
     ...surerTexts(cover, amount, texts),

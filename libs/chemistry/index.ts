@@ -3,8 +3,10 @@ export type {
   AcidName,
   AcidShare,
   Addition,
+  BatchSize,
   BatterRecipe,
   Colourant,
+  FatAmount,
   Fragrance,
   WaterStatement,
   WrittenRecipe,
@@ -16,6 +18,7 @@ export { checkRecipe } from './batter/check-recipe.js';
 export { fatDensity, lundDensity, triglycerideExpansionGPerMlPerC } from './fats/fat-density.js';
 export type { FatEvidence, FatFacts, FatKind, FatTag, Limits } from './fats/fat-facts.js';
 export { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from './fats/fat-profile.js';
+export { givenFatsG } from './fats/fat-shares.js';
 export { fatTable } from './fats/fat-table.js';
 export { fromSheet, type SheetFat } from './fats/table/sheet-fat.js';
 export { shippedFats } from './fats/table/shipped-fats.js';

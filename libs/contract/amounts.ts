@@ -67,6 +67,10 @@ const perPiece = z
 export const cover = z
   .strictObject({
     unit: z.enum(['g', 'pieces']),
+    given: z.boolean().optional().meta({
+      description:
+        'true: the recipe gives the size of its batch, so it is not made for the count; see `reaches`',
+    }),
     wantedCertainty: z.number().min(0).max(1),
     shortageChance: z.number().min(0).max(1),
     leftover: band.meta({ description: 'In `unit`, usable: what stays in bowl and bag is not in it' }),

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { key, line, percent, title } from './common.js';
 import { acidNames, additionKinds, fragranceBehaviours, gels, mixings } from './names/index.js';
-import { celsius } from './quantity.js';
+import { celsius, grams } from './quantity.js';
 
 /** What scents a batch or a portion. */
 export const fragrance = z
@@ -41,6 +41,29 @@ export const addition = z
   })
   .meta({ id: 'Addition' });
 
+const fatAmount = z
+  .strictObject({
+    fat: line(80).min(1),
+    percent: percent(0.01, 100).optional().meta({ description: 'Its share of the fats' }),
+    grams: grams(0.01, 1_000_000).optional().meta({ description: 'Instead of its share' }),
+  })
+  .meta({ id: 'FatAmount' });
+
+const size = z
+  .discriminatedUnion('by', [
+    z.strictObject({ by: z.literal('pieces').meta({ description: 'As much as the pieces take' }) }),
+    z.strictObject({
+      by: z.literal('fats').meta({ description: 'All fats together weigh so much' }),
+      grams: grams(1, 1_000_000),
+    }),
+    z.strictObject({
+      by: z.literal('fat').meta({ description: 'This fat weighs so much, such as what is left of it' }),
+      fat: line(80).min(1),
+      grams: grams(0.01, 1_000_000),
+    }),
+  ])
+  .meta({ id: 'BatchSize' });
+
 /**
  * A cold-process batter, in shares: the amount follows from moulds and count. What is dangerous about lye is refused by
  * the chemistry, which says why; the bounds here are only those of a slip of the keys.
@@ -49,11 +72,10 @@ export const recipe = z
   .strictObject({
     key,
     title,
-    fats: z
-      .array(z.strictObject({ fat: line(80).min(1), percent: percent(0.01, 100) }))
-      .min(1)
-      .max(30)
-      .meta({ description: 'Shares of the fats, together 100 %' }),
+    fats: z.array(fatAmount).min(1).max(30).meta({
+      description: 'All in shares, together 100 % within half a per cent, or all in grams',
+    }),
+    size: size.default({ by: 'pieces' }),
     lyeConcentrationPercent: percent(1, 100).optional().meta({
       description: 'Pure alkali as a share of lye and water, by mass; 33 if the water is not told at all',
     }),

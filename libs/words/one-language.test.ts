@@ -64,6 +64,8 @@ const told = {
     differsByPercent: 6,
     waterG: 20,
     lyeG: 30,
+    fatsG: 900,
+    problem: 'missing',
     acid: 'citric-acid',
   },
   ...{
@@ -141,6 +143,7 @@ const otherwise: readonly object[] = [
   { accepted: undefined },
   { alkali: 'koh', acid: 'lactic-acid', isCalled: undefined, stage: undefined, nearest: [], known: [] },
   { isAsNaoh: true, isExcessIntended: true },
+  ...['twice', 'mixed'].map((problem) => ({ problem })),
 ];
 
 function saidOfIssues(language: Language, units: 'metric' | 'us'): string[] {

@@ -116,7 +116,9 @@ describe('in German, with US units', () => {
   const mould = file.moulds[0]!;
   const recipe = file.recipes[0]!;
   const design = file.designs[0]!;
-  const uneven = recipe.fats.map((each, i) => (i === 0 ? { ...each, percent: each.percent + 1 } : each));
+  const uneven = recipe.fats.map((each, i) =>
+    i === 0 ? { ...each, percent: (each.percent ?? 0) + 1 } : each,
+  );
   const refusals: readonly (readonly [string, string, unknown?, Record<string, string>?])[] = [
     ['GET', '/api/teapots'],
     ['GET', '/api/runs/no-uuid'],

@@ -23,7 +23,7 @@ export function ThingLine({ kind, thing }: { readonly kind: Kind; readonly thing
 
 function RecipeLine({ recipe }: { readonly recipe: Recipe }): ReactNode {
   const { library } = useWords();
-  const { number, percent } = useAmounts();
+  const { number, percent, mass } = useAmounts();
   const { titled } = useTexts();
   const own = useThings('fats').data ?? [];
   const { data: shipped = [] } = useShippedFats();
@@ -33,7 +33,10 @@ function RecipeLine({ recipe }: { readonly recipe: Recipe }): ReactNode {
     ...own.map(({ content }) => [content.key, content.title] as const),
   ]);
   const fats = recipe.fats
-    .map((each) => `${fatTitles.get(each.fat) ?? '…'} ${number(each.percent)}`)
+    .map(
+      (each) =>
+        `${fatTitles.get(each.fat) ?? '…'} ${each.percent === undefined ? mass(each.grams ?? 0) : number(each.percent)}`,
+    )
     .join(' · ');
   const water = recipe[way] ?? 33;
   const lye = library.lyeAs[way](way === 'waterPerLye' ? number(water) : percent(water));

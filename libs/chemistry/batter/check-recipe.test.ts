@@ -213,13 +213,13 @@ describe('checkRecipe', () => {
   });
 
   it.each([
-    [[33.3, 33.3, 33.35], []],
-    [[33.35, 33.35, 33.35], []],
-    [[33.3, 33.3, 33.36], []],
-    [[33.3, 33.3, 33.34], ['recipe.shares-not-100']],
-    [[33.3, 33.3, 33.3], ['recipe.shares-not-100']],
-    [[50, 50, 0.06], ['recipe.shares-not-100']],
-  ])('lets shares %j miss 100 by 0.05 and no more', (shares, codes) => {
+    [[33.3, 33.3, 33.3], []],
+    [[33.5, 33.5, 33.5], []],
+    [[33, 33, 33.5], []],
+    [[33, 33, 33.49], ['recipe.shares-not-100']],
+    [[33, 33, 33], ['recipe.shares-not-100']],
+    [[50, 50, 0.51], ['recipe.shares-not-100']],
+  ])('lets shares %j miss 100 by 0.5 and no more', (shares, codes) => {
     const keys = ['olive', 'coconut', 'palm'];
     const mix = shares.map((percent, index) => ({ fat: keys[index] ?? '', percent }));
     expect(checkRecipe({ ...sound, fats: mix }, fats).map(({ code }) => code)).toEqual(codes);
@@ -248,13 +248,53 @@ describe('checkRecipe', () => {
     expect(checkRecipe({ ...sound, fats: [{ fat: 'olive', percent: 50 }] }, fats)).toMatchObject([
       {
         ...{ code: 'recipe.shares-not-100', path: ['fats'], value: 50, sum: 50 },
-        accepted: { kind: 'range', low: 99.95, high: 100.05, unit: '%' },
+        accepted: { kind: 'range', low: 99.5, high: 100.5, unit: '%' },
       },
     ]);
     const notANumber = checkRecipe({ ...sound, fats: [{ fat: 'olive', percent: NaN }] }, fats);
     expect(notANumber.map(({ code }) => code)).toEqual([
       'recipe.fat-share-out-of-range',
       'recipe.shares-not-100',
+    ]);
+  });
+
+  const inGrams = [
+    { fat: 'olive', grams: 600 },
+    { fat: 'coconut', grams: 400 },
+  ];
+
+  it.each([
+    ['missing', [{ fat: 'olive' }], [0]],
+    ['twice', [{ fat: 'olive', percent: 100, grams: 500 }], [0]],
+    ['mixed', [{ fat: 'olive', percent: 60 }, inGrams[1]!], [1]],
+  ] as const)('refuses an amount of a fat that is %s', (problem, mix, [at]) => {
+    const issues = checkRecipe({ ...sound, fats: mix }, fats);
+    expect(issues).toContainEqual(
+      expect.objectContaining({ code: 'recipe.fat-amount-unclear', path: ['fats', at], problem }),
+    );
+  });
+
+  it('takes fats in grams, whatever they add up to, and none without weight', () => {
+    expect(checkRecipe({ ...sound, fats: inGrams }, fats)).toEqual([]);
+    const nothing = [...inGrams, { fat: 'palm', grams: 0 }];
+    expect(checkRecipe({ ...sound, fats: nothing }, fats)).toMatchObject([
+      { code: 'recipe.fat-mass-out-of-range', path: ['fats', 2, 'grams'], fat: 'palm' },
+    ]);
+  });
+
+  it('lets one of its own fats set the size of the batch, and no other', () => {
+    const by = (fat: string, grams: number) => ({ ...sound, size: { by: 'fat', fat, grams } as const });
+    expect(checkRecipe(by('coconut', 250), fats)).toEqual([]);
+    expect(checkRecipe(by('palm', 250), fats)).toMatchObject([
+      { code: 'recipe.size-of-other-fat', path: ['size', 'fat'], value: 'palm' },
+    ]);
+    // 40 % of the fats weigh 400 001 g, so all of them weigh more than a thousand kilograms.
+    expect(checkRecipe(by('coconut', 400_001), fats)).toMatchObject([
+      {
+        code: 'recipe.size-out-of-range',
+        path: ['size', 'grams'],
+        fatsG: expect.closeTo(1_000_002.5, 6) as number,
+      },
     ]);
   });
 

@@ -17,7 +17,7 @@ export function lyeRisks(
 ): Risk[] {
   return [
     strength(recipe, batch),
-    superfat(recipe),
+    superfat(recipe, fats),
     leanLot(recipe, batch),
     acid(recipe, batch),
     small(batch),
@@ -34,11 +34,11 @@ function strength({ lyeConcentrationPercent: lye }: BatterRecipe, { water }: Bat
   return { code: 'lye.wet', level: 'medium', lyePercent: water.withAllWaterPercent };
 }
 
-function superfat(recipe: BatterRecipe): Risk | undefined {
+function superfat(recipe: BatterRecipe, facts: ReadonlyMap<string, FatFacts>): Risk | undefined {
   const { superfatPercent } = recipe;
   if (superfatPercent < 0) return { code: 'lye.excess', level: 'high', percent: -superfatPercent };
   if (superfatPercent < 2) return { code: 'lye.little-superfat', level: 'medium', superfatPercent };
-  const coconut = recipe.fats.some(({ fat, percent }) => fat === 'coconut' && percent >= 80);
+  const coconut = fatShares(recipe, facts).some((each) => each.facts.key === 'coconut' && each.share >= 0.8);
   if (superfatPercent <= 8 || coconut) return undefined;
   return { code: 'lye.much-superfat', level: 'low', superfatPercent };
 }

@@ -62,10 +62,25 @@ export interface AcidShare {
   readonly replacesWater?: boolean | undefined;
 }
 
+/** How much of a fat: its share of all of them, or grams; a recipe has all of its fats in one of the two. */
+export interface FatAmount {
+  readonly fat: string;
+  readonly percent?: number | undefined;
+  readonly grams?: number | undefined;
+}
+
+/** How large a batch is made: for the pieces, or as large as its fats in grams, all or one of them, say. */
+export type BatchSize =
+  | { readonly by: 'pieces' }
+  | { readonly by: 'fats'; readonly grams: number }
+  | { readonly by: 'fat'; readonly fat: string; readonly grams: number };
+
 /** A cold-process batter in shares, as it is written down. */
 export interface WrittenRecipe extends WaterStatement {
-  /** Shares of all fats, by mass; together 100 %. */
-  readonly fats: readonly { readonly fat: string; readonly percent: number }[];
+  /** By mass, as they stand to each other; shares make 100 % within half a per cent. */
+  readonly fats: readonly FatAmount[];
+  /** Absent: for the pieces. */
+  readonly size?: BatchSize | undefined;
   /** Lye discount: the share of the alkali for full saponification that is left out. */
   readonly superfatPercent: number;
   /** Says that a superfat below 0 is no slip: the soap will be salted out, or neutralised, before it is used. */

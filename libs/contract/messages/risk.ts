@@ -39,6 +39,12 @@ export const risk = z
     about('lye.lean-lot', { leftOverPercent: percent, enoughPercent: percent }),
     about('acid.takes-much', { percent }),
     about('batch.small', { gramPercent: percent, scalesG: figure }),
+    about('batch.reaches-not', {
+      count: count.meta({ description: 'Pieces that the run makes' }),
+      pieces: count.meta({ description: 'For how many the batch reaches with the certainty wanted' }),
+      certainty: figure,
+      shortageChance: figure,
+    }),
     about('batter.too-cool', { fats: z.array(fat), batterTemperatureC: figure, enoughC: figure }),
     about('batter.pace', {
       count,

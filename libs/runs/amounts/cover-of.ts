@@ -17,6 +17,8 @@ import { binomialCdf } from '#units';
 const COMPARED = [0.5, 0.8, 0.9, 0.95, 0.99] as const;
 /** How far beyond the count it is worth knowing what a batch still reaches. */
 const FURTHEST = 2;
+/** Pieces of the largest run. */
+const MOST_PIECES = 5000;
 
 /** How much to make of something measured, for so many pieces. */
 export interface SizeWish {
@@ -26,17 +28,25 @@ export interface SizeWish {
   readonly use: PieceUse;
   readonly losses: Losses;
   readonly densityGPerMl: number;
+  /** What is made whatever the pieces take; absent: what reaches with the wanted certainty. */
+  readonly givenMl?: number | undefined;
 }
 
-/** The volume that reaches with the wanted certainty, losses included, and how surely that and other sizes reach. */
+/**
+ * The volume that is given, or that reaches with the wanted certainty, losses included, and how surely that and other
+ * sizes reach.
+ */
 export function coverOfVolume(wish: SizeWish): { readonly volumeMl: number; readonly cover: Cover } {
-  const { count, certainty, use, losses, densityGPerMl } = wish;
+  const { count, certainty, use, losses, densityGPerMl, givenMl } = wish;
   const demand = demandOf(use, count, losses);
-  const volumeMl = batchFor(demand, certainty);
+  const volumeMl = givenMl ?? batchFor(demand, certainty);
+  // What is made for the count reaches a little further; what has a size of its own may reach much further.
+  const furthest = givenMl === undefined ? FURTHEST * count : Math.max(FURTHEST * count, MOST_PIECES);
   const left = leftover(demand, volumeMl);
   const grams = (ml: number): number => ml * densityGPerMl;
   const cover: Cover = {
     unit: 'g',
+    ...(givenMl === undefined ? {} : { given: true }),
     wantedCertainty: certainty,
     shortageChance: shortageChance(demand, volumeMl),
     leftover: { low: grams(left.low), likely: grams(left.likely), high: grams(left.high) },
@@ -45,7 +55,7 @@ export function coverOfVolume(wish: SizeWish): { readonly volumeMl: number; read
     sizes: comparedWith(certainty).map((c) => ({ certainty: c, amount: grams(batchFor(demand, c)) })),
     reaches: comparedWith(certainty).map((c) => ({
       certainty: c,
-      pieces: piecesCovered(use, losses, volumeMl, c, FURTHEST * count),
+      pieces: piecesCovered(use, losses, volumeMl, c, furthest),
     })),
   };
   return { volumeMl, cover };

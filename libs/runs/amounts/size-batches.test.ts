@@ -210,6 +210,45 @@ describe('batch sizes', () => {
     expect(foam?.perPiece?.meanMl).toBeCloseTo(meanMl, 9);
   });
 
+  /** @param grams of all fats; the file with every batch made so large */
+  const sized = (grams: number): RunFile => {
+    const recipes = file.recipes.map((each) => ({ ...each, size: { by: 'fats' as const, grams } }));
+    return { ...file, recipes };
+  };
+
+  it('are as large as their recipe says, and tell for how many pieces they reach and how surely', () => {
+    const usual = foamOf(amountsFor(24));
+    const foam = foamOf(amountsOf(sized(2 * (usual.batch?.fatsG ?? NaN))));
+    expect(foam.batch?.fatsG).toBeCloseTo(2 * (usual.batch?.fatsG ?? NaN), 9);
+    expect(foam.batch?.batchMl).toBeCloseTo(2 * (usual.batch?.batchMl ?? NaN), 6);
+    expect(foam.cover.given).toBe(true);
+    expect(foam.cover.shortageChance).toBeLessThan(1e-3);
+    // Twice as much reaches for more than twice the pieces, as what stays in the bag stays there once.
+    const surely = foam.cover.reaches.find(({ certainty }) => certainty === 0.95);
+    expect(surely?.pieces).toBeGreaterThan(48);
+    expect(foam.risks.map(({ code }) => code)).not.toContain('batch.reaches-not');
+  });
+
+  it('warn where the size that is given is not enough for the run', () => {
+    const usual = foamOf(amountsFor(24));
+    const foam = foamOf(amountsOf(sized((usual.batch?.fatsG ?? NaN) / 2)));
+    const surely = foam.cover.reaches.find(({ certainty }) => certainty === 0.95);
+    expect(surely?.pieces).toBeLessThan(12);
+    expect(foam.risks).toContainEqual({
+      ...{ code: 'batch.reaches-not', level: 'high', count: 24, certainty: 0.95 },
+      ...{ pieces: surely?.pieces, shortageChance: foam.cover.shortageChance },
+    });
+    expect(foam.cover.shortageChance).toBeGreaterThan(0.999);
+  });
+
+  it('go by the fat that is left where the recipe names it', () => {
+    const [first] = file.recipes.find(({ key }) => key === 'foam')?.fats ?? [];
+    const size = { by: 'fat' as const, fat: first?.fat ?? '', grams: 77 };
+    const recipes = file.recipes.map((each) => (each.key === 'foam' ? { ...each, size } : each));
+    const foam = foamOf(amountsOf({ ...file, recipes }));
+    expect(foam.batch?.fats.find(({ fat }) => fat === first?.fat)?.massG).toBeCloseTo(77, 9);
+  });
+
   it('name the risks of what is unusual', () => {
     const recipes = file.recipes.map((r) => ({ ...r, sodiumLactatePercent: 4, superfatPercent: 0 }));
     const codes = amountsOf({ ...file, recipes })

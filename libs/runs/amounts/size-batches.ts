@@ -1,4 +1,13 @@
-import { batchForVolume, checkRecipe, questionsAbout, recipeRisks, replacedFat } from '#chemistry';
+import {
+  batchForFats,
+  batchForVolume,
+  checkRecipe,
+  givenFatsG,
+  isSureEnough,
+  questionsAbout,
+  recipeRisks,
+  replacedFat,
+} from '#chemistry';
 import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts, Risk } from '#contract';
 import { failed, isNonEmpty, ok, type Issue, type Minute, type Result } from '#units';
 import { coverOfDecor, coverOfVolume } from './cover-of.js';
@@ -84,8 +93,11 @@ function sizeBatch(part: BatchPart, base: Base, run: ResolvedRun): Result<PartAm
   const recipe = { ...found, colourants: part.colourants };
   const issues = checkRecipe(recipe, run.fats);
   if (isNonEmpty(issues)) return failed(...issues);
-  const { told, volumeMl } = sizeVolume(part, base, run);
-  const batch = batchForVolume(recipe, run.fats, volumeMl);
+  const fatsG = givenFatsG(recipe);
+  const given = fatsG === undefined ? undefined : batchForFats(recipe, run.fats, fatsG);
+  if (given?.ok === false) return given;
+  const { told, volumeMl } = sizeVolume(part, base, run, given?.value.batchMl);
+  const batch = given ?? batchForVolume(recipe, run.fats, volumeMl);
   if (!batch.ok) return batch;
   const { fragrance, superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent } = recipe;
   const { batterTemperatureC } = recipe;
@@ -99,6 +111,7 @@ function sizeBatch(part: BatchPart, base: Base, run: ResolvedRun): Result<PartAm
     risks: [
       ...questionsOf(recipe, run),
       ...ownFigures(recipe, run),
+      ...tooSmall(told),
       ...recipeRisks(recipe, batch.value, run.fats),
     ],
     cautions: [{ code: 'caution.lye' }, { code: 'caution.fresh-soap' }],
@@ -129,7 +142,23 @@ function ownFigures({ fats }: Batter, run: ResolvedRun): Risk[] {
   });
 }
 
-function sizeVolume(part: BatchPart | MeltPart, { madeAt, ...base }: Base, run: ResolvedRun) {
+/** A batch with a size of its own may reach for fewer pieces than the run makes. */
+function tooSmall({ count, cover }: Pick<PartAmounts, 'count' | 'cover'>): Risk[] {
+  const { given, wantedCertainty, shortageChance, reaches } = cover;
+  if (given !== true || isSureEnough(shortageChance, wantedCertainty)) return [];
+  const pieces = reaches.find(({ certainty }) => certainty === wantedCertainty)?.pieces ?? 0;
+  return [
+    { code: 'batch.reaches-not', level: 'high', count, pieces, certainty: wantedCertainty, shortageChance },
+  ];
+}
+
+/** @param givenMl what is made whatever the pieces take; absent: as much as they take */
+function sizeVolume(
+  part: BatchPart | MeltPart,
+  { madeAt, ...base }: Base,
+  run: ResolvedRun,
+  givenMl?: number,
+) {
   const around = useSurroundings(part, run);
   // Those that are kept together are older than the last few, and are not told apart any more.
   const before = run.weighings.filter(
@@ -150,6 +179,7 @@ function sizeVolume(part: BatchPart | MeltPart, { madeAt, ...base }: Base, run: 
         part.kind === 'batch' && part.mould !== undefined ? 0 : (part.losses?.trimmingPercent ?? 0),
     },
     densityGPerMl,
+    givenMl,
   });
   const uses = leftoverUses(part, cover.expectedLeftover, densityGPerMl, run);
   return {

@@ -6,8 +6,14 @@ export interface RecipeIssues extends RecipeLimitIssues {
   'recipe.unknown-fat': { readonly nearest: readonly string[] };
   'recipe.fat-twice': None;
   'recipe.fat-share-out-of-range': { readonly fat: string };
+  'recipe.fat-mass-out-of-range': { readonly fat: string };
+  /** @param problem that it has neither a share nor grams, that it has both, or grams where others have shares */
+  'recipe.fat-amount-unclear': { readonly fat: string; readonly problem: 'missing' | 'twice' | 'mixed' };
   'recipe.no-fats': None;
   'recipe.shares-not-100': { readonly sum: number };
+  'recipe.size-of-other-fat': { readonly fat: string };
+  /** @param fatsG what all fats together come to */
+  'recipe.size-out-of-range': { readonly fatsG: number };
   'recipe.water-twice': { readonly fields: readonly string[] };
   'recipe.acid-strength-missing': { readonly acid: string };
   /** Of 100 g of fats. */

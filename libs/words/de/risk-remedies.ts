@@ -22,6 +22,7 @@ export const riskRemedies: MessageWords<Risk> = {
     scalesG < 0.1
       ? `Auf ${texts.mass(scalesG)} genau wiegen oder mindestens ${texts.mass(300)} Fette nehmen und den Rest ausgießen.`
       : `Auf ${texts.mass(scalesG)} genau wiegen.`,
+  'batch.reaches-not': () => 'Machen Sie einen größeren Ansatz, einen zweiten oder weniger Stücke.',
   'batter.too-cool': ({ enoughC }, texts) =>
     `Bei ${texts.temperature(enoughC)} oder mehr arbeiten und rühren, bis kein Klumpen mehr da ist.`,
   'batter.pace': ({ batches, count }) =>

@@ -19,6 +19,8 @@ export const risks: MessageWords<Risk> = {
     `Die Säure verbraucht ${texts.percent(percent)} der Lauge. Ist sie schwächer als angegeben, bleibt so viel Lauge in der Seife.`,
   'batch.small': ({ gramPercent }, texts) =>
     `In einem so kleinen Ansatz ist ${texts.mass(1)} Lauge schon ${texts.percent(gramPercent)} davon.`,
+  'batch.reaches-not': ({ count, pieces, certainty, shortageChance }, texts) =>
+    `Der Ansatz hat die Größe, die sein Rezept angibt. Er reicht mit ${texts.share(certainty)} Sicherheit für ${String(pieces)} von ${String(count)} Stücken. Zu wenig für alle: ${texts.share(shortageChance)}.`,
   'batter.too-cool': ({ fats, batterTemperatureC }, texts) =>
     `${texts.and(fats.map(({ fat, title }) => texts.titled(fat, title)))}: Das wird bei ${texts.temperature(batterTemperatureC)} fest, und Lauge kann in Klumpen eingeschlossen werden.`,
   'batter.pace': ({ count, neededMin, stretchMin, chance, piecesSurely }, texts) =>

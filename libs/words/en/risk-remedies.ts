@@ -22,6 +22,7 @@ export const riskRemedies: MessageWords<Risk> = {
     scalesG < 0.1
       ? `Weigh to ${texts.mass(scalesG)}, or make at least ${texts.mass(300)} of fats and cast what is left.`
       : `Weigh to ${texts.mass(scalesG)}.`,
+  'batch.reaches-not': () => 'Make a larger batch, a second one, or fewer pieces.',
   'batter.too-cool': ({ enoughC }, texts) =>
     `Work at ${texts.temperature(enoughC)} or more, and stir until no lump is left.`,
   'batter.pace': ({ batches, count }) =>

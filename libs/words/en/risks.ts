@@ -19,6 +19,8 @@ export const risks: MessageWords<Risk> = {
     `The acid takes ${texts.percent(percent)} of the lye. If it is weaker than written, that lye stays in the soap.`,
   'batch.small': ({ gramPercent }, texts) =>
     `In a batch this small, ${texts.mass(1)} of lye is ${texts.percent(gramPercent)} of it.`,
+  'batch.reaches-not': ({ count, pieces, certainty, shortageChance }, texts) =>
+    `The batch has the size its recipe gives. It reaches for ${String(pieces)} of ${String(count)} pieces with ${texts.share(certainty)} certainty. Too little for all: ${texts.share(shortageChance)}.`,
   'batter.too-cool': ({ fats, batterTemperatureC }, texts) =>
     `${texts.and(fats.map(({ fat, title }) => texts.titled(fat, title)))}: this sets at ${texts.temperature(batterTemperatureC)}, and lye may be caught in lumps.`,
   'batter.pace': ({ count, neededMin, stretchMin, chance, piecesSurely }, texts) =>

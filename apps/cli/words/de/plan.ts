@@ -36,6 +36,8 @@ export const plan: PrintedWords['plan'] = {
   asFor: (part, text) => `Wie bei ${part}: ${text}`,
   short: (chance) => `Chance, dass es nicht reicht: ${chance}.`,
   left: (likely, range, uses) => `Übrig: wahrscheinlich ${likely} (${range})${uses}.`,
+  reaches: (pieces, certainty) =>
+    `Sein Rezept gibt die Größe an: Er reicht für ${pieces} mit ${certainty} Sicherheit.`,
   surer: (certainty, amount) => `Für ${certainty} Sicherheit: ${amount}.`,
   madeFor: (pieces, volume, range, basis) =>
     `Gerechnet für ${pieces} zu ${volume}, meist ${range} (${basis})`,

@@ -35,6 +35,8 @@ export const plan = {
   asFor: (part: string, text: string) => `As for ${part}: ${text}`,
   short: (chance: string) => `Chance of running short: ${chance}.`,
   left: (likely: string, range: string, uses: string) => `Left over: likely ${likely} (${range})${uses}.`,
+  reaches: (pieces: string, certainty: string) =>
+    `Its recipe gives its size: it reaches for ${pieces} with ${certainty} certainty.`,
   surer: (certainty: string, amount: string) => `For ${certainty} make ${amount}.`,
   madeFor: (pieces: string, volume: string, range: string, basis: string) =>
     `Made for ${pieces} of ${volume}, mostly ${range} (${basis})`,

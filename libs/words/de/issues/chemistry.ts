@@ -34,6 +34,20 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
     `${quoted(String(value))} steht zweimal in der Liste. Geben Sie ihm einen Anteil.`,
   'recipe.fat-share-out-of-range': ({ fat, value }, { quoted, percent }) =>
     `Anteil von ${quoted(fat)}: ${percent(Number(value))}.`,
+  'recipe.fat-mass-out-of-range': ({ fat, value }, { quoted, mass }) =>
+    `${quoted(fat)} wiegt ${mass(Number(value))}.`,
+  'recipe.fat-amount-unclear': ({ fat, problem }, { quoted }) => ({
+    wrong: {
+      missing: `${quoted(fat)} hat keine Menge. Geben Sie den Anteil oder die Gramm an.`,
+      twice: `${quoted(fat)} hat einen Anteil und Gramm. Geben Sie eines davon an.`,
+      mixed: `${quoted(fat)} steht in Gramm, andere Fette in Anteilen. Geben Sie alle Fette auf eine Art an.`,
+    }[problem],
+    isWhole: true,
+  }),
+  'recipe.size-of-other-fat': ({ fat }, { quoted }) =>
+    `Der Ansatz soll sich nach ${quoted(fat)} richten, das nicht im Rezept steht. Nennen Sie eines seiner Fette.`,
+  'recipe.size-out-of-range': ({ fatsG }, { mass }) =>
+    `Alle Fette des Ansatzes würden zusammen ${mass(fatsG)} wiegen.`,
   'recipe.no-fats': () => 'Das Rezept hat keine Fette. Fügen Sie eines hinzu.',
   'recipe.shares-not-100': ({ sum }, { inUnit }) => ({
     wrong: `Die Anteile der Fette ergeben ${inUnit(sum, '%')}. Bringen Sie sie auf ${inUnit(100, '%')}.`,

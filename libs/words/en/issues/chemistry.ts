@@ -34,6 +34,19 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
     `${quoted(String(value))} is in the list twice. Give it one share.`,
   'recipe.fat-share-out-of-range': ({ fat, value }, { quoted, percent }) =>
     `${quoted(fat)} has a share of ${percent(Number(value))}.`,
+  'recipe.fat-mass-out-of-range': ({ fat, value }, { quoted, mass }) =>
+    `${quoted(fat)} weighs ${mass(Number(value))}.`,
+  'recipe.fat-amount-unclear': ({ fat, problem }, { quoted }) => ({
+    wrong: {
+      missing: `${quoted(fat)} has no amount. Give its share, or its grams.`,
+      twice: `${quoted(fat)} has both a share and grams. Give one of them.`,
+      mixed: `${quoted(fat)} is in grams, and other fats are in shares. Give all fats in one way.`,
+    }[problem],
+    isWhole: true,
+  }),
+  'recipe.size-of-other-fat': ({ fat }, { quoted }) =>
+    `The batch is to go by ${quoted(fat)}, which is not in the recipe. Name one of its fats.`,
+  'recipe.size-out-of-range': ({ fatsG }, { mass }) => `All fats of the batch would weigh ${mass(fatsG)}.`,
   'recipe.no-fats': () => 'The recipe has no fats. Add one.',
   'recipe.shares-not-100': ({ sum }, { inUnit }) => ({
     wrong: `The shares of the fats add up to ${inUnit(sum, '%')}. Bring them to ${inUnit(100, '%')}.`,
