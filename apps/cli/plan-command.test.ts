@@ -42,7 +42,7 @@ describe('plan', () => {
     // Silicone cavities hold soap of a third lye and lactate for a day and more: common practice, no source.
     expect(startOf('unmould') - endOf('pour-over')).toBeGreaterThan(24 * 3_600_000);
     expect(startOf('turn')).toBeGreaterThan(startOf('unmould'));
-    expect(run?.added.length).toBeGreaterThan(0);
+    expect(run?.added?.length).toBeGreaterThan(0);
   });
 
   it('prints tide table, amounts, sittings, odds and cautions of a demo by its bare name', () => {
