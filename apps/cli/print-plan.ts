@@ -1,6 +1,7 @@
 import type { Caution, Message, PlanDocument, PlannedStage, RunPlan } from '#contract';
 import type { Texts } from '#words';
 import { amountsSection } from './print-amounts.js';
+import { groupsSection, stageText } from './print-groups.js';
 import { cautionsSection, columns, heading, sentences, wrap } from './text-layout.js';
 import { printed } from './words/index.js';
 
@@ -28,6 +29,7 @@ function runSections(run: RunPlan, texts: Texts): string[] {
       : words.cured(texts.date(run.ready.likely), texts.date(run.ready.low), texts.date(run.ready.high));
   return [
     heading(head),
+    groupsSection(run, run.amounts, texts),
     tideTable(run, texts),
     addedSection(run, texts),
     ready,
@@ -39,7 +41,7 @@ function tideTable(run: RunPlan, texts: Texts): string {
   if (run.stages.length === 0) return '';
   const words = printed[texts.language].plan;
   const rows = run.stages.map((stage) => [
-    nameOf(stage, texts),
+    nameOf({ ...stage, title: stageText(stage, run.groups, texts) }, texts),
     stage.status === 'planned' ? texts.dayTime(stage.opensAt) : words.status[stage.status],
     texts.dayTime(stage.bestAt),
     stage.lastCallAt === null ? '—' : texts.dayTime(stage.lastCallAt),
@@ -68,7 +70,7 @@ function addedSection({ added = [], stages, amounts }: RunPlan, texts: Texts): s
   return [words.added, ...lines.map((line) => `  • ${line}`)].join('\n');
 }
 
-function nameOf({ title, attempt }: PlannedStage, texts: Texts): string {
+function nameOf({ title, attempt }: Pick<PlannedStage, 'title' | 'attempt'>, texts: Texts): string {
   return attempt === 1 ? title : printed[texts.language].plan.attempt(title, texts.number(attempt));
 }
 

@@ -1,6 +1,7 @@
 import type { AmountsDocument, GatherLine, GatherList, PieceCost } from '#contract';
 import type { Texts } from '#words';
 import { amountsSection, piecesText } from './print-amounts.js';
+import { groupsSection } from './print-groups.js';
 import { cautionsSection, columns, heading, wrap } from './text-layout.js';
 import { printed } from './words/index.js';
 
@@ -10,6 +11,7 @@ export function printSheet(sheet: AmountsDocument, texts: Texts): string {
   const sections = [
     ...sheet.runs.flatMap((run) => [
       heading(`${run.title} · ${printed[texts.language].plan.pieces(texts.number(run.count))}`),
+      groupsSection(run, run.amounts, texts),
       amountsSection(run.amounts, texts),
       costSection(run.cost, texts),
     ]),

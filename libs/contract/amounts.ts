@@ -4,7 +4,7 @@ import { shownText } from './shown-text.js';
 import { costItem, leftoverUse, useBasis, useLearned } from './messages/amounts.js';
 import { caution } from './messages/caution.js';
 import { risk } from './messages/risk.js';
-import { runGroup } from './run.js';
+import { groupsTold } from './run.js';
 import { carrierKinds, partKinds } from './names/index.js';
 
 const text = z.string();
@@ -183,9 +183,7 @@ export const amountsDocument = z
         title: text,
         design: key,
         count: z.int(),
-        groups: z.array(runGroup).min(1).optional().meta({
-          description: 'Pieces that part ways, as the run has them; absent: all are alike',
-        }),
+        ...groupsTold,
         amounts: z.array(partAmounts),
         cost: pieceCost,
         cautions: z.array(caution),

@@ -5,7 +5,7 @@ import { instant, instantBand, key } from './common.js';
 import { caution } from './messages/caution.js';
 import { conflictReason, conflictTiming, loss, relaxation } from './messages/conflict.js';
 import { why } from './messages/why.js';
-import { runGroup } from './run.js';
+import { groupsTold } from './run.js';
 import { closingStates, openingStates, stageKinds } from './names/index.js';
 
 const text = z.string();
@@ -85,14 +85,7 @@ export const runPlan = z
     title: text,
     design: key,
     count: z.int(),
-    groups: z.array(runGroup).min(1).optional().meta({
-      description: 'Pieces that part ways, as the run has them; absent: all are alike',
-    }),
-    leftOut: z
-      .array(z.strictObject({ part: key, title: text }))
-      .min(1)
-      .optional()
-      .meta({ description: 'Parts of the design that no group has, so they are not made; absent: none' }),
+    ...groupsTold,
     amounts: z.array(partAmounts),
     clocks: z.array(clockForecast),
     filling: z.array(fillingTime),

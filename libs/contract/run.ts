@@ -13,6 +13,18 @@ export const runGroup = z
   })
   .meta({ id: 'RunGroup' });
 
+/** What documents tell of the groups of a run. */
+export const groupsTold = {
+  groups: z.array(runGroup).min(1).optional().meta({
+    description: 'Pieces that part ways, as the run has them; absent: all are alike',
+  }),
+  leftOut: z
+    .array(z.strictObject({ part: key, title: z.string() }))
+    .min(1)
+    .optional()
+    .meta({ description: 'Parts of the design that no group has, so they are not made; absent: none' }),
+};
+
 /** What to make, how many, and when it could begin. */
 export const runOrder = z
   .strictObject({

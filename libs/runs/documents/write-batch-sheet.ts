@@ -2,6 +2,7 @@ import type { AmountsDocument, GatherList } from '#contract';
 import { ok, under, type Result } from '#units';
 import { costPieces } from '../amounts/cost-pieces.js';
 import { gatherMaterials } from '../amounts/gather-materials.js';
+import { presentGroups } from '../input/present-groups.js';
 import type { RunsInput } from '../input/input.js';
 import { materialsOf, type MaterialUse } from '../amounts/materials-of.js';
 import { makingAttempt } from '../assessed-run.js';
@@ -22,7 +23,7 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
       title: assessed.run.order.title,
       design: assessed.run.design.key,
       count: assessed.run.order.count,
-      ...(assessed.run.order.groups !== undefined && { groups: assessed.run.order.groups }),
+      ...presentGroups(assessed.run),
       amounts,
       cost: costPieces(assessed, materialsOf([...amounts, ...spoilt]), input.workshop),
       cautions: assessed.run.design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],

@@ -41,7 +41,7 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
   assessed.run.design.waits.flatMap(bySideStart).forEach((wait, i) => {
     const from = clockStarter(assessed, wait.part, wait.opens ?? wait.closes);
     const to = live.get(wait.stage);
-    if (from === undefined || to === undefined) return;
+    if (from === undefined || to === undefined || isPast(from, to)) return;
     const length = (state: StateId): Length => uncertain(assessed, wait.part, state);
     const lag: Omit<Lag, 'point'> = {
       id: `${key}/waits/${String(i)}`,
@@ -56,7 +56,7 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
   // Nobody unmoulds, patches or turns what is not made yet, whether the design says so or not.
   for (const attempt of live.values()) {
     const making = makingAttempt(assessed, attempt.stage.part);
-    if (making === undefined || making === attempt) continue;
+    if (making === undefined || making === attempt || isPast(making, attempt)) continue;
     const id = `${key}/made/${attempt.stage.key}`;
     const atLeast = { kind: 'known', minutes: 0 } as const;
     add({ id, from: idOf(making), to: idOf(attempt), atLeast }, { kind: 'made', part: attempt.stage.part });
@@ -69,6 +69,11 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
     );
   }
   return lags;
+}
+
+/** A stage that is done was done on what was there then, not on what is made again for the pieces of another group. */
+function isPast(from: StageAttempt, to: StageAttempt): boolean {
+  return to.status === 'done' && from.status !== 'done';
 }
 
 /** A wait whose two sides count from different moments, as firmness does from the pour and drying from the unmoulding, is two. */
@@ -109,7 +114,8 @@ function bridgedLinks(assessed: AssessedRun, live: ReadonlyMap<string, StageAtte
     links.forEach((link) => {
       if (link.from !== via || seen.has(link.to)) return;
       const to = live.get(link.to);
-      if (to !== undefined) bridged.push({ id: id(first), from, to, atLeastMin: 0 });
+      if (to !== undefined && isPast(from, to)) seen.add(link.to);
+      else if (to !== undefined) bridged.push({ id: id(first), from, to, atLeastMin: 0 });
       else {
         seen.add(link.to);
         follow(from, link.to, first, seen);
@@ -121,7 +127,7 @@ function bridgedLinks(assessed: AssessedRun, live: ReadonlyMap<string, StageAtte
     const to = live.get(link.to);
     if (from === undefined) return;
     if (to === undefined) follow(from, link.to, i, new Set([link.from, link.to]));
-    else {
+    else if (!isPast(from, to)) {
       const { atLeastMin, atMostMin } = link;
       bridged.push({ id: id(i), from, to, atLeastMin, ...(atMostMin === undefined ? {} : { atMostMin }) });
     }

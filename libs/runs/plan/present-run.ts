@@ -8,6 +8,7 @@ import { fillingTimes } from '../clocks/filling-time.js';
 import { shownClocks } from '../observed/show-clocks.js';
 import { cureStarts, liveAttempts, stageId, type AssessedRun } from '../assessed-run.js';
 import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
+import { presentGroups } from '../input/present-groups.js';
 import { groupsOfStage } from '../input/stage-pieces.js';
 import { stageKindFacts } from '../input/stage-kinds.js';
 import type { StageWindow } from './stage-windows.js';
@@ -37,8 +38,7 @@ export function presentRun(
     title: order.title,
     design: design.key,
     count: order.count,
-    ...(order.groups !== undefined && { groups: order.groups }),
-    ...leftOutOf(assessed),
+    ...presentGroups(assessed.run),
     amounts,
     clocks: shownClocks(assessed),
     filling: fillingTimes(assessed),
@@ -47,13 +47,6 @@ export function presentRun(
     ready: placed === undefined ? null : readyBand(assessed, placed.schedule),
     cautions: design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
   };
-}
-
-/** Parts that no group has. */
-function leftOutOf({ run }: AssessedRun): Pick<RunPlan, 'leftOut'> {
-  return run.leftOut.length === 0
-    ? {}
-    : { leftOut: run.leftOut.map(({ key, title }) => ({ part: key, title })) };
 }
 
 /** Where a stage is not done for all pieces: for how many, and of which groups. */

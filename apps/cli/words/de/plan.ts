@@ -2,6 +2,10 @@ import type { PrintedWords } from '../en/index.js';
 
 export const plan: PrintedWords['plan'] = {
   pieces: (count) => `${count} Stück`,
+  group: (title, pieces, parts) => `${title}: ${pieces} mit ${parts}`,
+  leftOut: (parts) => `Wird nicht gemacht, weil keine Gruppe es hat: ${parts}`,
+  forPieces: (title, pieces) => `${title}, ${pieces}`,
+  forGroups: (title, groups, pieces) => `${title}, ${groups}: ${pieces}`,
   cured: (likely, low, high) => `Reif etwa ${likely} (${low} bis ${high})`,
   tideTable: ['Gezeitentafel', 'ab', 'am besten', 'spätestens'],
   status: { done: 'fertig', spoilt: 'verdorben' },

@@ -1,6 +1,10 @@
 /** What plans, remedies and batch sheets say besides the sentences of its messages. */
 export const plan = {
   pieces: (count: string) => `${count} pieces`,
+  group: (title: string, pieces: string, parts: string) => `${title}: ${pieces} with ${parts}`,
+  leftOut: (parts: string) => `Not made, as no group has it: ${parts}`,
+  forPieces: (title: string, pieces: string) => `${title}, ${pieces}`,
+  forGroups: (title: string, groups: string, pieces: string) => `${title}, ${groups}: ${pieces}`,
   cured: (likely: string, low: string, high: string) => `Cured about ${likely} (${low} to ${high})`,
   tideTable: ['Tide table', 'opens', 'best', 'last call'],
   status: { done: 'done', spoilt: 'spoilt' },
