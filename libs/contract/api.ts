@@ -142,6 +142,8 @@ export const shippedFat = z
     key,
     title: z.string(),
     inci: z.string().optional(),
+    soapInci: z.string().optional().meta({ description: 'Of its sodium soap; a wax has none' }),
+    aliases: z.array(z.string()).meta({ description: 'Other names to find it by, English and German' }),
     kind: fatKind,
     saponificationMgKohPerG: z.strictObject({ low: z.number(), used: z.number(), high: z.number() }),
     iodine: iodineValue.optional(),
@@ -161,6 +163,7 @@ export const shippedFat = z
         iodine: evidence.optional(),
         unsaponifiable: evidence.optional(),
         inci: evidence.optional(),
+        soapInci: evidence.optional(),
         behaviour: evidence,
       })
       .meta({ description: 'Where each figure comes from; none for a figure that is not given' }),

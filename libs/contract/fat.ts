@@ -49,7 +49,10 @@ export const fat = z
   .strictObject({
     key,
     title,
-    inci: line(120).optional(),
+    inci: line(120).optional().meta({ description: 'Its name on a label, as put in' }),
+    soapInci: line(120).optional().meta({
+      description: 'The name of its sodium soap on a label; a shipped fat of the same key lends its own',
+    }),
     kind: fatKind.optional().meta({ description: 'A triglyceride unless said otherwise' }),
     saponificationMgKohPerG: saponification,
     iodine: iodineValue.optional(),
@@ -62,7 +65,7 @@ export const fat = z
         examples: [{ 'C18:1': 70 }],
         maxProperties: MOST_ACIDS,
       }),
-    densityGPerMl: z.number().min(0.8).max(1.05).meta({
+    densityGPerMl: z.number().min(0.8).max(1.1).meta({
       description:
         'As a liquid at 20 °C. For a fat that is solid there: its liquid density, and 0.00064 more for each °C above 20 at which that was measured',
     }),

@@ -49,6 +49,8 @@ const NOT_READ = new Set([
   'value',
   'key',
   'inci',
+  'soapInci',
+  'aliases',
   'timeZone',
   'version',
   'supplier',

@@ -16,6 +16,6 @@ export class ShippedFatsController {
 }
 
 /** All that is known, but for the tags, which only rules read. */
-function shown({ tags: _tags, confirmed: _confirmed, ...facts }: ShippedFatFacts): ShippedFat {
-  return facts;
+function shown({ tags: _tags, confirmed: _confirmed, aliases, ...facts }: ShippedFatFacts): ShippedFat {
+  return { ...facts, aliases: [...aliases] };
 }

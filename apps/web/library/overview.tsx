@@ -95,8 +95,12 @@ function ShippedFats({ search }: { readonly search: string }): ReactNode {
   const { titled, language } = useTexts();
   const { data = [] } = useShippedFats();
   const found = data
-    .map(({ key, title, inci = '' }) => ({ key, title: titled(key, title), inci }))
-    .filter(({ title, inci }) => isFound(`${title} ${inci}`, search))
+    .map(({ key, title, inci = '', soapInci = '', aliases }) => ({
+      key,
+      title: titled(key, title),
+      names: [title, inci, soapInci, ...aliases].join(' '),
+    }))
+    .filter(({ title, names }) => isFound(`${title} ${names}`, search))
     .sort((a, b) => a.title.localeCompare(b.title, language));
   if (found.length === 0) return null;
   return (

@@ -103,7 +103,7 @@ describe('checkFat', () => {
   });
 
   it.each<[string, 'densityGPerMl' | 'expansionGPerMlPerC', number, number, string]>([
-    ['fat.density-out-of-range', 'densityGPerMl', 0.8, 1.05, 'g/mL'],
+    ['fat.density-out-of-range', 'densityGPerMl', 0.8, 1.1, 'g/mL'],
     ['fat.expansion-out-of-range', 'expansionGPerMlPerC', 0.0003, 0.0015, 'g/mL per °C'],
   ])('says what it takes: %s', (code, field, low, high, unit) => {
     const checked = (value: number) => checkFat({ ...ownOlive, confirmed: true, [field]: value });

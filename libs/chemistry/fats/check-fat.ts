@@ -96,7 +96,7 @@ const numbers = [
     field: 'densityGPerMl',
     code: 'fat.density-out-of-range',
     low: 0.8,
-    high: 1.05,
+    high: 1.1,
     unit: 'g/mL',
   },
   {

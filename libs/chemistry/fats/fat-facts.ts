@@ -21,6 +21,10 @@ export interface FatFacts {
   readonly title: string;
   /** Name for the label: the supplier's sheet decides. */
   readonly inci?: string;
+  /** Name of its sodium soap for the label; a wax has none. */
+  readonly soapInci?: string;
+  /** What else it is called, in any language, to be found by. */
+  readonly aliases?: readonly string[];
   readonly kind: FatKind;
   /**
    * mg KOH per g of fat. `low` and `high` are limits, `used` is what amounts are worked out with. The low
@@ -54,5 +58,6 @@ export interface FatEvidence {
   readonly iodine?: Evidence;
   readonly unsaponifiable?: Evidence;
   readonly inci?: Evidence;
+  readonly soapInci?: Evidence;
   readonly behaviour?: Evidence;
 }

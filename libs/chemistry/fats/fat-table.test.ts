@@ -29,7 +29,66 @@ describe('the table of fats', () => {
     ].flat();
     const table = fatTable([]);
     expect(named.filter((key) => !table.has(key))).toEqual([]);
-    expect(table.size).toBeGreaterThanOrEqual(30);
+    expect(table.size).toBeGreaterThanOrEqual(90);
+  });
+
+  /** A name as put in is one of a plant, an animal or an acid; those that stand for two fats are all here. */
+  it('names every fat for the label, but for those whose name was not remembered', () => {
+    const without = shippedFats.filter(({ inci }) => inci === undefined).map(({ key }) => key);
+    expect(without).toEqual([
+      ...['high-oleic-palm', 'goose-fat', 'duck-fat', 'chicken-fat', 'sheep-tallow', 'milk-fat', 'horse-fat'],
+    ]);
+    const names = shippedFats.flatMap(({ inci }) => inci ?? []);
+    expect(
+      names.filter((name) => !/^[A-Z][a-z]+([ /][A-Z][a-z]+)+$|^Lanolin$|^Colophonium$/.test(name)),
+    ).toEqual([]);
+    expect([...new Set(names.filter((name, at) => names.indexOf(name) !== at))].sort()).toEqual(
+      [
+        'Butyrospermum Parkii Butter',
+        'Elaeis Guineensis Kernel Oil',
+        'Elaeis Guineensis Oil',
+        'Glycine Soja Oil',
+        'Helianthus Annuus Seed Oil',
+        'Carthamus Tinctorius Seed Oil',
+        'Hydrogenated Soybean Oil',
+        'Stearic Acid',
+      ].sort(),
+    );
+  });
+
+  it('names the sodium soap of every fat but waxes, alike only where the fats are of one kind', () => {
+    const without = shippedFats.filter(({ soapInci }) => soapInci === undefined);
+    expect(without.map(({ kind }) => kind)).toEqual(without.map(() => 'wax'));
+    expect(shippedFats.filter(({ kind, soapInci }) => kind === 'wax' && soapInci !== undefined)).toEqual([]);
+    const names = shippedFats.flatMap(({ soapInci }) => soapInci ?? []);
+    for (const name of names) expect(name).toMatch(/^Sodium [A-Z][a-z]+(?:[ /][A-Z][a-z]+)*ate$/);
+    const shared = [...new Set(names.filter((name, at) => names.indexOf(name) !== at))];
+    expect(shared.sort()).toEqual([
+      'Sodium Canolate',
+      'Sodium Hydrogenated Soyate',
+      'Sodium Olivate',
+      'Sodium Palm Kernelate',
+      'Sodium Palmate',
+      'Sodium Safflowerate',
+      'Sodium Shea Butterate',
+      'Sodium Soyate',
+      'Sodium Stearate',
+      'Sodium Sunflowerseedate',
+      'Sodium Tallowate',
+    ]);
+  });
+
+  it('finds every fat by another name, and none by the name of two', () => {
+    const owners = new Map<string, string>();
+    for (const { key, title, aliases } of shippedFats) {
+      expect(aliases.length, key).toBeGreaterThan(0);
+      for (const name of new Set(
+        [key, title, ...aliases].map((each) => each.toLowerCase().replaceAll('-', ' ')),
+      )) {
+        expect(owners.get(name) ?? key, name).toBe(key);
+        owners.set(name, key);
+      }
+    }
   });
 
   it('scales every profile to 100 %, but for waxes, which have none', () => {
@@ -47,6 +106,7 @@ describe('the table of fats', () => {
         iodine: fat.iodine !== undefined,
         unsaponifiable: fat.unsaponifiablePercent !== undefined,
         inci: fat.inci !== undefined,
+        soapInci: fat.soapInci !== undefined,
       };
       for (const [figure, isGiven] of Object.entries(given)) {
         expect(evidence[figure as keyof typeof given] !== undefined, `${fat.key} ${figure}`).toBe(isGiven);
@@ -66,7 +126,9 @@ describe('the table of fats', () => {
 
   it('lets the maker’s own fat replace a shipped one and nothing else', () => {
     const table = fatTable([ownOlive]);
-    expect(table.get('olive')).toEqual({ ...ownOlive, tags: ['olive'] });
+    expect(table.get('olive')).toMatchObject({ ...ownOlive, tags: ['olive'] });
+    expect(table.get('olive')).toMatchObject({ inci: 'Olea Europaea Fruit Oil', soapInci: 'Sodium Olivate' });
+    expect(fatTable([{ ...ownOlive, inci: 'As on our sheet' }]).get('olive')?.inci).toBe('As on our sheet');
     expect(table.size).toBe(shippedFats.length);
     expect(table.get('coconut')).toBe(fatTable([]).get('coconut'));
   });
@@ -74,7 +136,7 @@ describe('the table of fats', () => {
   it('lets the maker tag a fat otherwise, and the later of two fats stand', () => {
     const tagged = { ...ownOlive, tags: ['olive-pomace' as const] };
     expect(fatTable([tagged]).get('olive')?.tags).toEqual(['olive-pomace']);
-    expect(fatTable([tagged, ownOlive]).get('olive')).toEqual({ ...ownOlive, tags: ['olive-pomace'] });
+    expect(fatTable([tagged, ownOlive]).get('olive')).toMatchObject({ ...ownOlive, tags: ['olive-pomace'] });
   });
 
   it('lets a fat of the maker’s own with a new key stand as it is', () => {

@@ -2,11 +2,13 @@
 
 /**
  * Molar mass of a fatty acid by its short name.
- * `C18:1` (carbons : double bonds) is CₙH₂₍ₙ₋d₎O₂; `ricinoleic` is the hydroxy acid C₁₈H₃₄O₃ of castor oil.
- * @returns g/mol, or undefined when the name is neither
+ * `C18:1` (carbons : double bonds) is CₙH₂₍ₙ₋d₎O₂; `ricinoleic` is the hydroxy acid C₁₈H₃₄O₃ of castor oil;
+ * `abietic` stands for the resin acids C₂₀H₃₀O₂ of rosin.
+ * @returns g/mol, or undefined when the name is none of these
  */
 export function fattyAcidMolarMass(name: string): number | undefined {
   if (name === 'ricinoleic') return molarMassOf({ C: 18, H: 34, O: 3 });
+  if (name === 'abietic') return molarMassOf({ C: 20, H: 30, O: 2 });
   const match = /^C(\d{1,2}):(\d)$/.exec(name);
   if (match === null) return undefined;
   const carbons = Number(match[1]);

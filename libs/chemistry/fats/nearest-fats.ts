@@ -3,17 +3,17 @@ import type { FatFacts } from './fat-facts.js';
 /**
  * The keys most like what was typed, best first, so that a slip or a trade name finds its fat.
  * Likeness is the edit distance (Wagner and Fischer, J. ACM 21 (1974) 168-173) over the longer length,
- * taken between any telling word typed and any telling word of a fat's key or title; among fats that share the likest
- * word, between all that was typed and the whole key or title.
+ * taken between any telling word typed and any telling word of a fat's key, title or other names; among fats that share the likest
+ * word, between all that was typed and the whole key, title or other name.
  * @returns `count` keys, fewer when the table has fewer
  */
 export function nearestFats(typed: string, fats: Iterable<FatFacts>, count: number): string[] {
   const whole = [typed.toLowerCase()];
   const words = [...whole, ...tellingWords(typed)];
   return [...fats]
-    .map(({ key, title }) => {
-      const names = [key.toLowerCase(), title.toLowerCase()];
-      const named = [...names, ...tellingWords(key), ...tellingWords(title)];
+    .map(({ key, title, aliases = [] }) => {
+      const names = [key, title, ...aliases].map((name) => name.toLowerCase());
+      const named = [...names, ...names.flatMap(tellingWords)];
       return { key, unlike: unlikeness(words, named), unlikeWhole: unlikeness(whole, names) };
     })
     .sort((a, b) => a.unlike - b.unlike || a.unlikeWhole - b.unlikeWhole || (a.key < b.key ? -1 : 1))

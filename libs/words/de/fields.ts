@@ -132,6 +132,7 @@ export const fields: Readonly<Record<keyof typeof english, string>> = {
   since: 'Seit',
   size: 'Größe',
   sodiumLactatePercent: 'Natriumlaktat',
+  soapInci: 'INCI-Name der Natriumseife',
   source: 'Woher die Werte stammen',
   spans: 'Spannen',
   spreadPercent: 'Von Stück zu Stück verschieden um',

@@ -19,7 +19,24 @@ export const sources: Names['sources'] = {
   'USP 29, Castor Oil [S11]': 'USP 29, „Castor Oil“ [S11]',
   'USP 29 and European Pharmacopoeia, Castor oil [S11]': `USP 29 und ${pharmacopoeia}, „Castor oil“ [S11]`,
   'European Pharmacopoeia, Beeswax, white [S11]': `${pharmacopoeia}, „Beeswax, white“ [S11]`,
-  'European Pharmacopoeia, Beeswax, white [S11]; of the solid': `${pharmacopoeia}, „Beeswax, white“ [S11]; im festen Zustand`,
+  'Allen’s Commercial Organic Analysis [S23]: 0.822 at 98.5 °C, of the melt':
+    'Allen’s Commercial Organic Analysis [S23]: 0,822 bei 98,5 °C, der Schmelze',
+  'USP 29, Candelilla Wax [S11]': 'USP 29, „Candelilla Wax“ [S11]',
+  'USP 32, Carnauba Wax [S11]': 'USP 32, „Carnauba Wax“ [S11]',
+  'handbooks [S23], of the melt; uncertain': 'Handbücher [S23], der Schmelze; unsicher',
+  'suppliers’ sheets around the Merck Index’s 92.2 and 81.7 [S13, S16]':
+    'Datenblätter von Lieferanten um die 92,2 und 81,7 des Merck Index [S13, S16]',
+  'stoichiometry of the grades sold [S1, S2]': 'Stöchiometrie der gehandelten Qualitäten [S1, S2]',
+  'European Pharmacopoeia, Oleic acid, and its stoichiometry [S1, S2, S11]': `${pharmacopoeia}, „Oleic acid“, und ihre Stöchiometrie [S1, S2, S11]`,
+  'CRC Handbook [S6]': 'CRC Handbook [S6]',
+  'handbooks [S23]; resin acids as abietic acid': 'Handbücher [S23]; Harzsäuren als Abietinsäure',
+  'European Pharmacopoeia, Evening primrose oil, refined [S11]': `${pharmacopoeia}, „Evening primrose oil, refined“ [S11]`,
+  'European Pharmacopoeia, Borage oil, refined [S11]': `${pharmacopoeia}, „Borage oil, refined“ [S11]`,
+  'European Pharmacopoeia, Wheat-germ oil, refined [S11]': `${pharmacopoeia}, „Wheat-germ oil, refined“ [S11]`,
+  'handbooks of fats and oils; no standard gives these limits [S23]':
+    'Handbücher der Fette und Öle; keine Norm gibt diese Grenzen [S23]',
+  'named as the INCI dictionary names soaps; whether it lists this one is not known':
+    'gebildet, wie das INCI-Verzeichnis Seifen benennt; ob es diesen Namen führt, ist nicht bekannt',
   'USP-NF, Persic Oil [S11]': 'USP-NF, „Persic Oil“ [S11]',
   'European Pharmacopoeia, Triglycerides, medium-chain [S11]': `${pharmacopoeia}, „Triglycerides, medium-chain“ [S11]`,
   'European Pharmacopoeia, Wool fat [S11]; density from trade sheets': `${pharmacopoeia}, „Wool fat“ [S11]; Dichte von Datenblättern`,

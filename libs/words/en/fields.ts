@@ -130,6 +130,7 @@ export const fields = {
   since: 'Since',
   size: 'Size',
   sodiumLactatePercent: 'Sodium lactate',
+  soapInci: 'INCI name of the sodium soap',
   source: 'Where the figures come from',
   spans: 'Spans',
   spreadPercent: 'Differs from piece to piece by',

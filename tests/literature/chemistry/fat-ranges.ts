@@ -50,6 +50,16 @@ const vegetableOils: readonly Row[] = [
   ['linseed', [185, 197], [170, 211], [0.925, 0.935], 25],
 ];
 
+/** The same standard, as remembered: fats that no copy was read of. */
+const recalledOils: readonly Row[] = [
+  ['palm-superolein', [180, 205], [60, open], [0.9, 0.925], 40],
+  ['palm-kernel-olein', [231, 244], [20, 28], [0.904, 0.907], 40],
+  ['palm-kernel-stearin', [244, 255], [4, 8.5], [0.904, 0.908], 40],
+  ['mid-oleic-sunflower', [190, 191], [94, 122], [0.914, 0.916], 20],
+  ['pistachio', [187, 196], [84, 98], [0.915, 0.92], 25],
+  ['mustard-seed', [168, 184], [92, 125], [0.91, 0.921], 20],
+];
+
 /** Codex CXS 33-1981, Olive Oils and Olive-Pomace Oils, the text of 1989; from memory. */
 const oliveOils: readonly Row[] = [
   ['olive', [184, 196], [75, 94], [0.91, 0.916], 20],
@@ -68,6 +78,7 @@ const almondOil: Row = ['sweet-almond', [190, 200], [95, 105], [0.91, 0.915], 25
 /** Fats with a published saponification value, iodine value and density that Lund's relation is meant for. */
 export const publishedFats: readonly PublishedFat[] = [
   ...vegetableOils,
+  ...recalledOils,
   ...oliveOils,
   ...animalFats,
   almondOil,

@@ -71,6 +71,7 @@ export default function FatPage(): ReactNode {
                     choices={fatKinds.map((value) => ({ value, text: library.fatKinds[value] }))}
                   />
                   <TextField path={['inci']} label={library.inci} isName />
+                  <TextField path={['soapInci']} label={library.soapInci} isName />
                 </div>
                 <TextField path={['behaviour']} label={library.fatBehaviour} />
                 <CheckField path={['confirmed']} label={library.confirmed} hint={library.confirmedHint} />

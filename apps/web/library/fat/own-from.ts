@@ -6,12 +6,17 @@ import type { Value } from '../../form/values.js';
  * saponification value, which the certificate of the lot gives, and a source of its own.
  * @param title and behaviour in the language of the page
  */
-export function ownFrom(shipped: Schemas['ShippedFat'], title: string, behaviour: string): Value {
-  const { inci, kind, iodine, unsaponifiablePercent, fattyAcidsPercent, densityGPerMl } = shipped;
+export function ownFrom(
+  shipped: Omit<Schemas['ShippedFat'], 'aliases'>,
+  title: string,
+  behaviour: string,
+): Value {
+  const { inci, soapInci, kind, iodine, unsaponifiablePercent, fattyAcidsPercent, densityGPerMl } = shipped;
   return {
     title,
     kind,
     ...(inci === undefined ? {} : { inci }),
+    ...(soapInci === undefined ? {} : { soapInci }),
     ...(iodine === undefined ? {} : { iodine: { ...iodine } }),
     ...(unsaponifiablePercent === undefined ? {} : { unsaponifiablePercent: { ...unsaponifiablePercent } }),
     fattyAcidsPercent: rounded(fattyAcidsPercent),
@@ -29,6 +34,8 @@ function rounded(profile: Readonly<Record<string, number>>): Record<string, numb
 
 /** Fatty acids as sheets list them, by carbons and double bonds. */
 export const fattyAcids = [
+  'C4:0',
+  'C6:0',
   'C8:0',
   'C10:0',
   'C12:0',
@@ -44,5 +51,6 @@ export const fattyAcids = [
   'C22:0',
   'C22:1',
   'ricinoleic',
+  'abietic',
 ] as const;
 export type FattyAcid = (typeof fattyAcids)[number];

@@ -69,6 +69,8 @@ function Figures({ fat }: { readonly fat: Schemas['ShippedFat'] }): ReactNode {
     [library.expansion, `${number(fat.expansionGPerMlPerC, 5)} g/mL/°C`, evidence.expansion],
     // A name of a register, in no language.
     [library.inci, fat.inci && <span translate="no">{fat.inci}</span>, evidence.inci],
+    [library.soapInci, fat.soapInci && <span translate="no">{fat.soapInci}</span>, evidence.soapInci],
+    [library.alsoCalled, fat.aliases.length === 0 ? undefined : fat.aliases.join(' · '), undefined],
     [library.fatBehaviour, behaviourOf(fat.key, fat.behaviour), evidence.behaviour],
   ];
   return (

@@ -1,12 +1,16 @@
 import {
   beeswax,
-  beeswaxSolid,
+  beeswaxMelt,
+  candelillaWax,
+  carnaubaWax,
   castorOil,
   castorOilRecalled,
   freeAcidStoichiometry,
   jojobaOil,
+  jojobaWidth,
   stearicAcid,
   stearicAcidDensity,
+  waxMelt,
   woolFat,
 } from './sources.js';
 import type { StandardFat } from './standard-fat.js';
@@ -42,24 +46,49 @@ export const castorWaxesAndAcids: readonly StandardFat[] = [
     inci: 'Cera Alba',
     kind: 'wax',
     saponification: [87, 104],
-    relativeDensity: { range: [0.96, 0.96], sampleC: 20, waterC: 20 },
+    relativeDensity: { range: [0.818, 0.827], sampleC: 98.5, waterC: 15 },
     acids: {},
     behaviour:
       'Hardens the bar and dulls the lather; one or two per cent is enough, and the batter has to stay above about 60 °C until it is mixed in.',
-    evidence: { figures: beeswax, density: beeswaxSolid },
+    evidence: { figures: beeswax, density: beeswaxMelt },
   },
   {
     key: 'jojoba',
     title: 'Jojoba oil',
     inci: 'Simmondsia Chinensis Seed Oil',
     kind: 'wax',
-    saponification: [92.2, 92.2],
-    iodine: [81.7, 81.7],
+    // The one figure of the handbook, 92.2 and 81.7, with the width that lots are remembered to have.
+    saponification: [88, 97],
+    iodine: [78, 88],
     relativeDensity: { range: [0.8642, 0.8642], sampleC: 25, waterC: 25 },
     acids: {},
     behaviour:
       'A liquid wax: half of it stays in the bar as it is. A few per cent feels silky; more dulls the lather.',
-    evidence: { figures: jojobaOil },
+    evidence: { figures: jojobaWidth, density: jojobaOil },
+  },
+  {
+    key: 'candelilla-wax',
+    title: 'Candelilla wax',
+    inci: 'Euphorbia Cerifera Cera',
+    kind: 'wax',
+    saponification: [43, 65],
+    relativeDensity: { range: [0.8, 0.86], sampleC: 98.5, waterC: 15 },
+    acids: {},
+    behaviour:
+      'A hard plant wax in place of beeswax: one or two per cent. The batter has to stay above about 70 °C until it is mixed in.',
+    evidence: { figures: candelillaWax, density: waxMelt },
+  },
+  {
+    key: 'carnauba-wax',
+    title: 'Carnauba wax',
+    inci: 'Copernicia Cerifera Cera',
+    kind: 'wax',
+    saponification: [78, 95],
+    relativeDensity: { range: [0.82, 0.86], sampleC: 98.5, waterC: 15 },
+    acids: {},
+    behaviour:
+      'The hardest of the waxes, and it melts above about 80 °C: a per cent at most, melted with the hard fats first.',
+    evidence: { figures: carnaubaWax, density: waxMelt },
   },
   {
     key: 'lanolin',
@@ -75,7 +104,8 @@ export const castorWaxesAndAcids: readonly StandardFat[] = [
     evidence: { figures: woolFat },
   },
   {
-    // What is sold as stearic acid is a mixture with palmitic acid; the limits are those of 60 and 40 % stearic.
+    // Most of what is sold as stearic acid is a mixture with palmitic acid; the limits are those of 60 and 40 % stearic.
+    // The purer grade takes a twentieth less lye and is a fat of its own: `stearic-acid-95`.
     key: 'stearic-acid',
     title: 'Stearic acid (half palmitic)',
     inci: 'Stearic Acid',

@@ -44,6 +44,7 @@ export const oleicOils: readonly StandardFat[] = [
   {
     key: 'olive-pomace',
     title: 'Olive-pomace oil, refined',
+    inci: 'Olea Europaea Husk Oil',
     saponification: [182, 193],
     iodine: [75, 92],
     unsaponifiable: [0, 3],

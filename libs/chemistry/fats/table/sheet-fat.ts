@@ -8,6 +8,7 @@ export interface SheetFat {
   readonly key: string;
   readonly title: string;
   readonly inci?: string | undefined;
+  readonly soapInci?: string | undefined;
   readonly kind?: FatKind | undefined;
   readonly saponificationMgKohPerG: Limits & { readonly used: number };
   readonly iodine?: Limits | undefined;
@@ -26,7 +27,7 @@ export interface SheetFat {
  */
 export function fromSheet(fat: SheetFat): FatFacts {
   const { kind = 'triglyceride', expansionGPerMlPerC, source, ...given } = fat;
-  const { inci, iodine, unsaponifiablePercent, behaviour, confirmed, ...needed } = given;
+  const { inci, soapInci, iodine, unsaponifiablePercent, behaviour, confirmed, ...needed } = given;
   const sheet: Evidence = { kind: 'published', source };
   const assumed = kind === 'triglyceride' ? expansionOfTriglycerides : borrowedExpansion;
   return {
@@ -34,6 +35,7 @@ export function fromSheet(fat: SheetFat): FatFacts {
     kind,
     expansionGPerMlPerC: expansionGPerMlPerC ?? triglycerideExpansionGPerMlPerC,
     ...(inci === undefined ? {} : { inci }),
+    ...(soapInci === undefined ? {} : { soapInci }),
     ...(iodine === undefined ? {} : { iodine }),
     ...(unsaponifiablePercent === undefined ? {} : { unsaponifiablePercent }),
     ...(behaviour === undefined ? {} : { behaviour }),
@@ -44,6 +46,7 @@ export function fromSheet(fat: SheetFat): FatFacts {
       expansion: expansionGPerMlPerC === undefined ? assumed : sheet,
       ...(Object.keys(fat.fattyAcidsPercent).length === 0 ? {} : { fattyAcids: sheet }),
       ...(inci === undefined ? {} : { inci: sheet }),
+      ...(soapInci === undefined ? {} : { soapInci: sheet }),
       ...(iodine === undefined ? {} : { iodine: sheet }),
       ...(unsaponifiablePercent === undefined ? {} : { unsaponifiable: sheet }),
       ...(behaviour === undefined ? {} : { behaviour: sheet }),

@@ -25,21 +25,41 @@ export const almondOil = read(
 export const castorOil = read('USP 29, Castor Oil [S11]');
 export const castorOilRecalled = recalled('USP 29 and European Pharmacopoeia, Castor oil [S11]');
 export const beeswax = read('European Pharmacopoeia, Beeswax, white [S11]');
-export const beeswaxSolid = read('European Pharmacopoeia, Beeswax, white [S11]; of the solid');
+export const beeswaxMelt = recalled(
+  'Allen’s Commercial Organic Analysis [S23]: 0.822 at 98.5 °C, of the melt',
+);
+export const candelillaWax = read('USP 29, Candelilla Wax [S11]');
+export const carnaubaWax = read('USP 32, Carnauba Wax [S11]');
+export const waxMelt = recalled('handbooks [S23], of the melt; uncertain');
 export const persicOil = recalled('USP-NF, Persic Oil [S11]');
 export const mediumChain = recalled('European Pharmacopoeia, Triglycerides, medium-chain [S11]');
 export const woolFat = recalled('European Pharmacopoeia, Wool fat [S11]; density from trade sheets');
 export const stearicAcid = recalled('European Pharmacopoeia, Stearic acid, type 50 [S11]');
 export const stearicAcidDensity = recalled('CRC Handbook [S6]: 0.847 g/mL for the pure acid at 70 °C');
+export const freeAcidGrades = recalled('stoichiometry of the grades sold [S1, S2]');
+export const oleicAcidGrade = recalled(
+  'European Pharmacopoeia, Oleic acid, and its stoichiometry [S1, S2, S11]',
+);
+export const acidDensity = recalled('CRC Handbook [S6]');
+export const rosin = recalled('handbooks [S23]; resin acids as abietic acid');
+export const eveningPrimroseOil = recalled('European Pharmacopoeia, Evening primrose oil, refined [S11]');
+export const borageOil = recalled('European Pharmacopoeia, Borage oil, refined [S11]');
+export const wheatGermOil = recalled('European Pharmacopoeia, Wheat-germ oil, refined [S11]');
 export const freeAcidStoichiometry = recalled('stoichiometry at 40 and 60% of stearic acid [S1, S2]');
 
 export const avocadoOil = read('CAMEO, Museum of Fine Arts, Boston [S12]');
 export const avocadoAcids = recalled('the Codex draft for avocado oil; uncertain');
 export const jojobaOil = read('Merck Index, Jojoba Oil [S13]');
+export const jojobaWidth = recalled('suppliers’ sheets around the Merck Index’s 92.2 and 81.7 [S13, S16]');
 export const arganOil = recalled('the Moroccan standard NM 08.5.090 [S15]');
 export const tradeSheets = recalled('suppliers’ sheets; there is no standard [S16]');
 
+export const handbooks = recalled('handbooks of fats and oils; no standard gives these limits [S23]');
+
 export const inciDictionary = recalled('the INCI dictionary');
+export const inciPattern = recalled(
+  'named as the INCI dictionary names soaps; whether it lists this one is not known',
+);
 export const expansionOfTriglycerides = read('Rodenbush et al. 1999, Eq. 1 [S5]');
 export const borrowedExpansion = recalled(
   'the expansion of triglycerides [S5], borrowed: none was found for this fat',

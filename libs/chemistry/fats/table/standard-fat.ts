@@ -6,6 +6,9 @@ import {
   triglycerideExpansionGPerMlPerC,
   waterDensityGPerMl,
 } from '../fat-density.js';
+import { saponificationValueOfFreeAcids, theoreticalSaponificationValue } from '../saponification-value.js';
+import { fatAliases } from './fat-aliases.js';
+import { soapInci } from './soap-inci.js';
 import { borrowedExpansion, expansionOfTriglycerides, inciDictionary, practice } from './sources.js';
 
 /** A published range, both limits included. */
@@ -27,7 +30,7 @@ export interface StandardFat {
   readonly relativeDensity?: {
     readonly range: Range;
     readonly sampleC: number;
-    readonly waterC: 4 | 20 | 25;
+    readonly waterC: 4 | 15 | 20 | 25;
   };
   readonly acids: Readonly<Record<string, Range>>;
   readonly tags?: readonly FatTag[];
@@ -47,28 +50,38 @@ export interface FigureSources {
 /** A shipped fat always says what it does. */
 export type ShippedFatFacts = FatFacts & {
   readonly behaviour: string;
+  readonly aliases: readonly string[];
   readonly evidence: { readonly behaviour: Evidence };
 };
 
+/** Where the middle of a range lies this far above what the profile gives, it is the range that misleads. */
+const MOST_ABOVE_PROFILE = 1.01;
+
 /**
  * One figure for each published range.
- * - Saponification value used: the middle of the range, not the value from the profile. It is one rule for
- *   all fats and rests on measured values, unsaponifiable matter included; it lies within 4 % of the profile's
- *   value (shea: 7 % below it) and for most fats on its safe, lower side. The low end is up to 8 % lower
- *   still (shea 10 %, beeswax 9 %), and the superfat has to cover that way.
+ * - Saponification value used: the middle of the range, for it rests on measured values, unsaponifiable matter
+ *   included. It lies within 4 % of the profile's value (shea: 7 % below it) and for most fats on its safe, lower
+ *   side. Where it is more than 1 % above the profile's value, lye worked out with it would be too much for the usual
+ *   lot: then the profile's value is used, to a tenth, or the low end where that is higher. The low end is up to 8 %
+ *   below what is used (laurel berry, shea, beeswax, rosin: 10 %; candelilla wax: 20 %), and the superfat has to
+ *   cover that way.
  * - Profile: middles of the ranges, scaled to 100 %. A standard's middle is no lot's profile.
  * - Density: middle of the range, made absolute with water's and carried to 20 °C; without a published
  *   density, Lund's relation at the middles of saponification and iodine value.
+ * - Names of the soap and for finding: `soapInci`, `fatAliases`.
  * @throws Error when neither density nor iodine value is given: a fault in the table
  */
 export function fromStandard(fat: StandardFat): ShippedFatFacts {
   const { low, high } = limits(fat.saponification);
+  const soap = soapInci(fat.key);
   return {
     key: fat.key,
     title: fat.title,
     ...(fat.inci === undefined ? {} : { inci: fat.inci }),
+    ...(soap === undefined ? {} : { soapInci: soap.name }),
+    aliases: fatAliases[fat.key] ?? [],
     kind: fat.kind ?? 'triglyceride',
-    saponificationMgKohPerG: { low, used: middle(fat.saponification), high },
+    saponificationMgKohPerG: { low, used: usedSaponification(fat), high },
     ...(fat.iodine === undefined ? {} : { iodine: limits(fat.iodine) }),
     ...(fat.unsaponifiable === undefined ? {} : { unsaponifiablePercent: limits(fat.unsaponifiable) }),
     fattyAcidsPercent: profile(fat.acids),
@@ -78,6 +91,16 @@ export function fromStandard(fat: StandardFat): ShippedFatFacts {
     ...(fat.tags === undefined ? {} : { tags: fat.tags }),
     evidence: evidence(fat),
   };
+}
+
+function usedSaponification(fat: StandardFat): number {
+  const middleOfRange = middle(fat.saponification);
+  if (fat.kind === 'wax') return middleOfRange;
+  const acids = profile(fat.acids);
+  const ofProfile =
+    fat.kind === 'fatty-acid' ? saponificationValueOfFreeAcids(acids) : theoreticalSaponificationValue(acids);
+  if (middleOfRange <= ofProfile * MOST_ABOVE_PROFILE) return middleOfRange;
+  return Math.max(fat.saponification[0], Math.round(10 * ofProfile) / 10);
 }
 
 function profile(acids: StandardFat['acids']): Record<string, number> {
@@ -97,6 +120,7 @@ function densityAt20(fat: StandardFat): number {
 
 function evidence(fat: StandardFat): FatEvidence & { readonly behaviour: Evidence } {
   const { figures, saponification = figures, iodine = figures, density = figures } = fat.evidence;
+  const soap = soapInci(fat.key);
   return {
     saponification,
     density: fat.relativeDensity === undefined ? byLund(saponification, iodine) : density,
@@ -105,6 +129,7 @@ function evidence(fat: StandardFat): FatEvidence & { readonly behaviour: Evidenc
     ...(fat.iodine === undefined ? {} : { iodine }),
     ...(fat.unsaponifiable === undefined ? {} : { unsaponifiable: saponification }),
     ...(fat.inci === undefined ? {} : { inci: inciDictionary }),
+    ...(soap === undefined ? {} : { soapInci: soap.evidence }),
     behaviour: practice,
   };
 }

@@ -119,8 +119,8 @@ export const tropicalFats: readonly StandardFat[] = [
   },
   {
     key: 'high-oleic-palm',
+    // A cross with another palm, so palm oil’s own INCI name does not hold; the supplier’s sheet gives one.
     title: 'Palm oil, high oleic (hybrid)',
-    inci: 'Elaeis Guineensis Oil',
     saponification: [189, 199],
     iodine: [58, 75],
     unsaponifiable: [0, 1.2],

@@ -1,0 +1,88 @@
+import { acidDensity, freeAcidGrades, oleicAcidGrade, rosin } from './sources.js';
+import type { StandardFat } from './standard-fat.js';
+
+const turnsAtOnce = 'Turns to soap the moment lye touches it';
+
+/** Acids that are free already. The limits are the stoichiometry of the grades that are sold. */
+export const freeAcidsAndRosin: readonly StandardFat[] = [
+  {
+    key: 'stearic-acid-95',
+    title: 'Stearic acid, 95 %',
+    inci: 'Stearic Acid',
+    kind: 'fatty-acid',
+    saponification: [196, 200],
+    iodine: [0, 2],
+    relativeDensity: { range: [0.847, 0.847], sampleC: 70, waterC: 4 },
+    acids: { 'C16:0': [1, 7], 'C18:0': [92, 98], 'C20:0': [0, 1.5] },
+    behaviour: `${turnsAtOnce}, like the half palmitic kind, and takes a twentieth less of it. Look on the sheet which of the two you have.`,
+    evidence: { figures: freeAcidGrades, density: acidDensity },
+  },
+  {
+    key: 'palmitic-acid',
+    title: 'Palmitic acid',
+    inci: 'Palmitic Acid',
+    kind: 'fatty-acid',
+    saponification: [214, 221],
+    iodine: [0, 2],
+    relativeDensity: { range: [0.853, 0.853], sampleC: 62, waterC: 4 },
+    acids: { 'C14:0': [0, 3], 'C16:0': [92, 99], 'C18:0': [0, 6] },
+    behaviour: `${turnsAtOnce}: the batter thickens at once and must be hot. A few per cent for hardness.`,
+    evidence: { figures: freeAcidGrades, density: acidDensity },
+  },
+  {
+    key: 'myristic-acid',
+    title: 'Myristic acid',
+    inci: 'Myristic Acid',
+    kind: 'fatty-acid',
+    saponification: [242, 249],
+    iodine: [0, 1],
+    relativeDensity: { range: [0.862, 0.862], sampleC: 54, waterC: 4 },
+    acids: { 'C12:0': [0, 3], 'C14:0': [95, 99.5], 'C16:0': [0, 3] },
+    behaviour: `${turnsAtOnce}; a few per cent lathers and hardens, mostly in shaving soap.`,
+    evidence: { figures: freeAcidGrades, density: acidDensity },
+  },
+  {
+    key: 'lauric-acid',
+    title: 'Lauric acid',
+    inci: 'Lauric Acid',
+    kind: 'fatty-acid',
+    saponification: [276, 283],
+    iodine: [0, 1],
+    relativeDensity: { range: [0.868, 0.868], sampleC: 50, waterC: 4 },
+    acids: { 'C10:0': [0, 2], 'C12:0': [95, 99.5], 'C14:0': [0, 3] },
+    behaviour: `${turnsAtOnce}; lathers strongly and dries the skin, so a few per cent.`,
+    evidence: { figures: freeAcidGrades, density: acidDensity },
+  },
+  {
+    key: 'oleic-acid',
+    title: 'Oleic acid',
+    inci: 'Oleic Acid',
+    kind: 'fatty-acid',
+    saponification: [195, 206],
+    iodine: [82, 105],
+    relativeDensity: { range: [0.889, 0.897], sampleC: 20, waterC: 4 },
+    acids: {
+      'C14:0': [0, 5],
+      'C16:0': [0, 12],
+      'C16:1': [0, 6],
+      'C18:0': [0, 5],
+      'C18:1': [70, 92],
+      'C18:2': [2, 15],
+    },
+    behaviour: `${turnsAtOnce}; liquid, used for soft and liquid soaps.`,
+    evidence: { figures: oleicAcidGrade, density: acidDensity },
+  },
+  {
+    // Resin acids of one formula, C20H30O2; a part of rosin takes no lye.
+    key: 'rosin',
+    title: 'Rosin (colophony)',
+    inci: 'Colophonium',
+    kind: 'fatty-acid',
+    saponification: [160, 185],
+    unsaponifiable: [4, 12],
+    relativeDensity: { range: [1.05, 1.085], sampleC: 20, waterC: 20 },
+    acids: { abietic: [100, 100] },
+    behaviour: `${turnsAtOnce} and speeds the whole batter; sticky beyond a tenth of the fats. Some people are allergic to it: name it on the label.`,
+    evidence: { figures: rosin },
+  },
+];
