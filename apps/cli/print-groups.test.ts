@@ -20,14 +20,12 @@ describe('groups in a printed plan', () => {
     expect(text).toContain('Coated: 12 pieces with Base and Coat\nPiped: 12 pieces with Base and Foam\n');
     expect(text).toContain('Not made, as no group has it: Drops');
     const table = text.split('\n').filter((line) => /^(Pour|Unmould|Dip|Pipe |Turn|Wrap)/.test(line));
-    expect(table.map((line) => line.split(/ {2}/)[0]).sort()).toEqual([
-      'Dip, Coated: 12 pieces',
-      'Pipe the foam, Piped: 12 pieces',
-      'Pour the base',
-      'Turn',
-      'Unmould',
-      'Wrap',
-    ]);
+    expect(new Set(table.map((line) => line.split(/ {2}/)[0]))).toEqual(
+      new Set([
+        ...['Pour the base', 'Unmould', 'Turn', 'Wrap'],
+        ...['Dip, Coated: 12 pieces', 'Pipe the foam, Piped: 12 pieces'],
+      ]),
+    );
   });
 
   it('are told in German too', () => {
