@@ -63,9 +63,9 @@ function addedSection({ added = [], stages, amounts }: RunPlan, texts: Texts): s
     if ('after' in each) return words.comesAfter(stageTitle(each.stage), stageTitle(each.after));
     const part = amounts.find((amount) => amount.part === each.part)?.title ?? each.part;
     const stage = stageTitle(each.stage);
-    return 'opens' in each
-      ? words.waitsUntil(stage, part, texts.names.states[each.opens].is)
-      : words.doneWhile(stage, part, texts.names.states[each.closes].is);
+    const { of, is, until = is } = texts.names.states['opens' in each ? each.opens : each.closes];
+    const bearer = of === undefined ? part : of(part);
+    return 'opens' in each ? words.waitsUntil(stage, bearer, is) : words.doneWhile(stage, bearer, until);
   });
   return [words.added, ...lines.map((line) => `  • ${line}`)].join('\n');
 }

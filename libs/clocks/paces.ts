@@ -1,7 +1,7 @@
 import type { StateId } from './states.js';
 
 /** What of a batch varies as one: a batch that is slow in one state of a pace is slow in all of them. */
-export type Pace = 'batter' | 'early' | 'set' | 'glaze' | 'cure';
+export type Pace = 'cooling' | 'keeping' | 'batter' | 'early' | 'set' | 'glaze' | 'cure';
 
 /**
  * The pace of every state. Common practice, no source: a batch that firms slowly also stays pliable for longer,
@@ -9,11 +9,15 @@ export type Pace = 'batter' | 'early' | 'set' | 'glaze' | 'cure';
  * wait for the lye to be used up. What is put onto finished soap holds until that has dried, as the cure is a drying too.
  */
 export const paceOf: Readonly<Record<StateId, Pace>> = {
+  'lye-cool': 'cooling',
+  'lye-keeps-until': 'keeping',
+  'fats-cool': 'cooling',
   emulsion: 'batter',
   'light-trace': 'batter',
   'medium-trace': 'batter',
   'thick-trace': 'batter',
   stiff: 'batter',
+  'spoonable-until': 'cooling',
   'holds-layer': 'early',
   skinned: 'early',
   'takes-decor-until': 'early',

@@ -3,7 +3,7 @@ import { forecast } from './forecast.js';
 import { referenceInputs } from './inputs.js';
 import { ruleList, stateList } from './rule-list.js';
 import { rules } from './rules.js';
-import { stateIds } from './states.js';
+import { stateIds, states } from './states.js';
 
 describe('the list of rules', () => {
   it('shows the points of a measure and of a choice', () => {
@@ -52,8 +52,9 @@ describe('the list of rules', () => {
     });
   });
 
-  it('leaves no state without a rule', () => {
+  it('leaves no state of the soap without a rule; what is not soap yet cools and keeps by none', () => {
+    const soap = stateIds.filter((state) => !['lye', 'fats', 'paste'].includes(states[state].clock));
     const named = new Set(ruleList().flatMap(({ acts }) => acts));
-    expect([...named].sort()).toEqual([...stateIds].sort());
+    expect([...named].sort()).toEqual([...soap].sort());
   });
 });

@@ -6,6 +6,7 @@ import { forecast } from './forecast.js';
 import { choices, measures, referenceInputs, type ClockInputs } from './inputs.js';
 import { usualSteps } from './sensitivity-steps.js';
 import { sensitivity, type Move } from './sensitivity.js';
+import { rulesOf } from './rules.js';
 import { stateIds, type StateId } from './states.js';
 
 fc.configureGlobal({ seed: 1843 });
@@ -19,8 +20,9 @@ const targets = (moves: readonly Move[], input: string) =>
   moves.filter((move) => move.input === input).map((move) => move.to);
 
 describe('what moves a state', () => {
-  it('is told for every state', () => {
-    expect(sensitivity(referenceInputs).map(({ state }) => state)).toEqual(stateIds);
+  it('is told for every state that has rules', () => {
+    const ruled = stateIds.filter((state) => rulesOf[state].length > 0);
+    expect(sensitivity(referenceInputs).map(({ state }) => state)).toEqual(ruled);
     for (const { state, moves } of sensitivity(referenceInputs)) expect(moves, state).not.toEqual([]);
   });
 

@@ -1,6 +1,7 @@
 import { checkInputs, demandChecked, wholes } from './check-inputs.js';
 import { evaluate } from './evaluate.js';
 import { choices, measures, type Choice, type ClockInputs, type Measure } from './inputs.js';
+import { rulesOf } from './rules.js';
 import { usualSteps } from './sensitivity-steps.js';
 import { stateIds, type StateId } from './states.js';
 
@@ -27,7 +28,7 @@ export interface StateMoves {
  * refuse is not proposed, what leaves the likely time as it is is left out.
  *
  * @param inputs must have passed `checkInputs`
- * @returns for every state its moves, by falling |ln factor|
+ * @returns for every state that any rule acts on its moves, by falling |ln factor|
  * @throws RangeError for inputs that `checkInputs` refuses: the caller has not asked it
  */
 export function sensitivity(inputs: ClockInputs): StateMoves[] {
@@ -35,7 +36,8 @@ export function sensitivity(inputs: ClockInputs): StateMoves[] {
   const proposals = [...measureProposals(inputs), ...choiceProposals(inputs)].filter(
     ({ moved }) => checkInputs(moved).length === 0,
   );
-  return stateIds.map((state) => ({ state, moves: movesOf(state, inputs, proposals) }));
+  const ruled = stateIds.filter((state) => rulesOf[state].length > 0);
+  return ruled.map((state) => ({ state, moves: movesOf(state, inputs, proposals) }));
 }
 
 interface Proposal {

@@ -2,11 +2,15 @@ import type { Evidence } from '#units';
 
 /** A change of state of one batch that a stage can wait for or must come before. */
 export type StateId =
+  | 'lye-cool'
+  | 'lye-keeps-until'
+  | 'fats-cool'
   | 'emulsion'
   | 'light-trace'
   | 'medium-trace'
   | 'thick-trace'
   | 'stiff'
+  | 'spoonable-until'
   | 'holds-layer'
   | 'skinned'
   | 'takes-decor-until'
@@ -33,7 +37,7 @@ export type StateId =
   | 'best';
 
 /** Which of a batch's clocks tells the state; each starts at another moment and runs at its own pace. */
-export type ClockName = 'batter' | 'set' | 'cure';
+export type ClockName = 'lye' | 'fats' | 'batter' | 'paste' | 'set' | 'cure';
 
 /** What the clocks know of a state before any rule is applied. */
 export interface State {
@@ -63,6 +67,24 @@ const fromMemory: Evidence = { kind: 'from memory' };
  * for a test of the soap to say.
  */
 export const states: Readonly<Record<StateId, State>> = {
+  'lye-cool': {
+    clock: 'lye',
+    baseMin: 90,
+    sigma: 0.35,
+    evidence: commonPractice,
+  },
+  'lye-keeps-until': {
+    clock: 'lye',
+    baseMin: 10 * DAY,
+    sigma: 0.5,
+    evidence: commonPractice,
+  },
+  'fats-cool': {
+    clock: 'fats',
+    baseMin: 60,
+    sigma: 0.35,
+    evidence: commonPractice,
+  },
   emulsion: {
     clock: 'batter',
     baseMin: 2,
@@ -92,6 +114,12 @@ export const states: Readonly<Record<StateId, State>> = {
     baseMin: 28,
     sigma: 0.35,
     evidence: fromMemory,
+  },
+  'spoonable-until': {
+    clock: 'paste',
+    baseMin: 40,
+    sigma: 0.35,
+    evidence: commonPractice,
   },
   'holds-layer': {
     clock: 'set',

@@ -36,7 +36,7 @@ export const fillingTime = z
   })
   .meta({ id: 'FillingTime' });
 
-export const paces = ['batter', 'early', 'set', 'glaze', 'cure'] as const;
+export const paces = ['cooling', 'keeping', 'batter', 'early', 'set', 'glaze', 'cure'] as const;
 
 /** What the bench log has taught of one pace, for the workshop or for one recipe. */
 export const lesson = z
@@ -134,7 +134,7 @@ const clockState = z
   .strictObject({
     state: z.enum(soapStates),
     closes: z.boolean(),
-    clock: z.enum(['batter', 'set', 'cure']),
+    clock: z.enum(['lye', 'fats', 'batter', 'paste', 'set', 'cure']),
     pace: z.enum(paces),
     baseMin: z.number(),
     sigma: z.number(),

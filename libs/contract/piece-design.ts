@@ -25,6 +25,12 @@ export const stage = z
       .max(3600)
       .optional()
       .meta({ description: 'Hands-on seconds for each piece' }),
+    restMin: z
+      .int()
+      .min(1)
+      .max(43_200)
+      .optional()
+      .meta({ description: 'For a rest: how many minutes it lasts, in which nobody is needed' }),
     needs: z
       .array(z.strictObject({ equipment: key, count: z.int().min(1).max(1000).default(1) }))
       .max(10)

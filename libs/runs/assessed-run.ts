@@ -4,6 +4,8 @@ import type { Truncation } from '#planner';
 import type { PartClocks } from './clocks/forecast-clocks.js';
 import { latestAttempt, type RunProgress, type StageAttempt } from './log/run-progress.js';
 import { stageKindFacts } from './input/stage-kinds.js';
+import { mixedTogether } from './input/mixed-together.js';
+import { leadsTo } from './input/stage-order.js';
 import { freeingStage, makingStage, sharersOf, type ResolvedRun } from './input/resolve-run.js';
 
 /** A run, where it stands, and how its parts are forecast. */
@@ -69,12 +71,31 @@ function isLeftOut({ run, progress }: RunState, stage: Stage): boolean {
   return stageKindFacts[stage.kind].makes || !shared;
 }
 
+/**
+ * Whether a stage that prepares a batch, and of which the log tells nothing, must have been done: a part of the batch has
+ * been made, or what comes later in its preparation is done. Not so once the batch is to be made again.
+ */
+function isOvertaken({ run, progress }: RunState, { stage, status }: StageAttempt): boolean {
+  const { design } = run;
+  if (status !== 'open' || stageKindFacts[stage.kind].prepares !== true) return false;
+  const batch = new Set(mixedTogether(design, stage.part).map(({ key }) => key));
+  const later = design.stages.flatMap((each) => {
+    const follows = batch.has(each.part) && each !== stage && leadsTo(design, stage.key, each.key);
+    const counts = stageKindFacts[each.kind].prepares ?? stageKindFacts[each.kind].makes;
+    return follows && counts ? (latestAttempt(progress, each.key) ?? []) : [];
+  });
+  return (
+    later.some((attempt) => attempt.status === 'done') &&
+    !later.some(({ status: now, attempt }) => now === 'open' && attempt > 1)
+  );
+}
+
 /** The attempts that the network is about: the latest at each stage, without dropped parts. */
 export function liveAttempts(assessed: RunState): StageAttempt[] {
   return assessed.progress.attempts.filter(
     (a) =>
       latestAttempt(assessed.progress, a.stage.key) === a &&
-      (a.status === 'done' || !isLeftOut(assessed, a.stage)),
+      (a.status === 'done' || !(isLeftOut(assessed, a.stage) || isOvertaken(assessed, a))),
   );
 }
 

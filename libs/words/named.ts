@@ -1,4 +1,4 @@
-import type { PartReference, StageReference } from '#contract';
+import type { PartReference, SoapState, StageReference } from '#contract';
 import type { Texts } from './words.js';
 
 /** A stage, a lot or a part by the title that the maker gave it: `“Sand layer”`, `“Sand layer” (attempt 2)`. */
@@ -7,6 +7,24 @@ export function named(
   texts: Texts,
 ): string {
   return attempt === 1 ? texts.quoted(title) : `${texts.quoted(title)} (${texts.attempt(String(attempt))})`;
+}
+
+/** What has a state, within a sentence: the part, or the lye or fats for it. */
+export function bearerWithin(part: PartReference, state: SoapState, texts: Texts): string {
+  const { of = (bare: string) => bare } = texts.names.states[state];
+  return of(named(part, texts));
+}
+
+/** The same as a sentence begins. */
+export function bearerOf(part: PartReference, state: SoapState, texts: Texts): string {
+  const told = bearerWithin(part, state, texts);
+  return told.charAt(0).toUpperCase() + told.slice(1);
+}
+
+/** What something is until a state comes that closes a window; fits “the base stays …”. */
+export function untilOf(state: SoapState, texts: Texts): string {
+  const { is, until = is } = texts.names.states[state];
+  return until;
 }
 
 /** From when to when something may start: `Tue 1 Dec, 02:10 to 06:40`; open-ended where nothing closes it. */

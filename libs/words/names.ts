@@ -45,6 +45,10 @@ export interface Names {
 export interface StateName {
   /** What the soap is once the state has come, or until then where it closes a window; fits “the base is …”. */
   readonly is: string;
+  /** What it is until then, of a state that opens one thing and closes another; fits “the base stays …”. */
+  readonly until?: string;
+  /** What has the state, where that is not the part itself: `the lye for “Base”`, within a sentence. */
+  readonly of?: (part: string) => string;
   /** From when its clock counts, after a length of time: `after the end of the pour`. */
   readonly after: string;
 }

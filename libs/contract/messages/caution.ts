@@ -6,10 +6,14 @@ import { message } from './message.js';
 export const caution = z
   .discriminatedUnion('code', [
     message('caution.lye', {}),
+    message('caution.lye-making', {}),
     message('caution.lye-keeping', {}),
     message('caution.fresh-soap', {}),
     message('caution.hot-base', {}),
+    message('caution.hot-fats', {}),
+    message('caution.cooking', {}),
     message('caution.alcohol', {}),
+    message('caution.zap-test', {}),
     message('caution.looks-edible', {}),
     message('caution.missed-day', { readyBy: localDate }),
   ])

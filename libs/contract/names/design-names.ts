@@ -8,6 +8,12 @@ export type AmountWay = (typeof amountWays)[number];
 
 /** What is done at a stage. Each kind brings its cautions and its hold on a mould. */
 export const stageKinds = [
+  'make-lye',
+  'melt-fats',
+  'mix',
+  'split',
+  'cook',
+  'rebatch',
   'press-decor',
   'pour',
   'layer',
@@ -16,17 +22,35 @@ export const stageKinds = [
   'dip',
   'pipe',
   'set-in',
+  'sprinkle',
+  'mist',
   'glaze',
+  'rest',
   'turn',
   'cut',
   'stamp',
+  'zap-test',
   'wrap',
+  'label',
 ] as const;
 export type StageKind = (typeof stageKinds)[number];
 
 /** States after which something may be done with a part, by its kind. */
 export const openingStatesOf = {
-  batch: ['holds-layer', 'firm', 'cuttable', 'coat-turnable', 'piping-firm', 'piping-turnable', 'cured'],
+  batch: [
+    'lye-cool',
+    'fats-cool',
+    'emulsion',
+    'light-trace',
+    'medium-trace',
+    'holds-layer',
+    'firm',
+    'cuttable',
+    'coat-turnable',
+    'piping-firm',
+    'piping-turnable',
+    'cured',
+  ],
   'melt-and-pour': ['glaze-set', 'glaze-turnable'],
   decor: [],
 } as const satisfies Record<PartKind, readonly string[]>;
@@ -34,6 +58,13 @@ export const openingStatesOf = {
 /** States after which it is too late. */
 export const closingStatesOf = {
   batch: [
+    'lye-keeps-until',
+    'medium-trace',
+    'thick-trace',
+    'stiff',
+    'spoonable-until',
+    'skinned',
+    'coat-tacky-until',
     'takes-decor-until',
     'bonds-until',
     'pliable-until',

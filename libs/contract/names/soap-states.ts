@@ -1,10 +1,14 @@
 /** Every change of state that the clocks forecast, in the order in which soap passes through them. */
 export const soapStates = [
+  'lye-cool',
+  'lye-keeps-until',
+  'fats-cool',
   'emulsion',
   'light-trace',
   'medium-trace',
   'thick-trace',
   'stiff',
+  'spoonable-until',
   'holds-layer',
   'bonds-until',
   'skinned',

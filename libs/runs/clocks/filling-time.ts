@@ -1,15 +1,7 @@
-import { stretches, workingTime, type WayOfWorking } from '#clocks';
-import type { FillingTime, Risk, StageKind } from '#contract';
+import { stretches, workingTime } from '#clocks';
+import type { FillingTime, Risk } from '#contract';
 import { makingAttempt, type AssessedRun } from '../assessed-run.js';
-import { handsOnOf } from '../input/stage-kinds.js';
-
-/** Stages done piece by piece while the batter stiffens, by the way of working that they are. */
-const ways: Partial<Readonly<Record<StageKind, WayOfWorking>>> = {
-  pour: 'pour',
-  layer: 'layer',
-  dip: 'dip',
-  pipe: 'pipe',
-};
+import { handsOnOf, stageKindFacts } from '../input/stage-kinds.js';
 
 /** Below this chance the maker is told. */
 const SURE = 0.9;
@@ -18,7 +10,7 @@ const SURE = 0.9;
 export function fillingTimes(assessed: AssessedRun): FillingTime[] {
   return assessed.run.design.parts.flatMap((part) => {
     const attempt = makingAttempt(assessed, part.key);
-    const way = attempt === undefined ? undefined : ways[attempt.stage.kind];
+    const way = attempt === undefined ? undefined : stageKindFacts[attempt.stage.kind].fills;
     if (attempt === undefined || way === undefined) return [];
     const { perPieceS } = handsOnOf(attempt.stage);
     if (perPieceS === 0) return [];

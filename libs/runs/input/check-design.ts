@@ -10,6 +10,7 @@ import { lookupTables, useSurroundings } from './piece-surroundings.js';
 import { handsOnOf, stageKindFacts } from './stage-kinds.js';
 import { isClosing, stateHasClock } from './states-of-parts.js';
 import { freeingStage, makingStage, sharersOf } from './resolve-run.js';
+import { isBeforeMaking, stagesBehind, startingStage } from './stage-order.js';
 
 /** What a design may refer to. */
 export interface DesignSurroundings {
@@ -106,8 +107,9 @@ function checkMaking(design: PieceDesign): Issue[] {
   });
   design.waits.forEach((wait, i) => {
     issues.push(...checkStates(design, wait, i));
-    const making = makingStage(design, wait.part);
-    if (making === undefined) {
+    const asked = [wait.opens, wait.closes].filter((state) => state !== undefined);
+    const behind = asked.map((state) => startingStage(design, wait.part, state));
+    if (behind.includes(undefined)) {
       issues.push({
         code: 'design.wait-without-making',
         path: ['waits', i, 'part'],
@@ -219,12 +221,15 @@ function checkCircles(design: PieceDesign): Issue[] {
   const arrows: Arrow[] = [
     ...design.links.map((link, i) => ({ from: link.from, to: link.to, path: ['links', i, 'to'] })),
     ...design.waits.flatMap((wait, i) => {
-      const making = makingStage(design, wait.part);
-      return making === undefined ? [] : [{ from: making.key, to: wait.stage, path: ['waits', i, 'stage'] }];
+      return stagesBehind(design, wait).map(({ key }) => ({
+        from: key,
+        to: wait.stage,
+        path: ['waits', i, 'stage'],
+      }));
     }),
     ...design.stages.flatMap((stage, i) => {
       const making = makingStage(design, stage.part);
-      if (making === undefined || making === stage) return [];
+      if (making === undefined || making === stage || isBeforeMaking(design, stage)) return [];
       return [{ from: making.key, to: stage.key, path: ['stages', i, 'part'] }];
     }),
   ];

@@ -1,6 +1,18 @@
-import { states, type StateId } from '#clocks';
+import { states, type ClockName, type StateId } from '#clocks';
 
-/** From when a state counts: the making of its part, or what ends its stay in the mould. */
-export function countsFrom(state: StateId): 'making' | 'unmoulding' {
-  return states[state].clock === 'cure' ? 'unmoulding' : 'making';
+/** What a state counts from: the making of its part, what ends its stay in the mould, or a stage of its batch. */
+export type Beginning = 'making' | 'unmoulding' | 'make-lye' | 'melt-fats' | 'mix' | 'cook';
+
+const beginnings: Readonly<Record<ClockName, Beginning>> = {
+  lye: 'make-lye',
+  fats: 'melt-fats',
+  batter: 'mix',
+  paste: 'cook',
+  set: 'making',
+  cure: 'unmoulding',
+};
+
+/** From when a state counts. */
+export function countsFrom(state: StateId): Beginning {
+  return beginnings[states[state].clock];
 }

@@ -1,10 +1,27 @@
+import { stretches } from '#clocks';
 import type { Link, OpeningState, Part, PieceDesign, Stage, Wait } from '#contract';
 import { castTogether, conditionAt, hostOf, unmouldOf } from './part-condition.js';
 import { countsFrom } from './counts-from.js';
-import { stageKindFacts, type KindWait, type PartCondition } from './stage-kinds.js';
+import {
+  stageKindFacts,
+  type KindOrder,
+  type KindWait,
+  type PartCondition,
+  type StateWait,
+} from './stage-kinds.js';
+import { mixedTogether } from './mixed-together.js';
 import { piecesAlike } from './pieces.js';
 import { isDoneFor } from './stage-pieces.js';
-import { isBefore, leadsTo, makingStage, type Outline } from './stage-order.js';
+import {
+  isBefore,
+  isBeforeMaking,
+  leadsTo,
+  makingStage,
+  preparingStage,
+  stagesBehind,
+  startingStage,
+  type Outline,
+} from './stage-order.js';
 
 /** What a design leaves unsaid and nobody does otherwise. */
 export interface ImpliedOrder {
@@ -47,6 +64,7 @@ export function impliedOrder(design: Outline, dropped: ReadonlySet<string> = new
     for (const has of piecesAlike(design).filter((parts) => isDoneFor(design, stage, parts))) {
       const absent = design.parts.filter(({ key }) => dropped.has(key) || !has.has(key));
       const order = new Adding(design, new Set(absent.map(({ key }) => key)), has, added);
+      if (design.adds !== 'firmness') order.waitForBatch(stage);
       order.putInOrder(stage);
       if (stage.kind === 'unmould' || stage.kind === 'cut') order.waitUntilFirm(stage);
       else if (design.adds !== 'firmness') order.waitForSoap(stage);
@@ -79,16 +97,68 @@ class Adding {
 
   /** Puts a stage after those of the kinds that come first, unless the design has it the other way round. */
   putInOrder(stage: Stage): void {
-    const { after } = stageKindFacts[stage.kind];
-    if (after === undefined) return;
     if (this.design.adds === 'firmness' && !FIRMNESS.has(stage.kind)) return;
-    const part = after.of === 'cavity' ? stage.part : hostOf(this.design, stage, this.dropped)?.key;
-    if (part === undefined) return;
-    const cast = new Set(castTogether(this.design, part).map(({ key }) => key));
-    for (const before of this.design.stages) {
-      if (before === stage || !after.kinds.includes(before.kind) || !cast.has(before.part)) continue;
-      if (isDoneFor(this.design, before, this.has)) this.putAfter(stage, before);
+    for (const { of, kinds } of stageKindFacts[stage.kind].after ?? []) {
+      const among = this.partsBefore(stage, of);
+      for (const before of this.design.stages) {
+        if (before === stage || !kinds.includes(before.kind) || !among.has(before.part)) continue;
+        if (isDoneFor(this.design, before, this.has)) this.putAfter(stage, before);
+      }
     }
+  }
+
+  private partsBefore(stage: Stage, of: KindOrder['of']): ReadonlySet<string> {
+    if (of === 'piece') return new Set(this.design.parts.map(({ key }) => key));
+    if (of === 'batch') return new Set(mixedTogether(this.design, stage.part).map(({ key }) => key));
+    const part = of === 'cavity' ? stage.part : hostOf(this.design, stage, this.dropped)?.key;
+    return new Set(part === undefined ? [] : castTogether(this.design, part).map(({ key }) => key));
+  }
+
+  /** Mixing once lye and fats are cool, pouring while the batter flows: where the design has the stages these count from. */
+  waitForBatch(stage: Stage): void {
+    const facts = stageKindFacts[stage.kind];
+    const part = this.design.parts.find(({ key }) => key === stage.part);
+    if (part === undefined || mixedTogether(this.design, stage.part).length === 0) return;
+    const isCooked = this.preparedBy(stage, 'cook') || this.preparedBy(stage, 'rebatch');
+    const filling = facts.fills === undefined || isCooked ? undefined : stretches[facts.fills];
+    const asked: readonly StateWait[] = [
+      ...(facts.batch ?? []),
+      ...(filling === undefined ? [] : [{ opens: filling.start, closes: filling.end } as StateWait]),
+    ];
+    for (const { opens, closes } of asked) {
+      const state = opens ?? closes;
+      const from = state === undefined ? undefined : startingStage(this.design, part.key, state);
+      if (from === undefined || from === stage || this.comesBefore(stage.key, from.key)) continue;
+      const told = this.waitsFor(stage, part).some((wait) => stagesBehind(this.design, wait).includes(from));
+      if (told) continue;
+      this.addWait(stage, part, opens === undefined ? {} : { opens }, closes === undefined ? {} : { closes });
+      this.putAfter(stage, from);
+    }
+    if (facts.makes) this.putAfterPreparing(stage);
+    if (facts.restMin !== undefined) this.putBetween(stage);
+  }
+
+  private preparedBy(stage: Stage, kind: Stage['kind']): boolean {
+    return preparingStage(this.design, stage.part, kind) !== undefined;
+  }
+
+  /** A part is made when all that prepares its batch is done. */
+  private putAfterPreparing(stage: Stage): void {
+    const batch = new Set(mixedTogether(this.design, stage.part).map(({ key }) => key));
+    for (const before of this.design.stages) {
+      const prepares = batch.has(before.part) && isBeforeMaking(this.design, before);
+      if (prepares && before !== stage) this.putAfter(stage, before);
+    }
+  }
+
+  /** A rest follows what was done with its part before, and what is done with it later follows the rest, as in the list. */
+  private putBetween(stage: Stage): void {
+    const { stages } = this.design;
+    const place = stages.indexOf(stage);
+    const ofPart = stages.filter(({ part }) => part === stage.part);
+    const before = ofPart.findLast((each) => stages.indexOf(each) < place);
+    if (before !== undefined) this.putAfter(stage, before);
+    for (const each of ofPart) if (stages.indexOf(each) > place) this.putAfter(each, stage);
   }
 
   /** Unmoulding and cutting: once all that is in the cavity is firm. */
@@ -132,6 +202,7 @@ class Adding {
   }
 
   private partsOf({ of }: KindWait, stage: Stage): Part[] {
+    if (of === 'own') return this.design.parts.filter(({ key }) => key === stage.part);
     if (of === 'host') {
       const host = hostOf(this.design, stage, this.dropped);
       return host === undefined ? [] : [host];

@@ -50,6 +50,53 @@ function asked(stage: string, stages: readonly string[], more?: Partial<PieceDes
 
 /** Common practice, no source: what each kind of stage waits for and what closes it. */
 const practice: readonly (readonly [string, string, string[], string[]])[] = [
+  ['making lye', 'make-lye base', ['make-lye base', 'pour base'], []],
+  ['melting fats', 'melt-fats base', ['melt-fats base', 'pour base'], []],
+  [
+    'mixing',
+    'mix base',
+    ['make-lye base', 'melt-fats base', 'mix base', 'pour base'],
+    ['base lye-cool', 'base before lye-keeps-until', 'base fats-cool'],
+  ],
+  ['mixing with lye that is ready', 'mix base', ['mix base', 'pour base'], []],
+  [
+    'a pour that mixes itself',
+    'pour base',
+    ['make-lye base', 'melt-fats base', 'pour base'],
+    ['after make-lye-base', 'after melt-fats-base'],
+  ],
+  [
+    'splitting and colouring',
+    'split base',
+    ['mix base', 'split base', 'pour base'],
+    ['base emulsion', 'base before medium-trace'],
+  ],
+  [
+    'a pour of what was mixed before',
+    'pour base',
+    ['mix base', 'pour base'],
+    ['base emulsion', 'base before medium-trace'],
+  ],
+  [
+    'a pour of what was split',
+    'pour base',
+    ['mix base', 'split base', 'pour base'],
+    ['after split-base', 'base emulsion', 'base before medium-trace'],
+  ],
+  [
+    'piping what was mixed before',
+    'pipe foam',
+    ['mix foam', 'pipe foam'],
+    ['foam medium-trace', 'foam before stiff'],
+  ],
+  ['cooking', 'cook base', ['mix base', 'cook base', 'pour base'], ['base light-trace']],
+  [
+    'casting what was cooked',
+    'pour base',
+    ['mix base', 'cook base', 'pour base'],
+    ['base before spoonable-until'],
+  ],
+  ['melting soap again', 'rebatch base', ['mix base', 'rebatch base', 'pour base'], ['after mix-base']],
   ['a pour', 'pour base', ['pour base'], []],
   ['pressed decor', 'press-decor shells', ['pour base', 'press-decor shells'], []],
   [
@@ -116,6 +163,38 @@ const practice: readonly (readonly [string, string, string[], string[]])[] = [
     ['foam before piping-skinned'],
   ],
   [
+    'sprinkling onto a pour',
+    'sprinkle base',
+    ['pour base', 'sprinkle base', 'unmould base'],
+    ['base before takes-decor-until'],
+  ],
+  [
+    'sprinkling onto a coat',
+    'sprinkle coat',
+    ['pour base', 'unmould base', 'dip coat', 'sprinkle coat'],
+    ['coat before coat-tacky-until'],
+  ],
+  ['misting a pour', 'mist base', ['pour base', 'mist base', 'unmould base'], ['base before skinned']],
+  [
+    'misting piping',
+    'mist foam',
+    ['pour base', 'unmould base', 'pipe foam', 'mist foam'],
+    ['foam before piping-skinned'],
+  ],
+  ['a rest between pour and unmoulding', 'rest base', ['pour base', 'rest base', 'unmould base'], []],
+  [
+    'what comes after a rest',
+    'patch base',
+    ['pour base', 'unmould base', 'rest base', 'patch base'],
+    ['after rest-base'],
+  ],
+  [
+    'a rest to a trace',
+    'pour base',
+    ['mix base', 'rest base', 'pour base'],
+    ['after rest-base', 'base emulsion', 'base before medium-trace'],
+  ],
+  [
     'a glaze on an unmoulded base',
     'glaze drops',
     ['pour base', 'unmould base', 'glaze drops'],
@@ -157,6 +236,24 @@ const practice: readonly (readonly [string, string, string[], string[]])[] = [
     ['pour base', 'unmould base', 'dip coat', 'glaze drops', 'wrap base'],
     ['after unmould-base', 'base cured', 'coat cured'],
   ],
+  [
+    'testing for lye',
+    'zap-test base',
+    ['pour base', 'unmould base', 'zap-test base'],
+    ['after unmould-base', 'base cured'],
+  ],
+  [
+    'wrapping what is tested',
+    'wrap base',
+    ['pour base', 'unmould base', 'zap-test base', 'wrap base'],
+    ['after zap-test-base', 'base cured'],
+  ],
+  [
+    'labelling',
+    'label base',
+    ['pour base', 'unmould base', 'wrap base', 'label base'],
+    ['after wrap-base', 'base cured'],
+  ],
 ];
 
 describe('what the kinds of stages bring with them', () => {
@@ -188,8 +285,8 @@ describe('what the kinds of stages bring with them', () => {
     expect(handsOnOf({ kind: 'cut', setupMin: 4 })).toEqual({ setupMin: 4, perPieceS: 0 });
     expect(handsOnOf({ kind: 'cut', perPieceS: 9 })).toEqual({ setupMin: 0, perPieceS: 9 });
     expect(handsOnOf({ kind: 'cut', setupMin: 0, perPieceS: 0 })).toEqual({ setupMin: 0, perPieceS: 0 });
-    for (const { handsOn } of Object.values(stageKindFacts)) {
-      expect(handsOn.setupMin + handsOn.perPieceS).toBeGreaterThan(0);
+    for (const { handsOn, restMin } of Object.values(stageKindFacts)) {
+      expect(handsOn.setupMin + handsOn.perPieceS > 0).toBe(restMin === undefined);
     }
   });
 

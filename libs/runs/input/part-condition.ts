@@ -29,8 +29,8 @@ export function hostOf(
   if (onto !== undefined) return onto;
   if (stageKindFacts[stage.kind].hosted === undefined) return undefined;
   const own = design.parts.find(({ key }) => key === stage.part);
-  // A stage that sets something in may be said to handle what it is set into.
-  if (stage.kind === 'set-in' && own !== undefined && own.kind !== 'decor')
+  // A stage that sets or sprinkles something in may be said to handle what that goes into.
+  if (!stageKindFacts[stage.kind].makes && own !== undefined && own.kind !== 'decor')
     return isThere(own) ? own : undefined;
   const among = stage.kind === 'layer' ? castTogether(design, stage.part) : design.parts;
   const made = among.flatMap((part) => {

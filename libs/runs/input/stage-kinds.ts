@@ -1,3 +1,4 @@
+import type { WayOfWorking } from '#clocks';
 import type { CautionCode, ClosingState, OpeningState, Stage, StageKind } from '#contract';
 import type { Evidence } from '#units';
 
@@ -11,27 +12,41 @@ export type PartCondition =
   | 'melted'
   | 'decor';
 
+/** What is lost where a stage comes too late: sound pieces, or no more than how they look and how easy they are to work. */
+export type Loss = 'pieces' | 'looks';
+
 /** What a stage waits for, or must come before, of a part. */
-interface StateWait {
+export interface StateWait {
   readonly opens?: OpeningState;
   readonly closes?: ClosingState;
+  /** Where it closes; pieces if it is not said. */
+  readonly loses?: Loss;
 }
 
 /** What a kind of stage asks of the soap, by how the part was made and where it is; nothing where nothing is said. */
 export interface KindWait {
   /**
    * Whose states count: `cavity`, of all that was cast together with the part that is handled; `host`, of what that part
-   * is put onto or into; `piece`, of all that is on the piece by then.
+   * is put onto or into; `piece`, of all that is on the piece by then; `own`, of the part alone.
    */
-  readonly of: 'cavity' | 'host' | 'piece';
+  readonly of: 'cavity' | 'host' | 'piece' | 'own';
   readonly states: Readonly<Partial<Record<PartCondition, StateWait>>>;
   readonly evidence: Evidence;
 }
 
-/** Kinds of stages that come first if there are any: of what was cast with the part itself, or with what it is put onto. */
-interface KindOrder {
-  readonly of: 'cavity' | 'host';
+/**
+ * Kinds of stages that come first if there are any: of what was cast with the part itself, or with what it is put onto, of
+ * what was mixed with it, or of all that is on the piece.
+ */
+export interface KindOrder {
+  readonly of: 'cavity' | 'host' | 'batch' | 'piece';
   readonly kinds: readonly StageKind[];
+}
+
+/** What a kind of stage asks of what is still in jug, pot or bowl, if the design has the stage that it counts from. */
+export interface BatchWait extends StateWait {
+  readonly from: 'make-lye' | 'melt-fats' | 'mix' | 'cook';
+  readonly evidence: Evidence;
 }
 
 /** Time at the bench, as a maker would enter it. */
@@ -47,12 +62,19 @@ export interface StageKindFacts {
   readonly makes: boolean;
   /** It frees the mould that holds its part. */
   readonly frees: boolean;
+  /** It is done for a whole batch, before any part of it is made. */
+  readonly prepares?: true;
+  /** It takes time, and nobody's: minutes where the design does not say how many. Common practice, no source. */
+  readonly restMin?: number;
+  /** How its batter is brought into or onto the pieces, which says how thick that may be. */
+  readonly fills?: WayOfWorking;
   /** What it usually takes where the design does not say. Common practice, no source: for two dozen pieces by one maker. */
   readonly handsOn: HandsOn;
   /** What it makes is put onto or into another part. */
   readonly hosted?: true;
-  readonly after?: KindOrder;
+  readonly after?: readonly KindOrder[];
   readonly waits?: KindWait;
+  readonly batch?: readonly BatchWait[];
   /** Shown at every stage of the kind. */
   readonly cautions: readonly CautionCode[];
 }
@@ -62,19 +84,95 @@ const fromMemory: Evidence = { kind: 'from memory' };
 
 const hands = (setupMin: number, perPieceS: number): HandsOn => ({ setupMin, perPieceS });
 
+const spoonable: BatchWait = { from: 'cook', closes: 'spoonable-until', evidence: commonPractice };
+
 const freshlyPoured: StateWait = { opens: 'holds-layer', closes: 'bonds-until' };
+
+const onceCured: KindWait = {
+  of: 'piece',
+  states: {
+    'in-mould': { opens: 'cured' },
+    'out-of-mould': { opens: 'cured' },
+    'without-mould': { opens: 'cured' },
+    dipped: { opens: 'cured' },
+    piped: { opens: 'cured' },
+  },
+  evidence: commonPractice,
+};
 
 /**
  * One row per kind of stage, with the physics that come with it. To add a kind: a name in the contract, a row here, and
  * its test.
  */
 export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
+  'make-lye': {
+    makes: false,
+    frees: false,
+    prepares: true,
+    handsOn: hands(15, 0),
+    cautions: ['caution.lye', 'caution.lye-making'],
+  },
+  'melt-fats': {
+    makes: false,
+    frees: false,
+    prepares: true,
+    handsOn: hands(15, 0),
+    cautions: ['caution.hot-fats'],
+  },
+  mix: {
+    makes: false,
+    frees: false,
+    prepares: true,
+    handsOn: hands(15, 0),
+    after: [{ of: 'batch', kinds: ['make-lye', 'melt-fats'] }],
+    batch: [
+      { from: 'make-lye', opens: 'lye-cool', closes: 'lye-keeps-until', evidence: commonPractice },
+      // Fats are warmed again where they have grown too cool.
+      { from: 'melt-fats', opens: 'fats-cool', evidence: commonPractice },
+    ],
+    cautions: ['caution.lye'],
+  },
+  split: {
+    makes: false,
+    frees: false,
+    prepares: true,
+    handsOn: hands(10, 0),
+    after: [{ of: 'batch', kinds: ['mix'] }],
+    batch: [{ from: 'mix', opens: 'emulsion', closes: 'medium-trace', evidence: commonPractice }],
+    cautions: ['caution.lye'],
+  },
+  cook: {
+    makes: false,
+    frees: false,
+    prepares: true,
+    handsOn: hands(90, 0),
+    after: [{ of: 'batch', kinds: ['mix', 'split'] }],
+    batch: [{ from: 'mix', opens: 'light-trace', evidence: commonPractice }],
+    cautions: ['caution.lye', 'caution.cooking'],
+  },
+  rebatch: {
+    makes: false,
+    frees: false,
+    prepares: true,
+    handsOn: hands(60, 0),
+    after: [{ of: 'batch', kinds: ['mix', 'cook'] }],
+    cautions: ['caution.fresh-soap', 'caution.cooking'],
+  },
   'press-decor': { makes: true, frees: false, handsOn: hands(10, 60), cautions: ['caution.fresh-soap'] },
-  pour: { makes: true, frees: false, handsOn: hands(35, 8), cautions: ['caution.lye'] },
+  pour: {
+    makes: true,
+    frees: false,
+    handsOn: hands(35, 8),
+    fills: 'pour',
+    batch: [spoonable],
+    cautions: ['caution.lye'],
+  },
   layer: {
     makes: true,
     frees: false,
     handsOn: hands(30, 8),
+    fills: 'layer',
+    batch: [spoonable],
     hosted: true,
     waits: { of: 'host', states: { 'in-mould': freshlyPoured }, evidence: commonPractice },
     cautions: ['caution.lye'],
@@ -100,15 +198,17 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     makes: false,
     frees: false,
     handsOn: hands(5, 30),
-    after: { of: 'cavity', kinds: ['unmould'] },
+    after: [{ of: 'cavity', kinds: ['unmould'] }],
     cautions: ['caution.fresh-soap'],
   },
   dip: {
     makes: true,
     frees: false,
     handsOn: hands(35, 15),
+    fills: 'dip',
+    batch: [spoonable],
     hosted: true,
-    after: { of: 'host', kinds: ['unmould'] },
+    after: [{ of: 'host', kinds: ['unmould'] }],
     waits: {
       of: 'host',
       states: {
@@ -126,6 +226,8 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     makes: true,
     frees: false,
     handsOn: hands(35, 30),
+    fills: 'pipe',
+    batch: [spoonable],
     hosted: true,
     waits: {
       of: 'host',
@@ -155,6 +257,40 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     },
     cautions: ['caution.fresh-soap'],
   },
+  sprinkle: {
+    makes: false,
+    frees: false,
+    handsOn: hands(3, 5),
+    hosted: true,
+    waits: {
+      of: 'host',
+      states: {
+        'in-mould': { closes: 'takes-decor-until' },
+        'without-mould': { closes: 'takes-decor-until' },
+        dipped: { closes: 'coat-tacky-until' },
+        piped: { closes: 'piping-skinned' },
+      },
+      evidence: commonPractice,
+    },
+    cautions: ['caution.fresh-soap'],
+  },
+  mist: {
+    makes: false,
+    frees: false,
+    handsOn: hands(2, 3),
+    waits: {
+      of: 'own',
+      // It keeps ash off, and helps what is put on; without it the pieces are sound.
+      states: {
+        'in-mould': { closes: 'skinned', loses: 'looks' },
+        'without-mould': { closes: 'skinned', loses: 'looks' },
+        dipped: { closes: 'coat-tacky-until', loses: 'looks' },
+        piped: { closes: 'piping-skinned', loses: 'looks' },
+      },
+      evidence: commonPractice,
+    },
+    cautions: ['caution.alcohol', 'caution.fresh-soap'],
+  },
   glaze: {
     makes: true,
     frees: false,
@@ -174,11 +310,18 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     },
     cautions: ['caution.hot-base', 'caution.alcohol'],
   },
+  rest: {
+    makes: false,
+    frees: false,
+    restMin: 60,
+    handsOn: hands(0, 0),
+    cautions: [],
+  },
   turn: {
     makes: false,
     frees: false,
     handsOn: hands(2, 12),
-    after: { of: 'cavity', kinds: ['unmould'] },
+    after: [{ of: 'cavity', kinds: ['unmould'] }],
     waits: {
       of: 'piece',
       states: {
@@ -194,7 +337,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     makes: false,
     frees: false,
     handsOn: hands(10, 20),
-    after: { of: 'cavity', kinds: ['unmould'] },
+    after: [{ of: 'cavity', kinds: ['unmould'] }],
     // Soap that is unmoulded first is firm by then; a block that is cut in its mould needs only to stand.
     waits: {
       of: 'cavity',
@@ -214,25 +357,38 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     makes: false,
     frees: false,
     handsOn: hands(5, 20),
-    after: { of: 'cavity', kinds: ['unmould'] },
+    after: [{ of: 'cavity', kinds: ['unmould'] }],
     cautions: ['caution.fresh-soap'],
+  },
+  'zap-test': {
+    makes: false,
+    frees: false,
+    handsOn: hands(10, 0),
+    after: [{ of: 'cavity', kinds: ['unmould', 'cut'] }],
+    waits: onceCured,
+    cautions: ['caution.zap-test'],
   },
   wrap: {
     makes: false,
     frees: false,
     handsOn: hands(5, 60),
-    after: { of: 'cavity', kinds: ['unmould', 'cut'] },
-    waits: {
-      of: 'piece',
-      states: {
-        'in-mould': { opens: 'cured' },
-        'out-of-mould': { opens: 'cured' },
-        'without-mould': { opens: 'cured' },
-        dipped: { opens: 'cured' },
-        piped: { opens: 'cured' },
-      },
-      evidence: commonPractice,
-    },
+    after: [
+      { of: 'piece', kinds: ['zap-test'] },
+      { of: 'cavity', kinds: ['unmould', 'cut'] },
+    ],
+    waits: onceCured,
+    cautions: [],
+  },
+  label: {
+    makes: false,
+    frees: false,
+    handsOn: hands(5, 20),
+    after: [
+      { of: 'cavity', kinds: ['wrap'] },
+      { of: 'piece', kinds: ['zap-test'] },
+      { of: 'cavity', kinds: ['unmould', 'cut'] },
+    ],
+    waits: onceCured,
     cautions: [],
   },
 };
@@ -245,4 +401,10 @@ export function handsOnOf({
 }: Pick<Stage, 'kind' | 'setupMin' | 'perPieceS'>): HandsOn {
   if (setupMin === undefined && perPieceS === undefined) return stageKindFacts[kind].handsOn;
   return { setupMin: setupMin ?? 0, perPieceS: perPieceS ?? 0 };
+}
+
+/** How long a rest lasts, in minutes. @returns undefined for work */
+export function restMinutesOf({ kind, restMin }: Pick<Stage, 'kind' | 'restMin'>): number | undefined {
+  const usual = stageKindFacts[kind].restMin;
+  return usual === undefined ? undefined : (restMin ?? usual);
 }

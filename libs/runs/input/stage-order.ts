@@ -1,4 +1,7 @@
-import type { PieceDesign, Stage } from '#contract';
+import type { StateId } from '#clocks';
+import type { PieceDesign, Stage, StageKind, Wait } from '#contract';
+import { countsFrom } from './counts-from.js';
+import { mixedTogether } from './mixed-together.js';
 import type { PartsOfPieces } from './pieces.js';
 import { stageKindFacts } from './stage-kinds.js';
 
@@ -12,18 +15,56 @@ export function makingStage(design: Outline, part: string): Stage | undefined {
   return design.stages.find((stage) => stage.part === part && stageKindFacts[stage.kind].makes);
 }
 
+/**
+ * Whether a stage is done before the part that it names is made: what prepares its batch, and a rest that the maker wrote
+ * down ahead of the making.
+ */
+export function isBeforeMaking(design: Outline, stage: Stage): boolean {
+  const { prepares, restMin } = stageKindFacts[stage.kind];
+  if (prepares === true) return true;
+  if (restMin === undefined) return false;
+  const making = makingStage(design, stage.part);
+  return making !== undefined && design.stages.indexOf(stage) < design.stages.indexOf(making);
+}
+
+/** The stage of a kind that prepares the batch of a part; the first where several do. */
+export function preparingStage(design: Outline, part: string, kind: StageKind): Stage | undefined {
+  const batch = mixedTogether(design, part);
+  return design.stages.find((stage) => stage.kind === kind && batch.some(({ key }) => key === stage.part));
+}
+
+/** The stage from whose end a state of a part counts, in the order of a design: the making also for what dries later. */
+export function startingStage(design: Outline, part: string, state: StateId): Stage | undefined {
+  const beginning = countsFrom(state);
+  if (beginning === 'making' || beginning === 'unmoulding') return makingStage(design, part);
+  const again = beginning === 'cook' ? preparingStage(design, part, 'rebatch') : undefined;
+  return again ?? preparingStage(design, part, beginning);
+}
+
+/** The stages that a wait counts from, one for each of its sides. */
+export function stagesBehind(design: Outline, { part, opens, closes }: Wait): Stage[] {
+  return [opens, closes].flatMap((state) =>
+    state === undefined ? [] : (startingStage(design, part, state) ?? []),
+  );
+}
+
 /** Whether one stage comes before another by the links and waits of a design. */
 export function leadsTo(design: Outline, from: string, to: string): boolean {
   const reached = new Set([from]);
+  const waiting = design.waits.map((wait) => ({
+    stage: wait.stage,
+    behind: stagesBehind(design, wait).map(({ key }) => key),
+  }));
   // A set that grows while it is walked through is walked through to its end.
   for (const key of reached) {
     const makes = design.stages.filter(
       (stage) => stage.key === key && makingStage(design, stage.part) === stage,
     );
     for (const link of design.links) if (link.from === key) reached.add(link.to);
+    for (const { stage, behind } of waiting) if (behind.includes(key)) reached.add(stage);
     for (const { part } of makes) {
-      for (const wait of design.waits) if (wait.part === part) reached.add(wait.stage);
-      for (const stage of design.stages) if (stage.part === part) reached.add(stage.key);
+      for (const stage of design.stages)
+        if (stage.part === part && !isBeforeMaking(design, stage)) reached.add(stage.key);
     }
   }
   return reached.has(to);

@@ -1,16 +1,20 @@
 import type { Link, PieceDesign, RunGroup, RunOrder, Stage } from '#contract';
 import { castTogether } from './part-condition.js';
+import { mixedTogether } from './mixed-together.js';
 import { piecesAlike, piecesIn, type RunDesign } from './pieces.js';
 import { stageKindFacts } from './stage-kinds.js';
 import type { Outline } from './stage-order.js';
 
 /**
  * Whether a stage is done for pieces that have these parts: for those that have its own part, and what handles a cavity
- * for those that have anything in it, unless a stage of the same kind is theirs alone.
+ * for those that have anything in it, unless a stage of the same kind is theirs alone. What prepares a batch is done for all
+ * pieces that have anything of it.
  */
 export function isDoneFor(design: Outline, { kind, part }: Stage, has: ReadonlySet<string>): boolean {
   if (has.has(part)) return true;
-  if (stageKindFacts[kind].makes) return false;
+  const { makes, prepares } = stageKindFacts[kind];
+  if (prepares === true) return mixedTogether(design, part).some(({ key }) => has.has(key));
+  if (makes) return false;
   const shared = castTogether(design, part).some(({ key }) => has.has(key));
   return shared && !design.stages.some((other) => other.kind === kind && has.has(other.part));
 }

@@ -6,13 +6,14 @@ import { latestAttempt } from './run-progress.js';
 import { countsFrom } from '../input/counts-from.js';
 import { comesInto } from '../input/states-of-parts.js';
 import { freeingStage, makingStage } from '../input/resolve-run.js';
+import { startingStage } from '../input/stage-order.js';
 import type { RunState } from '../assessed-run.js';
 import type { LogPlace } from './effective-log.js';
 
 /**
  * Takes down that a part was looked at: it had a state not yet, already, or just now. That says something only once
- * the state's clock runs: from lye-in for the batter, which the entry must tell, from the unmoulding for the cure, from
- * the making of the part for the rest.
+ * the state's clock runs: for the batter from its mixing, or from lye-in, which the entry must tell; from the unmoulding for
+ * the cure, from the making of the part for the rest.
  */
 export function applySeen(
   { run, progress, clocks }: RunState,
@@ -26,13 +27,13 @@ export function applySeen(
     return [unknownName(['part'], 'part', entry.part, made)];
   }
   if (!comesInto(run.design, part, entry.state)) return [noClock(entry, part.title)];
-  const { clock } = states[entry.state];
   const attempt = latestAttempt(progress, making.key);
-  const starter =
-    countsFrom(entry.state) === 'unmoulding' ? (freeingStage(run.design, part) ?? making) : making;
+  const unmoulded = countsFrom(entry.state) === 'unmoulding' ? freeingStage(run.design, part) : undefined;
+  const begins = unmoulded ?? startingStage(run.design, part.key, entry.state);
+  const starter = begins ?? making;
   const started = latestAttempt(progress, starter.key);
   const since = entry.since === undefined ? undefined : minuteOfIso(entry.since);
-  const from = since ?? (clock === 'batter' ? undefined : started?.endedAt);
+  const from = since ?? (begins === undefined ? undefined : started?.endedAt);
   if (attempt === undefined || from === undefined) return [notStarted(entry, starter.title)];
   if (at <= from) return [beforeStart(entry)];
   const forecast = clocks.get(part.key)?.get(entry.state);

@@ -6,12 +6,13 @@ import { applySeen } from './apply-seen.js';
 import { applyWeighIn } from './apply-weigh-in.js';
 import { applyWeighing } from './apply-weighing.js';
 import { applyMishap } from './respond-to-mishap.js';
-import { handsOnMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
+import { stageMinutes, latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
 import type { LogLine } from '../input/input.js';
 import { effectiveLog, type LogPlace } from './effective-log.js';
 import { piecesOfStage } from '../input/stage-pieces.js';
 import { makingStage, ownDesign, type ResolvedRun } from '../input/resolve-run.js';
+import { isBeforeMaking, stagesBehind, startingStage } from '../input/stage-order.js';
 
 export interface FoldedLog {
   readonly progress: RunProgress;
@@ -125,14 +126,16 @@ function applyDone(
   attempt.status = 'done';
   attempt.entry = ref;
   attempt.place = place;
-  attempt.startedAt = started ?? ((at - handsOnMinutes(attempt.stage, attempt.count)) as Minute);
+  attempt.startedAt = started ?? ((at - stageMinutes(attempt.stage, attempt.count)) as Minute);
   attempt.endedAt = at;
   return [];
 }
 
 /** The stage that makes what this one handles. */
 function madeBefore(run: ResolvedRun, stage: string): string[] {
-  const making = makingStage(run.design, run.stages.get(stage)?.part ?? '');
+  const found = run.stages.get(stage);
+  if (found === undefined || isBeforeMaking(run.design, found)) return [];
+  const making = makingStage(run.design, found.part);
   return making === undefined || making.key === stage ? [] : [making.key];
 }
 
@@ -144,7 +147,9 @@ function notDoneBefore(run: ResolvedRun, progress: RunProgress, stage: string): 
   const { links, waits } = ownDesign(run);
   const before = new Set([
     ...links.filter((link) => link.to === stage).map((link) => link.from),
-    ...waits.flatMap((wait) => (wait.stage === stage ? (makingStage(run.design, wait.part)?.key ?? []) : [])),
+    ...waits.flatMap((wait) =>
+      wait.stage === stage ? stagesBehind(run.design, wait).map(({ key }) => key) : [],
+    ),
     ...madeBefore(run, stage),
   ]);
   return [...before].flatMap((key) => {
@@ -158,9 +163,9 @@ function notDoneBefore(run: ResolvedRun, progress: RunProgress, stage: string): 
 /** Whether the stage waits for a state of a part that is made. */
 function waitsForSoap(run: ResolvedRun, progress: RunProgress, stage: string): boolean {
   return run.design.waits.some((wait) => {
-    const making = makingStage(run.design, wait.part);
-    if (wait.stage !== stage || wait.opens === undefined || making === undefined) return false;
-    return latestAttempt(progress, making.key)?.status === 'done';
+    if (wait.stage !== stage || wait.opens === undefined) return false;
+    const from = startingStage(run.design, wait.part, wait.opens);
+    return from !== undefined && latestAttempt(progress, from.key)?.status === 'done';
   });
 }
 

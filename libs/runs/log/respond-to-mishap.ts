@@ -4,6 +4,7 @@ import { latestAttempt, type RunProgress, type StageAttempt } from './run-progre
 import { unknownName } from '../input/name-issues.js';
 import { isDoneFor, piecesOfStage } from '../input/stage-pieces.js';
 import { makingStage, type ResolvedRun } from '../input/resolve-run.js';
+import { stagesBehind } from '../input/stage-order.js';
 
 /**
  * Changes where the run stands after a mishap.
@@ -99,8 +100,7 @@ export function builtOn(run: ResolvedRun, stage: string): Set<string> {
     const before = found.size;
     for (const link of run.design.links) if (found.has(link.from)) found.add(link.to);
     for (const wait of run.design.waits) {
-      const making = makingStage(run.design, wait.part);
-      if (making !== undefined && found.has(making.key)) found.add(wait.stage);
+      if (stagesBehind(run.design, wait).some(({ key }) => found.has(key))) found.add(wait.stage);
     }
     grew = found.size > before;
   }

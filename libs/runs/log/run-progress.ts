@@ -1,6 +1,6 @@
 import type { MishapKind, MishapResponse, SoapState, Stage } from '#contract';
 import type { Minute } from '#units';
-import { handsOnOf } from '../input/stage-kinds.js';
+import { handsOnOf, restMinutesOf } from '../input/stage-kinds.js';
 
 /** One try at a stage. A remade stage has a second attempt; the first stays on record. */
 export interface StageAttempt {
@@ -90,4 +90,9 @@ export function latestAttempt(progress: RunProgress, stage: string): StageAttemp
 export function handsOnMinutes(stage: Stage, count: number): number {
   const { setupMin, perPieceS } = handsOnOf(stage);
   return setupMin + Math.ceil((perPieceS * count) / 60);
+}
+
+/** Minutes from the start of a stage to its end: hands-on, or those of a rest, in which nobody is needed. */
+export function stageMinutes(stage: Stage, count: number): number {
+  return restMinutesOf(stage) ?? handsOnMinutes(stage, count);
 }

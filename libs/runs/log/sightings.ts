@@ -2,7 +2,8 @@ import type { StateId } from '#clocks';
 import type { Minute } from '#units';
 import { countsFrom } from '../input/counts-from.js';
 import { handsOnOf } from '../input/stage-kinds.js';
-import { cureStarts, makingAttempt, type RunState } from '../assessed-run.js';
+import { startingStage } from '../input/stage-order.js';
+import { cureStarts, liveAttempts, makingAttempt, type RunState } from '../assessed-run.js';
 import { latestAttempt, type StageAttempt } from './run-progress.js';
 
 /** One look at one state of one part: it had come already, not yet, or just then. */
@@ -72,14 +73,17 @@ function clockStart(runState: RunState, part: string, state: StateId): Minute | 
   return clockStarter(runState, part, state)?.endedAt;
 }
 
-/** The stage at whose end a part's clock begins: its making, or for the cure its unmoulding. */
+/** The stage at whose end a part's clock begins: its making, for the cure its unmoulding, or what prepares its batch. */
 export function clockStarter(
   runState: RunState,
   part: string,
   state: StateId | undefined,
 ): StageAttempt | undefined {
-  if (state === undefined || countsFrom(state) === 'making') return makingAttempt(runState, part);
-  return cureStarts(runState).find((start) => start.part === part)?.attempt;
+  const beginning = state === undefined ? 'making' : countsFrom(state);
+  if (state === undefined || beginning === 'making') return makingAttempt(runState, part);
+  if (beginning === 'unmoulding') return cureStarts(runState).find((start) => start.part === part)?.attempt;
+  const from = startingStage(runState.run.design, part, state);
+  return liveAttempts(runState).find((attempt) => attempt.stage === from);
 }
 
 function lastToOpen(

@@ -2,7 +2,8 @@ import type { ResourceReference } from '#contract';
 import { instantOf, openIntervals, type OpenInterval } from '#hours';
 import type { Hold, Problem, Resource, Stage as PlannerStage, Truncation } from '#planner';
 import { minute, minuteOfIso, type Minute } from '#units';
-import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
+import { stageMinutes, type StageAttempt } from '../log/run-progress.js';
+import { restMinutesOf } from '../input/stage-kinds.js';
 import { countsFrom } from '../input/counts-from.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { Network } from './network-references.js';
@@ -105,9 +106,16 @@ function stagesOf(
       return { id, duration: attempt.endedAt - attempt.startedAt, uses: [], fixed: attempt.startedAt };
     }
     const before = previous.get(id);
+    const since = Math.max(begin, attempt.notBefore ?? begin);
+    const again = before === undefined ? {} : { previous: before };
+    // What rests needs neither hands nor hours.
+    if (restMinutesOf(attempt.stage) !== undefined) {
+      const duration = stageMinutes(attempt.stage, attempt.count);
+      return { id, duration, uses: [], earliest: since, ...again };
+    }
     return {
       id,
-      duration: handsOnMinutes(attempt.stage, attempt.count),
+      duration: stageMinutes(attempt.stage, attempt.count),
       uses: [
         { resource: 'hands', amount: 1 },
         ...attempt.stage.needs.map((need) => ({
@@ -116,8 +124,8 @@ function stagesOf(
         })),
       ],
       calendar: BENCH,
-      earliest: Math.max(begin, attempt.notBefore ?? begin),
-      ...(before === undefined ? {} : { previous: before }),
+      earliest: since,
+      ...again,
     };
   });
   // Once all is done a day that cannot be kept is a fact, no conflict: there is nothing left to plan.

@@ -15,6 +15,7 @@ import {
 import type { LagReason, NetworkLag } from './network-references.js';
 import { clockStarter } from '../log/sightings.js';
 import { countsFrom } from '../input/counts-from.js';
+import { isBeforeMaking } from '../input/stage-order.js';
 
 /** A lag, and why it is there. */
 export interface ReasonedLag {
@@ -57,6 +58,7 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
   for (const attempt of live.values()) {
     const making = makingAttempt(assessed, attempt.stage.part);
     if (making === undefined || making === attempt || isPast(making, attempt)) continue;
+    if (isBeforeMaking(assessed.run.design, attempt.stage)) continue;
     const id = `${key}/made/${attempt.stage.key}`;
     const atLeast = { kind: 'known', minutes: 0 } as const;
     add({ id, from: idOf(making), to: idOf(attempt), atLeast }, { kind: 'made', part: attempt.stage.part });

@@ -7,7 +7,7 @@ import { explainStage } from './explain-stage.js';
 import { fillingTimes } from '../clocks/filling-time.js';
 import { shownClocks } from '../observed/show-clocks.js';
 import { cureStarts, liveAttempts, stageId, type AssessedRun } from '../assessed-run.js';
-import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
+import { stageMinutes, type StageAttempt } from '../log/run-progress.js';
 import { presentGroups } from '../input/present-groups.js';
 import { groupsOfStage } from '../input/stage-pieces.js';
 import { stageKindFacts } from '../input/stage-kinds.js';
@@ -87,7 +87,7 @@ function plannedStage(
     kind: stage.kind,
     part: stage.part,
     ...piecesOf(assessed, attempt),
-    cautions: cautionsOf(attempt),
+    cautions: cautionsOf(assessed, attempt),
   };
   if (status !== 'open') {
     if (startedAt === undefined || endedAt === undefined)
@@ -114,7 +114,7 @@ function plannedStage(
     ...base,
     status: 'planned',
     startAt: isoInstant(minute(start)),
-    endAt: isoInstant(minute(start + handsOnMinutes(stage, attempt.count))),
+    endAt: isoInstant(minute(start + stageMinutes(stage, attempt.count))),
     opensAt: isoInstant(minute(Math.min(window.opens, start))),
     bestAt: isoInstant(minute(start)),
     lastCallAt: instantOrNull(window.lastCall === undefined ? undefined : Math.max(window.lastCall, start)),
@@ -128,10 +128,16 @@ function instantOrNull(at: number | undefined): string | null {
   return at === undefined ? null : isoInstant(minute(at));
 }
 
-function cautionsOf(attempt: StageAttempt): Caution[] {
-  return attempt.status === 'open'
-    ? stageKindFacts[attempt.stage.kind].cautions.map((code) => ({ code }))
-    : [];
+function cautionsOf({ run }: AssessedRun, { stage, status }: StageAttempt): Caution[] {
+  if (status !== 'open') return [];
+  const { cautions } = stageKindFacts[stage.kind];
+  const isMelted = run.parts.get(stage.part)?.kind === 'melt-and-pour';
+  // Melted base holds no lye, however it is cast.
+  const told = isMelted
+    ? cautions.map((code) => (code === 'caution.lye' ? 'caution.hot-base' : code))
+    : cautions;
+  const marked = stage.kind === 'label' && run.design.looksEdible;
+  return [...told, ...(marked ? (['caution.looks-edible'] as const) : [])].map((code) => ({ code }));
 }
 
 /** The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together. */
@@ -143,7 +149,7 @@ function readyBand(assessed: AssessedRun, schedule: Schedule): RunPlan['ready'] 
     const times = bandNow(assessed, part, 'cured');
     const begun =
       attempt.endedAt ??
-      (start === undefined ? undefined : start + handsOnMinutes(attempt.stage, attempt.count));
+      (start === undefined ? undefined : start + stageMinutes(attempt.stage, attempt.count));
     if (begun === undefined || times === undefined) return [];
     return [{ low: begun + times.low, likely: begun + times.likely, high: begun + times.high }];
   });

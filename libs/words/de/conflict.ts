@@ -1,5 +1,5 @@
 import type { ConflictReason, Loss, ResourceReference, StageReference } from '#contract';
-import { named } from '../named.js';
+import { bearerWithin, named, untilOf } from '../named.js';
 import type { MessageWords, Texts } from '../words.js';
 
 export const conflictReasons: MessageWords<ConflictReason> = {
@@ -12,12 +12,12 @@ export const conflictReasons: MessageWords<ConflictReason> = {
     `${named(stage, texts)} kommt, wenn ${named(part, texts)} gemacht ist.`,
   'conflict.opens': ({ stage, part, state, band }, texts) => {
     const { is, after } = texts.names.states[state];
-    return `${named(stage, texts)} wartet, bis ${named(part, texts)} ${is} ist: ${texts.band(band)} ${after}.`;
+    return `${named(stage, texts)} wartet, bis ${bearerWithin(part, state, texts)} ${is} ist: ${texts.band(band)} ${after}.`;
   },
   'conflict.closes': ({ stage, part, state, band }, texts) => {
-    const { is, after } = texts.names.states[state];
+    const { after } = texts.names.states[state];
     return (
-      `${named(stage, texts)} geht nur, solange ${named(part, texts)} ${is} ist: ` +
+      `${named(stage, texts)} geht nur, solange ${bearerWithin(part, state, texts)} ${untilOf(state, texts)} ist: ` +
       `bis ${texts.band(band)} ${after}.`
     );
   },
@@ -49,7 +49,7 @@ export const conflictReasons: MessageWords<ConflictReason> = {
 export const losses: MessageWords<Loss> = {
   'loss.closed': ({ stage, part, state, at }, texts) => {
     const when = at === null ? `Wenn ${named(stage, texts)} an der Reihe ist` : `Bis ${texts.dayTime(at)}`;
-    const rest = `${named(part, texts)} vielleicht nicht mehr ${texts.names.states[state].is}.`;
+    const rest = `${bearerWithin(part, state, texts)} vielleicht nicht mehr ${untilOf(state, texts)}.`;
     return at === null ? `${when}, ist ${rest}` : `${when} ist ${rest}`;
   },
   'loss.at-most': ({ stage, after, minutes }, texts) =>

@@ -50,6 +50,8 @@ export const names: Names = {
     mixing: { blender: 'mit dem Stabmixer', hand: 'von Hand' },
   },
   paces: {
+    cooling: 'wie Lauge und Fette abkühlen',
+    keeping: 'wie lange Lauge sich hält',
     batter: 'wie der Leim andickt',
     early: 'die ersten Stunden nach dem Gießen',
     set: 'wie die Seife fest wird',
@@ -57,6 +59,12 @@ export const names: Names = {
     cure: 'wie die Seife reift',
   },
   stageKinds: {
+    'make-lye': 'die Lauge anrühren',
+    'melt-fats': 'die Fette schmelzen',
+    mix: 'verrühren',
+    split: 'aufteilen und färben',
+    cook: 'kochen',
+    rebatch: 'noch einmal einschmelzen',
     'press-decor': 'Dekor pressen',
     pour: 'gießen',
     layer: 'eine Schicht gießen',
@@ -65,11 +73,16 @@ export const names: Names = {
     dip: 'tunken',
     pipe: 'spritzen',
     'set-in': 'einsetzen',
+    sprinkle: 'bestreuen',
+    mist: 'mit Alkohol besprühen',
     glaze: 'übergießen',
+    rest: 'ruhen lassen',
     turn: 'wenden',
     cut: 'schneiden',
     stamp: 'stempeln',
+    'zap-test': 'auf Lauge prüfen',
     wrap: 'einwickeln',
+    label: 'etikettieren',
   },
   evidence: ({ kind, source }) => {
     if (kind === 'common practice') return 'übliche Praxis, ohne Quelle';

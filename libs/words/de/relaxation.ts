@@ -1,5 +1,5 @@
 import type { ConflictTiming, Relaxation, StageReference } from '#contract';
-import { named, stretch } from '../named.js';
+import { bearerOf, named, stretch, untilOf } from '../named.js';
 import type { MessageWords, Texts } from '../words.js';
 import { amountOf } from './conflict.js';
 
@@ -10,11 +10,11 @@ export const relaxations: MessageWords<Relaxation> = {
     `${named(stage, texts)} bis ${instead(lengths, texts, `nach ${named(after, texts)}`)} beginnen.`,
   'relaxation.opens': ({ part, state, ...lengths }, texts) => {
     const { is, after } = texts.names.states[state];
-    return `${named(part, texts)} müsste ${instead(lengths, texts, after)} ${is} sein.`;
+    return `${bearerOf(part, state, texts)} müsste ${instead(lengths, texts, after)} ${is} sein.`;
   },
   'relaxation.closes': ({ part, state, ...lengths }, texts) => {
-    const { is, after } = texts.names.states[state];
-    return `${named(part, texts)} müsste bis ${instead(lengths, texts, after)} ${is} bleiben.`;
+    const { after } = texts.names.states[state];
+    return `${bearerOf(part, state, texts)} müsste bis ${instead(lengths, texts, after)} ${untilOf(state, texts)} bleiben.`;
   },
   'relaxation.cures': ({ part, minutes, insteadOf }, texts) =>
     `${named(part, texts)} ${texts.duration(minutes)} reifen lassen statt ${texts.duration(insteadOf)}.`,

@@ -1,6 +1,8 @@
 import type { Names } from '../names.js';
 
 const lye = 'nach der Laugenzugabe';
+const lyeFor = (part: string): string => `die Lauge für ${part}`;
+const made = 'nach dem Anrühren';
 const pour = 'nach dem Gießen';
 const dip = 'nach dem Tauchen';
 const piping = 'nach dem Aufspritzen';
@@ -8,15 +10,23 @@ const glaze = 'nach dem Übergießen';
 const unmoulding = 'nach dem Ausformen';
 
 export const states: Names['states'] = {
+  'lye-cool': { of: lyeFor, is: 'kühl genug zum Verrühren', after: made },
+  'lye-keeps-until': { of: lyeFor, is: 'noch brauchbar', after: made },
+  'fats-cool': {
+    of: (part) => `das geschmolzene Fett für ${part}`,
+    is: 'kühl genug zum Verrühren',
+    after: 'nach dem Schmelzen',
+  },
   emulsion: { is: 'stabil emulgiert', after: lye },
   'light-trace': { is: 'leicht angedickt', after: lye },
-  'medium-trace': { is: 'mittel angedickt', after: lye },
-  'thick-trace': { is: 'stark angedickt', after: lye },
-  stiff: { is: 'zu fest zum Verarbeiten', after: lye },
+  'medium-trace': { is: 'mittel angedickt', until: 'dünner als mittel angedickt', after: lye },
+  'thick-trace': { is: 'stark angedickt', until: 'dünner als stark angedickt', after: lye },
+  stiff: { is: 'zu fest zum Verarbeiten', until: 'weich genug zum Verarbeiten', after: lye },
+  'spoonable-until': { is: 'noch weich genug zum Einfüllen', after: 'nach dem Kochen' },
   'holds-layer': { is: 'tragfähig für eine zweite Schicht', after: pour },
   'bonds-until': { is: 'noch bindefähig für eine zweite Schicht', after: pour },
   'takes-decor-until': { is: 'oben noch weich genug für Dekor', after: pour },
-  skinned: { is: 'mit einer Haut überzogen', after: pour },
+  skinned: { is: 'mit einer Haut überzogen', until: 'noch ohne Haut', after: pour },
   patchable: { is: 'knetbar wie Teig', after: pour },
   firm: { is: 'fest genug zum Ausformen', after: pour },
   'pliable-until': { is: 'weich genug zum Ausbessern', after: pour },

@@ -1,15 +1,15 @@
 import type { Influence, Why } from '#contract';
-import { named } from '../named.js';
+import { bearerOf, named, untilOf } from '../named.js';
 import type { MessageWords, Texts } from '../words.js';
 
 export const why: MessageWords<Why> = {
   'why.opens': ({ part, state, band, influences }, texts) => {
     const { is, after } = texts.names.states[state];
-    return `${named(part, texts)} ist ${texts.band(band)} ${after} ${is}${pushes(influences, texts)}.`;
+    return `${bearerOf(part, state, texts)} ist ${texts.band(band)} ${after} ${is}${pushes(influences, texts)}.`;
   },
   'why.closes': ({ part, state, band }, texts) => {
-    const { is, after } = texts.names.states[state];
-    return `${named(part, texts)} bleibt bis ${texts.band(band)} ${after} ${is}.`;
+    const { after } = texts.names.states[state];
+    return `${bearerOf(part, state, texts)} bleibt bis ${texts.band(band)} ${after} ${untilOf(state, texts)}.`;
   },
   'why.at-least': ({ after, minutes }, texts) =>
     `Frühestens ${texts.duration(minutes)} nach ${named(after, texts)}.`,

@@ -1,5 +1,5 @@
 import type { ConflictReason, Loss, ResourceReference, StageReference } from '#contract';
-import { named } from '../named.js';
+import { bearerWithin, named, untilOf } from '../named.js';
 import type { MessageWords, Texts } from '../words.js';
 
 export const conflictReasons: MessageWords<ConflictReason> = {
@@ -12,12 +12,12 @@ export const conflictReasons: MessageWords<ConflictReason> = {
     `${named(stage, texts)} comes after ${named(part, texts)} is made.`,
   'conflict.opens': ({ stage, part, state, band }, texts) => {
     const { is, after } = texts.names.states[state];
-    return `${named(stage, texts)} waits until ${named(part, texts)} is ${is}: ${texts.band(band)} ${after}.`;
+    return `${named(stage, texts)} waits until ${bearerWithin(part, state, texts)} is ${is}: ${texts.band(band)} ${after}.`;
   },
   'conflict.closes': ({ stage, part, state, band }, texts) => {
-    const { is, after } = texts.names.states[state];
+    const { after } = texts.names.states[state];
     return (
-      `${named(stage, texts)} must be done while ${named(part, texts)} is ${is}: ` +
+      `${named(stage, texts)} must be done while ${bearerWithin(part, state, texts)} is ${untilOf(state, texts)}: ` +
       `until ${texts.band(band)} ${after}.`
     );
   },
@@ -50,7 +50,7 @@ export const conflictReasons: MessageWords<ConflictReason> = {
 export const losses: MessageWords<Loss> = {
   'loss.closed': ({ stage, part, state, at }, texts) => {
     const by = at === null ? `When it is time for ${named(stage, texts)}` : `By ${texts.dayTime(at)}`;
-    return `${by}, ${named(part, texts)} may no longer be ${texts.names.states[state].is}.`;
+    return `${by}, ${bearerWithin(part, state, texts)} may no longer be ${untilOf(state, texts)}.`;
   },
   'loss.at-most': ({ stage, after, minutes }, texts) =>
     `${named(stage, texts)} may have to start later than ${texts.duration(minutes)} after ${named(after, texts)}.`,

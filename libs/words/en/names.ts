@@ -43,6 +43,8 @@ export const names: Names = {
     mixing: { blender: 'blender', hand: 'by hand' },
   },
   paces: {
+    cooling: 'how lye and fats cool',
+    keeping: 'how long lye keeps',
     batter: 'how the batter thickens',
     early: 'the first hours after the pour',
     set: 'how the soap sets',
@@ -50,6 +52,12 @@ export const names: Names = {
     cure: 'how the soap cures',
   },
   stageKinds: {
+    'make-lye': 'make the lye',
+    'melt-fats': 'melt the fats',
+    mix: 'mix',
+    split: 'split and colour',
+    cook: 'cook',
+    rebatch: 'melt it again',
     'press-decor': 'press the decor',
     pour: 'pour',
     layer: 'pour a layer',
@@ -58,11 +66,16 @@ export const names: Names = {
     dip: 'dip',
     pipe: 'pipe',
     'set-in': 'set it in',
+    sprinkle: 'sprinkle',
+    mist: 'mist with alcohol',
     glaze: 'glaze',
+    rest: 'let it rest',
     turn: 'turn',
     cut: 'cut',
     stamp: 'stamp',
+    'zap-test': 'test it for lye',
     wrap: 'wrap',
+    label: 'label',
   },
   evidence: ({ kind, source }) => {
     if (kind === 'common practice') return 'common practice, no source';

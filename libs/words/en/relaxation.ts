@@ -1,5 +1,5 @@
 import type { ConflictTiming, Relaxation, StageReference } from '#contract';
-import { named, stretch } from '../named.js';
+import { bearerWithin, named, stretch, untilOf } from '../named.js';
 import type { MessageWords, Texts } from '../words.js';
 import { amountOf } from './conflict.js';
 
@@ -10,11 +10,11 @@ export const relaxations: MessageWords<Relaxation> = {
     `Start ${named(stage, texts)} up to ${instead(lengths, texts, `after ${named(after, texts)}`)}.`,
   'relaxation.opens': ({ part, state, ...lengths }, texts) => {
     const { is, after } = texts.names.states[state];
-    return `Get ${named(part, texts)} ${is} ${instead(lengths, texts, after)}.`;
+    return `Get ${bearerWithin(part, state, texts)} ${is} ${instead(lengths, texts, after)}.`;
   },
   'relaxation.closes': ({ part, state, ...lengths }, texts) => {
-    const { is, after } = texts.names.states[state];
-    return `Keep ${named(part, texts)} ${is} until ${instead(lengths, texts, after)}.`;
+    const { after } = texts.names.states[state];
+    return `Keep ${bearerWithin(part, state, texts)} ${untilOf(state, texts)} until ${instead(lengths, texts, after)}.`;
   },
   'relaxation.cures': ({ part, minutes, insteadOf }, texts) =>
     `Let ${named(part, texts)} cure ${texts.duration(minutes)} instead of ${texts.duration(insteadOf)}.`,

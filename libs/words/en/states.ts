@@ -1,6 +1,8 @@
 import type { Names } from '../names.js';
 
 const lye = 'after lye-in';
+const lyeFor = (part: string): string => `the lye for ${part}`;
+const made = 'after it was made';
 const pour = 'after the end of the pour';
 const dip = 'after the end of dipping';
 const piping = 'after the end of piping';
@@ -8,15 +10,23 @@ const glaze = 'after the glaze was poured';
 const unmoulding = 'after unmoulding';
 
 export const states: Names['states'] = {
+  'lye-cool': { of: lyeFor, is: 'cool enough to mix', after: made },
+  'lye-keeps-until': { of: lyeFor, is: 'fit for use', after: made },
+  'fats-cool': {
+    of: (part) => `the melted fat for ${part}`,
+    is: 'cool enough to mix',
+    after: 'after melting',
+  },
   emulsion: { is: 'a stable emulsion', after: lye },
   'light-trace': { is: 'at light trace', after: lye },
-  'medium-trace': { is: 'at medium trace', after: lye },
-  'thick-trace': { is: 'at thick trace', after: lye },
-  stiff: { is: 'too stiff to work', after: lye },
+  'medium-trace': { is: 'at medium trace', until: 'thinner than medium trace', after: lye },
+  'thick-trace': { is: 'at thick trace', until: 'thinner than thick trace', after: lye },
+  stiff: { is: 'too stiff to work', until: 'soft enough to work', after: lye },
+  'spoonable-until': { is: 'soft enough to spoon into moulds', after: 'after cooking' },
   'holds-layer': { is: 'ready to hold a second layer', after: pour },
   'bonds-until': { is: 'able to bond with a second layer', after: pour },
   'takes-decor-until': { is: 'soft enough on top to take decor', after: pour },
-  skinned: { is: 'skinned over', after: pour },
+  skinned: { is: 'skinned over', until: 'free of a skin', after: pour },
   patchable: { is: 'pliable like dough', after: pour },
   firm: { is: 'firm enough to unmould', after: pour },
   'pliable-until': { is: 'soft enough to patch', after: pour },

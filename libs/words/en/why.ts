@@ -1,15 +1,15 @@
 import type { Influence, Why } from '#contract';
-import { named } from '../named.js';
+import { bearerOf, named, untilOf } from '../named.js';
 import type { MessageWords, Texts } from '../words.js';
 
 export const why: MessageWords<Why> = {
   'why.opens': ({ part, state, band, influences }, texts) => {
     const { is, after } = texts.names.states[state];
-    return `${named(part, texts)} is ${is} ${texts.band(band)} ${after}${pushes(influences, texts)}.`;
+    return `${bearerOf(part, state, texts)} is ${is} ${texts.band(band)} ${after}${pushes(influences, texts)}.`;
   },
   'why.closes': ({ part, state, band }, texts) => {
-    const { is, after } = texts.names.states[state];
-    return `${named(part, texts)} stays ${is} until ${texts.band(band)} ${after}.`;
+    const { after } = texts.names.states[state];
+    return `${bearerOf(part, state, texts)} stays ${untilOf(state, texts)} until ${texts.band(band)} ${after}.`;
   },
   'why.at-least': ({ after, minutes }, texts) =>
     `At least ${texts.duration(minutes)} after ${named(after, texts)}.`,

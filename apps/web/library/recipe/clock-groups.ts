@@ -13,7 +13,7 @@ export function groupOf(state: Clock['state']): ClockGroup {
 export function groupClocks(
   clocks: readonly Clock[],
 ): { readonly group: ClockGroup; readonly clocks: readonly Clock[] }[] {
-  return (['batter', 'set', 'cure'] as const).flatMap((group) => {
+  return (['lye', 'fats', 'batter', 'paste', 'set', 'cure'] as const).flatMap((group) => {
     const members = clocks
       .filter(({ state }) => groupOf(state) === group)
       .sort((a, b) => a.band.likely - b.band.likely);

@@ -13,6 +13,8 @@ export const lessons: Words['lessons'] = {
   emptySteps: ['ohne Protokoll', 'nach einem Ansatz', 'nach einigen mehr'],
   toNow: 'Zu „Jetzt“',
   paces: {
+    cooling: 'Wie Lauge und Fette abkühlen',
+    keeping: 'Wie lange sich Lauge hält',
     batter: 'Wie der Seifenleim andickt',
     early: 'Die ersten Stunden nach dem Gießen',
     set: 'Wie die Seife fest wird',

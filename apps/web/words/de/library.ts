@@ -160,7 +160,10 @@ export const library: Words['library'] = {
   clocksLead:
     'Wann der Ansatz wie weit ist, und warum. Ihr eigenes Protokoll ist hier noch nicht dabei; im Plan eines Laufs ist es das.',
   clockGroups: {
+    lye: 'Lauge, ab dem Anrühren',
+    fats: 'Fette, ab dem Schmelzen',
     batter: 'Leim, ab dem Zugeben der Lauge',
+    paste: 'Gekochte Seife, ab dem Ende des Kochens',
     set: 'Festwerden, ab dem Ende des Gießens',
     cure: 'Reife, ab dem Ausformen',
   },
@@ -173,11 +176,15 @@ export const library: Words['library'] = {
   evidence: 'Beleg',
   movesTitle: 'Was am meisten ändern würde',
   states: {
+    'lye-cool': 'Lauge kühl genug',
+    'lye-keeps-until': 'Lauge hält sich',
+    'fats-cool': 'Fette kühl genug',
     emulsion: 'Stabile Emulsion',
     'light-trace': 'Leichte Spur',
     'medium-trace': 'Mittlere Spur',
     'thick-trace': 'Dicke Spur',
     stiff: 'Zu steif zum Verarbeiten',
+    'spoonable-until': 'Lässt sich einfüllen',
     'holds-layer': 'Trägt eine zweite Schicht',
     'bonds-until': 'Verbindet sich mit einer zweiten Schicht',
     'takes-decor-until': 'Weich genug für Dekor',

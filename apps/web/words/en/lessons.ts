@@ -11,6 +11,8 @@ export const lessons = {
   emptySteps: ['without a log', 'after one batch', 'after some more'],
   toNow: 'To Now',
   paces: {
+    cooling: 'How lye and fats cool',
+    keeping: 'How long lye keeps',
     batter: 'How the batter thickens',
     early: 'The first hours after the pour',
     set: 'How the soap sets',

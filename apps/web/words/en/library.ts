@@ -162,7 +162,10 @@ export const library = {
   clocksLead:
     'When the batch gets how far, and why. Your own log is not in it yet; in the plan of a run it is.',
   clockGroups: {
+    lye: 'Lye, from the time it was made',
+    fats: 'Fats, from melting',
     batter: 'Batter, from the moment the lye goes in',
+    paste: 'Cooked soap, from the end of cooking',
     set: 'Setting, from the end of the pour',
     cure: 'Cure, from unmoulding',
   },
@@ -175,11 +178,15 @@ export const library = {
   evidence: 'Evidence',
   movesTitle: 'What would change it most',
   states: {
+    'lye-cool': 'Lye cool enough',
+    'lye-keeps-until': 'Lye keeps',
+    'fats-cool': 'Fats cool enough',
     emulsion: 'Stable emulsion',
     'light-trace': 'Light trace',
     'medium-trace': 'Medium trace',
     'thick-trace': 'Thick trace',
     stiff: 'Too stiff to work',
+    'spoonable-until': 'Can be spooned',
     'holds-layer': 'Holds a second layer',
     'bonds-until': 'Bonds with a second layer',
     'takes-decor-until': 'Soft enough for decor',
