@@ -32,6 +32,19 @@ describe('npm run amounts', () => {
     }
   });
 
+  it('weighs the lye of a swirl in three colours and its top once, and says into what it is split', () => {
+    const printed = amountsCommand(['tests/fixtures/ok/swirl-loaf.yaml']).stdout;
+    expect(printed.match(/Lye: NaOH [\d.]+ g into water/g)).toHaveLength(1);
+    expect(printed.match(/^ +Olive oil +[\d.,]+ g$/gm)).toHaveLength(1);
+    expect(printed).toContain('One batch for “Swirl” and “Top”: ');
+    expect(printed).toMatch(
+      /Swirl: White +\d+ g +28%\n +Swirl: Blue +\d+ g +28%\n +\+ Blue mica +[\d.]+ g\n +Swirl: Green /,
+    );
+    const german = amountsCommand(['tests/fixtures/ok/swirl-loaf.yaml', '--lang', 'de']).stdout;
+    expect(german.match(/Lauge: NaOH/g)).toHaveLength(1);
+    expect(german).toContain('Ein Ansatz für „Swirl“ und „Top“: ');
+  });
+
   it('makes the piping batch grow from 24 to 26, the chance of running short staying within 5 %', () => {
     const [at24, at26] = [foamFor(), foamFor('--count', '26')];
     expect([at24.count, at26.count]).toEqual([24, 26]);

@@ -1,50 +1,81 @@
-import type { BatchAmounts, Cover, PartAmounts, Risk } from '#contract';
-import { fromBase } from '#units';
+import type { BatchToMix, Cover, PartAmounts, Risk, RunPlan } from '#contract';
 import type { Texts } from '#words';
-import { columns, wrap } from './text-layout.js';
+import { batchText, splitText, titleOf } from './print-batch.js';
+import { Seen } from './seen.js';
+import { wrap } from './text-layout.js';
 import { printed } from './words/index.js';
 
 const WIDTH = 100;
 
-/** What to weigh for each part of a run, how surely it reaches and where what is left over can go. */
-export function amountsSection(amounts: readonly PartAmounts[], texts: Texts): string {
+/** What to weigh for each batch, what of it each part of a run takes, how surely it reaches and where what is left over can go. */
+export function amountsSection({ batches = [], amounts }: Made, texts: Texts): string {
   const seen = new Seen();
-  return [printed[texts.language].plan.amounts, ...amounts.map((part) => partText(part, texts, seen))].join(
-    '\n',
-  );
+  const told = amounts.flatMap((part) => {
+    const batch = batches.find(({ parts }) => parts.includes(part.part));
+    const isFirst = batch?.parts[0] === part.part;
+    const isShared = batch !== undefined && batch.parts.length > 1;
+    return [
+      ...(isShared && isFirst ? [sharedText(batch, amounts, texts, seen)] : []),
+      partText(part, isShared ? { from: batch.title } : { batch }, texts, seen),
+    ];
+  });
+  return [printed[texts.language].plan.amounts, ...told].join('\n');
 }
 
-/** What was said of an earlier part and need only be pointed to. */
-class Seen {
-  readonly #titles = new Map<string, string>();
+type Made = Pick<RunPlan, 'batches' | 'amounts'>;
 
-  /** Title of the part that said the same before; undefined the first time. */
-  before(said: string, title: string): string | undefined {
-    const before = this.#titles.get(said);
-    if (before === undefined) this.#titles.set(said, title);
-    return before;
-  }
-}
-
-function partText(part: PartAmounts, texts: Texts, seen: Seen): string {
-  const [urgent, other] = [
-    part.risks.filter(({ level }) => level === 'high'),
-    part.risks.filter(({ level }) => level !== 'high'),
-  ];
+/** A batch that several parts are poured from, before them. */
+function sharedText(batch: BatchToMix, amounts: readonly PartAmounts[], texts: Texts, seen: Seen): string {
+  const words = printed[texts.language].plan;
+  const { batchG, batchMl } = batch.amounts;
+  const title = words.batchFor(texts.and(batch.parts.map((key) => texts.quoted(titleOf(amounts, key)))));
   return [
-    `  ${part.title}: ${madeText(part, texts)}`,
-    ...urgent.map((risk) => riskText(risk, part, seen, texts)),
-    ...(part.batch === undefined ? [] : batchText(part, part.batch, texts, seen)),
-    coverText(part, texts),
-    ...basisText(part, texts),
-    ...other.map((risk) => riskText(risk, part, seen, texts)),
+    `  ${title}: ${words.batter(texts.mass(batchG), texts.volume(batchMl))}`,
+    ...risksOf(batch.risks, 'high', title, seen, texts),
+    ...batchText(batch.title, batch, texts, seen),
+    ...splitText(batch, amounts, texts),
+    ...risksOf(batch.risks, 'other', title, seen, texts),
   ].join('\n');
 }
 
-/** Lye and its water: a tenth of a gram always, a hundredth where the batch is small. */
-function lyeMassText(grams: number, texts: Texts): string {
-  if (texts.system === 'us') return `${texts.number(fromBase(grams, 'oz'), 3)} oz`;
-  return `${texts.number(grams, grams < 10 ? 2 : 1)} g`;
+/** @param made its batch, where that is for this part alone, or the title of one that it shares */
+function partText(
+  part: PartAmounts,
+  made: { readonly batch?: BatchToMix | undefined; readonly from?: string },
+  texts: Texts,
+  seen: Seen,
+): string {
+  const { batch, from } = made;
+  const risks = [...(batch?.risks ?? []), ...part.risks];
+  return [
+    `  ${part.title}: ${madeText(part, texts)}`,
+    ...risksOf(risks, 'high', part.title, seen, texts),
+    ...(from === undefined ? [] : [`    ${printed[texts.language].plan.fromBatch}`]),
+    ...(batch === undefined ? [] : ownBatchText(part, batch, texts, seen)),
+    coverText(part, texts),
+    ...basisText(part, texts),
+    ...risksOf(risks, 'other', part.title, seen, texts),
+  ].join('\n');
+}
+
+/** One colour goes in with all the rest; several come when the batter is split. */
+function ownBatchText(part: PartAmounts, batch: BatchToMix, texts: Texts, seen: Seen): string[] {
+  if (batch.portions.length > 1) {
+    return [...batchText(part.title, batch, texts, seen), ...splitText(batch, [], texts)];
+  }
+  return batchText(part.title, { ...batch, amounts: part.batch ?? batch.amounts }, texts, seen);
+}
+
+function risksOf(
+  risks: readonly Risk[],
+  which: 'high' | 'other',
+  title: string,
+  seen: Seen,
+  texts: Texts,
+): string[] {
+  return risks
+    .filter(({ level }) => (level === 'high') === (which === 'high'))
+    .map((risk) => riskText(risk, title, seen, texts));
 }
 
 function madeText(part: PartAmounts, texts: Texts): string {
@@ -114,88 +145,9 @@ function basisText(part: PartAmounts, texts: Texts): string[] {
   return [wrap(`${made}${stays}.`, 4, WIDTH)];
 }
 
-function batchText(part: PartAmounts, batch: BatchAmounts, texts: Texts, seen: Seen): string[] {
-  const same = seen.before(JSON.stringify([part.told, batch]), part.title);
-  if (same !== undefined) return [`    ${printed[texts.language].plan.sameAs(texts.quoted(same))}`];
-  return [
-    wrap(factsText(part, batch, texts), 4, WIDTH),
-    ...columns(rowsOf(part, batch, texts).map(([name, value]) => [`      ${name}`, texts.mass(value)])),
-    `    ${lyeText(batch, texts)}`,
-    ...acidText(batch, texts),
-    wrap(waterText(batch, texts), 6, WIDTH),
-  ];
-}
-
-function factsText({ told }: PartAmounts, { fatsG, superfat }: BatchAmounts, texts: Texts): string {
-  if (told === undefined) throw new Error('a batch without what its recipe says');
-  const words = printed[texts.language].plan;
-  const { superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent, batterTemperatureC } = told;
-  const oil = Math.abs(superfat.used - superfatPercent) > 0.05;
-  const meant = words.superfat(texts.percent(superfatPercent));
-  const lots = words.asLotsVary(texts.range(texts.number(superfat.low), texts.percent(superfat.high)));
-  return [
-    words.fats(texts.mass(fatsG)),
-    `${oil ? `${meant}, ${words.withOil(texts.percent(superfat.used))}` : meant} (${lots})`,
-    ...(kohSharePercent === 100 ? [] : [words.naohPurity(texts.percent(naohPurityPercent))]),
-    ...(kohSharePercent === 0
-      ? []
-      : [words.kohShare(texts.percent(kohSharePercent), texts.percent(kohPurityPercent ?? 100))]),
-    words.batterAt(texts.temperature(batterTemperatureC)),
-  ].join(' · ');
-}
-
-function rowsOf(part: PartAmounts, batch: BatchAmounts, texts: Texts): [string, number][] {
-  const { materials } = texts.names;
-  const words = printed[texts.language].plan;
-  const rows: [string, number][] = [
-    ...batch.fats.map(({ fat, title, massG }): [string, number] => [texts.titled(fat, title), massG]),
-    [materials['sodium-lactate'], batch.sodiumLactateG],
-    [materials.salt, batch.saltG],
-    [materials.sugar, batch.sugarG],
-    ...batch.additions.map(({ title, massG }): [string, number] => [title, massG]),
-    [part.fragrance ?? materials.fragrance, batch.fragranceG],
-    ...batch.colourants.flatMap(({ title, massG, carrier }): [string, number][] => [
-      [title, massG],
-      ...(carrier === undefined
-        ? []
-        : [[`  ${words.stirredInto[carrier.kind]}`, carrier.massG] satisfies [string, number]]),
-    ]),
-  ];
-  return rows.filter(([, value]) => value > 0);
-}
-
-function lyeText({ naohG, kohG, waterG }: BatchAmounts, texts: Texts): string {
-  const alkalis = [
-    ...(naohG > 0 ? [`NaOH ${lyeMassText(naohG, texts)}`] : []),
-    ...(kohG > 0 ? [`KOH ${lyeMassText(kohG, texts)}`] : []),
-  ];
-  return printed[texts.language].plan.lye(texts.and(alkalis), lyeMassText(waterG, texts));
-}
-
-function acidText({ acids }: BatchAmounts, texts: Texts): string[] {
-  if (acids.length === 0) return [];
-  const names = acids.map(
-    ({ key, title, massG }) => `${texts.titled(key, title)}: ${lyeMassText(massG, texts)}`,
-  );
-  return [wrap(`${names.join('; ')}. ${printed[texts.language].plan.acids}`, 4, WIDTH)];
-}
-
-function waterText({ water }: BatchAmounts, texts: Texts): string {
-  const words = printed[texts.language].plan;
-  const { lyeConcentrationPercent, waterPerLye, waterPercentOfFats, allWaterPercentOfFats } = water;
-  const whole = (percent: number): string => texts.percent(Math.round(percent));
-  const own = words.water(
-    texts.percent(lyeConcentrationPercent),
-    texts.number(waterPerLye, 2),
-    whole(waterPercentOfFats),
-  );
-  const all = allWaterPercentOfFats - waterPercentOfFats > 0.5;
-  return all ? `${own} ${words.allWater(whole(allWaterPercentOfFats))}` : own;
-}
-
-function riskText(risk: Risk, part: PartAmounts, seen: Seen, texts: Texts): string {
+function riskText(risk: Risk, title: string, seen: Seen, texts: Texts): string {
   const text = texts.of(risk);
-  const before = seen.before(JSON.stringify(risk), part.title);
+  const before = seen.before(JSON.stringify(risk), title);
   return wrap(
     before === undefined
       ? `! ${text} ${texts.remedyOf(risk)}`

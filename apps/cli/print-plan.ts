@@ -33,7 +33,7 @@ function runSections(run: RunPlan, texts: Texts): string[] {
     tideTable(run, texts),
     addedSection(run, texts),
     ready,
-    amountsSection(run.amounts, texts),
+    amountsSection(run, texts),
   ];
 }
 
@@ -134,7 +134,7 @@ function bullets(messages: readonly Message[], texts: Texts): string[] {
 export function cautionsOf(plan: PlanDocument): Caution[] {
   return plan.runs.flatMap((run) => [
     ...run.cautions,
-    ...run.amounts.flatMap((a) => a.cautions),
+    ...[...(run.batches ?? []), ...run.amounts].flatMap((each) => each.cautions),
     ...run.stages.flatMap((s) => s.cautions),
   ]);
 }

@@ -7,12 +7,15 @@ import { printed } from './words/index.js';
 
 /** A batch sheet as text: amounts of each run, what to gather and buy for all, what a piece costs, cautions. */
 export function printSheet(sheet: AmountsDocument, texts: Texts): string {
-  const cautions = sheet.runs.flatMap((run) => [...run.cautions, ...run.amounts.flatMap((a) => a.cautions)]);
+  const cautions = sheet.runs.flatMap((run) => [
+    ...run.cautions,
+    ...[...run.batches, ...run.amounts].flatMap((each) => each.cautions),
+  ]);
   const sections = [
     ...sheet.runs.flatMap((run) => [
       heading(`${run.title} · ${printed[texts.language].plan.pieces(texts.number(run.count))}`),
       groupsSection(run, run.amounts, texts),
-      amountsSection(run.amounts, texts),
+      amountsSection(run, texts),
       costSection(run.cost, texts),
     ]),
     gatherSection(sheet.gather, texts),

@@ -12,6 +12,11 @@ const mass = z.number().meta({ description: 'grams' });
 
 const namedMass = { key, title: text, massG: mass, text: shownText };
 
+const colourantMass = z.strictObject({
+  ...namedMass,
+  carrier: z.strictObject({ kind: z.enum(carrierKinds), fat: key.optional(), massG: mass }).optional(),
+});
+
 export const batchAmounts = z
   .strictObject({
     fats: z.array(z.strictObject({ fat: key, title: text, massG: mass, text: shownText })),
@@ -27,12 +32,7 @@ export const batchAmounts = z
     saltG: mass,
     sugarG: mass,
     fragranceG: mass,
-    colourants: z.array(
-      z.strictObject({
-        ...namedMass,
-        carrier: z.strictObject({ kind: z.enum(carrierKinds), fat: key.optional(), massG: mass }).optional(),
-      }),
-    ),
+    colourants: z.array(colourantMass),
     additions: z.array(z.strictObject(namedMass)),
     batchG: mass,
     batchMl: z.number(),
@@ -85,6 +85,17 @@ export const cover = z
   })
   .meta({ id: 'Cover' });
 
+/** What a recipe says, to check the lye a second way. */
+const recipeFacts = z
+  .strictObject({
+    superfatPercent: z.number(),
+    naohPurityPercent: z.number(),
+    kohSharePercent: z.number(),
+    kohPurityPercent: z.number().optional(),
+    batterTemperatureC: z.number(),
+  })
+  .meta({ id: 'RecipeFacts', description: 'What the recipe says, to check the lye a second way' });
+
 export const partAmounts = z
   .strictObject({
     part: key,
@@ -96,17 +107,10 @@ export const partAmounts = z
     lossG: mass.optional().meta({ description: 'Stays in bowl, bag and pipette' }),
     lossFrom: z.enum(['told', 'usual']).optional().meta({ description: 'usual: nothing was told of it' }),
     recipe: key.optional(),
-    batch: batchAmounts.optional(),
-    told: z
-      .strictObject({
-        superfatPercent: z.number(),
-        naohPurityPercent: z.number(),
-        kohSharePercent: z.number(),
-        kohPurityPercent: z.number().optional(),
-        batterTemperatureC: z.number(),
-      })
-      .optional()
-      .meta({ description: 'What the recipe says, to check the lye a second way' }),
+    batch: batchAmounts.optional().meta({
+      description: 'What it takes of its batch, with its colours; what to weigh at once stands in `batches`',
+    }),
+    told: recipeFacts.optional(),
     fragrance: text.optional(),
     fragranceKey: key.optional(),
     massG: mass.optional().meta({ description: 'Melt-and-pour base, or decor where its mass is known' }),
@@ -117,6 +121,39 @@ export const partAmounts = z
     cautions: z.array(caution),
   })
   .meta({ id: 'PartAmounts' });
+
+/** What is taken off a batch once it is mixed: a part, or a portion of one. */
+const portionAmounts = z
+  .strictObject({
+    part: key,
+    portion: key.optional().meta({ description: 'Absent: all of the part' }),
+    title: text,
+    massG: mass.meta({ description: 'grams of the batch, before the colours' }),
+    sharePercent: z.number().meta({ description: 'Of the batch' }),
+    colourants: z.array(colourantMass),
+    additions: z.array(z.strictObject(namedMass)),
+    fragrances: z.array(z.strictObject(namedMass)),
+  })
+  .meta({ id: 'PortionAmounts' });
+
+/** What is mixed at once from one lye: weighed once, and split afterwards where several parts or colours come from it. */
+export const batchToMix = z
+  .strictObject({
+    batch: key.meta({ description: 'What its parts call it; the part’s own key where it is for one alone' }),
+    title: text,
+    recipe: key,
+    parts: z.array(key).min(1),
+    amounts: batchAmounts.meta({
+      description: 'What to weigh for all of it, before it is split and coloured',
+    }),
+    told: recipeFacts,
+    fragrance: text.optional(),
+    fragranceKey: key.optional(),
+    portions: z.array(portionAmounts).min(1).meta({ description: 'Their masses come to the batch' }),
+    risks: z.array(risk),
+    cautions: z.array(caution),
+  })
+  .meta({ id: 'BatchToMix' });
 
 export const materialKinds = [
   'fat',
@@ -176,7 +213,7 @@ export const pieceCost = z
 /** A batch sheet: everything to weigh, gather and pay for one or several runs. */
 export const amountsDocument = z
   .strictObject({
-    schema: z.literal('benchtide.amounts/2'),
+    schema: z.literal('benchtide.amounts/3'),
     runs: z.array(
       z.strictObject({
         run: key,
@@ -184,6 +221,7 @@ export const amountsDocument = z
         design: key,
         count: z.int(),
         ...groupsTold,
+        batches: z.array(batchToMix),
         amounts: z.array(partAmounts),
         cost: pieceCost,
         cautions: z.array(caution),
@@ -194,6 +232,8 @@ export const amountsDocument = z
   .meta({ id: 'AmountsDocument' });
 
 export type BatchAmounts = z.infer<typeof batchAmounts>;
+export type BatchToMix = z.infer<typeof batchToMix>;
+export type RecipeFacts = z.infer<typeof recipeFacts>;
 export type Cover = z.infer<typeof cover>;
 export type PartAmounts = z.infer<typeof partAmounts>;
 export type MaterialKind = (typeof materialKinds)[number];

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { partAmounts } from './amounts.js';
+import { batchToMix, partAmounts } from './amounts.js';
 import { clockForecast, fillingTime } from './clocks.js';
 import { instant, instantBand, key } from './common.js';
 import { caution } from './messages/caution.js';
@@ -86,6 +86,10 @@ export const runPlan = z
     design: key,
     count: z.int(),
     ...groupsTold,
+    batches: z
+      .array(batchToMix)
+      .optional()
+      .meta({ description: 'What is mixed at once; absent in plans of before batches could be shared' }),
     amounts: z.array(partAmounts),
     clocks: z.array(clockForecast),
     filling: z.array(fillingTime),

@@ -1,5 +1,5 @@
-import type { Learned, PartAmounts, Risk, RunTeachings, WorkshopFacts } from '#contract';
-import { failed, isNonEmpty, ok, under, type Issue, type Result } from '#units';
+import type { BatchToMix, Learned, PartAmounts, Risk, RunTeachings, WorkshopFacts } from '#contract';
+import { failed, isNonEmpty, minute, ok, under, type Issue, type Result } from '#units';
 import { checkInput } from './input/check-input.js';
 import { fillingRisk, fillingTimes } from './clocks/filling-time.js';
 import { cureByWeight } from './observed/cure-by-weight.js';
@@ -13,6 +13,8 @@ import { taughtClocks } from './clocks/taught-clocks.js';
 import { observedDraws } from './observed/observe-draws.js';
 import { liveAttempts, makingAttempt, type AssessedRun, type RunState } from './assessed-run.js';
 import { latestAttempt, type StageAttempt } from './log/run-progress.js';
+import { batchesToMix } from './amounts/batches-to-mix.js';
+import { mixedTogether } from './input/mixed-together.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
 import { soapRisks } from './amounts/soap-risks.js';
 import { stageKindFacts } from './input/stage-kinds.js';
@@ -31,6 +33,8 @@ import {
 export interface SizedRun {
   readonly assessed: AssessedRun;
   readonly amounts: PartAmounts[];
+  /** What of them is mixed at once. */
+  readonly batches: BatchToMix[];
   /** What went into batches that were made before and spoilt, or did not reach. */
   readonly spoilt: PartAmounts[];
   /** What the other runs have taught. */
@@ -63,14 +67,29 @@ export function assessRuns(input: RunsInput, { taught = true } = {}): Result<Siz
       design === bare.run.design.key ? own.map((each) => ({ part, ...each })) : [],
     );
     const assessed = withDraws({ ...bare, run: { ...bare.run, weighings } }, learned, input.workshop);
-    const sized = sizeBatches(withoutDropped(assessed), makingsOf(liveAttempts(assessed)));
+    const sized = sizeRun(assessed, input.workshop);
     if (sized.ok) {
-      const amounts = sized.value.map((part) => withRisks(part, assessed, input.workshop));
       const from = [...(input.teachings ?? []), ...others];
-      runs.push({ assessed, amounts, spoilt: spoiltBatches(assessed), learned, teachings: from });
+      runs.push({ assessed, ...sized.value, spoilt: spoiltBatches(assessed), learned, teachings: from });
     } else issues.push(...under(['runs', i], sized.issues));
   }
   return isNonEmpty(issues) ? failed(...issues) : ok(runs);
+}
+
+function sizeRun(
+  assessed: AssessedRun,
+  workshop: WorkshopFacts,
+): Result<Pick<SizedRun, 'amounts' | 'batches'>> {
+  const makings = makingsOf(assessed, liveAttempts(assessed));
+  const sized = sizeBatches(withoutDropped(assessed), makings);
+  if (!sized.ok) return sized;
+  const batches = batchesToMix(
+    assessed.run,
+    sized.value.map((amounts) => ({ amounts, round: makings.get(amounts.part)?.round })),
+  );
+  if (!batches.ok) return batches;
+  const amounts = sized.value.map((part) => withRisks(part, assessed, workshop));
+  return ok({ amounts, batches: batches.value });
 }
 
 interface BegunRun {
@@ -117,12 +136,22 @@ function tooFewCavities({ part, count }: PartAmounts, { run }: AssessedRun): Ris
   return [{ code: 'mould.too-few', level: 'high', mould: mould.title, needed, owned: mould.cavities }];
 }
 
-/** For how many pieces each part is made, and when its batch was begun if it was. */
-function makingsOf(attempts: readonly StageAttempt[]): Map<string, Making> {
+/** For how many pieces each part is made, in which round of its batch, and when that was begun if it was. */
+function makingsOf(
+  { run }: RunState,
+  attempts: readonly StageAttempt[],
+): Map<string, Making & { readonly round?: number | undefined }> {
+  const makes = attempts.filter(({ stage }) => stageKindFacts[stage.kind].makes);
   return new Map(
-    attempts
-      .filter((a) => stageKindFacts[a.stage.kind].makes)
-      .map((a) => [a.stage.part, { count: a.count, madeAt: a.startedAt }]),
+    makes.map(({ stage, count, round }) => {
+      const together = new Set(mixedTogether(run.design, stage.part).map(({ key }) => key));
+      // Once the first part of a batch is made the lye for all of them is weighed.
+      const begun = makes.flatMap((a) =>
+        a.stage === stage || (together.has(a.stage.part) && a.round === round) ? (a.startedAt ?? []) : [],
+      );
+      const madeAt = begun.length === 0 ? undefined : minute(Math.min(...begun));
+      return [stage.part, { count, madeAt, round }];
+    }),
   );
 }
 
@@ -132,10 +161,8 @@ function spoiltBatches(assessed: AssessedRun): PartAmounts[] {
   return assessed.progress.attempts
     .filter((a) => !live.has(a) && a.status !== 'open' && stageKindFacts[a.stage.kind].makes)
     .flatMap((attempt) => {
-      const parts = assessed.run.design.parts.filter(({ key }) => key === attempt.stage.part);
-      const run = { ...assessed.run, design: { ...assessed.run.design, parts } };
-      const sized = sizeBatches(run, makingsOf([attempt]));
-      return sized.ok ? sized.value : [];
+      const sized = sizeBatches(assessed.run, makingsOf(assessed, [attempt]));
+      return sized.ok ? sized.value.filter(({ part }) => part === attempt.stage.part) : [];
     });
 }
 

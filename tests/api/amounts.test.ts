@@ -45,6 +45,17 @@ describe('batch sheets over HTTP', () => {
     expect(sheet.runs[0]?.cost.currency).toBe('EUR');
   });
 
+  it('hold one lye for a swirl in three colours and its top', async () => {
+    const sheet = await sheetOf('/api/amounts-preview', loadRunFile('ok', 'swirl-loaf'));
+    const [swirl] = sheet.runs;
+    expect(swirl?.batches).toHaveLength(1);
+    const [batch] = swirl?.batches ?? [];
+    expect(batch?.portions.map(({ title }) => title)).toEqual(['White', 'Blue', 'Green', 'Top']);
+    expect(batch?.cautions.filter(({ code }) => code === 'caution.lye')).toHaveLength(1);
+    const lye = sheet.gather.lines.find(({ key }) => key === 'naoh');
+    expect(lye?.needed).toBeCloseTo(batch?.amounts.naohG ?? NaN, 9);
+  });
+
   it('answer “and for 26?” without making a run', async () => {
     const sheet = await sheetOf('/api/amounts', { ...order, count: 26 });
     const before = await sheetOf('/api/amounts', order);

@@ -5,7 +5,9 @@ import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import { risksOf } from './plan-facts.js';
 
-type Batch = NonNullable<PlanDocument['runs'][number]['amounts'][number]['batch']>;
+type Run = PlanDocument['runs'][number];
+type Part = Run['amounts'][number];
+type Batch = NonNullable<Part['batch']>;
 
 /** The headline of the batch sheet: what each part takes, and what may go wrong with it. */
 export function Amounts({ plan }: { readonly plan: PlanDocument }): ReactNode {
@@ -20,22 +22,30 @@ export function Amounts({ plan }: { readonly plan: PlanDocument }): ReactNode {
       words.ofWater(amounts.mass(waterG)),
     ].join(', ');
   const parts = plan.runs.flatMap((run) => run.amounts);
+  const shared = plan.runs.flatMap(({ batches = [] }) => batches.filter((each) => each.parts.length > 1));
+  const taken = (part: Part): string => {
+    if (part.batch === undefined) {
+      return part.massG === undefined ? words.decor(part.pieces ?? part.count) : amounts.mass(part.massG);
+    }
+    const isShared = shared.some((each) => each.parts.includes(part.part));
+    return isShared ? words.ofBatter(amounts.mass(part.batch.batchG)) : weighed(part.batch);
+  };
   const risks = risksOf(plan).filter(({ level }) => level !== 'low');
   if (parts.length === 0) return null;
   return (
     <section className="stack tight">
       <h3>{words.amounts}</h3>
       <ul className="amounts">
+        {shared.map((batch) => (
+          <li key={`batch ${batch.parts.join(' ')}`}>
+            <span>{batch.title}</span>
+            <span className="numbers small">{weighed(batch.amounts)}</span>
+          </li>
+        ))}
         {parts.map((part) => (
           <li key={part.part}>
             <span>{part.title}</span>
-            <span className="numbers small">
-              {part.batch === undefined
-                ? part.massG === undefined
-                  ? words.decor(part.pieces ?? part.count)
-                  : amounts.mass(part.massG)
-                : weighed(part.batch)}
-            </span>
+            <span className="numbers small">{taken(part)}</span>
             <span className="soft small numbers">{words.short(texts.odds(part.cover.shortageChance))}</span>
           </li>
         ))}

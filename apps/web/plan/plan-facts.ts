@@ -26,7 +26,7 @@ export function weakest(
 export function cautionsOf({ runs }: PlanDocument): Caution[] {
   const all = runs.flatMap((run) => [
     ...run.cautions,
-    ...run.amounts.flatMap(({ cautions }) => cautions),
+    ...[...(run.batches ?? []), ...run.amounts].flatMap(({ cautions }) => cautions),
     ...run.stages.flatMap(({ cautions }) => cautions),
   ]);
   return all.filter(({ code }, i) => all.findIndex((other) => other.code === code) === i);
@@ -35,7 +35,9 @@ export function cautionsOf({ runs }: PlanDocument): Caution[] {
 /** What may go wrong with what was written down, each said once, the gravest first. */
 export function risksOf({ runs }: PlanDocument): Risk[] {
   const order = { high: 0, medium: 1, low: 2 };
-  const all = runs.flatMap(({ amounts }) => amounts.flatMap(({ risks }) => risks));
+  const all = runs.flatMap(({ batches = [], amounts }) =>
+    [...batches, ...amounts].flatMap(({ risks }) => risks),
+  );
   return all
     .filter((risk, i) => all.findIndex((other) => JSON.stringify(other) === JSON.stringify(risk)) === i)
     .sort((a, b) => order[a.level] - order[b.level]);

@@ -5,8 +5,10 @@ import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import { Gather } from './gather.js';
 import { useAmounts } from '../look/amounts.js';
+import { BatchWeights } from './batch-weights.js';
 import { PartWeights } from './part-weights.js';
 import type { RunProps } from './run-props.js';
+import { sheetCards } from './sheet-cards.js';
 import { useSheet, type PartAmounts } from './use-sheet.js';
 
 /** What to weigh, how surely it reaches, what to buy, what a piece costs. */
@@ -17,17 +19,27 @@ export default function AmountsView({ run }: RunProps): ReactNode {
     return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
   }
   const [own] = data.runs;
+  const titles = new Map(own?.amounts.map(({ part, title }) => [part, title]));
   return (
     <div className="stack">
       <h2>{words.made}</h2>
       <div className="run-parts">
-        {own?.amounts.map((part) => (
-          <article key={part.part} className="card stack tight">
-            <h3>{part.title}</h3>
-            <PartWeights part={part} />
-            <Reach part={part} />
-          </article>
-        ))}
+        {sheetCards(own?.amounts ?? [], own?.batches ?? []).map((card) =>
+          'shared' in card ? (
+            <article key={`batch ${card.shared.parts.join(' ')}`} className="card stack tight">
+              <h3>{card.shared.title}</h3>
+              <BatchWeights batch={card.shared} parts={titles} />
+              <Risks risks={card.shared.risks} />
+            </article>
+          ) : (
+            <article key={card.part.part} className="card stack tight">
+              <h3>{card.part.title}</h3>
+              <PartWeights {...card} />
+              <Reach part={card.part} />
+              <Risks risks={[...(card.own?.risks ?? []), ...card.part.risks]} />
+            </article>
+          ),
+        )}
       </div>
       <Gather sheet={data} />
       {own !== undefined && <Cost cost={own.cost} />}
@@ -35,12 +47,11 @@ export default function AmountsView({ run }: RunProps): ReactNode {
   );
 }
 
-/** How surely it reaches, what is left over, and what may go wrong. */
+/** How surely it reaches, and what is left over. */
 function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
   const { amounts: words } = useWords().run;
-  const { library } = useWords();
   const { mass, volume, percent } = useAmounts();
-  const { cover, perPiece, risks } = part;
+  const { cover, perPiece } = part;
   const texts = useTexts();
   const amount = (value: number): string =>
     cover.unit === 'g' ? mass(value) : words.each(Math.round(value));
@@ -67,6 +78,16 @@ function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
           </ul>
         </details>
       )}
+    </>
+  );
+}
+
+/** What may go wrong, and what would help. */
+function Risks({ risks }: { readonly risks: PartAmounts['risks'] }): ReactNode {
+  const { library } = useWords();
+  const texts = useTexts();
+  return (
+    <>
       {risks.map((risk) => (
         <p key={JSON.stringify(risk)} className={`note small ${risk.level === 'high' ? 'coral' : 'amber'}`}>
           <strong>{library.levels[risk.level]}:</strong> {texts.of(risk)} {texts.remedyOf(risk)}

@@ -1,13 +1,16 @@
 import { Printer } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
 import { Sentence } from '../look/sentence.js';
+import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
+import { BatchWeights } from './batch-weights.js';
 import { PartWeights } from './part-weights.js';
 import type { RunProps } from './run-props.js';
 import './sheet.css';
-import { useSheet, type PartAmounts } from './use-sheet.js';
+import { sheetCards, type SheetCard } from './sheet-cards.js';
+import { useSheet, type BatchToMix, type PartAmounts } from './use-sheet.js';
 import type { RunPlan } from './use-run.js';
 
 /** What lies beside the bowl: each batch with what to weigh, its stages with their windows, and room to write. */
@@ -46,14 +49,23 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
             <Sentence of={caution} />
           </p>
         ))}
-      {parts.map((part) => (
-        <PartSheet
-          key={part.part}
-          part={part}
-          run={run.order.title}
-          stages={stages.filter((stage) => stage.part === part.part)}
-        />
-      ))}
+      {sheetCards(parts, data.runs[0]?.batches ?? []).map((card) =>
+        'shared' in card ? (
+          <BatchSheet
+            key={`batch ${card.shared.parts.join(' ')}`}
+            batch={card.shared}
+            run={run.order.title}
+            parts={new Map(parts.map(({ part, title }) => [part, title]))}
+          />
+        ) : (
+          <PartSheet
+            key={card.part.part}
+            card={card}
+            run={run.order.title}
+            stages={stages.filter((stage) => stage.part === card.part.part)}
+          />
+        ),
+      )}
     </div>
   );
 }
@@ -67,18 +79,49 @@ function inOrder(parts: readonly PartAmounts[], stages: RunPlan['stages']): Part
   return [...parts].sort((a, b) => place(a) - place(b));
 }
 
+/** What several parts are poured from. */
+function BatchSheet({
+  batch,
+  run,
+  parts,
+}: {
+  readonly batch: BatchToMix;
+  readonly run: string;
+  readonly parts: ReadonlyMap<string, string>;
+}): ReactNode {
+  const { sheet: words } = useWords().run;
+  const { and } = useTexts();
+  return (
+    <article className="card stack tight sheet-part">
+      <header>
+        <p className="small soft">{run}</p>
+        <h2>{batch.title}</h2>
+        <p>{words.batchFor(and(batch.parts.map((key) => parts.get(key) ?? key)))}</p>
+      </header>
+      <h3>{words.weigh}</h3>
+      <div className="sheet-weigh stack tight">
+        <BatchWeights batch={batch} parts={parts} boxes />
+      </div>
+      <h3>{words.notes}</h3>
+      <div className="sheet-lines" aria-hidden />
+    </article>
+  );
+}
+
 function PartSheet({
-  part,
+  card,
   run,
   stages,
 }: {
-  readonly part: PartAmounts;
+  readonly card: Extract<SheetCard, { readonly part: PartAmounts }>;
   readonly run: string;
   readonly stages: RunPlan['stages'];
 }): ReactNode {
   const { sheet: words } = useWords().run;
   const { dayTime } = useTimes();
   const [first] = stages;
+  const { part, own } = card;
+  const shown = new Set([...(own?.cautions ?? []), ...part.cautions].map(({ code }) => code));
   return (
     <article className="card stack tight sheet-part">
       <header>
@@ -91,9 +134,9 @@ function PartSheet({
       </header>
       <h3>{words.weigh}</h3>
       <div className="sheet-weigh stack tight">
-        <PartWeights part={part} boxes />
+        <PartWeights {...card} boxes />
       </div>
-      {stages.length > 0 && <Steps stages={stages} shown={new Set(part.cautions.map(({ code }) => code))} />}
+      {stages.length > 0 && <Steps stages={stages} shown={shown} />}
       <h3>{words.notes}</h3>
       <div className="sheet-lines" aria-hidden />
     </article>

@@ -2,6 +2,7 @@ import { useQuery, type UseQueryResult } from '@tanstack/react-query';
 import { answered, api, type Schemas } from '../api/client.js';
 
 export type BatchSheet = Schemas['AmountsDocument'];
+export type BatchToMix = Schemas['BatchToMix'];
 export type PartAmounts = Schemas['PartAmounts'];
 
 /** The batch sheet of a run: what to weigh, gather and pay for. */

@@ -22,7 +22,7 @@ export interface WeighGroup {
  * @param titled what a fat or acid is called, by its key and title
  */
 export function weighGroups(
-  { batch, fragrance }: PartAmounts,
+  { batch, fragrance }: Pick<PartAmounts, 'batch' | 'fragrance'>,
   words: Words['run']['sheet'],
   titled: (key: string, title: string) => string,
 ): WeighGroup[] {

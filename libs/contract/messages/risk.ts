@@ -75,6 +75,7 @@ export const risk = z
     about('addition.browns', { addition: title }),
     about('fat.confirmed', { ...fat.shape, question: z.string() }),
     about('fat.own-figure', { ...fat.shape, used: figure, shipped: figure, differsByPercent: percent }),
+    about('portions.too-heavy', { askedG: figure, haveG: figure }),
     about('mould.too-few', { mould: title, needed: count, owned: count }),
     about('soap.ash', { signs }),
     about('soap.overheats', { signs }),

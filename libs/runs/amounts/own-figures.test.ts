@@ -15,7 +15,7 @@ function toldOf(saponificationMgKohPerG?: Fat['saponificationMgKohPerG']) {
   const fats = saponificationMgKohPerG === undefined ? [] : [{ ...own, saponificationMgKohPerG }];
   const sheet = writeBatchSheet({ ...file, fats });
   if (!sheet.ok) throw new Error(JSON.stringify(sheet.issues));
-  const risks = sheet.value.runs[0]?.amounts[0]?.risks ?? [];
+  const risks = sheet.value.runs[0]?.batches[0]?.risks ?? [];
   return risks.filter((risk) => risk.code === 'fat.own-figure');
 }
 

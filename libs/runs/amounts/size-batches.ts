@@ -1,18 +1,12 @@
-import {
-  batchForFats,
-  batchForVolume,
-  checkRecipe,
-  givenFatsG,
-  isSureEnough,
-  questionsAbout,
-  recipeRisks,
-  replacedFat,
-} from '#chemistry';
+import { batchForFats, batchForVolume, checkRecipe, givenFatsG, isSureEnough } from '#chemistry';
 import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts, Risk } from '#contract';
 import { failed, isNonEmpty, ok, type Issue, type Minute, type Result } from '#units';
+import { portionRisks, recipeFacts } from './batches-to-mix.js';
 import { coverOfDecor, coverOfVolume } from './cover-of.js';
 import { learnedUse } from './learned-use.js';
 import { leftoverUses } from './leftover-uses.js';
+import { mixedTogether } from '../input/mixed-together.js';
+import { partBatter } from '../input/part-batter.js';
 import { MELT_DENSITY, useSurroundings } from '../input/piece-surroundings.js';
 import { piecesWith } from '../input/pieces.js';
 import { makingStage, type Batter, type ResolvedRun } from '../input/resolve-run.js';
@@ -35,7 +29,7 @@ export function sizeBatches(
   const amounts: PartAmounts[] = [];
   const issues: Issue[] = [];
   for (const part of run.design.parts) {
-    const sized = sizePart(part, makings.get(part.key) ?? { count: piecesWith(run.order, part.key) }, run);
+    const sized = sizePart(part, run, makings);
     if (sized.ok) amounts.push(sized.value);
     else issues.push(...sized.issues);
   }
@@ -50,15 +44,20 @@ export interface Making {
 
 type Base = Pick<PartAmounts, 'part' | 'title' | 'kind'> & Making;
 
-function sizePart(part: Part, making: Making, run: ResolvedRun): Result<PartAmounts> {
-  const base = { part: part.key, title: part.title, kind: part.kind, ...making };
+function baseOf(part: Part, run: ResolvedRun, makings: ReadonlyMap<string, Making>): Base {
+  const { count, madeAt } = makings.get(part.key) ?? { count: piecesWith(run.order, part.key) };
+  return { part: part.key, title: part.title, kind: part.kind, count, madeAt };
+}
+
+function sizePart(part: Part, run: ResolvedRun, makings: ReadonlyMap<string, Making>): Result<PartAmounts> {
+  const base = baseOf(part, run, makings);
   switch (part.kind) {
     case 'decor':
       return ok(sizeDecor(part, base, run));
     case 'melt-and-pour':
       return ok(sizeMelt(part, base, run));
     case 'batch':
-      return sizeBatch(part, base, run);
+      return sizeBatch(part, base, run, makings);
   }
 }
 
@@ -87,59 +86,63 @@ function sizeMelt(part: MeltPart, base: Base, run: ResolvedRun): PartAmounts {
   };
 }
 
-function sizeBatch(part: BatchPart, base: Base, run: ResolvedRun): Result<PartAmounts> {
-  const found = run.recipes.get(part.recipe);
-  if (found === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
-  const recipe = { ...found, colourants: part.colourants };
-  const issues = checkRecipe(recipe, run.fats);
+function sizeBatch(
+  part: BatchPart,
+  base: Base,
+  run: ResolvedRun,
+  makings: ReadonlyMap<string, Making>,
+): Result<PartAmounts> {
+  const recipe = run.recipes.get(part.recipe);
+  if (recipe === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
+  const issues = checkRecipe({ ...recipe, colourants: part.colourants }, run.fats);
   if (isNonEmpty(issues)) return failed(...issues);
-  const fatsG = givenFatsG(recipe);
-  const given = fatsG === undefined ? undefined : batchForFats(recipe, run.fats, fatsG);
+  const ofRun = base.count / piecesWith(run.order, part.key);
+  const fatsG = givenFats(part, recipe, run, makings);
+  const split = fatsG === undefined ? undefined : partBatter(part, recipe, run.fats, { fatsG, ofRun });
+  const given = fatsG === undefined || !split ? undefined : batchForFats(split.batter, run.fats, fatsG);
   if (given?.ok === false) return given;
   const { told, volumeMl } = sizeVolume(part, base, run, given?.value.batchMl);
-  const batch = given ?? batchForVolume(recipe, run.fats, volumeMl);
+  const { batter, isCutDown } = split ?? partBatter(part, recipe, run.fats, { volumeMl, ofRun });
+  const batch = given ?? batchForVolume(batter, run.fats, volumeMl);
   if (!batch.ok) return batch;
-  const { fragrance, superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent } = recipe;
-  const { batterTemperatureC } = recipe;
+  const { fragrance } = recipe;
   return ok({
     ...told,
     recipe: recipe.key,
-    told: { superfatPercent, naohPurityPercent, kohSharePercent, kohPurityPercent, batterTemperatureC },
+    told: recipeFacts(recipe),
     batch: batch.value,
     ...(fragrance === undefined ? {} : { fragrance: fragrance.title ?? 'Fragrance' }),
     ...(fragrance?.key === undefined ? {} : { fragranceKey: fragrance.key }),
     risks: [
-      ...questionsOf(recipe, run),
-      ...ownFigures(recipe, run),
       ...tooSmall(told),
-      ...recipeRisks(recipe, batch.value, run.fats),
+      ...(isCutDown ? [portionsTooHeavy(part, batch.value.batchG)] : []),
+      ...portionRisks(part, recipe, run, batch.value.fatsG),
     ],
-    cautions: [{ code: 'caution.lye' }, { code: 'caution.fresh-soap' }],
+    cautions: [],
   });
 }
 
-/** What was questioned about a fat and confirmed is said again where it is weighed. */
-function questionsOf({ fats }: Batter, run: ResolvedRun): Risk[] {
-  return fats.flatMap(({ fat }) => {
-    const facts = run.fats.get(fat);
-    if (facts?.confirmed !== true) return [];
-    return questionsAbout(facts).map(({ code: question }) => ({
-      ...{ code: 'fat.confirmed' as const, level: 'high' as const },
-      ...{ fat, title: facts.title, question },
-    }));
-  });
+/**
+ * Fats of a part where its recipe gives the size of the batch: all of it, or as much as the part takes among those that are
+ * mixed with it. Undefined: the pieces say.
+ */
+function givenFats(
+  part: BatchPart,
+  recipe: Batter,
+  run: ResolvedRun,
+  makings: ReadonlyMap<string, Making>,
+): number | undefined {
+  const fatsG = givenFatsG(recipe);
+  if (fatsG === undefined) return undefined;
+  const takes = (each: BatchPart): number => sizeVolume(each, baseOf(each, run, makings), run).volumeMl;
+  const together = mixedTogether(run.design, part.key);
+  if (together.length < 2) return fatsG;
+  return (fatsG * takes(part)) / together.reduce((sum, each) => sum + takes(each), 0);
 }
 
-/** An own figure counts in place of the shipped one without a word elsewhere, so it is told where lye is weighed by it. */
-function ownFigures({ fats }: Batter, run: ResolvedRun): Risk[] {
-  return fats.flatMap(({ fat }) => {
-    const facts = run.fats.get(fat);
-    const replaced = facts === undefined ? undefined : replacedFat(facts);
-    if (facts === undefined || replaced === undefined) return [];
-    const { used } = facts.saponificationMgKohPerG;
-    const figure = { fat, title: facts.title, used, ...replaced };
-    return [{ code: 'fat.own-figure' as const, level: 'low' as const, ...figure }];
-  });
+function portionsTooHeavy({ portions = [] }: BatchPart, haveG: number): Risk {
+  const askedG = portions.reduce((sum, { grams = 0 }) => sum + grams, 0);
+  return { code: 'portions.too-heavy', level: 'high', askedG, haveG };
 }
 
 /** A batch with a size of its own may reach for fewer pieces than the run makes. */

@@ -11,6 +11,7 @@ import { effectiveLyePercent, fatSharePercent, hardFattyAcidsPercent, oleicPerce
 import type { BatchPart, Part, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import type { RunsInput } from '../input/input.js';
+import { partBatter } from '../input/part-batter.js';
 import { stateHasClock } from '../input/states-of-parts.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
 
@@ -88,7 +89,7 @@ function batchInputs(
   const mould = part.mould === undefined ? undefined : run.moulds.get(part.mould);
   return {
     ...roomOf(workshop),
-    lyeConcentrationPercent: effectiveLyePercent({ ...recipe, colourants: part.colourants }, fats),
+    lyeConcentrationPercent: effectiveLyePercent(partBatter(part, recipe, fats).batter, fats),
     sodiumLactatePercent: recipe.sodiumLactatePercent,
     saltPercent: recipe.saltPercent,
     sugarPercent: recipe.sugarPercent,

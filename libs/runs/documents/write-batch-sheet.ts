@@ -17,13 +17,14 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
   const taken = assessRuns(input);
   if (!taken.ok) return taken;
   return ok({
-    schema: 'benchtide.amounts/2',
-    runs: taken.value.map(({ assessed, amounts, spoilt }) => ({
+    schema: 'benchtide.amounts/3',
+    runs: taken.value.map(({ assessed, batches, amounts, spoilt }) => ({
       run: assessed.run.order.key,
       title: assessed.run.order.title,
       design: assessed.run.design.key,
       count: assessed.run.order.count,
       ...presentGroups(assessed.run),
+      batches,
       amounts,
       cost: costPieces(assessed, materialsOf([...amounts, ...spoilt]), input.workshop),
       cautions: assessed.run.design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
@@ -46,11 +47,13 @@ export function gatherForRuns(inputs: readonly [RunsInput, ...RunsInput[]]): Res
   return ok(gatherMaterials(stillNeeded(runs), inputs[0].workshop));
 }
 
-/** Parts that are made already need nothing any more. */
+/** Parts that are made already need nothing any more, nor do those whose batter was mixed with one of them. */
 function stillNeeded(runs: readonly SizedRun[]): Map<string, MaterialUse[]> {
   return new Map(
-    runs.map(({ assessed, amounts }) => {
-      const open = amounts.filter(({ part }) => makingAttempt(assessed, part)?.status !== 'done');
+    runs.map(({ assessed, amounts, batches }) => {
+      const isMade = (part: string): boolean => makingAttempt(assessed, part)?.status === 'done';
+      const mixed = new Set(batches.flatMap(({ parts }) => (parts.some(isMade) ? parts : [])));
+      const open = amounts.filter(({ part }) => !isMade(part) && !mixed.has(part));
       return [assessed.run.order.key, materialsOf(open)];
     }),
   );

@@ -2,6 +2,7 @@ import { batchForFats, batterOf, fatTable, fromSheet, type FatFacts } from '#che
 import type { BatchPart, Fat, MeltPart, Mould, Recipe } from '#contract';
 import { byKey } from './by-key.js';
 import { cavityMl } from './cavity-of-mould.js';
+import { partBatter } from './part-batter.js';
 import type { UseSurroundings } from './expected-use.js';
 
 /** A recipe whose water is told as a lye concentration, however it was written. */
@@ -41,7 +42,7 @@ export function useSurroundings(part: BatchPart | MeltPart, around: PieceSurroun
 function batterDensity(part: BatchPart, { recipes, fats }: PieceSurroundings): number {
   const recipe = recipes.get(part.recipe);
   if (recipe === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
-  const sample = batchForFats({ ...recipe, colourants: part.colourants }, fats, 1000);
+  const sample = batchForFats(partBatter(part, recipe, fats).batter, fats, 1000);
   if (!sample.ok) throw new Error(sample.issues.map(({ code }) => code).join(', '));
   return sample.value.densityGPerMl;
 }

@@ -11,6 +11,8 @@ export interface StageAttempt {
   status: 'open' | 'done' | 'spoilt';
   startedAt?: Minute;
   endedAt?: Minute;
+  /** Parts of one batch that are made again by the same entry are mixed again at once: its place in the log. */
+  readonly round?: number;
   /** Not to be started before, for a reason in the log. */
   notBefore?: Minute;
   /** The entry that says it is done, and its place in the log. */

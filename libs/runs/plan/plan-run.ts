@@ -61,7 +61,7 @@ export function planInFull(input: RunsInput, options: PlanOptions): Result<FullP
   if (!taken.ok) return { ok: false, issues: [...taken.issues, ...late] };
   if (isNonEmpty(late)) return failed(...late);
   const assessedRuns = taken.value.map(({ assessed }) => assessed);
-  const bare = taken.value.map(({ assessed, amounts }) => presentRun(assessed, amounts, undefined));
+  const bare = taken.value.map((run) => presentRun(run.assessed, run, undefined));
   const solved = solveRuns(input, assessedRuns, options);
   return ok({ document: document(input, options, { assessedRuns, bare, solved }), assessedRuns, solved });
 }
@@ -125,7 +125,11 @@ function document(
     ...base,
     status: 'planned',
     runs: assessedRuns.map((assessed, i) => {
-      const run = presentRun(assessed, bare[i]?.amounts ?? [], placed);
+      const run = presentRun(
+        assessed,
+        { amounts: bare[i]?.amounts ?? [], batches: bare[i]?.batches ?? [] },
+        placed,
+      );
       return missed ? { ...run, cautions: [...run.cautions, ...missedDay(assessed)] } : run;
     }),
     sittings: sittingsOf(network, outcome.schedule),

@@ -7,6 +7,8 @@ import { loadRunFile } from '../../../tests/support/run-files.js';
 import { assessRuns } from '../assess-runs.js';
 import type { AssessedRun } from '../assessed-run.js';
 import { presentRun, type Placed } from './present-run.js';
+
+const none = { amounts: [], batches: [] };
 import type { StageWindow } from './stage-windows.js';
 
 const file = loadRunFile('ok', 'two-layer');
@@ -69,7 +71,7 @@ const stageOf = (stages: readonly PlannedStage[], key: string, attempt = 1): Pla
 describe('a run as a plan shows it', () => {
   it('has each stage to come with its window and how long it takes', () => {
     const windows = { 'pour-over': { opens: 80, lastCall: 200, surelyOpen: 95, surelyUntil: 150 } };
-    const { stages, ...run } = presentRun(assessedOf(file), [], placed(all, windows));
+    const { stages, ...run } = presentRun(assessedOf(file), none, placed(all, windows));
     expect(run).toMatchObject({ run: 'cups', title: 'Twelve cups', design: 'cup-soap', count: 12 });
     expect(stageOf(stages, 'pour-over')).toMatchObject({
       ...{ title: 'Pour the upper layer', kind: 'layer', part: 'over', status: 'planned' },
@@ -85,19 +87,19 @@ describe('a run as a plan shows it', () => {
 
   it('has no start outside its window, where it was put there', () => {
     const windows = { unmould: { opens: 3100, lastCall: 2900 } };
-    const { stages } = presentRun(assessedOf(file), [], placed(all, windows));
+    const { stages } = presentRun(assessedOf(file), none, placed(all, windows));
     expect(stageOf(stages, 'unmould')).toMatchObject({ opensAt: at(3000), lastCallAt: at(3000) });
   });
 
   it('has the stages in the order of their times, of equal times by their keys', () => {
-    const { stages } = presentRun(assessedOf(file), [], placed({ ...all, turn: 90, unmould: 90 }));
+    const { stages } = presentRun(assessedOf(file), none, placed({ ...all, turn: 90, unmould: 90 }));
     expect(stages.map(({ key }) => key)).toEqual(['pour-under', 'pour-over', 'turn', 'unmould']);
   });
 
   it('has what was done or spoilt at its time, and no cautions for it any more', () => {
     const seized: LogEntry = { kind: 'mishap', part: 'over', mishap: 'seized', at: '2026-11-27T20:00:00Z' };
     const again = placed({ 'pour-over#2': 200, unmould: 3000, turn: 4320 });
-    const { stages } = presentRun(assessedOf(withLog(under, over, seized)), [], again);
+    const { stages } = presentRun(assessedOf(withLog(under, over, seized)), none, again);
     const past = { lastCallAt: null, surelyOpenAt: null, surelyUntil: null, cautions: [] };
     expect(stageOf(stages, 'pour-under')).toMatchObject({
       ...{ status: 'done', startAt: at(0), endAt: at(32), opensAt: at(0), bestAt: at(0), ...past },
@@ -110,15 +112,15 @@ describe('a run as a plan shows it', () => {
   });
 
   it('has only what is done where there is no plan, and what is in a plan where one is', () => {
-    const bare = presentRun(assessedOf(withLog(under)), [], undefined);
+    const bare = presentRun(assessedOf(withLog(under)), none, undefined);
     expect(bare.stages.map(({ key }) => key)).toEqual(['pour-under']);
     expect(bare.ready).toBeNull();
     const { 'pour-over': _missing, ...rest } = all;
-    const { stages } = presentRun(assessedOf(file), [], placed(rest));
+    const { stages } = presentRun(assessedOf(file), none, placed(rest));
     expect(stages.map(({ key }) => key)).toEqual(['pour-under', 'unmould', 'turn']);
     const { windows, schedule } = placed(all);
     const shut = new Map([...windows].filter(([id]) => id !== 'cups/turn#1'));
-    expect(presentRun(assessedOf(file), [], { windows: shut, schedule }).stages).toHaveLength(3);
+    expect(presentRun(assessedOf(file), none, { windows: shut, schedule }).stages).toHaveLength(3);
   });
 
   it('leaves out what is not to be made any more', () => {
@@ -126,14 +128,14 @@ describe('a run as a plan shows it', () => {
       ...{ kind: 'mishap', part: 'over', mishap: 'seized', response: 'drop-part' },
       at: '2026-11-27T19:00:00Z',
     };
-    const { stages } = presentRun(assessedOf(withLog(under, drop)), [], placed(all));
+    const { stages } = presentRun(assessedOf(withLog(under, drop)), none, placed(all));
     expect(stages.map(({ key }) => key)).toEqual(['pour-under', 'unmould', 'turn']);
   });
 
   it('warns where it looks edible', () => {
-    expect(presentRun(assessedOf(file), [], undefined).cautions).toEqual([]);
+    expect(presentRun(assessedOf(file), none, undefined).cautions).toEqual([]);
     const designs = file.designs.map((design) => ({ ...design, looksEdible: true }));
-    expect(presentRun(assessedOf({ ...file, designs }), [], undefined).cautions).toEqual([
+    expect(presentRun(assessedOf({ ...file, designs }), none, undefined).cautions).toEqual([
       { code: 'caution.looks-edible' },
     ]);
   });
@@ -149,12 +151,12 @@ describe('when a lot is cured', () => {
   it('is told from the end of the unmoulding, planned or done, by the slowest part', () => {
     const assessed = assessedOf(file);
     const slowest = Math.max(...['under', 'over'].map((part) => cured(assessed, part).medianMin));
-    const [low, likely, high] = minutesOf(presentRun(assessed, [], placed(all)));
+    const [low, likely, high] = minutesOf(presentRun(assessed, none, placed(all)));
     expect(likely).toBe(Math.round(3010 + slowest));
     expect(low).toBeLessThan(likely!);
     expect(high).toBeGreaterThan(likely!);
     const done = assessedOf(withLog(under, over, unmould));
-    const [, then] = minutesOf(presentRun(done, [], placed({ turn: 4320 })));
+    const [, then] = minutesOf(presentRun(done, none, placed({ turn: 4320 })));
     expect(then).toBe(Math.round(minuteOfIso(unmould.at) - BASE + slowest));
   });
 
@@ -171,22 +173,22 @@ describe('when a lot is cured', () => {
     const assessed = assessedOf({ ...file, designs });
     const late = placed({ ...all, 'pour-over': 9000 });
     const ends = [cured(assessed, 'under').medianMin + 3010, cured(assessed, 'over').medianMin + 9022];
-    expect(minutesOf(presentRun(assessed, [], late))[1]).toBe(Math.round(Math.max(...ends)));
+    expect(minutesOf(presentRun(assessed, none, late))[1]).toBe(Math.round(Math.max(...ends)));
     const early = [cured(assessed, 'under').medianMin + 3010, cured(assessed, 'over').medianMin + 112];
-    expect(minutesOf(presentRun(assessed, [], placed(all)))[1]).toBe(Math.round(Math.max(...early)));
+    expect(minutesOf(presentRun(assessed, none, placed(all)))[1]).toBe(Math.round(Math.max(...early)));
   });
 
   it('is what the scales say once they do', () => {
     const ready = { low: BASE + 10.4, likely: BASE + 20.6, high: BASE + 30 };
     const assessed = { ...assessedOf(file), scales: { ready } } as AssessedRun;
-    expect(minutesOf(presentRun(assessed, [], placed(all)))).toEqual([10, 21, 30]);
+    expect(minutesOf(presentRun(assessed, none, placed(all)))).toEqual([10, 21, 30]);
   });
 
   it('is not told where its cure has no place in the plan, or nothing cures', () => {
-    expect(presentRun(assessedOf(file), [], placed({ turn: 4320 })).ready).toBeNull();
+    expect(presentRun(assessedOf(file), none, placed({ turn: 4320 })).ready).toBeNull();
     const drop = (part: string): LogEntry => ({
       ...{ kind: 'mishap', part, mishap: 'seized', response: 'drop-part', at: '2026-11-27T19:00:00Z' },
     });
-    expect(presentRun(assessedOf(withLog(drop('under'), drop('over'))), [], placed(all)).ready).toBeNull();
+    expect(presentRun(assessedOf(withLog(drop('under'), drop('over'))), none, placed(all)).ready).toBeNull();
   });
 });

@@ -2,6 +2,7 @@ import type { Band } from '#clocks';
 import type { Caution, PlannedStage, RunPlan } from '#contract';
 import type { Schedule } from '#planner';
 import { isoInstant, minute } from '#units';
+import type { SizedRun } from '../assess-runs.js';
 import { bandNow } from '../observed/observe-draws.js';
 import { explainStage } from './explain-stage.js';
 import { fillingTimes } from '../clocks/filling-time.js';
@@ -25,7 +26,7 @@ export interface Placed {
  */
 export function presentRun(
   assessed: AssessedRun,
-  amounts: RunPlan['amounts'],
+  { amounts, batches }: Pick<SizedRun, 'amounts' | 'batches'>,
   placed: Placed | undefined,
 ): RunPlan {
   const { order, design } = assessed.run;
@@ -39,6 +40,7 @@ export function presentRun(
     design: design.key,
     count: order.count,
     ...presentGroups(assessed.run),
+    batches,
     amounts,
     clocks: shownClocks(assessed),
     filling: fillingTimes(assessed),

@@ -5,7 +5,7 @@ const levels: readonly Risk['level'][] = ['low', 'medium', 'high'];
 
 /** A risk that was not there before, or was less. */
 export interface NewRisk {
-  /** Titles of the parts that it is about. */
+  /** Titles of the parts or batches that it is about. */
   readonly parts: readonly string[];
   readonly risk: Risk;
 }
@@ -14,19 +14,32 @@ export interface NewRisk {
 export function newRisks(compared: Compared): NewRisk[] {
   const found = new Map<string, { readonly titles: Set<string>; readonly risk: Risk }>();
   for (const { was, now } of runPairs(compared)) {
-    for (const { part, title, risks } of now.amounts) {
-      const before = was.amounts.find((each) => each.part === part)?.risks ?? [];
+    const told = toldOf(was);
+    for (const { of, title, risks } of toldOf(now)) {
+      const before = told.find((each) => each.of === of)?.risks ?? [];
       for (const risk of risks) {
         const old = before.find(({ code }) => code === risk.code);
         if (old !== undefined && levels.indexOf(risk.level) <= levels.indexOf(old.level)) continue;
-        const told = JSON.stringify(risk);
-        const same = found.get(told) ?? { titles: new Set(), risk };
-        found.set(told, same);
+        const said = JSON.stringify(risk);
+        const same = found.get(said) ?? { titles: new Set(), risk };
+        found.set(said, same);
         same.titles.add(title);
       }
     }
   }
   return [...found.values()].map(({ titles, risk }) => ({ parts: [...titles], risk }));
+}
+
+/** What risks are told of: each batch, and each part of the piece. */
+function toldOf({ batches = [], amounts }: RunPlan): {
+  readonly of: string;
+  readonly title: string;
+  readonly risks: readonly Risk[];
+}[] {
+  return [
+    ...batches.map(({ batch, title, risks }) => ({ of: `batch ${batch}`, title, risks })),
+    ...amounts.map(({ part, title, risks }) => ({ of: `part ${part}`, title, risks })),
+  ];
 }
 
 /** Cautions of runs, their batches and their stages that were not there before. */
@@ -40,6 +53,6 @@ export function newCautions(compared: Compared): Caution[] {
 }
 
 /** Without a plan no stage has a place to show its cautions at; the batches and the run itself do. */
-function cautionsOf({ cautions, amounts, stages }: RunPlan): Caution[] {
-  return [...cautions, ...[...amounts, ...stages].flatMap((each) => each.cautions)];
+function cautionsOf({ cautions, batches = [], amounts, stages }: RunPlan): Caution[] {
+  return [...cautions, ...[...batches, ...amounts, ...stages].flatMap((each) => each.cautions)];
 }

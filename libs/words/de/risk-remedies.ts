@@ -50,6 +50,7 @@ export const riskRemedies: MessageWords<Risk> = {
   'addition.browns': () => 'Spät und ganz trocken obenauf geben und die Seife nach der Reife einwickeln.',
   'fat.confirmed': () => 'Das Blatt noch einmal prüfen, bevor Sie die Lauge wiegen.',
   'fat.own-figure': () => 'Mit dem Blatt der Charge vergleichen, die Sie verwenden.',
+  'portions.too-heavy': () => 'Geben Sie ihnen weniger oder Anteile.',
   'mould.too-few': () => 'Weniger Stücke machen oder sie in zwei Läufen machen.',
   'soap.ash': () =>
     'Die Seife abdecken, damit keine Luft darüber streicht. Oder mit Isopropylalkohol besprühen; der brennt: keine Flamme, keine Herdplatte.',

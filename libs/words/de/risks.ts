@@ -60,6 +60,8 @@ export const risks: MessageWords<Risk> = {
     if (share === 0) return `${own}, gleich der mitgelieferten.`;
     return `${own}: ${texts.percent(share)} ${differsByPercent > 0 ? 'mehr' : 'weniger'} als die mitgelieferte, ${texts.number(shipped)}.`;
   },
+  'portions.too-heavy': ({ askedG, haveG }, texts) =>
+    `Die Portionen in Gramm brauchen ${texts.mass(askedG)}, und alles zusammen sind ${texts.mass(haveG)}. Sie sind so gekürzt, dass es reicht; für den Rest bleibt nichts.`,
   'mould.too-few': ({ mould, needed, owned }, texts) =>
     `Dafür braucht es ${String(needed)} Mulden von ${texts.quoted(mould)}. Sie haben ${String(owned)}.`,
   'soap.ash': ({ signs }, texts) =>

@@ -48,6 +48,7 @@ export const riskRemedies: MessageWords<Risk> = {
   'addition.browns': () => 'Put it on top late and bone dry, and wrap the soap once it is cured.',
   'fat.confirmed': () => 'Check the sheet once more before you weigh the lye.',
   'fat.own-figure': () => 'Check it against the sheet of the lot you use.',
+  'portions.too-heavy': () => 'Give them less, or give them shares.',
   'mould.too-few': () => 'Make fewer pieces, or make them in two runs.',
   'soap.ash': () =>
     'Cover the soap so that no air moves over it. Or spritz it with isopropyl alcohol, which burns: no flame, no hot plate.',

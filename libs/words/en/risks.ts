@@ -60,6 +60,8 @@ export const risks: MessageWords<Risk> = {
     if (share === 0) return `${own}, the same as the shipped one.`;
     return `${own}: ${texts.percent(share)} ${differsByPercent > 0 ? 'more' : 'less'} than the shipped ${texts.number(shipped)}.`;
   },
+  'portions.too-heavy': ({ askedG, haveG }, texts) =>
+    `The portions in grams take ${texts.mass(askedG)}, and all of it is ${texts.mass(haveG)}. They are cut down to fit, and nothing is left for the rest.`,
   'mould.too-few': ({ mould, needed, owned }, texts) =>
     `This takes ${String(needed)} cavities of ${texts.quoted(mould)}. You have ${String(owned)}.`,
   'soap.ash': ({ signs }, texts) =>

@@ -7,11 +7,17 @@ import { SuperfatPicture } from './superfat-picture.js';
 import { Sentence } from '../../look/sentence.js';
 
 /** What to weigh: lye and water first and large, with the caution right there; then all the rest. */
-export function AmountsList({ amounts }: { readonly amounts: Schemas['PartAmounts'] }): ReactNode {
+export function AmountsList({
+  amounts,
+  cautions,
+}: {
+  readonly amounts: Schemas['PartAmounts'];
+  readonly cautions: Schemas['BatchToMix']['cautions'];
+}): ReactNode {
   const { library } = useWords();
   const { titled, odds } = useTexts();
   const { number, mass, percent, volume, ...rest } = useAmounts();
-  const { batch, cover, cautions, lossG, lossFrom } = amounts;
+  const { batch, cover, lossG, lossFrom } = amounts;
   if (batch === undefined) return null;
   // Lye is weighed to a tenth of a gram whatever its amount.
   const weighed = (grams: number): string => (rest.system === 'us' ? mass(grams) : `${number(grams, 1)} g`);

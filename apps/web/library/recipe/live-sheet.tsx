@@ -27,7 +27,7 @@ export function LiveSheet({
   readonly moulds: readonly Mould[];
 }): ReactNode {
   const { library } = useWords();
-  const { amounts, clocks, isBegun, isOld, error } = preview;
+  const { amounts, batch, clocks, isBegun, isOld, error } = preview;
   return (
     <section className="card stack live" aria-labelledby="live">
       <h2 id="live">{library.amounts}</h2>
@@ -43,9 +43,9 @@ export function LiveSheet({
       {!isBegun && <p className="soft">{library.waitsFats}</p>}
       {amounts !== undefined && (
         <div className={isOld ? 'stack old' : 'stack'}>
-          <AmountsList amounts={amounts} />
+          <AmountsList amounts={amounts} cautions={batch?.cautions ?? []} />
           {clocks?.filling && <FillCheck filling={clocks.filling} count={amounts.count} />}
-          <Risks risks={amounts.risks} />
+          <Risks risks={[...(batch?.risks ?? []), ...amounts.risks]} />
         </div>
       )}
     </section>

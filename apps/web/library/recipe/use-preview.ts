@@ -8,6 +8,8 @@ import { previewFile, type Purpose, type LookupTables } from './preview-file.js'
 /** Amounts and clocks of a recipe as it stands in the form. */
 export interface Preview {
   readonly amounts: Schemas['PartAmounts'] | undefined;
+  /** What is mixed for it, with the risks and cautions of the recipe. */
+  readonly batch: Schemas['BatchToMix'] | undefined;
   readonly clocks: Schemas['ClocksDocument']['runs'][number]['parts'][number] | undefined;
   /** false: fats or shares are still to be filled in, so that there is nothing to reckon with. */
   readonly isBegun: boolean;
@@ -21,6 +23,7 @@ export function usePreview(recipe: Value, purpose: Purpose, around: LookupTables
   const { amounts, clocks, error } = usePreviewOf(isBegun ? previewFile(recipe, purpose, around) : null);
   return {
     amounts: amounts?.runs[0]?.amounts[0],
+    batch: amounts?.runs[0]?.batches[0],
     clocks: clocks?.runs[0]?.parts[0],
     isBegun,
     isOld: error !== null || !isBegun,

@@ -64,6 +64,7 @@ export const plan: Words['plan'] = {
   amounts: 'Mengen',
   ofFatsMass: (mass) => `${mass} Fette`,
   alkalis: { naoh: (mass) => `${mass} Ätznatron`, koh: (mass) => `${mass} Ätzkali` },
+  ofBatter: (mass) => `${mass} Seifenleim`,
   ofWater: (mass) => `${mass} Wasser`,
   decor: (count) => `${count} zu machen, mit Ersatz`,
   short: (chance) => `reicht nicht: ${chance}`,

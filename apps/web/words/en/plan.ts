@@ -67,6 +67,7 @@ export const plan = {
     naoh: (mass: string) => `${mass} of sodium hydroxide`,
     koh: (mass: string) => `${mass} of potassium hydroxide`,
   },
+  ofBatter: (mass: string) => `${mass} of batter`,
   ofWater: (mass: string) => `${mass} of water`,
   decor: (count: number) => `${count} to make, spares included`,
   short: (chance: string) => `runs short: ${chance}`,
