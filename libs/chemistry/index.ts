@@ -30,6 +30,16 @@ export { lyeSolutionDensity, type LyeSolution } from './lye/lye-solution-density
 export { fattyAcidMolarMass, molarMass, naohPerKoh } from './fats/molar-mass.js';
 export { questionsAbout } from './fats/questions-about.js';
 export { replacedFat, type ReplacedFat } from './fats/replaced-fat.js';
+export {
+  readRecipeText,
+  recipeTextLimits,
+  type LineOutcome,
+  type ReadLine,
+  type ReadRecipeText,
+  type TextFat,
+} from './recipe-text/read-recipe-text.js';
+export type { TextAmount } from './recipe-text/amount-of.js';
+export type { OtherIngredient } from './recipe-text/other-ingredients.js';
 export { recipeRisks } from './batter/recipe-risks.js';
 export type { Risk } from './batter/risk.js';
 export {

@@ -125,7 +125,7 @@ export const fatAliases: Readonly<Record<string, readonly string[]>> = {
     'Karitebutter',
     'karite butter',
   ],
-  'shea-butter-refined': ['refined shea butter', 'Sheabutter raffiniert'],
+  'shea-butter-refined': ['refined shea butter', 'Sheabutter raffiniert', 'raffinierte Sheabutter'],
   'shea-olein': ['shea oil', 'Sheaöl', 'Sheaolein'],
   'cocoa-butter': ['cocoa', 'cacao butter', 'Kakaobutter'],
   'mango-butter': ['mango', 'mango seed butter', 'Mangobutter'],
