@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { BatchPart, RunFile } from '#contract';
+import type { BatchPart, PieceDesign, RunFile } from '#contract';
 import { checkInput } from '#runs';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
@@ -12,8 +12,25 @@ function withLayers(...over: readonly Partial<BatchPart>[]): RunFile {
     ...design,
     parts: design.parts.map((part, i) => ({ ...part, ...over[i] }) as BatchPart),
   }));
-  return { ...file, designs, recipes: [...file.recipes, { ...recipe!, key: 'other' }] };
+  return { ...file, designs: designs.map(withMix), recipes: [...file.recipes, { ...recipe!, key: 'other' }] };
 }
+
+function withMix(design: PieceDesign): PieceDesign {
+  const mix = { key: 'mix', title: 'Mix', kind: 'mix', part: 'under', needs: [] } as const;
+  return { ...design, stages: [mix, ...design.stages] };
+}
+
+it('wants a stage that mixes what several parts are poured from', () => {
+  const shared = withLayers({ batch: 'all' }, { batch: 'all' });
+  const designs = shared.designs.map((design) => ({
+    ...design,
+    stages: design.stages.filter(({ kind }) => kind !== 'mix'),
+  }));
+  const [under, over] = file.designs[0]!.parts.map(({ title }) => title);
+  expect(checkInput({ ...shared, designs })).toMatchObject([
+    { code: 'design.batch-needs-mix', path: ['designs', 0, 'parts', 1, 'batch'], titles: [under, over] },
+  ]);
+});
 
 it('wants one recipe for all that is mixed at once', () => {
   expect(checkInput(withLayers({ batch: 'all' }, { batch: 'all' }))).toEqual([]);

@@ -1,10 +1,11 @@
 import type { BatchPart, PieceDesign } from '#contract';
 import { under, type Issue } from '#units';
 import { batchOf } from './mixed-together.js';
+import { preparingStage } from './stage-order.js';
 import { repeatedKeys } from './name-issues.js';
 
 /**
- * Checks that what is mixed at once can be: one recipe for all parts of a batch, keys of portions that differ, and as many
+ * Checks that what is mixed at once can be: one recipe and one mixing for all parts of a batch, keys of portions that differ, and as many
  * cavities for a piece wherever parts share them.
  * @returns issues with paths from the design's root
  */
@@ -15,6 +16,7 @@ export function checkBatches(design: PieceDesign): Issue[] {
     const issues = [
       ...under(['parts', i], repeatedKeys('portions', part.portions ?? [])),
       ...recipeIssues(part, i, before),
+      ...mixingIssues(part, i, before, design),
       ...cavityIssues(part, i, before),
     ];
     before.push(part);
@@ -28,6 +30,31 @@ function recipeIssues(part: BatchPart, i: number, before: readonly BatchPart[]):
   return [
     {
       code: 'design.batch-recipes',
+      path: ['parts', i, 'batch'],
+      value: batchOf(part),
+      titles: [other.title, part.title],
+    },
+  ];
+}
+
+/**
+ * The parts of one batch stiffen together from its mixing on, so that must have a stage: without it nothing says by when the
+ * last of them has to be poured.
+ */
+function mixingIssues(
+  part: BatchPart,
+  i: number,
+  before: readonly BatchPart[],
+  design: PieceDesign,
+): Issue[] {
+  const other = before.find((each) => batchOf(each) === batchOf(part));
+  const begins = ['mix', 'cook', 'rebatch'] as const;
+  if (other === undefined || begins.some((kind) => preparingStage(design, part.key, kind) !== undefined)) {
+    return [];
+  }
+  return [
+    {
+      code: 'design.batch-needs-mix',
       path: ['parts', i, 'batch'],
       value: batchOf(part),
       titles: [other.title, part.title],

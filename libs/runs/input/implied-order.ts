@@ -194,11 +194,21 @@ class Adding {
       const making = makingStage(this.design, part.key);
       if (condition === undefined || making === undefined || making === stage) continue;
       if (this.comesBefore(stage.key, making.key)) continue;
+      if (stage.kind === 'layer' && this.isOfOneBatter(stage, part)) continue;
       const { opens, closes } = statesOf(waits, condition);
       const isOpen = opens === undefined || this.opensAlready(stage, part, making);
       this.addWait(stage, part, isOpen ? {} : { opens }, this.closingOf(stage, part, closes));
       if (condition === 'out-of-mould') this.putAfterUnmould(stage, part);
     }
+  }
+
+  /**
+   * What is spooned onto soap of its own batch lies on what has thickened as much as itself, and waits for that by its own
+   * batter: common practice, no source.
+   */
+  private isOfOneBatter(stage: Stage, host: Part): boolean {
+    const batch = mixedTogether(this.design, stage.part);
+    return batch.some(({ key }) => key === host.key) && this.preparedBy(stage, 'mix');
   }
 
   private partsOf({ of }: KindWait, stage: Stage): Part[] {

@@ -27,6 +27,8 @@ export interface DesignIssues {
   'design.cavity-overfull': { readonly mould: string; readonly filledMl: number; readonly holdsMl: number };
   /** Titles of two parts of one batch, each with a recipe of its own. */
   'design.batch-recipes': { readonly titles: readonly string[] };
+  /** Titles of two parts of one batch that no stage mixes. */
+  'design.batch-needs-mix': { readonly titles: readonly string[] };
   /** Titles of two parts in one cavity of which a piece takes different numbers. */
   'design.cavities-differ': { readonly titles: readonly string[] };
   'design.mould-never-freed': { readonly title: string };

@@ -63,6 +63,8 @@ export const runIssues: IssueWordsOf<Codes> = {
   }),
   'design.batch-recipes': ({ titles }, { quoted, and }) =>
     `${and(titles.map(quoted))} werden auf einmal angerührt und brauchen dasselbe Rezept. Wählen Sie eines, oder rühren Sie sie getrennt an.`,
+  'design.batch-needs-mix': ({ titles }, { quoted, and }) =>
+    `${and(titles.map(quoted))} kommen aus einem Ansatz. Fügen Sie einen Schritt hinzu, der ihn anrührt: Von da an dicken sie zusammen ein.`,
   'design.cavities-differ': ({ titles }, { quoted, and }) =>
     `${and(titles.map(quoted))} teilen sich ihre Mulden. Also braucht ein Stück für beide gleich viele.`,
   'design.mould-never-freed': ({ title }, { quoted }) =>

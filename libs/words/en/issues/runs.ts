@@ -59,6 +59,8 @@ export const runIssues: IssueWordsOf<Codes> = {
   }),
   'design.batch-recipes': ({ titles }, { quoted, and }) =>
     `${and(titles.map(quoted))} are mixed at once, so they need the same recipe. Choose one, or mix them apart.`,
+  'design.batch-needs-mix': ({ titles }, { quoted, and }) =>
+    `${and(titles.map(quoted))} come from one batch. Add a stage that mixes it: from then on they stiffen together.`,
   'design.cavities-differ': ({ titles }, { quoted, and }) =>
     `${and(titles.map(quoted))} share their cavities, so a piece takes as many for the one as for the other.`,
   'design.mould-never-freed': ({ title }, { quoted }) =>
