@@ -19,7 +19,15 @@ const colourantMass = z.strictObject({
 
 export const batchAmounts = z
   .strictObject({
-    fats: z.array(z.strictObject({ fat: key, title: text, massG: mass, text: shownText })),
+    fats: z.array(
+      z.strictObject({
+        ...{ fat: key, title: text, massG: mass, text: shownText },
+        inci: text.optional().meta({ description: 'For the list of ingredients, as put in' }),
+        soapInci: z.array(text).optional().meta({
+          description: 'For the list of ingredients, as soap: of sodium, potassium or both; a wax has none',
+        }),
+      }),
+    ),
     fatsG: mass,
     naohG: mass.meta({ description: 'grams to weigh, with impurities; likewise kohG' }),
     pureNaohG: mass,

@@ -5,6 +5,7 @@ import type { BatterRecipe, CarrierKind } from '../recipe/batter-recipe.js';
 import { checkRecipe } from './check-recipe.js';
 import { fatDensity } from '../fats/fat-density.js';
 import type { FatFacts } from '../fats/fat-facts.js';
+import { labelNames, type LabelNames } from '../fats/label-names.js';
 import { fatShares } from '../fats/fat-shares.js';
 import { lyeForFats, superfatRange, type LyeAmounts } from '../lye/lye-amounts.js';
 import { lyeSolutionDensity } from '../lye/lye-solution-density.js';
@@ -19,7 +20,7 @@ export interface NamedMass {
 
 /** A batch to weigh, in grams and millilitres, unrounded. `naohG`, `kohG` are weighed, with their impurities. */
 export interface BatchAmounts extends LyeAmounts {
-  readonly fats: { readonly fat: string; readonly title: string; readonly massG: number }[];
+  readonly fats: (LabelNames & { readonly fat: string; readonly title: string; readonly massG: number })[];
   readonly fatsG: number;
   readonly acids: NamedMass[];
   /** 60 % solution. */
@@ -129,7 +130,10 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
   const batchG = ingredients.reduce((sum, [massG]) => sum + massG, 0);
   const batchMl = ingredients.reduce((sum, [massG, gPerMl]) => sum + massG / gPerMl, 0);
   return {
-    fats: shares.map(({ facts, share }) => ({ fat: facts.key, title: facts.title, massG: fatsG * share })),
+    fats: shares.map(({ facts, share }) => ({
+      ...{ fat: facts.key, title: facts.title, massG: fatsG * share },
+      ...labelNames(facts, recipe.kohSharePercent ?? 0),
+    })),
     fatsG,
     ...lye,
     acids: acidMasses.map(({ density: _, ...mass }) => mass),
