@@ -1,6 +1,7 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { LogEntry, MishapKind, MishapResponse, RunPlan } from '#contract';
 import { mishapKinds, mishapResponses, usualResponse } from '#contract/names';
+import { groupsToChoose, mostAffected } from '../look/affected-groups.js';
 import { Dialog } from '../shell/dialog.js';
 import { useWords } from '../words/words.js';
 import { makesPart } from './stage-order.js';
@@ -30,17 +31,25 @@ export function MishapDialog({
   );
   const [mishap, setMishap] = useState<MishapKind>('seized');
   const [chosen, setChosen] = useState<MishapResponse>();
+  const [group, setGroup] = useState<string>();
   const [pieces, setPieces] = useState('');
   const [note, setNote] = useState('');
   const [isWrong, setIsWrong] = useState(false);
   const response = chosen ?? usualResponse[mishap];
   const id = useId();
+  const groups = response === 'drop-part' ? [] : groupsToChoose(plan, part);
+  const of = groups.find(({ key }) => key === group)?.key;
+  const most = mostAffected(plan, part, of);
   const save = (): void => {
     const count = pieces.trim() === '' ? undefined : Number(pieces);
-    const fits = count === undefined || (Number.isInteger(count) && count >= 1 && count <= plan.count);
+    const fits = count === undefined || (Number.isInteger(count) && count >= 1 && count <= most);
     setIsWrong(!fits);
     if (!fits) return;
-    const said = { ...(count && { pieces: count }), ...(note.trim() !== '' && { note: note.trim() }) };
+    const said = {
+      ...(of && { group: of }),
+      ...(count && { pieces: count }),
+      ...(note.trim() !== '' && { note: note.trim() }),
+    };
     onMishap({ kind: 'mishap', part, mishap, response, at, ...said });
     onClose();
   };
@@ -75,6 +84,17 @@ export function MishapDialog({
           chosen={response}
           onChoose={setChosen}
         />
+        {groups.length > 0 && (
+          <Choice
+            legend={words.group}
+            options={[
+              { key: '', text: words.anyGroup },
+              ...groups.map(({ key, title }) => ({ key, text: title })),
+            ]}
+            chosen={of ?? ''}
+            onChoose={setGroup}
+          />
+        )}
         <div className="field">
           <label htmlFor={`${id}-pieces`}>{words.pieces}</label>
           <input
@@ -90,7 +110,7 @@ export function MishapDialog({
             className={isWrong ? 'wrong' : 'small soft'}
             role={isWrong ? 'alert' : undefined}
           >
-            {isWrong ? words.badPieces(plan.count) : words.allPieces}
+            {isWrong ? words.badPieces(most) : words.allPieces}
           </p>
         </div>
         <div className="field">

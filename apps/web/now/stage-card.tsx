@@ -1,6 +1,7 @@
 import { Check, Hand, TriangleAlert } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
 import type { RunPlan } from '#contract';
+import { StagePieces } from '../look/stage-pieces.js';
 import { useNow, useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import type { BenchStage } from './bench-view.js';
@@ -31,7 +32,10 @@ export function StageCard({
   return (
     <li className="card stage stack" aria-label={stage.title}>
       <div className="head">
-        <h3>{stage.title}</h3>
+        <h3>
+          {stage.title}
+          <StagePieces stage={stage} all={plan.groups} />
+        </h3>
         <p className="soft small numbers">
           {hasRunTitle && <>{now.from(bench.runTitle)} · </>}
           {now.bestAt(times.time(stage.startAt))}

@@ -44,7 +44,12 @@ export function Amounts({ plan }: { readonly plan: PlanDocument }): ReactNode {
         ))}
         {parts.map((part) => (
           <li key={part.part}>
-            <span>{part.title}</span>
+            <span>
+              {part.title}
+              {plan.runs.some(({ groups }) => groups !== undefined) && (
+                <span className="soft"> {words.forPieces(part.count)}</span>
+              )}
+            </span>
             <span className="numbers small">{taken(part)}</span>
             <span className="soft small numbers">{words.short(texts.odds(part.cover.shortageChance))}</span>
           </li>

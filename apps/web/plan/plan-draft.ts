@@ -2,12 +2,15 @@ import type { NewRun, PlanInput, Recipe, RunOrder } from '#contract';
 import type { RecipeChange } from '#runs';
 import { newKey } from '../library/new-key.js';
 import type { Wish } from '../whatif/messages.js';
+import { groupsOf, type DraftGroup } from './draft-groups.js';
 import { later, type LocalTime } from './local-times.js';
 
 /** A run as far as it is thought out. */
 export interface PlanDraft {
   readonly design: string | null;
   readonly count: number;
+  /** null: all pieces are alike. */
+  readonly groups: readonly DraftGroup[] | null;
   /** null: as the design is called. */
   readonly title: string | null;
   /** Begin after a moment, or be ready by a day. */
@@ -44,7 +47,16 @@ const USUAL_CURE_DAYS = 56;
 /** Nothing chosen yet. @param now the coming hour on the wall of the workshop */
 export function emptyDraft(now: LocalTime): PlanDraft {
   return {
-    ...{ design: null, count: 12, title: null, aim: 'after', startAfter: now, oddsPercent: 80, recipes: {} },
+    ...{
+      design: null,
+      count: 12,
+      groups: null,
+      title: null,
+      aim: 'after',
+      startAfter: now,
+      oddsPercent: 80,
+      recipes: {},
+    },
     readyBy: later(now, USUAL_CURE_DAYS * 1440).slice(0, 10),
   };
 }
@@ -95,14 +107,17 @@ export function recipesOf(design: string | null, input: PlanInput): Recipe[] {
   return input.recipes.filter(({ key }) => used.has(key));
 }
 
-/** The order that a draft comes to; null while no design is chosen. @param taken keys of the runs there are */
+/** The order that a draft comes to; null while no design is chosen, or its groups are not complete. @param taken keys of the runs there are */
 function orderOf(draft: PlanDraft, input: PlanInput, taken: readonly string[]): RunOrder | null {
   const design = input.designs.find(({ key }) => key === draft.design);
   if (design === undefined) return null;
+  const groups = draft.groups === null ? null : groupsOf(draft.groups, draft.count);
+  if (groups === undefined) return null;
   const title = draft.title?.trim() ?? '';
   const named = title === '' ? design.title : title;
   return {
     ...{ key: newKey(named, taken), title: named, design: design.key, count: draft.count },
+    ...(groups !== null && { groups }),
     ...{ startAfter: draft.startAfter, certaintyPercent: 95 },
     ...(draft.aim === 'by' && { readyBy: draft.readyBy }),
   };

@@ -9,7 +9,9 @@ import { ChooseDesign } from './choose-design.js';
 import { mostPieces } from './fillable.js';
 import { localAt, nextHour } from './local-times.js';
 import { MouldsCheck } from './moulds-check.js';
+import { titled } from './draft-groups.js';
 import { Gist } from './gist.js';
+import { Groups } from './groups.js';
 import { Outcome } from './outcome.js';
 import { recipesOf, revivedDraft, wishOf, type PlanDraft } from './plan-draft.js';
 import { RecipeSliders } from './recipe-sliders.js';
@@ -27,12 +29,14 @@ export function PlanForm({ input }: { readonly input: PlanInput }): ReactNode {
   const change = (part: Partial<PlanDraft>): void => setDraft((before) => ({ ...before, ...part }));
   const design = input.designs.find(({ key }) => key === draft.design);
   const base = useMemo(() => ({ input }), [input]);
-  const wish = wishOf(draft, input, now);
+  const groups = draft.groups === null ? null : titled(draft.groups, plan.groups.name);
+  const named = { ...draft, groups };
+  const wish = wishOf(named, input, now);
   const state = useWhatIf(wish === null ? null : { base, wish });
   const latest = state.told?.outcome.ok === true ? state.told.outcome.latest : undefined;
   const begin =
     state.isSettled && typeof latest?.beginAt === 'string' ? localAt(Date.parse(latest.beginAt), zone) : null;
-  const saving = useSaveRun(draft, input, begin, forget);
+  const saving = useSaveRun(named, input, begin, forget);
   const most = design === undefined ? 1 : mostPieces(design, input.moulds);
   return (
     <div className="stack plan-a-run">
@@ -47,7 +51,7 @@ export function PlanForm({ input }: { readonly input: PlanInput }): ReactNode {
         onChoose={(key) => {
           const chosen = input.designs.find((each) => each.key === key);
           const enough = chosen === undefined ? 1 : Math.max(1, mostPieces(chosen, input.moulds));
-          change({ design: key, count: Math.min(draft.count, enough), title: null });
+          change({ design: key, count: Math.min(draft.count, enough), groups: null, title: null });
         }}
       />
       <p>
@@ -57,7 +61,7 @@ export function PlanForm({ input }: { readonly input: PlanInput }): ReactNode {
         <p className="note">{plan.choose}</p>
       ) : (
         <div className="sides">
-          <Gist state={state} />
+          {wish !== null && <Gist state={state} />}
           <form
             className="stack"
             onSubmit={(event) => {
@@ -78,6 +82,14 @@ export function PlanForm({ input }: { readonly input: PlanInput }): ReactNode {
               />
               <MouldsCheck design={design} moulds={input.moulds} count={draft.count} />
             </fieldset>
+            <Groups
+              key={`groups ${design.key}`}
+              design={design}
+              count={draft.count}
+              groups={draft.groups}
+              onChange={(groups) => change({ groups })}
+              onCount={(count) => change({ count })}
+            />
             <When draft={draft} now={now} onChange={change} />
             <RecipeSliders
               key={design.key}
@@ -104,12 +116,12 @@ export function PlanForm({ input }: { readonly input: PlanInput }): ReactNode {
           </form>
           <section className="card outcome" aria-label={plan.outcome}>
             <h2>{plan.outcome}</h2>
-            {draft.aim === 'by' && !state.isSettled && (
+            {wish !== null && draft.aim === 'by' && !state.isSettled && (
               <p className="note" role="status">
                 {plan.countingBack}
               </p>
             )}
-            <Outcome state={state} />
+            {wish === null ? <p className="note">{plan.groups.unready}</p> : <Outcome state={state} />}
           </section>
         </div>
       )}

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { PlanDocument, PlannedStage } from '#contract';
 import { lensPath } from '../look/lens.js';
+import { StagePieces } from '../look/stage-pieces.js';
 import { useTimes } from '../look/times.js';
 import { useWidth } from '../look/use-width.js';
 import { useWords } from '../words/words.js';
@@ -27,7 +28,10 @@ export function Sittings({ plan }: { readonly plan: PlanDocument }): ReactNode {
             <ul>
               {stages.map((stage) => (
                 <li key={`${stage.key} ${String(stage.attempt)}`}>
-                  <span>{stage.title}</span>
+                  <span>
+                    {stage.title}
+                    <StagePieces stage={stage} all={plan.runs[0]?.groups} />
+                  </span>
                   <WindowPicture stage={stage} stretch={stretch} width={width} />
                   <span className="soft small numbers">
                     {words.opens} {times.dayTime(stage.opensAt)} · {words.best} {times.dayTime(stage.bestAt)}{' '}

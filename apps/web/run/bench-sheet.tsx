@@ -1,6 +1,7 @@
 import { Printer } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
 import { Sentence } from '../look/sentence.js';
+import { StagePieces } from '../look/stage-pieces.js';
 import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
@@ -22,7 +23,8 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
   if (data === undefined) {
     return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
   }
-  const stages = plan.document.runs.find((each) => each.run === run.key)?.stages ?? [];
+  const own = plan.document.runs.find((each) => each.run === run.key);
+  const stages = own?.stages ?? [];
   const parts = inOrder(data.runs[0]?.amounts ?? [], stages);
   return (
     <div className={`stack sheet ${layout}`}>
@@ -42,13 +44,11 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
         </button>
       </div>
       <p className="small soft">{words.made(dayTime(plan.madeAt))}</p>
-      {plan.document.runs
-        .find((each) => each.run === run.key)
-        ?.cautions.map((caution) => (
-          <p key={caution.code} className="note coral">
-            <Sentence of={caution} />
-          </p>
-        ))}
+      {own?.cautions.map((caution) => (
+        <p key={caution.code} className="note coral">
+          <Sentence of={caution} />
+        </p>
+      ))}
       {sheetCards(parts, data.runs[0]?.batches ?? []).map((card) =>
         'shared' in card ? (
           <BatchSheet
@@ -62,6 +62,7 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
             key={card.part.part}
             card={card}
             run={run.order.title}
+            groups={own?.groups}
             stages={stages.filter((stage) => stage.part === card.part.part)}
           />
         ),
@@ -111,10 +112,12 @@ function BatchSheet({
 function PartSheet({
   card,
   run,
+  groups,
   stages,
 }: {
   readonly card: Extract<SheetCard, { readonly part: PartAmounts }>;
   readonly run: string;
+  readonly groups: RunPlan['groups'];
   readonly stages: RunPlan['stages'];
 }): ReactNode {
   const { sheet: words } = useWords().run;
@@ -136,7 +139,7 @@ function PartSheet({
       <div className="sheet-weigh stack tight">
         <PartWeights {...card} boxes />
       </div>
-      {stages.length > 0 && <Steps stages={stages} shown={shown} />}
+      {stages.length > 0 && <Steps stages={stages} groups={groups} shown={shown} />}
       <h3>{words.notes}</h3>
       <div className="sheet-lines" aria-hidden />
     </article>
@@ -145,9 +148,11 @@ function PartSheet({
 
 function Steps({
   stages,
+  groups,
   shown,
 }: {
   readonly stages: RunPlan['stages'];
+  readonly groups: RunPlan['groups'];
   readonly shown: ReadonlySet<string>;
 }): ReactNode {
   const { sheet: words } = useWords().run;
@@ -161,7 +166,8 @@ function Steps({
           <li key={`${stage.key} ${String(stage.attempt)}`}>
             <span className="run-box" aria-hidden />
             <div>
-              <strong>{stage.title}</strong>, {dayTime(stage.startAt)}
+              <strong>{stage.title}</strong>
+              <StagePieces stage={stage} all={groups} />, {dayTime(stage.startAt)}
               {stage.status === 'planned' ? (
                 <span className="soft">
                   {' '}

@@ -2,6 +2,7 @@ import { useMutation } from '@tanstack/react-query';
 import { useState, type SubmitEvent, type ReactNode } from 'react';
 import { mishapKinds, mishapResponses } from '#contract/names';
 import { serverNow } from '../api/server-time.js';
+import { groupsToChoose, mostAffected } from '../look/affected-groups.js';
 import { useWords } from '../words/words.js';
 import { MishapAnswers, type MishapAnswer } from './mishap-answers.js';
 import type { Mishap, RunProps } from './run-props.js';
@@ -14,7 +15,10 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
   const parts = own?.amounts ?? [];
   const [part, setPart] = useState(parts[0]?.part ?? '');
   const [mishap, setMishap] = useState<Mishap['mishap']>('seized');
+  const [group, setGroup] = useState('');
   const [pieces, setPieces] = useState('');
+  const groups = groupsToChoose(own ?? {}, part);
+  const of = groups.find(({ key }) => key === group)?.key;
   const { mutate, data, isPending, reset } = useMutation({
     mutationFn: async (): Promise<MishapAnswer[]> => {
       const base: Mishap = {
@@ -22,6 +26,7 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
         part,
         mishap,
         at: new Date(serverNow()).toISOString(),
+        ...(of !== undefined && { group: of }),
         ...(pieces !== '' && { pieces: Number(pieces) }),
       };
       // One after the other, as the API works them out one after the other anyway.
@@ -77,13 +82,26 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
               ))}
             </select>
           </label>
+          {groups.length > 0 && (
+            <label className="field">
+              <span className="label">{words.group}</span>
+              <select value={of ?? ''} onChange={(event) => change(() => setGroup(event.target.value))()}>
+                <option value="">{words.anyGroup}</option>
+                {groups.map(({ key, title }) => (
+                  <option key={key} value={key}>
+                    {title}
+                  </option>
+                ))}
+              </select>
+            </label>
+          )}
           <label className="field">
             <span className="label">{words.pieces}</span>
             <input
               type="number"
               inputMode="numeric"
               min={1}
-              max={run.order.count}
+              max={own === undefined ? run.order.count : mostAffected(own, part, of)}
               value={pieces}
               onChange={(event) => change(() => setPieces(event.target.value))()}
             />

@@ -4,6 +4,7 @@ import { Failed, Loading, NothingHere } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { GiveUp } from './give-up.js';
 import './run.css';
+import { RunGroups } from './run-groups.js';
 import { usePlan, useRun } from './use-run.js';
 import type { RunProps } from './run-props.js';
 
@@ -47,6 +48,7 @@ function Views(props: RunProps): ReactNode {
         <p className="soft">
           {words.states[run.state]} · {words.pieces(run.order.count)}
         </p>
+        <RunGroups plan={props.plan.document.runs.find((each) => each.run === run.key)} />
         {run.state === 'abandoned' && <p className="note amber">{words.giveUp.done}</p>}
       </header>
       <nav className="run-tabs" aria-label={words.tabs.label}>

@@ -27,6 +27,7 @@ export interface TidePart {
 
 /** A run as the tide chart draws it; instants in milliseconds since 1970. */
 export interface TideRun {
+  readonly groups: Plan['runs'][number]['groups'];
   readonly parts: readonly TidePart[];
   readonly marks: readonly TideMark[];
   readonly sittings: readonly Stretch[];
@@ -87,7 +88,16 @@ export function tideRun(
     to: Date.parse(endAt),
   }));
   const water = Math.max(2 * HOUR, (last - first) * 0.05);
-  return { parts, marks, sittings, ready, whole, making: { from: first - water, to: last + 2 * water } };
+  const { groups } = run;
+  return {
+    groups,
+    parts,
+    marks,
+    sittings,
+    ready,
+    whole,
+    making: { from: first - water, to: last + 2 * water },
+  };
 }
 
 /** What a stage of a plan is called on the page. */

@@ -1,5 +1,6 @@
 import { useId, type ReactNode } from 'react';
 import { Sentences } from '../look/sentence.js';
+import { StagePieces } from '../look/stage-pieces.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import './tide-table.css';
@@ -37,6 +38,7 @@ export function TideTable({
             <Row
               key={mark.id}
               mark={mark}
+              groups={tide.groups}
               was={before?.marks.find((each) => each.id === mark.id)}
               compared={before !== undefined}
             />
@@ -60,10 +62,12 @@ export function TideTable({
 
 function Row({
   mark,
+  groups,
   was,
   compared,
 }: {
   readonly mark: TideMark;
+  readonly groups: TideRun['groups'];
   readonly was: TideMark | undefined;
   readonly compared: boolean;
 }): ReactNode {
@@ -79,6 +83,7 @@ function Row({
       </td>
       <th role="rowheader" scope="row">
         {stage.title}
+        <StagePieces stage={stage} all={groups} />
         {!planned && <span className="soft"> · {words.status[stage.status]}</span>}
         {compared && was === undefined && <span className="soft"> · {words.added}</span>}
       </th>

@@ -36,6 +36,7 @@ export function everyPage({ runs, things }: FullWorkshop): Shown[] {
       path: '/plan',
       bring: (page: Page) => chooseDesign(page, i),
     })),
+    { name: 'plan-groups', path: '/plan', bring: partWays },
     { name: 'plan-by', path: '/plan', bring: countBack },
     { name: 'guide-mould', path: '/plan?step=mould', bring: nameAll },
     { name: 'guide-recipe', path: '/plan?step=recipe', bring: nameAll },
@@ -143,6 +144,13 @@ async function showMoves(page: Page): Promise<void> {
 async function chooseDesign(page: Page, nth: number): Promise<void> {
   await page.getByRole('radio').nth(nth).check();
   await page.locator('.outcome h3').first().waitFor();
+}
+
+async function partWays(page: Page): Promise<void> {
+  await chooseDesign(page, 0);
+  await page.getByRole('radio', { name: plan.groups.parted }).check();
+  await page.getByLabel(plan.groups.pieces, { exact: true }).last().fill('1');
+  await page.getByText(plan.groups.unready).waitFor();
 }
 
 async function countBack(page: Page): Promise<void> {

@@ -45,6 +45,8 @@ export const now: Words['now'] = {
     part: 'Welcher Teil',
     kind: 'Was geschah',
     response: 'Was nun geschehen soll',
+    group: 'Aus welcher Gruppe',
+    anyGroup: 'Gleich welche',
     pieces: 'Betroffene Stücke',
     allPieces: 'Leer lassen, wenn es alle sind.',
     note: 'Notiz',

@@ -10,6 +10,30 @@ export const plan: Words['plan'] = {
   howMany: 'Wie viele?',
   pieces: 'Stück',
   pieceCount: (count) => `${count} Stück`,
+  groups: {
+    title: 'Alle gleich?',
+    alike: 'Alle Stücke gleich',
+    parted: 'Stücke gehen eigene Wege',
+    how: 'Geben Sie für jede Gruppe an, wie viele Stücke sie hat und welche Teile sie bekommen.',
+    name: (number) => `Gruppe ${String(number)}`,
+    groupTitle: 'Bezeichnung',
+    pieces: 'Stück',
+    badPieces: 'Eine ganze Zahl von 1 bis 5.000.',
+    parts: 'Sie bekommen',
+    noParts: 'Wählen Sie mindestens einen Teil.',
+    add: 'Gruppe hinzufügen',
+    remove: (group) => `${group} entfernen`,
+    fits: (sum) =>
+      sum === 1 ? 'Das eine Stück ist in einer Gruppe' : `Alle ${sum} Stück sind in einer Gruppe`,
+    differs: (sum, count) =>
+      sum < count
+        ? `${count - sum} von ${count} Stück ${count - sum === 1 ? 'ist' : 'sind'} noch in keiner Gruppe`
+        : `Die Gruppen haben ${sum - count} Stück mehr als der Lauf`,
+    makeSo: (sum) => `${sum} Stück machen`,
+    notMade: (parts) => `Wird nicht gemacht, weil keine Gruppe es hat: ${parts}`,
+    unready: 'Vervollständigen Sie die Gruppen; dann erscheint hier der Plan.',
+  },
+  forPieces: (count) => `für ${count} Stück`,
   name: 'Name des Laufs',
   noMould: 'Dafür braucht es keine Form.',
   enough: (mould, needed, owned) => `${mould}: ${needed} von Ihren ${owned} Mulden`,

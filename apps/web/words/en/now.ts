@@ -43,6 +43,8 @@ export const now = {
     part: 'Which part',
     kind: 'What happened',
     response: 'What to do about it',
+    group: 'Of which group',
+    anyGroup: 'Any group',
     pieces: 'Pieces affected',
     allPieces: 'Leave empty for all of them.',
     note: 'Note',

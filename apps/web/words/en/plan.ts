@@ -9,6 +9,29 @@ export const plan = {
   howMany: 'How many?',
   pieces: 'Pieces',
   pieceCount: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
+  groups: {
+    title: 'All the same?',
+    alike: 'All pieces alike',
+    parted: 'Pieces part ways',
+    how: 'For each group, say how many pieces it has and which parts they get.',
+    name: (number: number) => `Group ${String(number)}`,
+    groupTitle: 'Name',
+    pieces: 'Pieces',
+    badPieces: 'A whole number from 1 to 5,000.',
+    parts: 'They get',
+    noParts: 'Choose at least one part.',
+    add: 'Add a group',
+    remove: (group: string) => `Remove ${group}`,
+    fits: (sum: number) => (sum === 1 ? 'The 1 piece is in a group' : `All ${sum} pieces are in a group`),
+    differs: (sum: number, count: number) =>
+      sum < count
+        ? `${count - sum} of ${count} pieces ${count - sum === 1 ? 'is' : 'are'} in no group yet`
+        : `The groups have ${sum - count} ${sum - count === 1 ? 'piece' : 'pieces'} more than the run`,
+    makeSo: (sum: number) => (sum === 1 ? 'Make 1 piece' : `Make ${sum} pieces`),
+    notMade: (parts: string) => `Not made, as no group has it: ${parts}`,
+    unready: 'Complete the groups, and the plan shows here.',
+  },
+  forPieces: (count: number) => (count === 1 ? 'for 1 piece' : `for ${count} pieces`),
   name: 'Name of the run',
   noMould: 'It needs no mould.',
   enough: (mould: string, needed: number, owned: number) =>
