@@ -17,7 +17,12 @@ export { checkFat } from './fats/check-fat.js';
 export { checkRecipe } from './batter/check-recipe.js';
 export { fatDensity, lundDensity, triglycerideExpansionGPerMlPerC } from './fats/fat-density.js';
 export type { FatEvidence, FatFacts, FatKind, FatTag, Limits } from './fats/fat-facts.js';
-export { fatSharePercent, hardFattyAcidsPercent, oleicPercent } from './fats/fat-profile.js';
+export {
+  fatSharePercent,
+  hardFattyAcidsPercent,
+  oleicPercent,
+  solidFatsPercent,
+} from './fats/fat-profile.js';
 export { givenFatsG } from './fats/fat-shares.js';
 export { fatTable } from './fats/fat-table.js';
 export { fromSheet, type SheetFat } from './fats/table/sheet-fat.js';

@@ -23,6 +23,13 @@ export { rulesVersion } from './rules-version.js';
 export { ruleList, stateList, type RuleLine, type StateLine } from './rule-list.js';
 export { stretches, workingTime, type WayOfWorking, type WorkingTime } from './working-time.js';
 export type { LogNormal, Truncation } from './engine/log-normal.js';
+export {
+  coolingForecast,
+  fatsCooling,
+  lyeCooling,
+  type Cooling,
+  type CoolingInputs,
+} from './cooling/cooling.js';
 export { band, quantile, type Band } from './engine/quantile.js';
 export { conditioned, zOf } from './engine/conditioned.js';
 export { usualCureRule, type CureRule, type WeighIn } from './cure/weigh-in.js';

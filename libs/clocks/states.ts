@@ -59,6 +59,9 @@ const fromMemory: Evidence = { kind: 'from memory' };
 /**
  * Every state with its base at the reference point.
  *
+ * Lye and fats cool by a balance of their own (`cooling`), in which their mass counts; their bases here are what it comes to for
+ * some hundred grams. Covered lye keeps for weeks, and draws carbonate from the air where it is not.
+ *
  * `cuttable` may come before `firm`: a lined block is lifted out by its paper and needs only to stand, while
  * a small piece is pushed out of its cavity and needs to bear the thumb. `handled` comes after `pliable-until`:
  * what can still be patched still takes a mark. Soap that dries shrinks away from what is put onto it later: piping pops
@@ -75,8 +78,8 @@ export const states: Readonly<Record<StateId, State>> = {
   },
   'lye-keeps-until': {
     clock: 'lye',
-    baseMin: 10 * DAY,
-    sigma: 0.5,
+    baseMin: 14 * DAY,
+    sigma: 0.4,
     evidence: commonPractice,
   },
   'fats-cool': {

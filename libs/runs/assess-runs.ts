@@ -16,6 +16,7 @@ import { latestAttempt, type StageAttempt } from './log/run-progress.js';
 import { batchesToMix } from './amounts/batches-to-mix.js';
 import { mixedTogether } from './input/mixed-together.js';
 import { sizeBatches, type Making } from './amounts/size-batches.js';
+import { lyeRisks } from './clocks/lye-risks.js';
 import { soapRisks } from './amounts/soap-risks.js';
 import { stageKindFacts } from './input/stage-kinds.js';
 import { piecesWith } from './input/pieces.js';
@@ -172,8 +173,9 @@ function withRisks(part: PartAmounts, assessed: AssessedRun, workshop: RunsInput
   const recipe = found?.kind === 'batch' ? assessed.run.recipes.get(found.recipe) : undefined;
   const soap =
     found?.kind === 'batch' && recipe !== undefined ? soapRisks(found, recipe, assessed.run, workshop) : [];
+  const lye = found?.kind === 'batch' ? lyeRisks(found, assessed.run, workshop) : [];
   const pace = fillingTimes(assessed)
     .filter((time) => time.part === part.part)
     .flatMap((time) => fillingRisk(time, part.count));
-  return { ...part, risks: [...tooFewCavities(part, assessed), ...pace, ...part.risks, ...soap] };
+  return { ...part, risks: [...tooFewCavities(part, assessed), ...pace, ...part.risks, ...lye, ...soap] };
 }

@@ -75,18 +75,21 @@ function isLeftOut({ run, progress }: RunState, stage: Stage): boolean {
  * Whether a stage that prepares a batch, and of which the log tells nothing, must have been done: a part of the batch has
  * been made, or what comes later in its preparation is done. Not so once the batch is to be made again.
  */
-function isOvertaken({ run, progress }: RunState, { stage, status }: StageAttempt): boolean {
+function isOvertaken({ run, progress }: RunState, { stage, status, attempt }: StageAttempt): boolean {
   const { design } = run;
   if (status !== 'open' || stageKindFacts[stage.kind].prepares !== true) return false;
   const batch = new Set(mixedTogether(design, stage.part).map(({ key }) => key));
   const later = design.stages.flatMap((each) => {
     const follows = batch.has(each.part) && each !== stage && leadsTo(design, stage.key, each.key);
-    const counts = stageKindFacts[each.kind].prepares ?? stageKindFacts[each.kind].makes;
-    return follows && counts ? (latestAttempt(progress, each.key) ?? []) : [];
+    return follows ? (latestAttempt(progress, each.key) ?? []) : [];
   });
-  return (
-    later.some((attempt) => attempt.status === 'done') &&
-    !later.some(({ status: now, attempt }) => now === 'open' && attempt > 1)
+  const made = later.filter((each) => stageKindFacts[each.stage.kind].makes);
+  const isMade = made.some((each) => each.status === 'done');
+  const isMadeAgain = made.some((each) => each.status === 'open' && each.attempt > 1);
+  if (isMade && !isMadeAgain) return true;
+  return later.some(
+    (each) =>
+      stageKindFacts[each.stage.kind].prepares === true && each.status === 'done' && each.attempt >= attempt,
   );
 }
 

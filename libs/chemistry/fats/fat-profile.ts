@@ -22,6 +22,27 @@ export function oleicPercent(recipe: Pick<BatterRecipe, 'fats'>, fats: Fats): nu
   return acidPercent(recipe, fats, 'C18:1');
 }
 
+/** From this share of saturated acids on a fat is solid in a room: coconut, palm, butters, tallow. Common practice, no source. */
+const SOLID_FROM_PERCENT = 40;
+
+/**
+ * Share of the fats that are solid in a room and have to be melted: those with much saturated acid, waxes and fatty acids.
+ * @returns per cent, 0 to 100
+ * @throws RangeError on a fat that is not in the table
+ */
+export function solidFatsPercent(recipe: Pick<BatterRecipe, 'fats'>, fats: Fats): number {
+  return fatShares(recipe, fats)
+    .filter(({ facts }) => facts.kind !== 'triglyceride' || saturatedPercent(facts) >= SOLID_FROM_PERCENT)
+    .reduce((sum, { share }) => sum + 100 * share, 0);
+}
+
+function saturatedPercent({ fattyAcidsPercent }: FatFacts): number {
+  return Object.entries(fattyAcidsPercent).reduce(
+    (sum, [acid, percent]) => (acid.endsWith(':0') ? sum + percent : sum),
+    0,
+  );
+}
+
 /** Share of the fats that carry a tag, per cent. @throws RangeError on a fat not in the table */
 export function fatSharePercent(recipe: Pick<BatterRecipe, 'fats'>, fats: Fats, tag: FatTag): number {
   return fatShares(recipe, fats)

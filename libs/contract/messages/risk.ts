@@ -33,6 +33,8 @@ export const risk = z
   .discriminatedUnion('code', [
     about('lye.strong', { lyePercent: percent }),
     about('lye.wet', { lyePercent: percent.meta({ description: 'As strong as it is with all water' }) }),
+    about('lye.cold-bath', { batterTemperatureC: figure, roomC: figure }),
+    about('lye.taken-ready', {}),
     about('lye.excess', { percent }),
     about('lye.little-superfat', { superfatPercent: percent }),
     about('lye.much-superfat', { superfatPercent: percent }),

@@ -10,6 +10,7 @@ import {
 import { effectiveLyePercent, fatSharePercent, hardFattyAcidsPercent, oleicPercent } from '#chemistry';
 import type { BatchPart, Part, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
+import { batchCooling, coolingForecasts } from './batch-cooling.js';
 import type { RunsInput } from '../input/input.js';
 import { partBatter } from '../input/part-batter.js';
 import { stateHasClock } from '../input/states-of-parts.js';
@@ -28,7 +29,9 @@ function forecastClocks(run: ResolvedRun, workshop: WorkshopFacts): Map<string, 
     if (part.kind === 'decor') continue;
     const inputs = inputsFor(part, run, workshop);
     const wanted = stateIds.filter((state) => stateHasClock(part.kind, state));
-    clocks.set(part.key, new Map(wanted.map((state) => [state, forecast(state, inputs)])));
+    const cooling = part.kind === 'batch' ? coolingForecasts(batchCooling(part, run, workshop)) : [];
+    const forecasts = [...wanted.map((state) => forecast(state, inputs)), ...cooling];
+    clocks.set(part.key, new Map(forecasts.map((each) => [each.state, each])));
   }
   return clocks;
 }

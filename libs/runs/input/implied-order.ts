@@ -134,8 +134,26 @@ class Adding {
       this.addWait(stage, part, opens === undefined ? {} : { opens }, closes === undefined ? {} : { closes });
       this.putAfter(stage, from);
     }
+    if (stage.kind === 'mix') this.waitForHosts(stage);
     if (facts.makes) this.putAfterPreparing(stage);
     if (facts.restMin !== undefined) this.putBetween(stage);
+  }
+
+  /** Nobody mixes a batter before what it goes onto takes it: it thickens while one waits. */
+  private waitForHosts(mix: Stage): void {
+    for (const { key } of mixedTogether(this.design, mix.part)) {
+      const making = makingStage(this.design, key);
+      const host = making && hostOf(this.design, making, this.dropped);
+      const begun = host && makingStage(this.design, host.key);
+      if (making === undefined || host === undefined || begun === undefined) continue;
+      if (this.comesBefore(mix.key, begun.key)) continue;
+      const own = this.waitsFor(making, host).find((wait) => wait.opens !== undefined);
+      const condition = conditionAt(this.soFar(), making, host);
+      const opens = own?.opens ?? statesOf(stageKindFacts[making.kind].waits, condition).opens;
+      const isOpen = opens === undefined || this.opensAlready(mix, host, begun);
+      this.addWait(mix, host, isOpen ? {} : { opens }, {});
+      if (condition === 'out-of-mould') this.putAfterUnmould(mix, host);
+    }
   }
 
   private preparedBy(stage: Stage, kind: Stage['kind']): boolean {

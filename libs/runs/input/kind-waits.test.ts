@@ -58,6 +58,18 @@ const practice: readonly (readonly [string, string, string[], string[]])[] = [
     ['make-lye base', 'melt-fats base', 'mix base', 'pour base'],
     ['base lye-cool', 'base before lye-keeps-until', 'base fats-cool'],
   ],
+  [
+    'mixing for a layer',
+    'mix top',
+    ['pour base', 'mix top', 'layer top', 'unmould top'],
+    ['base holds-layer'],
+  ],
+  [
+    'mixing for a coat',
+    'mix coat',
+    ['pour base', 'unmould base', 'mix coat', 'dip coat'],
+    ['after unmould-base'],
+  ],
   ['mixing with lye that is ready', 'mix base', ['mix base', 'pour base'], []],
   [
     'a pour that mixes itself',

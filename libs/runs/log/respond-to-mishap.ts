@@ -4,11 +4,12 @@ import { latestAttempt, type RunProgress, type StageAttempt } from './run-progre
 import { unknownName } from '../input/name-issues.js';
 import { isDoneFor, piecesOfStage } from '../input/stage-pieces.js';
 import { makingStage, type ResolvedRun } from '../input/resolve-run.js';
-import { stagesBehind } from '../input/stage-order.js';
+import { mixedTogether } from '../input/mixed-together.js';
+import { isBeforeMaking, stagesBehind } from '../input/stage-order.js';
 
 /**
  * Changes where the run stands after a mishap.
- * *Remake*: the part's making stage, and every finished stage that built on it, is spoilt and done again for the
+ * *Remake*: the part's making stage, what prepared its batch, and every finished stage that built on it, is spoilt and done again for the
  * pieces affected, of one group where the entry names it; what does not build on it stays as it is. A batch that ran short is not spoilt: what it did
  * reach stays done, and the rest is made in a second one. *Drop part*: its open stages are left out.
  * *Carry on*: nothing changes but the record.
@@ -64,7 +65,8 @@ function remake(
   { pieces, group }: Affected,
 ): void {
   const has = group === undefined ? undefined : new Set(group.parts);
-  for (const key of builtOn(run, making)) {
+  const again = [...preparationOf(run, making), ...builtOn(run, making)];
+  for (const key of again) {
     const last = latestAttempt(progress, key);
     if (last === undefined || (key !== making && last.status !== 'done')) continue;
     if (has !== undefined && !isDoneFor(run.design, last.stage, has)) continue;
@@ -77,6 +79,15 @@ function remake(
       notBefore: at,
     });
   }
+}
+
+/** What prepares the batch of which a stage makes a part: another needs new lye and new fats. */
+function preparationOf({ design }: ResolvedRun, making: string): string[] {
+  const part = design.stages.find(({ key }) => key === making)?.part ?? '';
+  const batch = new Set(mixedTogether(design, part).map(({ key }) => key));
+  return design.stages
+    .filter((stage) => batch.has(stage.part) && isBeforeMaking(design, stage))
+    .map(({ key }) => key);
 }
 
 /** The maker was at it when it went wrong, so an attempt that was never finished ends with the mishap. */

@@ -43,16 +43,11 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
     const from = clockStarter(assessed, wait.part, wait.opens ?? wait.closes);
     const to = live.get(wait.stage);
     if (from === undefined || to === undefined || isPast(from, to)) return;
-    const length = (state: StateId): Length => uncertain(assessed, wait.part, state);
-    const lag: Omit<Lag, 'point'> = {
-      id: `${key}/waits/${String(i)}`,
-      from: idOf(from),
-      to: idOf(to),
-      atLeast: wait.opens === undefined ? { kind: 'known', minutes: 0 } : length(wait.opens),
-      // The last piece must be done in time, not only the first.
-      ...(wait.closes === undefined ? {} : { atMost: length(wait.closes), until: 'end' }),
-    };
-    add(lag, { kind: 'wait', wait });
+    const times = lengthsOf(assessed, wait);
+    add(
+      { id: `${key}/waits/${String(i)}`, from: idOf(from), to: idOf(to), ...times },
+      { kind: 'wait', wait },
+    );
   });
   // Nobody unmoulds, patches or turns what is not made yet, whether the design says so or not.
   for (const attempt of live.values()) {
@@ -76,6 +71,30 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
 /** A stage that is done was done on what was there then, not on what is made again for the pieces of another group. */
 function isPast(from: StageAttempt, to: StageAttempt): boolean {
   return to.status === 'done' && from.status !== 'done';
+}
+
+/**
+ * How long a wait lasts and when it closes. Batter that was mixed is poured when it is ready, a minute sooner or later, as
+ * whoever stands over it sees: the plan goes by its likely times, and the odds that all pieces are done before it is too
+ * stiff are those of the bowl (`withPaceOdds`). Everything else comes to the maker's hours as uncertain as it is.
+ */
+function lengthsOf(
+  assessed: AssessedRun,
+  { part, opens, closes }: Wait,
+): Pick<Lag, 'atLeast' | 'atMost' | 'until'> {
+  const none: Length = { kind: 'known', minutes: 0 };
+  const length = (each: StateId): Uncertain => uncertain(assessed, part, each);
+  const state = opens ?? closes;
+  if (state !== undefined && countsFrom(state) === 'mix') {
+    const likely = (each: StateId): number => Math.round(length(each).median);
+    const from = opens === undefined ? 0 : likely(opens);
+    const atLeast: Length = { kind: 'known', minutes: from };
+    if (closes === undefined) return { atLeast };
+    return { atLeast, atMost: { kind: 'known', minutes: Math.max(from, likely(closes)) } };
+  }
+  const atLeast = opens === undefined ? none : length(opens);
+  // The last piece must be done in time, not only the first.
+  return closes === undefined ? { atLeast } : { atLeast, atMost: length(closes), until: 'end' };
 }
 
 /** A wait whose two sides count from different moments, as firmness does from the pour and drying from the unmoulding, is two. */
@@ -137,7 +156,9 @@ function bridgedLinks(assessed: AssessedRun, live: ReadonlyMap<string, StageAtte
   return bridged;
 }
 
-function uncertain(assessed: AssessedRun, part: string, state: StateId): Length {
+type Uncertain = Extract<Length, { readonly kind: 'uncertain' }>;
+
+function uncertain(assessed: AssessedRun, part: string, state: StateId): Uncertain {
   const found = assessed.clocks.get(part)?.get(state);
   if (found === undefined) throw new Error(`no clock for ${state} of ${part}`);
   const draw = drawOf(assessed.run, part, state);

@@ -47,9 +47,6 @@ function mostPressed(assessedRuns: readonly AssessedRun[]): PaceLoss[] {
   for (const run of assessedRuns) {
     for (const time of fillingTimes(run)) {
       if (makingAttempt(run, time.part)?.status !== 'open') continue;
-      // Where the batter is mixed at a stage of its own, the plan waits for it, and its odds hold that already.
-      if (run.run.design.waits.some((wait) => wait.stage === time.stage && wait.closes === time.end))
-        continue;
       const batter = `${run.run.order.key}/${recipeKeyOf(run.run, time.part)}`;
       const before = pressed.get(batter);
       if (before === undefined || time.chance < before.time.chance) pressed.set(batter, { run, time });

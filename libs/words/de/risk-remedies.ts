@@ -11,6 +11,10 @@ export const riskRemedies: MessageWords<Risk> = {
     `${commonLye(texts)}. Langsam und gekühlt einrühren und verwenden, bevor sie fest wird.`,
   'lye.wet': (_, texts) =>
     `${commonLye(texts)}. Das Wasser von Essig oder Farben vom Wasser der Lauge abziehen.`,
+  'lye.cold-bath': () =>
+    'Das abgedeckte Gefäß in eine Schüssel mit kaltem Wasser und etwas Eis stellen, so niedrig, dass nichts davon in die Lauge gerät. Die Zeiten gelten dafür.',
+  'lye.taken-ready': () =>
+    'Vorher anrühren, oder den Schritt „Lauge anrühren“ hinzufügen: Sie braucht Stunden zum Abkühlen.',
   'lye.excess': () => 'Aussalzen oder neutralisieren und prüfen, bevor jemand sie ohne Handschuhe anfasst.',
   'lye.little-superfat': (_, texts) => `${texts.percent(5)} sind üblich.`,
   'lye.much-superfat': (_, texts) =>

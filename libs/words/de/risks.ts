@@ -7,6 +7,10 @@ export const risks: MessageWords<Risk> = {
     `Lauge mit ${texts.percent(lyePercent)} wird beim Anrühren sehr heiß. Um ${texts.percent(50)} kristallisiert sie beim Abkühlen.`,
   'lye.wet': ({ lyePercent }, texts) =>
     `Mit allem Wasser ist der Leim so nass wie mit Lauge von ${texts.percent(lyePercent)}. Er wird langsam fest, schrumpft und bekommt Sodaasche.`,
+  'lye.cold-bath': ({ batterTemperatureC, roomC }, texts) =>
+    `In einem Raum von ${texts.temperature(roomC)} kühlen Lauge und Fette nicht von selbst auf ${texts.temperature(batterTemperatureC)} ab.`,
+  'lye.taken-ready': () =>
+    'In keinem Schritt wird die Lauge angerührt. Sie gilt beim Verrühren als fertig und kühl.',
   'lye.excess': ({ percent }, texts) =>
     `In diesem Leim ist ${texts.percent(percent)} mehr Lauge, als seine Fette aufnehmen. Die Seife verätzt Haut und Augen.`,
   'lye.little-superfat': ({ superfatPercent }, texts) =>

@@ -11,6 +11,9 @@ export const riskRemedies: MessageWords<Risk> = {
     `${commonLye(texts)}. Stir the lye in slowly, in the cold, and use it before it sets.`,
   'lye.wet': (_, texts) =>
     `${commonLye(texts)}. Take the water of vinegar or colours off the water of the lye.`,
+  'lye.cold-bath': () =>
+    'Stand the covered jug in a bowl of cold water with some ice, outside and low enough that none gets into the lye. The times are for that.',
+  'lye.taken-ready': () => 'Make it beforehand, or add the stage “Make the lye”: it takes hours to cool.',
   'lye.excess': () => 'Salt it out or neutralise it, and test it, before anyone touches it without gloves.',
   'lye.little-superfat': (_, texts) => `${texts.percent(5)} is common.`,
   'lye.much-superfat': (_, texts) =>

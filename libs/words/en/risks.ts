@@ -7,6 +7,9 @@ export const risks: MessageWords<Risk> = {
     `Lye of ${texts.percent(lyePercent)} gets very hot while you mix it. Near ${texts.percent(50)} it crystallises as it cools.`,
   'lye.wet': ({ lyePercent }, texts) =>
     `With all its water this batter is as wet as with lye of ${texts.percent(lyePercent)}. It sets slowly, shrinks and gets ash.`,
+  'lye.cold-bath': ({ batterTemperatureC, roomC }, texts) =>
+    `In a room of ${texts.temperature(roomC)} lye and fats do not cool to ${texts.temperature(batterTemperatureC)} by themselves.`,
+  'lye.taken-ready': () => 'No stage makes the lye. It is taken as made and cool when you mix.',
   'lye.excess': ({ percent }, texts) =>
     `This batter holds ${texts.percent(percent)} more lye than its fats can take. The soap burns skin and eyes.`,
   'lye.little-superfat': ({ superfatPercent }, texts) =>
