@@ -18,6 +18,7 @@ export function batchText(title: string, batch: BatchToMix, texts: Texts, seen: 
     `    ${lyeText(amounts, texts)}`,
     ...acidText(amounts, texts),
     wrap(waterText(amounts, texts), 6, WIDTH),
+    ...allergenText(amounts, texts),
   ];
 }
 
@@ -39,7 +40,7 @@ function factsText({ told, amounts }: BatchToMix, texts: Texts): string {
   ].join(' · ');
 }
 
-function rowsOf({ amounts: batch, fragrance }: BatchToMix, texts: Texts): [string, number][] {
+function rowsOf({ amounts: batch }: BatchToMix, texts: Texts): [string, number][] {
   const { materials } = texts.names;
   const rows: [string, number][] = [
     ...batch.fats.map(({ fat, title, massG }): [string, number] => [texts.titled(fat, title), massG]),
@@ -47,7 +48,7 @@ function rowsOf({ amounts: batch, fragrance }: BatchToMix, texts: Texts): [strin
     [materials.salt, batch.saltG],
     [materials.sugar, batch.sugarG],
     ...batch.additions.map(({ title, massG }): [string, number] => [title, massG]),
-    [fragrance ?? materials.fragrance, batch.fragranceG],
+    ...batch.fragrances.map(({ title, massG }): [string, number] => [title, massG]),
     ...batch.colourants.flatMap((colour) => colourRows(colour, texts)),
   ];
   return rows.filter(([, value]) => value > 0);
@@ -114,6 +115,19 @@ function acidText({ acids }: BatchAmounts, texts: Texts): string[] {
     ({ key, title, massG }) => `${texts.titled(key, title)}: ${lyeMassText(massG, texts)}`,
   );
   return [wrap(`${names.join('; ')}. ${printed[texts.language].plan.acids}`, 4, WIDTH)];
+}
+
+function allergenText({ fragrances, allergens }: BatchAmounts, texts: Texts): string[] {
+  const words = printed[texts.language].plan;
+  const unknown = fragrances.filter(({ hasAllergens, massG }) => !hasAllergens && massG > 0);
+  const named = allergens.map(({ name, percent }) => `${name} ${texts.percent(percent, 2)}`);
+  const told = [
+    ...(named.length === 0 ? [] : [words.allergens(texts.and(named))]),
+    ...(unknown.length === 0
+      ? []
+      : [words.allergensUnknown(texts.and(unknown.map(({ title }) => texts.quoted(title))))]),
+  ];
+  return told.length === 0 ? [] : [wrap(told.join(' '), 4, WIDTH)];
 }
 
 function waterText({ water }: BatchAmounts, texts: Texts): string {

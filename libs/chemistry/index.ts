@@ -8,9 +8,13 @@ export type {
   Colourant,
   FatAmount,
   Fragrance,
+  FragranceBehaviour,
   WaterStatement,
   WrittenRecipe,
 } from './recipe/batter-recipe.js';
+export { allergenNames, RINSE_OFF_THRESHOLD_PERCENT } from './fragrance/allergens.js';
+export { behaviourTogether } from './fragrance/behaviour.js';
+export type { DeclaredAllergen } from './fragrance/declared-allergens.js';
 export { acids } from './lye/acids.js';
 export { batchForFats, batchForVolume, type BatchAmounts, type NamedMass } from './batter/batch-amounts.js';
 export { checkFat } from './fats/check-fat.js';

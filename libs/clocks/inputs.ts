@@ -21,7 +21,7 @@ export interface ClockInputs {
   readonly roomHumidityPercent: number;
   /** Read only for soap that sets in a mould; coats, piping and glaze do not care. */
   readonly mould: 'silicone-cavity' | 'lined-wood' | 'lined-carton' | 'rigid-plastic';
-  readonly fragrance: 'none' | 'mild' | 'brisk' | 'strong' | 'seizing';
+  readonly fragrance: 'none' | 'slowing' | 'mild' | 'brisk' | 'strong' | 'seizing' | 'ricing' | 'unknown';
   readonly gel: 'none' | 'full';
   readonly mixing: 'blender' | 'hand';
 }
@@ -88,7 +88,7 @@ export const measures: Readonly<Record<Measure, MeasureFacts>> = {
 /** What can be chosen. */
 export const choices: { readonly [K in Choice]: readonly ClockInputs[K][] } = {
   mould: ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'],
-  fragrance: ['none', 'mild', 'brisk', 'strong', 'seizing'],
+  fragrance: ['none', 'slowing', 'mild', 'brisk', 'strong', 'seizing', 'ricing', 'unknown'],
   gel: ['none', 'full'],
   mixing: ['blender', 'hand'],
 };

@@ -39,7 +39,15 @@ export const batchAmounts = z
     sodiumLactateG: mass.meta({ description: '60 % solution' }),
     saltG: mass,
     sugarG: mass,
-    fragranceG: mass,
+    fragrances: z.array(
+      z.strictObject({
+        ...namedMass,
+        hasAllergens: z.boolean().meta({ description: 'Whether its supplier’s allergens were entered' }),
+      }),
+    ),
+    allergens: z
+      .array(z.strictObject({ name: text, percent: z.number() }))
+      .meta({ description: 'What a label has to name, of those entered: above 0.01 % of the dry soap' }),
     colourants: z.array(colourantMass),
     additions: z.array(z.strictObject(namedMass)),
     batchG: mass,
@@ -119,8 +127,6 @@ export const partAmounts = z
       description: 'What it takes of its batch, with its colours; what to weigh at once stands in `batches`',
     }),
     told: recipeFacts.optional(),
-    fragrance: text.optional(),
-    fragranceKey: key.optional(),
     massG: mass.optional().meta({ description: 'Melt-and-pour base, or decor where its mass is known' }),
     pieces: z.int().optional().meta({ description: 'Decor pieces to make, spares included' }),
     material: key.optional().meta({ description: 'What melt-and-pour or decor is made from' }),
@@ -155,8 +161,6 @@ export const batchToMix = z
       description: 'What to weigh for all of it, before it is split and coloured',
     }),
     told: recipeFacts,
-    fragrance: text.optional(),
-    fragranceKey: key.optional(),
     portions: z.array(portionAmounts).min(1).meta({ description: 'Their masses come to the batch' }),
     risks: z.array(risk),
     cautions: z.array(caution),

@@ -1,19 +1,48 @@
 import { z } from 'zod';
 import { key, line, percent, title } from './common.js';
-import { acidNames, additionKinds, fragranceBehaviours, gels, mixings } from './names/index.js';
+import {
+  acidNames,
+  additionKinds,
+  fragranceBehaviours,
+  fragranceKinds,
+  gels,
+  limitCategories,
+  mixings,
+} from './names/index.js';
 import { celsius, grams } from './quantity.js';
+
+const allergen = z
+  .strictObject({
+    name: line(80)
+      .min(1)
+      .meta({
+        description: 'As the list of Regulation (EC) 1223/2009, Annex III, has it',
+        examples: ['Limonene'],
+      }),
+    percent: percent(0.0001, 100).meta({ description: 'Of the fragrance, from its supplier’s sheet' }),
+  })
+  .meta({ id: 'AllergenShare' });
 
 /** What scents a batch or a portion. */
 export const fragrance = z
   .strictObject({
-    key: key.optional().meta({ description: 'Its name among the materials' }),
-    title: title.optional(),
+    key: key.meta({ description: 'Its name among the materials' }),
+    title,
+    kind: z.enum(fragranceKinds).default('fragrance-oil'),
     percent: percent(0, 10).meta({ description: 'Of the fats; keep within the supplier’s limit' }),
     supplierLimitPercent: percent(0.01, 100).optional().meta({
-      description: 'Most of it in the finished soap, from its certificate (rinse-off products, category 9)',
+      description: 'Most of it in the finished soap, from its certificate',
     }),
-    behaviour: z.enum(fragranceBehaviours).default('mild'),
+    limitCategory: z.enum(limitCategories).default('9').meta({
+      description: 'The kind of product that limit is for: 9 is soap and what else is rinsed off',
+    }),
+    behaviour: z.enum(fragranceBehaviours).default('unknown').meta({
+      description: 'What it does to the batter; only a test batch tells',
+    }),
     vanillinPercent: percent(0, 100).default(0).meta({ description: 'Vanillin in it; browns the soap' }),
+    allergens: z.array(allergen).max(100).default([]).meta({
+      description: 'Allergens that labels name, from its supplier’s sheet',
+    }),
   })
   .meta({ id: 'Fragrance' });
 
@@ -112,7 +141,9 @@ export const recipe = z
       .meta({ description: '60 % sodium lactate solution, as a share of the fats' }),
     saltPercent: percent(0, 100).default(0).meta({ description: 'Of the fats' }),
     sugarPercent: percent(0, 5).default(0).meta({ description: 'Of the fats' }),
-    fragrance: fragrance.optional(),
+    fragrances: z.array(fragrance).max(8).default([]).meta({
+      description: 'Fragrance and essential oils; their limits count each and together',
+    }),
     additions: z
       .array(addition)
       .max(10)

@@ -9,11 +9,12 @@ describe('risks in words', () => {
   it('say what may go wrong and what would help', () => {
     const limit = {
       code: 'fragrance.over-limit',
+      fragrance: 'Sea air',
       level: 'high',
       ...{ sharePercent: 4.26, limitPercent: 3, allowedPercent: 2.4 },
     } as const;
     expect(german.of(limit)).toBe(
-      'Der Duft macht bis zu 4,3\u00a0% der trockenen Seife aus. Sein Lieferant erlaubt 3\u00a0%.',
+      '„Sea air“ macht bis zu 4,3\u00a0% der trockenen Seife aus. Der Lieferant erlaubt 3\u00a0%.',
     );
     expect(german.remedyOf(limit)).toBe('Höchstens 2,4\u00a0% der Fette nehmen.');
     const told = withTexts(limit, { language: 'en', units: 'us', timeZone: 'UTC' }, en);

@@ -76,7 +76,7 @@ describe('the library', () => {
       title: 'Olive',
       fats: [{ fat: 'olive-oil', percent: 100 }],
     });
-    const made = await storage.library.recipes.create(workshopId, { ...content, fragrance: undefined });
+    const made = await storage.library.recipes.create(workshopId, { ...content, waterPerLye: undefined });
     expect(made).toMatchObject({ ok: true, value: { key: 'olive', version: 1, archivedAt: null } });
     expect((await storage.library.recipes.byKey(workshopId, 'olive'))?.content).toEqual(content);
     expect(await storage.library.fats.byKey(workshopId, 'olive')).toBeNull();

@@ -67,6 +67,7 @@ const recipe = {
   sodiumLactatePercent: 2,
   saltPercent: 0,
   sugarPercent: 0,
+  fragrance: { percent: 3, behaviour: 'brisk', vanillinPercent: 1 },
   batterTemperatureC: 38,
   mixing: 'blender',
   gel: 'none',
@@ -204,6 +205,17 @@ describe('what the first version stored', () => {
     // Nobody pours in no time: the zeros were what was filled in.
     expect(run?.snapshot.design.stages[0]).toMatchObject({ setupMin: 0, perPieceS: 0 });
     expect(stored?.content.stages[0]?.setupMin).toBeUndefined();
+  });
+
+  it('has the one fragrance of a recipe in a list, with a name', async () => {
+    const run = await storage.runs.get(workshopId, runId);
+    const [stored] = await storage.library.recipes.list(workshopId);
+    for (const each of [stored?.content, run?.snapshot.recipes[0]]) {
+      expect(each?.fragrances).toMatchObject([
+        { key: 'fragrance', title: 'Fragrance', percent: 3, behaviour: 'brisk', vanillinPercent: 1 },
+      ]);
+      expect(each?.size).toEqual({ by: 'pieces' });
+    }
   });
 
   it('has fats that were in use and are not questioned again, and cavities of a size that can be', async () => {

@@ -1,5 +1,12 @@
 import fc from 'fast-check';
-import { acids, shippedFats, type AcidName, type BatchAmounts, type BatterRecipe } from '#chemistry';
+import {
+  acids,
+  allergenNames,
+  shippedFats,
+  type AcidName,
+  type BatchAmounts,
+  type BatterRecipe,
+} from '#chemistry';
 
 const share = (high: number) => fc.double({ min: 0, max: high, noNaN: true });
 
@@ -27,7 +34,17 @@ export const anyRecipe: fc.Arbitrary<BatterRecipe> = fc
     sodiumLactatePercent: share(5),
     saltPercent: share(100),
     sugarPercent: share(5),
-    fragrance: fc.option(fc.record({ percent: share(10) }), { nil: undefined }),
+    fragrances: fc.array(
+      fc.record({
+        key: fc.constant('fragrance'),
+        title: fc.constant('Fragrance'),
+        percent: share(3),
+        allergens: fc.array(fc.record({ name: fc.constantFrom(...allergenNames), percent: share(30) }), {
+          maxLength: 3,
+        }),
+      }),
+      { maxLength: 3 },
+    ),
     colourants: fc.array(
       fc.record({
         key: fc.constant('colour'),
@@ -72,7 +89,7 @@ export function weighedTogether(b: BatchAmounts): number {
     b.sodiumLactateG +
     b.saltG +
     b.sugarG +
-    b.fragranceG +
+    total(b.fragrances) +
     total(b.colourants) +
     total(b.colourants.flatMap(({ carrier }) => carrier ?? [])) +
     total(b.additions)

@@ -120,7 +120,8 @@ export function plan(stages: PlannedStage[] = [stage()], fatsG = 1000): PlanDocu
               sodiumLactateG: 0,
               saltG: 0,
               sugarG: 0,
-              fragranceG: 0,
+              fragrances: [],
+              allergens: [],
               colourants: [],
               additions: [],
               water: {

@@ -33,7 +33,7 @@ export function BatchWeights({
   const shown = (value: number): string => percent(Math.round(value * 10) / 10);
   return (
     <>
-      {weighGroups({ batch: amounts, fragrance: batch.fragrance }, sheet, titled).map((group) => (
+      {weighGroups({ batch: amounts }, sheet, titled).map((group) => (
         <Group key={group.kind} group={group} boxes={boxes} cautions={group.kind === 'lye' ? lye : []} />
       ))}
       <p className="small">

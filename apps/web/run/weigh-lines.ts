@@ -22,7 +22,7 @@ export interface WeighGroup {
  * @param titled what a fat or acid is called, by its key and title
  */
 export function weighGroups(
-  { batch, fragrance }: Pick<PartAmounts, 'batch' | 'fragrance'>,
+  { batch }: Pick<PartAmounts, 'batch'>,
   words: Words['run']['sheet'],
   titled: (key: string, title: string) => string,
 ): WeighGroup[] {
@@ -48,11 +48,7 @@ export function weighGroups(
     },
     {
       kind: 'batter',
-      lines: some([
-        { title: fragrance ?? words.fragrance, massG: batch.fragranceG },
-        ...batch.colourants,
-        ...batch.additions,
-      ]),
+      lines: some([...batch.fragrances, ...batch.colourants, ...batch.additions]),
     },
   ];
   return groups.filter(({ lines }) => lines.length > 0);

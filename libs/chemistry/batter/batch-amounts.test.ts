@@ -4,6 +4,7 @@ import type { Result } from '#units';
 import { batchForFats, batchForVolume, fatTable, lyeDensity, type BatchAmounts } from '#chemistry';
 import { anyRecipe, weighedTogether } from '../../../tests/support/any-recipe.js';
 import { plainRecipe as plain } from '../../../tests/support/plain-recipe.js';
+import { scent } from '../../../tests/support/scent.js';
 
 fc.configureGlobal({ seed: 1 });
 
@@ -43,10 +44,11 @@ describe('a batch by hand', () => {
       sodiumLactatePercent: 2,
       saltPercent: 1,
       sugarPercent: 0.5,
-      fragrance: { percent: 2 },
+      fragrances: [scent({ percent: 2 })],
     };
     const batch = made(batchForFats(recipe, fats, 1000));
-    expect([batch.sodiumLactateG, batch.saltG, batch.sugarG, batch.fragranceG]).toEqual([20, 10, 5, 20]);
+    expect([batch.sodiumLactateG, batch.saltG, batch.sugarG]).toEqual([20, 10, 5]);
+    expect(batch.fragrances).toEqual([{ key: 'sea', title: 'Sea air', massG: 20, hasAllergens: false }]);
     expect(batch.batchG).toBeCloseTo(1485.87, 2);
   });
 });

@@ -3,6 +3,8 @@ import { acids, acidStrength } from '../lye/acids.js';
 import { acidDensity, additionDensity, carrierDensity, densityOf } from './additive-densities.js';
 import type { BatterRecipe, CarrierKind } from '../recipe/batter-recipe.js';
 import { checkRecipe } from './check-recipe.js';
+import { declaredAllergens, type DeclaredAllergen } from '../fragrance/declared-allergens.js';
+import { dryMass } from './dry-mass.js';
 import { fatDensity } from '../fats/fat-density.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { labelNames, type LabelNames } from '../fats/label-names.js';
@@ -27,7 +29,12 @@ export interface BatchAmounts extends LyeAmounts {
   readonly sodiumLactateG: number;
   readonly saltG: number;
   readonly sugarG: number;
-  readonly fragranceG: number;
+  readonly fragrances: (NamedMass & {
+    /** Whether its supplier's allergens are known. */
+    readonly hasAllergens: boolean;
+  })[];
+  /** What a label of the soap has to name, of those that are known. */
+  readonly allergens: DeclaredAllergen[];
   readonly colourants: (NamedMass & {
     readonly carrier?: { readonly kind: CarrierKind; readonly fat?: string; readonly massG: number };
   })[];
@@ -109,7 +116,9 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
   const sodiumLactateG = of(recipe.sodiumLactatePercent);
   const saltG = of(recipe.saltPercent);
   const sugarG = of(recipe.sugarPercent);
-  const fragranceG = of(recipe.fragrance?.percent ?? 0);
+  const fragrances = (recipe.fragrances ?? []).map(({ key, title, percent, allergens = [] }) => ({
+    ...{ key, title, massG: of(percent), allergens },
+  }));
   /** Every ingredient once, as mass and density: mass and volume of the batch are sums over the same list. */
   const ingredients: readonly (readonly [massG: number, gPerMl: number])[] = [
     ...shares.map(
@@ -120,7 +129,7 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
     [sodiumLactateG, densityOf.sodiumLactate],
     [saltG, densityOf.salt],
     [sugarG, densityOf.sugar],
-    [fragranceG, densityOf.fragrance],
+    ...fragrances.map(({ massG }) => [massG, densityOf.fragrance] as const),
     ...colourants.map(({ massG }) => [massG, densityOf.colourant] as const),
     ...colourants.flatMap(({ carrier }) =>
       carrier === undefined ? [] : [[carrier.massG, carrierDensity[carrier.kind]] as const],
@@ -140,7 +149,11 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
     sodiumLactateG,
     saltG,
     sugarG,
-    fragranceG,
+    fragrances: fragrances.map(({ allergens, ...mass }) => ({
+      ...mass,
+      hasAllergens: allergens.length > 0,
+    })),
+    allergens: declaredAllergens(fragrances, dryMass(recipe, { ...lye, fatsG, batchG, sodiumLactateG })),
     colourants,
     additions: additions.map(({ density: _, ...mass }) => mass),
     batchG,

@@ -8,8 +8,11 @@ import type { Risk } from './risk.js';
  * 0.05 and 0.25 % of the fats.
  * @returns undefined without vanillin
  */
-export function browningOf({ percent, vanillinPercent = 0 }: Fragrance): Risk | undefined {
-  const perFats = (percent * vanillinPercent) / 100;
+export function browningOf(fragrances: readonly Fragrance[]): Risk | undefined {
+  const perFats = fragrances.reduce(
+    (sum, { percent, vanillinPercent = 0 }) => sum + (percent * vanillinPercent) / 100,
+    0,
+  );
   if (perFats === 0) return undefined;
   const shade = perFats < 0.05 ? 'cream' : perFats < 0.25 ? 'tan' : 'brown';
   const level = ({ cream: 'low', tan: 'medium', brown: 'high' } as const)[shade];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkRecipe, fatTable, type BatterRecipe } from '#chemistry';
+import { scent } from '../../../tests/support/scent.js';
 
 const fats = fatTable([]);
 
@@ -14,7 +15,7 @@ const sound: BatterRecipe = {
   sodiumLactatePercent: 2,
   saltPercent: 0,
   sugarPercent: 0,
-  fragrance: { percent: 3 },
+  fragrances: [{ key: 'sea', title: 'Sea air', percent: 3 }],
   batterTemperatureC: 38,
 };
 
@@ -52,7 +53,7 @@ describe('checkRecipe', () => {
   it.each<[code: string, (value: number) => Partial<BatterRecipe>, low: number, high: number, unit: string]>([
     ['recipe.koh-share-out-of-range', (v) => ({ ...withPotash(90), kohSharePercent: v }), 0, 100, '%'],
     ['lye.purity-out-of-range', withPotash, 80, 100, '%'],
-    ['recipe.fragrance-out-of-range', (v) => ({ fragrance: { percent: v } }), 0, 10, '%'],
+    ['recipe.fragrance-out-of-range', (v) => ({ fragrances: [scent({ percent: v })] }), 0, 10, '%'],
     ['recipe.acid-out-of-range', (v) => ({ acids: [{ ...acetic, percent: v }] }), 0, 50, '%'],
     [
       'recipe.acid-strength-out-of-range',
@@ -191,38 +192,42 @@ describe('checkRecipe', () => {
     ]);
   });
 
-  it('holds the fragrance within its limit', () => {
-    expect(checkRecipe({ ...sound, fragrance: undefined }, fats)).toEqual([]);
-    expect(checkRecipe({ ...sound, fragrance: { percent: 10 } }, fats)).toEqual([]);
-    expect(checkRecipe({ ...sound, fragrance: { percent: 11 } }, fats)).toMatchObject([
-      { code: 'recipe.fragrance-out-of-range', path: ['fragrance', 'percent'], value: 11 },
+  it('holds all fragrances together within the limit of one', () => {
+    const fragrances = [scent({ percent: 4 }), scent({ percent: 6 })];
+    expect(checkRecipe({ ...sound, fragrances }, fats)).toEqual([]);
+    expect(checkRecipe({ ...sound, fragrances: [...fragrances, scent({ percent: 1 })] }, fats)).toMatchObject(
+      [{ code: 'recipe.fragrances-out-of-range', path: ['fragrances'], value: 11 }],
+    );
+    expect(checkRecipe({ ...sound, fragrances: [scent({ percent: 11 })] }, fats)).toMatchObject([
+      { code: 'recipe.fragrance-out-of-range', path: ['fragrances', 0, 'percent'], title: 'Sea air' },
     ]);
   });
 
   it.each([
-    ['cocnut', 'coconut'],
-    ['shea', 'shea-butter'],
-    ['canola', 'rapeseed'],
-    ['olive-oil', 'olive'],
-    ['bees-wax', 'beeswax'],
-  ])('names the unknown fat %s and suggests %s', (typed, meant) => {
-    const issues = checkRecipe({ ...sound, fats: [{ fat: typed, percent: 100 }] }, fats);
-    expect(issues).toMatchObject([{ code: 'recipe.unknown-fat', path: ['fats', 0, 'fat'], value: typed }]);
+    ['Linalol', 'Linalool'],
+    ['D-Limonene', 'Limonene'],
+    ['citronelol', 'Citronellol'],
+    ['lavender oil', 'Lavandula Oil/Extract'],
+  ])('names the allergen %s that is not on the list, and suggests %s', (typed, meant) => {
+    const allergens = [
+      { name: 'LIMONENE', percent: 20 },
+      { name: typed, percent: 1 },
+    ];
+    const issues = checkRecipe({ ...sound, fragrances: [scent({ percent: 3, allergens })] }, fats);
+    const path = ['fragrances', 0, 'allergens', 1, 'name'];
+    expect(issues).toMatchObject([{ code: 'recipe.unknown-allergen', path, value: typed }]);
     const [issue] = issues;
-    expect(issue?.code === 'recipe.unknown-fat' && issue.nearest[0]).toBe(meant);
+    expect(issue?.code === 'recipe.unknown-allergen' && issue.nearest).toContain(meant);
   });
 
-  it.each([
-    [[33.3, 33.3, 33.3], []],
-    [[33.5, 33.5, 33.5], []],
-    [[33, 33, 33.5], []],
-    [[33, 33, 33.49], ['recipe.shares-not-100']],
-    [[33, 33, 33], ['recipe.shares-not-100']],
-    [[50, 50, 0.51], ['recipe.shares-not-100']],
-  ])('lets shares %j miss 100 by 0.5 and no more', (shares, codes) => {
-    const keys = ['olive', 'coconut', 'palm'];
-    const mix = shares.map((percent, index) => ({ fat: keys[index] ?? '', percent }));
-    expect(checkRecipe({ ...sound, fats: mix }, fats).map(({ code }) => code)).toEqual(codes);
+  it('refuses more allergens in a fragrance than all of it', () => {
+    const allergens = [
+      { name: 'Limonene', percent: 60 },
+      { name: 'Linalool', percent: 41 },
+    ];
+    expect(checkRecipe({ ...sound, fragrances: [scent({ percent: 3, allergens })] }, fats)).toMatchObject([
+      { code: 'recipe.allergens-over-100', path: ['fragrances', 0, 'allergens'], sum: 101, title: 'Sea air' },
+    ]);
   });
 
   it('refuses shares that are no shares, and says where', () => {

@@ -2,6 +2,7 @@ import type { Issue } from '#units';
 import type { WrittenRecipe } from '../recipe/batter-recipe.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { checkFats } from './check-fats.js';
+import { checkFragrances } from './check-fragrances.js';
 import { recipeLimits, type Limit } from './recipe-limits.js';
 import { acids } from '../lye/acids.js';
 import { lyeForFats } from '../lye/lye-amounts.js';
@@ -12,7 +13,7 @@ const lyeLimits = { low: 20, high: 50 } as const;
 
 /**
  * Whether amounts can be worked out from a recipe.
- * @returns issues, paths from the recipe; none when it is sound: those of `checkFats`, `recipe.water-twice`,
+ * @returns issues, paths from the recipe; none when it is sound: those of `checkFats` and `checkFragrances`, `recipe.water-twice`,
  * `lye.concentration-out-of-range`, `lye.koh-purity-missing`, `recipe.acid-strength-missing`,
  * `recipe.acid-for-water`, and the codes of `recipeLimits`
  */
@@ -21,6 +22,7 @@ export function checkRecipe(recipe: WrittenRecipe, fats: ReadonlyMap<string, Fat
     ...checkFats(recipe, fats),
     ...purityIssues(recipe),
     ...acidIssues(recipe),
+    ...checkFragrances(recipe),
     ...recipeLimits(recipe).flatMap(limitIssues),
   ];
   // Water told by the lye or the fats has no concentration before these are sound.

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { batchForFats, fatTable, type BatterRecipe } from '#chemistry';
 import { calmRecipe as calm, risksOf } from '../../../tests/support/calm-recipe.js';
+import { scent } from '../../../tests/support/scent.js';
 
 fc.configureGlobal({ seed: 1 });
 
@@ -14,7 +15,7 @@ describe('the share of a fragrance', () => {
   /** All that dries away counts as gone: the lye's water, what is in a vinegar, under a colour and in the lactate. */
   it('hold a fragrance against the dry soap, whatever the water came with', () => {
     const share = (over: Partial<BatterRecipe>): number => {
-      const risk = risksOf({ ...over, fragrance: { percent: 5 } }).find(
+      const risk = risksOf({ ...over, fragrances: [scent({ percent: 5 })] }).find(
         (each) => each.code === 'fragrance.limit-unknown',
       );
       return risk?.sharePercent ?? NaN;
@@ -41,15 +42,18 @@ describe('the share of a fragrance', () => {
         fc.double({ min: 0.5, max: 10, noNaN: true }),
         fc.double({ min: 0.2, max: 4, noNaN: true }),
         (percent, supplierLimitPercent) => {
-          const risk = risksOf({ fragrance: { percent, supplierLimitPercent } }).find(
+          const risk = risksOf({ fragrances: [scent({ percent, supplierLimitPercent })] }).find(
             (each) => each.code === 'fragrance.over-limit',
           );
           const share = (dose: number): number => {
-            const batch = batchForFats({ ...calm, fragrance: { percent: dose } }, fats, 1000);
+            const batch = batchForFats({ ...calm, fragrances: [scent({ percent: dose })] }, fats, 1000);
             if (!batch.ok) throw new Error('no batch');
             // Dry: without the lye's water, what else the flakes hold, and the 40 % of water in the lactate solution.
-            const { fragranceG, batchG, waterG, naohG, pureNaohG, sodiumLactateG } = batch.value;
-            return (100 * fragranceG) / (batchG - waterG - (naohG - pureNaohG) - 0.4 * sodiumLactateG);
+            const { fragrances, batchG, waterG, naohG, pureNaohG, sodiumLactateG } = batch.value;
+            return (
+              (100 * (fragrances[0]?.massG ?? NaN)) /
+              (batchG - waterG - (naohG - pureNaohG) - 0.4 * sodiumLactateG)
+            );
           };
           expect(risk === undefined).toBe(share(percent) <= supplierLimitPercent);
           if (risk === undefined) return;

@@ -16,9 +16,12 @@ type LimitIssue = {
   readonly [C in RecipeLimitCode]: Omit<IssueOf<C>, 'path' | 'value' | 'accepted' | 'found' | 'unit'>;
 }[RecipeLimitCode];
 
+/** Of one fragrance, and of all together, per cent of the fats. */
+export const MOST_FRAGRANCE_PERCENT = 10;
+
 /** Limits of the trade [common practice, no source], but for the upper lye limit [S4] and the table's heat. */
 export function recipeLimits(recipe: WrittenRecipe): Limit[] {
-  const { fragrance, acids = [], colourants = [], additions = [] } = recipe;
+  const { fragrances = [], acids = [], colourants = [], additions = [] } = recipe;
   return [
     superfatLimit(recipe),
     purity('naoh', recipe.naohPurityPercent),
@@ -40,9 +43,14 @@ export function recipeLimits(recipe: WrittenRecipe): Limit[] {
       high: 75,
       unit: '°C',
     },
-    ...(fragrance === undefined
-      ? []
-      : [share({ code: 'recipe.fragrance-out-of-range' }, ['fragrance', 'percent'], fragrance.percent, 10)]),
+    ...fragrances.map(({ percent, title }, i) =>
+      share(
+        { code: 'recipe.fragrance-out-of-range', title },
+        ['fragrances', i, 'percent'],
+        percent,
+        MOST_FRAGRANCE_PERCENT,
+      ),
+    ),
     ...acids.flatMap(({ percent, strengthPercent = 100 }, i) => [
       share({ code: 'recipe.acid-out-of-range' }, ['acids', i, 'percent'], percent, 50),
       {

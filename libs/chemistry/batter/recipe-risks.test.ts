@@ -11,6 +11,7 @@ import {
 } from '#chemistry';
 import { anyRecipe } from '../../../tests/support/any-recipe.js';
 import { calmRecipe as calm, risksOf } from '../../../tests/support/calm-recipe.js';
+import { scent } from '../../../tests/support/scent.js';
 
 fc.configureGlobal({ seed: 1 });
 
@@ -53,7 +54,10 @@ describe('risks of a recipe', () => {
         ],
       },
     ],
-    ['fragrance.seizes', { fragrance: { percent: 3, supplierLimitPercent: 9, behaviour: 'seizing' } }],
+    [
+      'fragrance.seizes',
+      { fragrances: [scent({ percent: 3, supplierLimitPercent: 9, behaviour: 'seizing' })] },
+    ],
     ['lye.little-superfat', { superfatPercent: 1 }],
     ['lye.much-superfat', { superfatPercent: 12 }],
     ['lye.excess', { superfatPercent: -3, lyeExcessIntended: true }],
@@ -63,9 +67,12 @@ describe('risks of a recipe', () => {
     ['salt.bar', { saltPercent: 50 }],
     ['sugar.heats', { sugarPercent: 3 }],
     ['sugar.heats', { sugarPercent: 1, batterTemperatureC: 55 }],
-    ['fragrance.limit-unknown', { fragrance: { percent: 3 } }],
-    ['fragrance.much', { fragrance: { percent: 7, supplierLimitPercent: 50 } }],
-    ['fragrance.browns', { fragrance: { percent: 3, supplierLimitPercent: 9, vanillinPercent: 2 } }],
+    ['fragrance.limit-unknown', { fragrances: [scent({ percent: 3 })] }],
+    ['fragrance.much', { fragrances: [scent({ percent: 7, supplierLimitPercent: 50 })] }],
+    [
+      'fragrance.browns',
+      { fragrances: [scent({ percent: 3, supplierLimitPercent: 9, vanillinPercent: 2 })] },
+    ],
     ['colourant.much', { colourants: [{ key: 'c', title: 'Blue', percent: 4 }] }],
     [
       'colourant.oil',
@@ -81,7 +88,7 @@ describe('risks of a recipe', () => {
     colourants: [{ key: 'c', title: 'Blue', percent, carrier }],
   });
   const scented = (percent: number, more: Partial<Fragrance> = {}) => ({
-    fragrance: { percent, supplierLimitPercent: 50, ...more },
+    fragrances: [scent({ percent, supplierLimitPercent: 50, ...more })],
   });
   const blend = (fat: string, percent: number) => ({
     fats: [
@@ -121,9 +128,13 @@ describe('risks of a recipe', () => {
     ['sugar.heats', { sugarPercent: 1, batterTemperatureC: 45 }, { sugarPercent: 1, batterTemperatureC: 46 }],
     ['sugar.heats', { batterTemperatureC: 60 }, { sugarPercent: 0.1, batterTemperatureC: 60 }],
     ['fragrance.much', scented(6), scented(6.1)],
-    ['fragrance.limit-unknown', { fragrance: { percent: 0 } }, { fragrance: { percent: 0.1 } }],
+    [
+      'fragrance.limit-unknown',
+      { fragrances: [scent({ percent: 0 })] },
+      { fragrances: [scent({ percent: 0.1 })] },
+    ],
     ['fragrance.browns', scented(3, { vanillinPercent: 0 }), scented(3, { vanillinPercent: 0.1 })],
-    ['fragrance.seizes', scented(3, { behaviour: 'moving' }), scented(3, { behaviour: 'seizing' })],
+    ['fragrance.seizes', scented(3, { behaviour: 'strong' }), scented(3, { behaviour: 'seizing' })],
     ['colourant.much', coloured(3), coloured(3.1)],
     ['colourant.oil', coloured(1, { kind: 'fat', perGram: 1 }), coloured(1, { kind: 'fat', perGram: 1.1 })],
     ['colourant.oil', coloured(2, { kind: 'water', perGram: 5 }), coloured(2, { kind: 'fat', perGram: 5 })],
@@ -301,7 +312,9 @@ describe('risks of a recipe', () => {
     [5, 5, 'brown'],
   ])('forecast the browning of %d %% of a fragrance with %d %% vanillin: %s', (percent, vanillin, shade) => {
     const fragrance = { percent, vanillinPercent: vanillin, supplierLimitPercent: 50 };
-    const browning = risksOf({ fragrance }).find((risk) => risk.code === 'fragrance.browns');
+    const browning = risksOf({ fragrances: [scent(fragrance)] }).find(
+      (risk) => risk.code === 'fragrance.browns',
+    );
     expect(browning?.shade).toBe(shade);
   });
 

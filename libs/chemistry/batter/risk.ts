@@ -29,15 +29,38 @@ export type Risk = { readonly level: RiskLevel } & (
     }
   | { readonly code: 'sugar.heats'; readonly percent: number; readonly belowC: number }
   /** Of the fats, and of the dry soap. */
-  | { readonly code: 'fragrance.limit-unknown'; readonly percent: number; readonly sharePercent: number }
+  | {
+      readonly code: 'fragrance.limit-unknown';
+      readonly fragrance: string;
+      readonly percent: number;
+      readonly sharePercent: number;
+    }
+  /** The limit is for another kind of product. */
+  | {
+      readonly code: 'fragrance.limit-not-for-soap';
+      readonly fragrance: string;
+      readonly sharePercent: number;
+      readonly category: string;
+    }
   | {
       readonly code: 'fragrance.over-limit';
+      readonly fragrance: string;
       readonly sharePercent: number;
       readonly limitPercent: number;
       /** Of the fats, rounded down so that the figure can be followed. */
       readonly allowedPercent: number;
     }
-  | { readonly code: 'fragrance.seizes' }
+  /** Each is within its limit, and all together use up more than one. */
+  | {
+      readonly code: 'fragrance.over-together';
+      readonly usedPercent: number;
+      /** Of each dose as written, rounded down. */
+      readonly allowedPercent: number;
+    }
+  | {
+      readonly code: 'fragrance.seizes' | 'fragrance.rices' | 'fragrance.untried';
+      readonly fragrance: string;
+    }
   | {
       readonly code: 'fragrance.browns';
       /** Of the fats. */

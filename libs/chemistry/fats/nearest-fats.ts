@@ -7,7 +7,11 @@ import type { FatFacts } from './fat-facts.js';
  * word, between all that was typed and the whole key, title or other name.
  * @returns `count` keys, fewer when the table has fewer
  */
-export function nearestFats(typed: string, fats: Iterable<FatFacts>, count: number): string[] {
+export function nearestFats(
+  typed: string,
+  fats: Iterable<Pick<FatFacts, 'key' | 'title' | 'aliases'>>,
+  count: number,
+): string[] {
   const whole = [typed.toLowerCase()];
   const words = [...whole, ...tellingWords(typed)];
   return [...fats]

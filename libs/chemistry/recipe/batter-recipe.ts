@@ -36,17 +36,33 @@ export interface Addition {
   readonly kind: AdditionKind;
 }
 
+/** What a fragrance does to the batter; only a test batch tells, so what was not tried is `unknown`. */
+export type FragranceBehaviour =
+  | 'none'
+  | 'slowing'
+  | 'mild'
+  | 'brisk'
+  | 'strong'
+  | 'seizing'
+  | 'ricing'
+  | 'unknown';
+
 export interface Fragrance {
-  readonly key?: string | undefined;
-  readonly title?: string | undefined;
+  readonly key: string;
+  readonly title: string;
+  readonly kind?: 'fragrance-oil' | 'essential-oil' | undefined;
   /** Of the fats. */
   readonly percent: number;
-  /** Most of it that the supplier allows in the finished soap; absent: not known. */
+  /** Most of it that the supplier allows in the finished product; absent: not known. */
   readonly supplierLimitPercent?: number | undefined;
-  /** What it does to the batter; only `seizing` is a risk of its own. */
-  readonly behaviour?: string | undefined;
+  /** The IFRA category that limit is for; absent: 9, which soap belongs to. */
+  readonly limitCategory?: string | undefined;
+  /** Absent: unknown. */
+  readonly behaviour?: FragranceBehaviour | undefined;
   /** Vanillin in the fragrance. */
   readonly vanillinPercent?: number | undefined;
+  /** What its supplier's sheet names, per cent of the fragrance. */
+  readonly allergens?: readonly { readonly name: string; readonly percent: number }[] | undefined;
 }
 
 /** An acid that takes alkali for itself; its figures stand in `lye/acids.ts`. */
@@ -92,11 +108,11 @@ export interface WrittenRecipe extends WaterStatement {
   /** KOH in the flakes that are weighed; needed where there is KOH. */
   readonly kohPurityPercent?: number | undefined;
   readonly acids?: readonly AcidShare[] | undefined;
-  /** 60 % sodium lactate solution, as a share of the fats; likewise salt, sugar, fragrance. */
+  /** 60 % sodium lactate solution, as a share of the fats; likewise salt and sugar. */
   readonly sodiumLactatePercent: number;
   readonly saltPercent: number;
   readonly sugarPercent: number;
-  readonly fragrance?: Fragrance | undefined;
+  readonly fragrances?: readonly Fragrance[] | undefined;
   readonly colourants?: readonly Colourant[] | undefined;
   readonly additions?: readonly Addition[] | undefined;
   readonly batterTemperatureC: number;

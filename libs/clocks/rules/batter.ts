@@ -1,6 +1,18 @@
 import type { Rule } from '../rule.js';
 import { inTheBowl, stiffening } from './acts.js';
 
+/** What a fragrance does where a rule is about another behaviour. */
+const noChange = {
+  none: 1,
+  slowing: 1,
+  mild: 1,
+  brisk: 1,
+  strong: 1,
+  seizing: 1,
+  ricing: 1,
+  unknown: 1,
+} as const;
+
 /** What hurries or slows the batter: in the bowl, and while it stiffens in the mould or on the piece. */
 export const batterRules: readonly Rule[] = [
   {
@@ -37,8 +49,35 @@ export const batterRules: readonly Rule[] = [
     id: 'fragrance',
     acts: stiffening,
     reads: 'fragrance',
-    table: { none: 1, mild: 0.8, brisk: 0.5, strong: 0.25, seizing: 0.05 },
+    table: { ...noChange, mild: 0.8, brisk: 0.5, strong: 0.25, seizing: 0.05 },
     sigma: 0.35,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Some fruity and woody oils leave more time than none.
+    id: 'fragrance-slowing',
+    acts: stiffening,
+    reads: 'fragrance',
+    table: { ...noChange, slowing: 1.3 },
+    sigma: 0.25,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Lumps are mostly stirred out again; while that takes, and if it does, the batter goes on.
+    id: 'fragrance-ricing',
+    acts: stiffening,
+    reads: 'fragrance',
+    table: { ...noChange, ricing: 0.8 },
+    sigma: 0.5,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Between none and strong, most are mild: a median between them, and wide enough for either.
+    id: 'fragrance-unknown',
+    acts: stiffening,
+    reads: 'fragrance',
+    table: { ...noChange, unknown: 0.75 },
+    sigma: 0.6,
     evidence: { kind: 'common practice' },
   },
   {

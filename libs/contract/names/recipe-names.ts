@@ -1,6 +1,24 @@
 export const acidNames = ['citric-acid', 'citric-acid-monohydrate', 'lactic-acid', 'acetic-acid'] as const;
 
-export const fragranceBehaviours = ['none', 'mild', 'brisk', 'strong', 'seizing'] as const;
+/** What a fragrance does to the batter; `unknown` is one that was not tried. */
+export const fragranceBehaviours = [
+  'none',
+  'slowing',
+  'mild',
+  'brisk',
+  'strong',
+  'seizing',
+  'ricing',
+  'unknown',
+] as const;
+
+export const fragranceKinds = ['fragrance-oil', 'essential-oil'] as const;
+
+/** Kinds of products that limits of fragrances are told by (IFRA Standards; from memory). Soap is 9. */
+export const limitCategories = [
+  ...(['1', '2', '3', '4', '5A', '5B', '5C', '5D', '6', '7A', '7B', '8', '9'] as const),
+  ...(['10A', '10B', '11A', '11B', '12'] as const),
+] as const;
 
 export const additionKinds = [
   'clay',

@@ -81,9 +81,14 @@ const own = {
   ),
   fragrances: fc.array(
     fc.record({
+      key: fc.constant('scent'),
+      title: fc.constant('Scent'),
+      kind: fc.constant('fragrance-oil'),
       percent: fc.double({ min: 0.01, max: 5, noNaN: true }),
+      limitCategory: fc.constant('9'),
       behaviour: fc.constant('mild'),
       vanillinPercent: fc.constant(0),
+      allergens: fc.constant<Portion['fragrances'][number]['allergens']>([]),
     }),
     { maxLength: 2 },
   ),
@@ -116,7 +121,7 @@ const anyPortions: fc.Arbitrary<Portion[]> = fc
   });
 
 /** A part's own colours, as a recipe brings them. */
-const sound = anyRecipe.map(({ colourants: _, fragrance: __, ...recipe }) => ({
+const sound = anyRecipe.map(({ colourants: _, fragrances: __, ...recipe }) => ({
   ...recipe,
   acids: recipe.acids ?? [],
   additions: recipe.additions ?? [],

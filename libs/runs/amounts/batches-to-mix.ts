@@ -44,7 +44,6 @@ function mixedAtOnce(run: ResolvedRun, members: Members): Result<BatchToMix> {
   const fatsG = members.reduce((sum, { amounts }) => sum + fatsOf(amounts), 0);
   const batch = batchForFats(recipe, run.fats, fatsG);
   if (!batch.ok) return batch;
-  const { fragrance } = recipe;
   return ok({
     batch: batchOf(first.part),
     title: members.length === 1 ? first.part.title : recipe.title,
@@ -52,8 +51,6 @@ function mixedAtOnce(run: ResolvedRun, members: Members): Result<BatchToMix> {
     parts: members.map(({ part }) => part.key),
     amounts: batch.value,
     told: recipeFacts(recipe),
-    ...(fragrance === undefined ? {} : { fragrance: fragrance.title ?? 'Fragrance' }),
-    ...(fragrance?.key === undefined ? {} : { fragranceKey: fragrance.key }),
     portions: members.flatMap((member) => portionsTaken(member, recipe, run, batch.value)),
     risks: [
       ...questionsOf(recipe, run),
@@ -120,14 +117,14 @@ function portionsTaken(
 
 /** What a part's own colours, additions and fragrances bring, beside what is told of its batch. */
 export function portionRisks(part: BatchPart, recipe: Batter, run: ResolvedRun, fatsG: number): Risk[] {
-  const risks = portionsOf(part).flatMap((portion) =>
-    [undefined, ...portion.fragrances].flatMap((fragrance) => {
-      const coloured = portionBatter({ ...portion, fragrances: [] }, recipe);
-      const own = { ...coloured, additions: portion.additions, fragrance };
-      const batch = batchForFats(own, run.fats, fatsG);
-      return batch.ok ? recipeRisks(own, batch.value, run.fats).filter(isOwn) : [];
-    }),
-  );
+  const risks = portionsOf(part).flatMap((portion) => {
+    const coloured = portionBatter({ ...portion, fragrances: [] }, recipe);
+    // What scents the whole batch is told with it, unless a portion has more.
+    const fragrances = portion.fragrances.length === 0 ? [] : [...recipe.fragrances, ...portion.fragrances];
+    const own = { ...coloured, additions: portion.additions, fragrances };
+    const batch = batchForFats(own, run.fats, fatsG);
+    return batch.ok ? recipeRisks(own, batch.value, run.fats).filter(isOwn) : [];
+  });
   const told = new Set<string>();
   return risks.filter((risk) => !told.has(JSON.stringify(risk)) && told.add(JSON.stringify(risk)));
 }

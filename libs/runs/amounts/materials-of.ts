@@ -45,10 +45,7 @@ const carriers = {
 } as const;
 
 function ofPart(part: PartAmounts): MaterialUse[] {
-  if (part.batch !== undefined) {
-    const key = part.fragranceKey ?? 'fragrance';
-    return ofBatch(part.batch, { key, title: part.fragrance ?? 'Fragrance' });
-  }
+  if (part.batch !== undefined) return ofBatch(part.batch);
   if (part.kind === 'melt-and-pour') {
     return [grams('base', part.material ?? 'melt-and-pour', 'Melt-and-pour base', part.massG ?? 0)];
   }
@@ -59,10 +56,7 @@ function ofPart(part: PartAmounts): MaterialUse[] {
   return [{ key: material ?? part.part, title: part.title, kind: 'decor', unit: 'piece', amount: pieces }];
 }
 
-function ofBatch(
-  batch: BatchAmounts,
-  fragrance: { readonly key: string; readonly title: string },
-): MaterialUse[] {
+function ofBatch(batch: BatchAmounts): MaterialUse[] {
   return [
     ...batch.fats.map(({ fat, title, massG }) => grams('fat', fat, title, massG)),
     grams('lye', 'naoh', 'Sodium hydroxide (NaOH)', batch.naohG),
@@ -73,7 +67,7 @@ function ofBatch(
     grams('hardener', 'sugar', 'Sugar', batch.sugarG),
     ...batch.acids.map(({ key, title, massG }) => grams('addition', key, title, massG)),
     ...batch.additions.map(({ key, title, massG }) => grams('addition', key, title, massG)),
-    grams('fragrance', fragrance.key, fragrance.title, batch.fragranceG),
+    ...batch.fragrances.map(({ key, title, massG }) => grams('fragrance', key, title, massG)),
     ...batch.colourants.flatMap(({ key, title, massG, carrier }) => [
       grams('colourant', key, title, massG),
       ...(carrier === undefined ? [] : [carrierUse(carrier, batch)]),

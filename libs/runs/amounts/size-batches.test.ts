@@ -260,7 +260,7 @@ describe('batch sizes', () => {
   it('name the risk that a fragrance seizes before all cavities are full', () => {
     const recipes = file.recipes.map((r) => ({
       ...r,
-      fragrance: { key: 'clove', percent: 3, behaviour: 'seizing' as const, vanillinPercent: 0 },
+      fragrances: r.fragrances.map((each) => ({ ...each, behaviour: 'seizing' as const })),
     }));
     const result = planRuns({ ...file, recipes }, { now: minute(29_600_000), scenarios: 20 });
     if (!result.ok) throw new Error('not planned');

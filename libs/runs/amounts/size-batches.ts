@@ -105,14 +105,11 @@ function sizeBatch(
   const { batter, isCutDown } = split ?? partBatter(part, recipe, run.fats, { volumeMl, ofRun });
   const batch = given ?? batchForVolume(batter, run.fats, volumeMl);
   if (!batch.ok) return batch;
-  const { fragrance } = recipe;
   return ok({
     ...told,
     recipe: recipe.key,
     told: recipeFacts(recipe),
     batch: batch.value,
-    ...(fragrance === undefined ? {} : { fragrance: fragrance.title ?? 'Fragrance' }),
-    ...(fragrance?.key === undefined ? {} : { fragranceKey: fragrance.key }),
     risks: [
       ...tooSmall(told),
       ...(isCutDown ? [portionsTooHeavy(part, batch.value.batchG)] : []),

@@ -43,14 +43,14 @@ function ash(recipe: Batter, { room }: WorkshopFacts): Risk | undefined {
 }
 
 function overheating(recipe: Batter, mould: string | undefined): Risk | undefined {
-  const { batterTemperatureC, fragrance } = recipe;
+  const { batterTemperatureC, fragrances } = recipe;
   const milk = recipe.additions.some(({ kind }) => kind === 'powdered-milk');
   const signs = [
     ...when(recipe.gel === 'full', 'full-gel'),
     ...when(mould === 'lined-wood' || mould === 'lined-carton', 'large-block'),
     ...when(recipe.sugarPercent > 0 || milk, 'sugar-or-milk'),
     ...when(batterTemperatureC > 45, 'warm-batter', batterTemperatureC),
-    ...when(fragrance?.behaviour === 'strong' || fragrance?.behaviour === 'seizing', 'hot-fragrance'),
+    ...when(fragrances.some(isHot), 'hot-fragrance'),
   ];
   if (signs.length < 3) return undefined;
   return { code: 'soap.overheats', level: signs.length > 3 ? 'high' : 'medium', signs };
@@ -66,4 +66,8 @@ function sticking(recipe: Batter, hardPercent: number, mould: string | undefined
   const hardened = recipe.sodiumLactatePercent >= 1 || recipe.saltPercent >= 0.5;
   if (hardened || hardPercent >= 50) return undefined;
   return { code: 'soap.sticks', level: hardPercent < 35 ? 'medium' : 'low', hardPercent };
+}
+
+function isHot({ percent, behaviour }: Batter['fragrances'][number]): boolean {
+  return percent > 0 && (behaviour === 'strong' || behaviour === 'seizing');
 }

@@ -7,7 +7,13 @@ import {
   type Forecast,
   type StateId,
 } from '#clocks';
-import { effectiveLyePercent, fatSharePercent, hardFattyAcidsPercent, oleicPercent } from '#chemistry';
+import {
+  behaviourTogether,
+  effectiveLyePercent,
+  fatSharePercent,
+  hardFattyAcidsPercent,
+  oleicPercent,
+} from '#chemistry';
 import type { BatchPart, Part, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import { batchCooling, coolingForecasts } from './batch-cooling.js';
@@ -103,7 +109,7 @@ function batchInputs(
     olivePomacePercent: fatSharePercent(recipe, fats, 'olive-pomace'),
     batterTemperatureC: recipe.batterTemperatureC,
     mould: mould?.kind ?? 'silicone-cavity',
-    fragrance: recipe.fragrance?.behaviour ?? 'none',
+    fragrance: behaviourTogether(recipe.fragrances),
     gel: recipe.gel,
     mixing: recipe.mixing,
   };

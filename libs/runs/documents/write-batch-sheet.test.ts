@@ -136,19 +136,24 @@ describe('a batch sheet', () => {
     expect(cost?.work).toBe(0);
   });
 
-  it('buys two fragrances that were given no name of their own as two', () => {
-    const recipes = file.recipes.map((recipe, i) => ({
-      ...recipe,
-      fragrance: {
-        title: ['Lavender', 'Mint'][i] ?? '',
-        percent: 2,
-        behaviour: 'mild' as const,
-        vanillinPercent: 0,
-      },
+  it('weighs and buys every fragrance of a recipe by its name', () => {
+    const [deep] = file.recipes;
+    const scents = ['Lavender', 'Mint'].map((title) => ({
+      ...deep!.fragrances[0]!,
+      key: title.toLowerCase(),
+      title,
     }));
-    const two = sheetOf({ ...file, recipes });
-    const titles = two.gather.lines.filter(({ kind }) => kind === 'fragrance').map(({ title }) => title);
-    expect(titles).toEqual(['Lavender', 'Mint']);
+    const two = sheetOf({ ...file, recipes: file.recipes.map((each) => ({ ...each, fragrances: scents })) });
+    const lines = two.gather.lines.filter(({ kind }) => kind === 'fragrance');
+    expect(lines.map(({ title }) => title)).toEqual(['Lavender', 'Mint']);
+    const batches = two.runs[0]?.amounts.flatMap(({ batch }) => batch ?? []) ?? [];
+    for (const { key, needed } of lines) {
+      const weighed = batches.flatMap((each) => each.fragrances).filter((each) => each.key === key);
+      expect(needed).toBeCloseTo(
+        weighed.reduce((sum, { massG }) => sum + massG, 0),
+        9,
+      );
+    }
   });
 
   it('costs a batch that was spoilt, and no work that was left out', () => {

@@ -129,7 +129,7 @@ function withOwn(recipe: Batter, portions: readonly Own[], shares: readonly numb
 
 /** Fragrances of a portion, as additions: they weigh what they weigh, and have the density of water within a tenth. */
 export function scentsOf({ fragrances }: Pick<Own, 'fragrances'>): Portion['additions'] {
-  return fragrances.map(({ key = 'fragrance', title = 'Fragrance', percent }) => ({
+  return fragrances.map(({ key, title, percent }) => ({
     ...{ key, title, percent },
     kind: 'other',
   }));

@@ -14,6 +14,9 @@ export interface RecipeIssues extends RecipeLimitIssues {
   'recipe.size-of-other-fat': { readonly fat: string };
   /** @param fatsG what all fats together come to */
   'recipe.size-out-of-range': { readonly fatsG: number };
+  'recipe.fragrances-out-of-range': { readonly sum: number };
+  'recipe.unknown-allergen': { readonly nearest: readonly string[] };
+  'recipe.allergens-over-100': { readonly title: string; readonly sum: number };
   'recipe.water-twice': { readonly fields: readonly string[] };
   'recipe.acid-strength-missing': { readonly acid: string };
   /** Of 100 g of fats. */
@@ -36,7 +39,7 @@ export interface RecipeLimitIssues {
   'recipe.sodium-lactate-out-of-range': Limited;
   'recipe.salt-out-of-range': Limited;
   'recipe.sugar-out-of-range': Limited;
-  'recipe.fragrance-out-of-range': Limited;
+  'recipe.fragrance-out-of-range': Limited & { readonly title: string };
   'recipe.acid-out-of-range': Limited;
   'recipe.acid-strength-out-of-range': Limited;
   'recipe.colourant-out-of-range': Limited & { readonly title: string };

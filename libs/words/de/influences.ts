@@ -10,6 +10,9 @@ const moulds: Readonly<Record<string, string>> = {
 };
 const fragrances: Readonly<Record<string, string>> = {
   none: 'kein Duft darin ist',
+  slowing: 'ihr Duft sie bremst',
+  ricing: 'ihr Duft sie klumpen lassen kann',
+  unknown: 'ihr Duft nicht erprobt ist und sie beschleunigen kann',
   mild: 'ihr Duft sie ein wenig beschleunigt',
   brisk: 'ihr Duft sie beschleunigt',
   strong: 'ihr Duft sie stark beschleunigt',

@@ -41,6 +41,9 @@ export const names: Names = {
     },
     fragrance: {
       none: 'keiner',
+      slowing: 'bremst',
+      ricing: 'lässt klumpen',
+      unknown: 'nicht erprobt',
       mild: 'dickt ein wenig an',
       brisk: 'dickt an',
       strong: 'dickt stark an',

@@ -39,10 +39,17 @@ export const riskRemedies: MessageWords<Risk> = {
     `${texts.range(texts.percent(1), texts.percent(2))} nehmen, in etwas von dem Wasser gelöst, und unter ${texts.temperature(belowC)} arbeiten.`,
   'fragrance.limit-unknown': () =>
     'Den Lieferanten nach dem Zertifikat fragen und den Höchstwert für Seife (Kategorie 9) eintragen.',
+  'fragrance.limit-not-for-soap': () =>
+    'Tragen Sie aus dem Zertifikat den Höchstwert für Seife (Kategorie 9) ein.',
+  'fragrance.over-together': ({ allowedPercent }, texts) =>
+    `Nehmen Sie von jedem ${texts.percent(allowedPercent)}, oder fragen Sie die Lieferanten, was beide enthalten.`,
   'fragrance.over-limit': ({ allowedPercent }, texts) =>
     `Höchstens ${texts.percent(allowedPercent)} der Fette nehmen.`,
   'fragrance.much': (_, texts) => `${texts.range(texts.percent(3), texts.percent(6))} sind üblich.`,
   'fragrance.seizes': () => 'Einen anderen nehmen oder ihn in diesem Ansatz weglassen.',
+  'fragrance.rices': () =>
+    'Rühren Sie ihn erst in etwas Öl, und mixen Sie die Klumpen mit dem Stabmixer glatt.',
+  'fragrance.untried': () => 'Machen Sie einen kleinen Probeansatz, und tragen Sie ein, was geschieht.',
   'fragrance.browns': () =>
     'Die Farbe darauf abstimmen. In hellen Schichten und Gespritztem daneben weglassen: Das Braun wandert.',
   'colourant.much': (_, texts) =>

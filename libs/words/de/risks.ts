@@ -38,16 +38,24 @@ export const risks: MessageWords<Risk> = {
     `Mit ${texts.percent(percent)} Salz auf die Fette wird die Seife nach Stunden fest. Spät geschnitten, bröckelt sie.`,
   'sugar.heats': ({ percent }, texts) =>
     `Zucker mit ${texts.percent(percent)} der Fette erhitzt die Seife von innen. Sie kann reißen oder aus der Form steigen.`,
-  'fragrance.limit-unknown': ({ sharePercent }, texts) =>
-    `Der Duft macht bis zu ${texts.percent(sharePercent)} der trockenen Seife aus. Sein Höchstwert ist nicht angegeben.`,
-  'fragrance.over-limit': ({ sharePercent, limitPercent }, texts) =>
-    `Der Duft macht bis zu ${texts.percent(sharePercent)} der trockenen Seife aus. Sein Lieferant erlaubt ${texts.percent(limitPercent)}.`,
+  'fragrance.limit-unknown': ({ fragrance, sharePercent }, texts) =>
+    `${texts.quoted(fragrance)} macht bis zu ${texts.percent(sharePercent)} der trockenen Seife aus. Der Höchstwert ist nicht angegeben.`,
+  'fragrance.limit-not-for-soap': ({ fragrance, sharePercent, category }, texts) =>
+    `${texts.quoted(fragrance)} macht bis zu ${texts.percent(sharePercent)} der trockenen Seife aus. Der Höchstwert gilt für andere Produkte (Kategorie ${category}), nicht für Seife.`,
+  'fragrance.over-limit': ({ fragrance, sharePercent, limitPercent }, texts) =>
+    `${texts.quoted(fragrance)} macht bis zu ${texts.percent(sharePercent)} der trockenen Seife aus. Der Lieferant erlaubt ${texts.percent(limitPercent)}.`,
+  'fragrance.over-together': ({ usedPercent }, texts) =>
+    `Jeder Duft hält seinen Höchstwert ein, zusammen brauchen sie davon aber ${texts.percent(Math.round(usedPercent))}. Sie können denselben Stoff enthalten.`,
   'fragrance.much': ({ percent }, texts) =>
     `Duft mit ${texts.percent(percent)} der Fette kann die Seife weich machen und den Leim eher andicken.`,
-  'fragrance.seizes': () =>
-    'Dieser Duft lässt den Leim sofort stocken. Danach lässt sich nichts mehr gießen oder spritzen.',
+  'fragrance.seizes': ({ fragrance }, texts) =>
+    `${texts.quoted(fragrance)} lässt den Leim sofort stocken. Danach lässt sich nichts mehr gießen oder spritzen.`,
+  'fragrance.rices': ({ fragrance }, texts) =>
+    `${texts.quoted(fragrance)} kann den Leim klumpen lassen, körnig wie Reis.`,
+  'fragrance.untried': ({ fragrance }, texts) =>
+    `Was ${texts.quoted(fragrance)} mit dem Leim macht, ist nicht bekannt. Die Zeiten können weit danebenliegen.`,
   'fragrance.browns': ({ shade }) =>
-    `Das Vanillin in diesem Duft färbt die Seife ${shades[shade]}, nach Stunden bis Wochen.`,
+    `Das Vanillin im Duft färbt die Seife ${shades[shade]}, nach Stunden bis Wochen.`,
   'colourant.much': ({ colourant, percent }, texts) =>
     `${texts.quoted(colourant)} mit ${texts.percent(percent)} der Fette kann den Schaum färben und abfärben.`,
   'colourant.oil': ({ superfatPercent }, texts) =>

@@ -4,6 +4,11 @@ import type { Names } from '../names.js';
 export const rules: Names['rules'] = {
   'lye-on-batter': 'Stärkere Lauge trifft weniger verdünnt auf die Fette, darum dickt der Leim eher an.',
   'batter-temperature': 'Je wärmer der Leim, desto schneller wird er zu Seife.',
+  'fragrance-slowing': 'Manche Düfte bremsen den Leim. Wie sehr, zeigt nur ein Probeansatz.',
+  'fragrance-ricing':
+    'Manche Düfte lassen den Leim klumpen. Bis die Klumpen glatt gerührt sind, dickt er weiter an.',
+  'fragrance-unknown':
+    'Was dieser Duft macht, ist nicht bekannt. Er kann nichts tun oder den Leim stark beschleunigen: Das zeigt nur ein Probeansatz.',
   fragrance:
     'Manche Düfte beschleunigen den Leim. Wie sehr, hängt von Lieferant und Charge ab: Das zeigt nur ein Probeansatz.',
   'olive-pomace': 'Tresteröl bringt freie Fettsäuren und Wachse mit, die sofort zu Seife werden.',

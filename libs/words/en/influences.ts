@@ -10,6 +10,9 @@ const moulds: Readonly<Record<string, string>> = {
 };
 const fragrances: Readonly<Record<string, string>> = {
   none: 'there is no fragrance in it',
+  slowing: 'its fragrance holds it back',
+  ricing: 'its fragrance may make it lumpy',
+  unknown: 'its fragrance was not tried and may hurry it',
   mild: 'its fragrance hurries it a little',
   brisk: 'its fragrance hurries it',
   strong: 'its fragrance hurries it much',

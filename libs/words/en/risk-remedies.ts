@@ -38,10 +38,15 @@ export const riskRemedies: MessageWords<Risk> = {
     `Use ${texts.range(texts.percent(1), texts.percent(2))}, dissolved in some of the water, and work below ${texts.temperature(belowC)}.`,
   'fragrance.limit-unknown': () =>
     'Ask the supplier for the certificate, and enter its limit for soap (category 9).',
+  'fragrance.limit-not-for-soap': () => 'Enter the limit for soap (category 9) from its certificate.',
+  'fragrance.over-together': ({ allowedPercent }, texts) =>
+    `Take ${texts.percent(allowedPercent)} of each, or ask the suppliers what both hold.`,
   'fragrance.over-limit': ({ allowedPercent }, texts) =>
     `Use at most ${texts.percent(allowedPercent)} of the fats.`,
   'fragrance.much': (_, texts) => `${texts.range(texts.percent(3), texts.percent(6))} is usual.`,
   'fragrance.seizes': () => 'Use another, or leave it out of this batch.',
+  'fragrance.rices': () => 'Stir it into some of the oil first, and blend the lumps out by stick blender.',
+  'fragrance.untried': () => 'Make a small test batch, and enter what it does.',
   'fragrance.browns': () =>
     'Plan the colour around it. Leave it out of light layers and piping beside it: the brown creeps.',
   'colourant.much': (_, texts) =>

@@ -37,16 +37,24 @@ export const risks: MessageWords<Risk> = {
     `With salt at ${texts.percent(percent)} of the fats the soap sets within hours. Cut late, it crumbles.`,
   'sugar.heats': ({ percent }, texts) =>
     `Sugar at ${texts.percent(percent)} of the fats heats the soap from inside. It may crack or rise out of the mould.`,
-  'fragrance.limit-unknown': ({ sharePercent }, texts) =>
-    `The fragrance makes up to ${texts.percent(sharePercent)} of the dry soap. Its limit is not given.`,
-  'fragrance.over-limit': ({ sharePercent, limitPercent }, texts) =>
-    `The fragrance makes up to ${texts.percent(sharePercent)} of the dry soap. Its supplier allows ${texts.percent(limitPercent)}.`,
+  'fragrance.limit-unknown': ({ fragrance, sharePercent }, texts) =>
+    `${texts.quoted(fragrance)} makes up to ${texts.percent(sharePercent)} of the dry soap. Its limit is not given.`,
+  'fragrance.limit-not-for-soap': ({ fragrance, sharePercent, category }, texts) =>
+    `${texts.quoted(fragrance)} makes up to ${texts.percent(sharePercent)} of the dry soap. Its limit is for other products (category ${category}), not for soap.`,
+  'fragrance.over-limit': ({ fragrance, sharePercent, limitPercent }, texts) =>
+    `${texts.quoted(fragrance)} makes up to ${texts.percent(sharePercent)} of the dry soap. Its supplier allows ${texts.percent(limitPercent)}.`,
+  'fragrance.over-together': ({ usedPercent }, texts) =>
+    `Each fragrance is within its limit, but together they use ${texts.percent(Math.round(usedPercent))} of their limits. They may hold the same substance.`,
   'fragrance.much': ({ percent }, texts) =>
     `Fragrance at ${texts.percent(percent)} of the fats may soften the soap and thicken the batter sooner.`,
-  'fragrance.seizes': () =>
-    'This fragrance makes the batter seize as it goes in. After that nothing can be poured or piped.',
+  'fragrance.seizes': ({ fragrance }, texts) =>
+    `${texts.quoted(fragrance)} makes the batter seize as it goes in. After that nothing can be poured or piped.`,
+  'fragrance.rices': ({ fragrance }, texts) =>
+    `${texts.quoted(fragrance)} may turn the batter lumpy, like rice, as it goes in.`,
+  'fragrance.untried': ({ fragrance }, texts) =>
+    `What ${texts.quoted(fragrance)} does to the batter is not known. Its times may be far off.`,
   'fragrance.browns': ({ shade }) =>
-    `The vanillin in this fragrance turns the soap ${shades[shade]} within hours to weeks.`,
+    `The vanillin in the fragrance turns the soap ${shades[shade]} within hours to weeks.`,
   'colourant.much': ({ colourant, percent }, texts) =>
     `${texts.quoted(colourant)} at ${texts.percent(percent)} of the fats may colour the lather and rub off.`,
   'colourant.oil': ({ superfatPercent }, texts) =>

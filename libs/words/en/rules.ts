@@ -4,6 +4,11 @@ import type { Names } from '../names.js';
 export const rules: Names['rules'] = {
   'lye-on-batter': 'Stronger lye meets the fats less diluted, so the batter thickens sooner.',
   'batter-temperature': 'The warmer the batter, the faster it turns to soap.',
+  'fragrance-slowing': 'Some fragrances hold the batter back. How much differs: only a test batch tells.',
+  'fragrance-ricing':
+    'Some fragrances make the batter lumpy. Stirring the lumps out takes time in which it goes on.',
+  'fragrance-unknown':
+    'What this fragrance does is not known. It may do nothing, or hurry the batter much: only a test batch tells.',
   fragrance:
     'Some fragrances speed the batter up. How much differs by supplier and lot: only a test batch tells.',
   'olive-pomace': 'Pomace oil carries free fatty acids and waxes that turn to soap at once.',

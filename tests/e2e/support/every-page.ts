@@ -184,7 +184,7 @@ async function addToDesign(page: Page): Promise<void> {
 }
 
 async function addToRecipe(page: Page): Promise<void> {
-  await press(page, library.addFragrance);
+  await press(page, `+ ${library.addFragrance}`);
   for (const adding of await page.getByRole('button', { name: `+ ${form.add}` }).all()) {
     if (await adding.isVisible()) await adding.click();
   }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { batchForFats, fatTable, type BatterRecipe, type Colourant } from '#chemistry';
 import { plainRecipe } from '../../support/plain-recipe.js';
+import { scent } from '../../support/scent.js';
 
 type CarrierKind = NonNullable<Colourant['carrier']>['kind'];
 
@@ -24,7 +25,7 @@ describe('room for', () => {
     // Sugar-technology handbooks, sucrose crystals: 1.58 to 1.59 g/mL; from memory.
     ['sugar', { sugarPercent: 2 }, 1.58, 1.59],
     // Common practice, no source: fragrance and essential oils lie between 0.85 and 1.10 g/mL.
-    ['fragrance', { fragrance: { percent: 4 } }, 0.85, 1.1],
+    ['fragrance', { fragrances: [scent({ percent: 4 })] }, 0.85, 1.1],
   ])('%s', (_, addition, low, high) => {
     expect(densityOf(addition)).toBeGreaterThanOrEqual(low);
     expect(densityOf(addition)).toBeLessThanOrEqual(high);

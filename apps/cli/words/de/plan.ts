@@ -43,6 +43,9 @@ export const plan: PrintedWords['plan'] = {
   asFor: (part, text) => `Wie bei ${part}: ${text}`,
   short: (chance) => `Chance, dass es nicht reicht: ${chance}.`,
   left: (likely, range, uses) => `Übrig: wahrscheinlich ${likely} (${range})${uses}.`,
+  allergens: (named) => `Auf das Etikett gehören: ${named} (von der trockenen Seife).`,
+  allergensUnknown: (fragrances) =>
+    `Allergene von ${fragrances} sind nicht eingetragen: Das Blatt des Lieferanten nennt sie.`,
   reaches: (pieces, certainty) =>
     `Sein Rezept gibt die Größe an: Er reicht für ${pieces} mit ${certainty} Sicherheit.`,
   surer: (certainty, amount) => `Für ${certainty} Sicherheit: ${amount}.`,

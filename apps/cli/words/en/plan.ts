@@ -42,6 +42,9 @@ export const plan = {
   asFor: (part: string, text: string) => `As for ${part}: ${text}`,
   short: (chance: string) => `Chance of running short: ${chance}.`,
   left: (likely: string, range: string, uses: string) => `Left over: likely ${likely} (${range})${uses}.`,
+  allergens: (named: string) => `A label has to name: ${named} (of the dry soap).`,
+  allergensUnknown: (fragrances: string) =>
+    `Allergens of ${fragrances} are not entered: its supplier’s sheet names them.`,
   reaches: (pieces: string, certainty: string) =>
     `Its recipe gives its size: it reaches for ${pieces} with ${certainty} certainty.`,
   surer: (certainty: string, amount: string) => `For ${certainty} make ${amount}.`,

@@ -27,7 +27,7 @@ export function AmountsList({
     [library.lactate, batch.sodiumLactateG],
     [library.salt, batch.saltG],
     [library.sugar, batch.sugarG],
-    [amounts.fragrance ?? library.fragrance, batch.fragranceG],
+    ...batch.fragrances.map((each) => [each.title, each.massG] as const),
     ...batch.additions.map((each) => [each.title, each.massG] as const),
   ];
   const { low, used, high } = batch.superfat;

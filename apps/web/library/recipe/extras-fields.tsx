@@ -1,12 +1,13 @@
 import type { ReactNode } from 'react';
-import { additionKinds, fragranceBehaviours } from '#contract/names';
+import { additionKinds } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { ListEditor } from '../../form/list-editor.js';
 import { NumberField } from '../../form/number-field.js';
-import { listAt, valueAt, type Value } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
+import { keysIn } from '../keys-in.js';
 import { newKey } from '../new-key.js';
+import { FragrancesFields } from './fragrances-fields.js';
 
 /** Hardener, fragrance and whatever else goes in. */
 export function ExtrasFields(): ReactNode {
@@ -20,7 +21,7 @@ export function ExtrasFields(): ReactNode {
         <NumberField path={['saltPercent']} label={library.salt} unit="%" preset={0} />
         <NumberField path={['sugarPercent']} label={library.sugar} unit="%" preset={0} />
       </div>
-      <Fragrance />
+      <FragrancesFields />
       <ListEditor
         path={['additions']}
         title={library.additions}
@@ -42,57 +43,4 @@ export function ExtrasFields(): ReactNode {
       <p className="soft small">{library.coloursElsewhere}</p>
     </section>
   );
-}
-
-function Fragrance(): ReactNode {
-  const { library } = useWords();
-  const { content, change } = useForm();
-  if (valueAt(content, ['fragrance']) === undefined) {
-    return (
-      <p>
-        <button
-          type="button"
-          className="button"
-          onClick={() => change(['fragrance'], { percent: 3, behaviour: 'mild' })}
-        >
-          {library.addFragrance}
-        </button>
-      </p>
-    );
-  }
-  return (
-    <fieldset className="stack tight">
-      <legend>{library.fragrance}</legend>
-      <div className="fields">
-        <TextField path={['fragrance', 'title']} label={library.name} />
-        <NumberField path={['fragrance', 'percent']} label={library.ofFats} unit="%" />
-        <NumberField
-          path={['fragrance', 'supplierLimitPercent']}
-          label={library.supplierLimit}
-          hint={library.supplierLimitHint}
-          unit="%"
-        />
-        <SelectField
-          path={['fragrance', 'behaviour']}
-          label={library.behaviour}
-          preset="mild"
-          choices={fragranceBehaviours.map((value) => ({ value, text: library.behaviours[value] }))}
-        />
-        <NumberField path={['fragrance', 'vanillinPercent']} label={library.vanillin} unit="%" preset={0} />
-      </div>
-      <p>
-        <button type="button" className="button plain" onClick={() => change(['fragrance'], undefined)}>
-          {library.dropFragrance}
-        </button>
-      </p>
-    </fieldset>
-  );
-}
-
-/** Short names in use in one of the lists of what is edited. */
-function keysIn(content: Value, list: string): string[] {
-  return listAt(content, [list]).flatMap((each) => {
-    const key = valueAt(each, ['key']);
-    return typeof key === 'string' ? [key] : [];
-  });
 }

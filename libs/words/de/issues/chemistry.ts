@@ -82,7 +82,18 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
   'recipe.sodium-lactate-out-of-range': isNow('Natriumlaktat'),
   'recipe.salt-out-of-range': isNow('Salz'),
   'recipe.sugar-out-of-range': isNow('Zucker'),
-  'recipe.fragrance-out-of-range': isNow('Duft', 'Bleiben Sie auch unter der Grenze des Lieferanten.'),
+  'recipe.fragrance-out-of-range': ({ title, found }, { quoted, inUnit }) => ({
+    wrong: `${quoted(title)}: ${inUnit(found, '%')}.`,
+    why: 'Bleiben Sie auch unter der Grenze des Lieferanten.',
+  }),
+  'recipe.fragrances-out-of-range': ({ sum }, { inUnit }) =>
+    `Alle Düfte zusammen machen ${inUnit(Number(sum.toFixed(2)), '%')} der Fette aus.`,
+  'recipe.unknown-allergen': ({ value, nearest }, { quoted, or }) => {
+    const near = nearest.length === 0 ? '' : ` Meinten Sie ${or(nearest.map(quoted))}?`;
+    return `${quoted(String(value))} steht nicht auf der Liste der Allergene, die ein Etikett nennt.${near}`;
+  },
+  'recipe.allergens-over-100': ({ title, sum }, { quoted, inUnit }) =>
+    `Die Allergene von ${quoted(title)} ergeben ${inUnit(Number(sum.toFixed(1)), '%')}.`,
   'recipe.acid-out-of-range': isNow('Säure'),
   'recipe.acid-strength-out-of-range': isNow('Stärke der Säure'),
   'recipe.colourant-out-of-range': ({ title, found }, { quoted, inUnit }) =>

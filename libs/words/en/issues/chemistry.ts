@@ -81,7 +81,18 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
   'recipe.sodium-lactate-out-of-range': isNow('Sodium lactate'),
   'recipe.salt-out-of-range': isNow('Salt'),
   'recipe.sugar-out-of-range': isNow('Sugar'),
-  'recipe.fragrance-out-of-range': isNow('The fragrance', 'Keep within the supplier’s own limit, too.'),
+  'recipe.fragrance-out-of-range': ({ title, found }, { quoted, inUnit }) => ({
+    wrong: `${quoted(title)} is ${inUnit(found, '%')}.`,
+    why: 'Keep within the supplier’s own limit, too.',
+  }),
+  'recipe.fragrances-out-of-range': ({ sum }, { inUnit }) =>
+    `All fragrances together are ${inUnit(Number(sum.toFixed(2)), '%')} of the fats.`,
+  'recipe.unknown-allergen': ({ value, nearest }, { quoted, or }) => {
+    const near = nearest.length === 0 ? '' : ` Did you mean ${or(nearest.map(quoted))}?`;
+    return `${quoted(String(value))} is not on the list of allergens that labels name.${near}`;
+  },
+  'recipe.allergens-over-100': ({ title, sum }, { quoted, inUnit }) =>
+    `The allergens of ${quoted(title)} add up to ${inUnit(Number(sum.toFixed(1)), '%')}.`,
   'recipe.acid-out-of-range': isNow('The acid'),
   'recipe.acid-strength-out-of-range': isNow('The strength of the acid'),
   'recipe.colourant-out-of-range': ({ title, found }, { quoted, inUnit }) =>

@@ -1,0 +1,100 @@
+/**
+ * Fragrance allergens that a label has to name, and how much of one there may be before it must.
+ * Source: Regulation (EC) No 1223/2009, Annex III, as amended by Regulation (EU) 2023/1545. The names that were on the
+ * list before are from memory; those that came in 2023, and the threshold, as summaries of the regulation give them.
+ * Check the text of the regulation before a label is printed. Those of 2023 bind new products from 31 July 2026 and all
+ * from 31 July 2028.
+ */
+export const allergenNames = [
+  'Alpha-Isomethyl Ionone',
+  'Amyl Cinnamal',
+  'Amylcinnamyl Alcohol',
+  'Anise Alcohol',
+  'Benzyl Alcohol',
+  'Benzyl Benzoate',
+  'Benzyl Cinnamate',
+  'Benzyl Salicylate',
+  'Cinnamal',
+  'Cinnamyl Alcohol',
+  'Citral',
+  'Citronellol',
+  'Coumarin',
+  'Eugenol',
+  'Evernia Furfuracea Extract',
+  'Evernia Prunastri Extract',
+  'Farnesol',
+  'Geraniol',
+  'Hexyl Cinnamal',
+  'Hydroxycitronellal',
+  'Isoeugenol',
+  'Limonene',
+  'Linalool',
+  'Methyl 2-Octynoate',
+  '3-Propylidenephthalide',
+  '6-Methyl Coumarin',
+  'Acetyl Cedrene',
+  'Alpha-Terpinene',
+  'Amyl Salicylate',
+  'Anethole',
+  'Benzaldehyde',
+  'Beta-Caryophyllene',
+  'Camphor',
+  'Cananga Odorata Oil/Extract',
+  'Carvone',
+  'Cedrus Atlantica Oil/Extract',
+  'Cinnamomum Cassia Leaf Oil',
+  'Cinnamomum Zeylanicum Bark Oil',
+  'Citrus Aurantium Bergamia Peel Oil',
+  'Citrus Aurantium Flower Oil',
+  'Citrus Aurantium Peel Oil',
+  'Citrus Limon Peel Oil',
+  'Dimethyl Phenethyl Acetate',
+  'Eucalyptus Globulus Oil',
+  'Eugenia Caryophyllus Oil',
+  'Eugenyl Acetate',
+  'Geranyl Acetate',
+  'Hexadecanolactone',
+  'Hexamethylindanopyran',
+  'Isoeugenyl Acetate',
+  'Jasmine Oil/Extract',
+  'Juniperus Virginiana Oil',
+  'Laurus Nobilis Leaf Oil',
+  'Lavandula Oil/Extract',
+  'Lemongrass Oil',
+  'Linalyl Acetate',
+  'Lippia Citriodora Absolute',
+  'Mentha Piperita Oil',
+  'Mentha Viridis Leaf Oil',
+  'Menthol',
+  'Methyl Salicylate',
+  'Myroxylon Pereirae Oil/Extract',
+  'Narcissus Extract',
+  'Pelargonium Graveolens Flower Oil',
+  'Pinene',
+  'Pinus Mugo',
+  'Pinus Pumila',
+  'Pogostemon Cablin Oil',
+  'Rose Flower Oil/Extract',
+  'Rose Ketones',
+  'Salicylaldehyde',
+  'Santalol',
+  'Santalum Album Oil',
+  'Sclareol',
+  'Terpineol',
+  'Terpinolene',
+  'Tetramethyl Acetyloctahydronaphthalenes',
+  'Trimethylbenzenepropanol',
+  'Trimethylcyclopentenyl Methylisopentenol',
+  'Turpentine',
+  'Vanillin',
+] as const;
+
+/** Named on the label of a rinse-off product where there is more of it than this, per cent of the product. */
+export const RINSE_OFF_THRESHOLD_PERCENT = 0.01;
+
+const bySpelling = new Map(allergenNames.map((name) => [name.toLowerCase(), name]));
+
+/** The name as the list spells it, however it is capitalised; undefined where it is not on the list. */
+export function allergenNamed(typed: string): (typeof allergenNames)[number] | undefined {
+  return bySpelling.get(typed.trim().toLowerCase());
+}
