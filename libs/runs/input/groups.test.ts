@@ -125,6 +125,24 @@ describe('for how many pieces', () => {
     expect(counts).toEqual(['pour 24', 'layer 10', 'unmould 24']);
   });
 
+  it('empties and mixes what is made, also where the stage is said of a part that is not', () => {
+    const [base, coat, ...others] = design.parts;
+    const poured = { ...base!, batch: 'blue' } as typeof base;
+    const top = { ...poured!, key: 'top', title: 'Top' } as typeof base;
+    const run = runOf([group('plain', 24, 'base')], {
+      parts: [poured!, top!, coat!, ...others],
+      stages: [
+        { ...design.stages[0]!, key: 'mix', kind: 'mix', part: 'top' },
+        design.stages[0]!,
+        { ...design.stages[0]!, key: 'layer', kind: 'layer', part: 'top' },
+        { ...design.stages[1]!, part: 'top' },
+      ],
+    });
+    const told = run.design.stages.map((stage) => `${stage.key} ${stage.part} ${piecesOfStage(run, stage)}`);
+    expect(told).toEqual(['mix base 24', 'pour base 24', 'unmould base 24']);
+    expect(asked(run, 'unmould')).toContain('base firm');
+  });
+
   it('cuts no two kinds of pieces from one block', () => {
     const [base, ...others] = design.parts;
     const block = { ...base!, piecesPerCavity: 8 } as typeof base;

@@ -42,9 +42,10 @@ export function forGroups(design: PieceDesign, groups: readonly RunGroup[] | und
   if (groups === undefined) return design;
   const parts = design.parts.filter(({ key }) => groups.some((group) => group.parts.includes(key)));
   const made: RunDesign = { ...design, parts, groups };
-  const stages = design.stages.filter((stage) =>
-    piecesAlike(made).some((has) => isDoneFor(made, stage, has)),
-  );
+  const kept = new Set(parts.map(({ key }) => key));
+  const stages = design.stages
+    .flatMap((stage) => (kept.has(stage.part) ? [stage] : standInFor(design, stage, kept)))
+    .filter((stage) => piecesAlike(made).some((has) => isDoneFor(made, stage, has)));
   const byKey = new Map(stages.map((stage) => [stage.key, stage]));
   const concerns = (stage: string, part: string): boolean => {
     const found = byKey.get(stage);
@@ -59,6 +60,19 @@ export function forGroups(design: PieceDesign, groups: readonly RunGroup[] | und
     waits: design.waits.filter(({ stage, part }) => concerns(stage, part)),
     without: design.without.filter(({ stage, part }) => concerns(stage, part)),
   };
+}
+
+/**
+ * A stage whose part is not made is done all the same where it handles a cavity, or prepares a batch, that others have part
+ * in: it is then said of one of them, unless a stage of the same kind is.
+ */
+function standInFor(design: PieceDesign, stage: Stage, kept: ReadonlySet<string>): Stage[] {
+  const { makes, prepares } = stageKindFacts[stage.kind];
+  const sharing = prepares === true ? mixedTogether(design, stage.part) : castTogether(design, stage.part);
+  const others = sharing.map(({ key }) => key).filter((key) => kept.has(key));
+  const isSaid = design.stages.some(({ kind, part }) => kind === stage.kind && others.includes(part));
+  const [part] = others;
+  return (makes && prepares !== true) || isSaid || part === undefined ? [] : [{ ...stage, part }];
 }
 
 /** Links as each piece has them, those of pieces that go without a stage between bridged. */
