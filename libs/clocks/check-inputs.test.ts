@@ -54,7 +54,7 @@ describe('inputs', () => {
     expect(checkInputs({ ...referenceInputs, mixing: 'whisk' as never })).toEqual([
       {
         ...{ code: 'clocks.unknown-choice', path: ['mixing'], value: 'whisk', input: 'mixing' },
-        accepted: { kind: 'one-of', values: ['blender', 'hand'] },
+        accepted: { kind: 'one-of', values: ['blender', 'to-emulsion', 'hand'] },
       },
     ]);
   });

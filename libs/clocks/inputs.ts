@@ -23,7 +23,7 @@ export interface ClockInputs {
   readonly mould: 'silicone-cavity' | 'lined-wood' | 'lined-carton' | 'rigid-plastic';
   readonly fragrance: 'none' | 'slowing' | 'mild' | 'brisk' | 'strong' | 'seizing' | 'ricing' | 'unknown';
   readonly gel: 'none' | 'full';
-  readonly mixing: 'blender' | 'hand';
+  readonly mixing: 'blender' | 'to-emulsion' | 'hand';
 }
 
 /** The inputs that are measured. */
@@ -90,5 +90,5 @@ export const choices: { readonly [K in Choice]: readonly ClockInputs[K][] } = {
   mould: ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'],
   fragrance: ['none', 'slowing', 'mild', 'brisk', 'strong', 'seizing', 'ricing', 'unknown'],
   gel: ['none', 'full'],
-  mixing: ['blender', 'hand'],
+  mixing: ['blender', 'to-emulsion', 'hand'],
 };

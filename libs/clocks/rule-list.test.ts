@@ -24,6 +24,7 @@ describe('the list of rules', () => {
     expect(line('mixing')).toMatchObject({
       table: [
         { value: 'blender', factor: 1 },
+        { value: 'to-emulsion', factor: 2 },
         { value: 'hand', factor: 4 },
       ],
       evidence: { kind: 'from memory' },

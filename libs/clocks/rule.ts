@@ -15,6 +15,7 @@ export type RuleId =
   | 'castor'
   | 'butters'
   | 'sugar'
+  | 'emulsifying'
   | 'mixing'
   | 'lye-on-set'
   | 'sodium-lactate'

@@ -17,14 +17,11 @@ import type { StateId } from '../states.js';
  * Soda ash has rules of its own: it ends when the surface has no free lye left, however soft the soap is.
  */
 
+/** The batter once the emulsion holds. */
+export const tracing = ['light-trace', 'medium-trace', 'thick-trace', 'stiff'] as const satisfies StateId[];
+
 /** The batter while it is worked in the bowl. */
-export const inTheBowl = [
-  'emulsion',
-  'light-trace',
-  'medium-trace',
-  'thick-trace',
-  'stiff',
-] as const satisfies StateId[];
+export const inTheBowl = ['emulsion', ...tracing] as const satisfies StateId[];
 
 /** Every change that is the batter stiffening, in the bowl or just after. */
 export const stiffening = [

@@ -29,6 +29,7 @@ describe.each<[string, Partial<ClockInputs>, number]>([
   ['butters', { buttersPercent: 20 }, 8.1],
   ['butters', { buttersPercent: 40 }, 7.2],
   ['sugar', { sugarPercent: 1 }, 8.1],
+  ['mixing', { mixing: 'to-emulsion' }, 18],
   ['mixing', { mixing: 'hand' }, 36],
 ])('%s given %o', (rule, inputs, minutes) => {
   it(`brings medium trace at ${String(minutes)} min`, () => {

@@ -1,5 +1,5 @@
 import type { Rule } from '../rule.js';
-import { inTheBowl, stiffening } from './acts.js';
+import { stiffening, tracing } from './acts.js';
 
 /** What a fragrance does where a rule is about another behaviour. */
 const noChange = {
@@ -130,10 +130,19 @@ export const batterRules: readonly Rule[] = [
     evidence: { kind: 'common practice' },
   },
   {
-    id: 'mixing',
-    acts: inTheBowl,
+    id: 'emulsifying',
+    acts: ['emulsion'],
     reads: 'mixing',
-    table: { blender: 1, hand: 4 },
+    table: { blender: 1, 'to-emulsion': 1, hand: 4 },
+    sigma: 0.4,
+    evidence: { kind: 'from memory' },
+  },
+  {
+    // Who swirls stops the blender at the emulsion, and has some twice as long for splitting, colouring and pouring.
+    id: 'mixing',
+    acts: tracing,
+    reads: 'mixing',
+    table: { blender: 1, 'to-emulsion': 2, hand: 4 },
     sigma: 0.4,
     evidence: { kind: 'from memory' },
   },

@@ -47,6 +47,7 @@ export const clockRuleIds = [
   'castor',
   'butters',
   'sugar',
+  'emulsifying',
   'mixing',
   'lye-on-set',
   'sodium-lactate',

@@ -32,7 +32,8 @@ export const additionKinds = [
 /** What a colour is stirred into before it goes into the batter. */
 export const carrierKinds = ['glycerol', 'water', 'fat'] as const;
 
-export const mixings = ['blender', 'hand'] as const;
+/** With a stick blender all the way, with it only until the emulsion holds, or by hand. */
+export const mixings = ['blender', 'to-emulsion', 'hand'] as const;
 export const gels = ['none', 'full'] as const;
 
 /** Esters of glycerol, esters of long alcohols, or acids that are free already. */

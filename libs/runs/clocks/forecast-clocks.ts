@@ -18,6 +18,7 @@ import type { BatchPart, Part, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import { batchCooling, coolingForecasts } from './batch-cooling.js';
 import type { RunsInput } from '../input/input.js';
+import { mixedTogether } from '../input/mixed-together.js';
 import { partBatter } from '../input/part-batter.js';
 import { stateHasClock } from '../input/states-of-parts.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
@@ -111,8 +112,19 @@ function batchInputs(
     mould: mould?.kind ?? 'silicone-cavity',
     fragrance: behaviourTogether(recipe.fragrances),
     gel: recipe.gel,
-    mixing: recipe.mixing,
+    mixing: mixingOf(part, recipe, run),
   };
+}
+
+/** Nobody blends on to trace what is to be split: the blender stops once the emulsion holds, and spoons go on. */
+function mixingOf(part: BatchPart, { mixing }: Batter, { design }: ResolvedRun): Batter['mixing'] {
+  if (mixing !== 'blender') return mixing;
+  const batch = new Set(mixedTogether(design, part.key).map(({ key }) => key));
+  const isSplit =
+    part.portions !== undefined ||
+    batch.size > 1 ||
+    design.stages.some((stage) => stage.kind === 'split' && batch.has(stage.part));
+  return isSplit ? 'to-emulsion' : mixing;
 }
 
 function roomOf(workshop: WorkshopFacts): Pick<ClockInputs, 'roomTemperatureC' | 'roomHumidityPercent'> {

@@ -20,6 +20,11 @@ const fragrances: Readonly<Record<string, string>> = {
 };
 
 /** Nebensätze: sie folgen auf „langsamer, weil …“. */
+const mixings: Readonly<Record<string, string>> = {
+  'to-emulsion': 'sie ab der Emulsion von Hand gerührt wird',
+  hand: 'sie von Hand gerührt wird',
+};
+
 export const influences: Names['influences'] = {
   lyeConcentrationPercent: (read, amounts) =>
     `die Lauge ${isAbove(read) ? 'stark' : 'schwach'} ist (${percent(read, amounts)})`,
@@ -41,7 +46,7 @@ export const influences: Names['influences'] = {
   mould: ({ value }) => `sie ${moulds[value] ?? 'in einer anderen Form'} steht`,
   fragrance: ({ value }) => fragrances[value] ?? 'ihr Duft das tut',
   gel: () => 'sie durch die Gelphase geht',
-  mixing: () => 'sie von Hand gerührt wird',
+  mixing: ({ value }) => mixings[value] ?? 'sie von Hand gerührt wird',
   log: ({ value }) => `Ihr Protokoll das zeigt (${String(value)} ${value === 1 ? 'Ansatz' : 'Ansätze'})`,
 };
 

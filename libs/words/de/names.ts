@@ -50,7 +50,11 @@ export const names: Names = {
       seizing: 'lässt den Leim stocken',
     },
     gel: { none: 'keine', full: 'volle' },
-    mixing: { blender: 'mit dem Stabmixer', hand: 'von Hand' },
+    mixing: {
+      blender: 'mit dem Stabmixer',
+      'to-emulsion': 'mit dem Stabmixer bis zur Emulsion, dann von Hand',
+      hand: 'von Hand',
+    },
   },
   paces: {
     cooling: 'wie Lauge und Fette abkühlen',

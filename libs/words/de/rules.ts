@@ -15,7 +15,10 @@ export const rules: Names['rules'] = {
   castor: 'Viel Rizinusöl zieht die Lauge in die Fette, darum kommt die Spur eher.',
   butters: 'Viel Butter dickt den Leim beim Abkühlen an.',
   sugar: 'Zucker erwärmt den Leim und beschleunigt ihn.',
-  mixing: 'Von Hand gerührt bleiben große Laugentropfen, und die Spur braucht ein Mehrfaches der Zeit.',
+  emulsifying:
+    'Von Hand gerührt bleiben große Laugentropfen, und die Emulsion braucht ein Mehrfaches der Zeit.',
+  mixing:
+    'Nur bis zur Emulsion gemixt, bleibt der Leim etwa doppelt so lange dünn; von Hand gerührt ein Mehrfaches.',
   'lye-on-set': 'Mit weniger Wasser muss weniger trocknen, bis die Seife fest ist.',
   'sodium-lactate': 'Natriumlaktat härtet frische Seife, darum kommt sie eher und sauberer aus der Form.',
   'salt-in-mould':

@@ -19,6 +19,11 @@ const fragrances: Readonly<Record<string, string>> = {
   seizing: 'its fragrance makes it seize',
 };
 
+const mixings: Readonly<Record<string, string>> = {
+  'to-emulsion': 'it is stirred by hand once it is an emulsion',
+  hand: 'it is mixed by hand',
+};
+
 export const influences: Names['influences'] = {
   lyeConcentrationPercent: (read, amounts) =>
     `the lye is ${isAbove(read) ? 'strong' : 'weak'} (${percent(read, amounts)})`,
@@ -41,7 +46,7 @@ export const influences: Names['influences'] = {
   mould: ({ value }) => `it sits in ${moulds[value] ?? 'another mould'}`,
   fragrance: ({ value }) => fragrances[value] ?? 'of its fragrance',
   gel: () => 'it goes through gel',
-  mixing: () => 'it is mixed by hand',
+  mixing: ({ value }) => mixings[value] ?? 'it is mixed by hand',
   log: ({ value }) => `your log says so (${String(value)} ${value === 1 ? 'batch' : 'batches'})`,
 };
 

@@ -49,7 +49,11 @@ export const names: Names = {
       unknown: 'not tried',
     },
     gel: { none: 'none', full: 'full' },
-    mixing: { blender: 'blender', hand: 'by hand' },
+    mixing: {
+      blender: 'blender',
+      'to-emulsion': 'blender until it is an emulsion, then by hand',
+      hand: 'by hand',
+    },
   },
   paces: {
     cooling: 'how lye and fats cool',

@@ -15,7 +15,9 @@ export const rules: Names['rules'] = {
   castor: 'Much castor oil draws the lye into the fats, so trace comes sooner.',
   butters: 'Much butter thickens the batter as it cools.',
   sugar: 'Sugar warms the batter and speeds it up.',
-  mixing: 'Stirring by hand leaves large drops of lye, so trace takes several times as long.',
+  emulsifying: 'Stirring by hand leaves large drops of lye, so the emulsion takes several times as long.',
+  mixing:
+    'Blended only until the emulsion holds, the batter stays thin about twice as long; stirred by hand from the start, several times as long.',
   'lye-on-set': 'Less water leaves less to dry before the soap is firm.',
   'sodium-lactate': 'Sodium lactate hardens fresh soap, so that it leaves the mould sooner and cleaner.',
   'salt-in-mould':

@@ -134,7 +134,11 @@ export const library: Words['library'] = {
   work: 'Wie der Leim gemacht wird',
   temperature: 'Leim bei',
   mixing: 'Gerührt mit',
-  mixings: { blender: 'dem Stabmixer', hand: 'dem Schneebesen, von Hand' },
+  mixings: {
+    blender: 'dem Stabmixer',
+    'to-emulsion': 'dem Stabmixer bis zur Emulsion, dann von Hand',
+    hand: 'dem Schneebesen, von Hand',
+  },
   gel: 'Gelphase',
   gels: { none: 'vermieden', full: 'vollständig' },
 

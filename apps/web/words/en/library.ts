@@ -134,7 +134,11 @@ export const library = {
   work: 'How it is made',
   temperature: 'Batter at',
   mixing: 'Mixed with',
-  mixings: { blender: 'a stick blender', hand: 'a whisk, by hand' },
+  mixings: {
+    blender: 'a stick blender',
+    'to-emulsion': 'a stick blender to the emulsion, then by hand',
+    hand: 'a whisk, by hand',
+  },
   gel: 'Gel',
   gels: { none: 'kept from it', full: 'all of it' },
 
