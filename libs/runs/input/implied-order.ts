@@ -217,6 +217,8 @@ class Adding {
       const isOpen = opens === undefined || this.opensAlready(stage, part, making);
       this.addWait(stage, part, isOpen ? {} : { opens }, this.closingOf(stage, part, closes));
       if (condition === 'out-of-mould') this.putAfterUnmould(stage, part);
+      // What is put onto a part comes after it is made, also where its soap need not be waited for.
+      if (waits.of === 'host') this.putAfter(stage, making);
     }
   }
 

@@ -112,6 +112,12 @@ const practice: readonly (readonly [string, string, string[], string[]])[] = [
   ['a pour', 'pour base', ['pour base'], []],
   ['pressed decor', 'press-decor shells', ['pour base', 'press-decor shells'], []],
   [
+    'decor on a coat',
+    'set-in shells',
+    ['press-decor shells', 'pour base', 'unmould base', 'dip coat', 'set-in shells'],
+    ['after dip-coat'],
+  ],
+  [
     'a layer',
     'layer top',
     ['pour base', 'layer top', 'unmould top'],
