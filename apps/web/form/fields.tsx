@@ -45,12 +45,15 @@ export function TextField({
   list,
   keep = false,
   isName = false,
+  onSet,
   ...frame
 }: Common & {
   readonly list?: string;
   readonly keep?: boolean;
   /** A name of some register, in no language: nothing to translate or to spell. */
   readonly isName?: boolean;
+  /** Instead of putting the text at the path. */
+  readonly onSet?: (text: string | undefined) => void;
 }): ReactNode {
   const { value, set, id, wrong, described } = useField(path);
   return (
@@ -62,7 +65,7 @@ export function TextField({
         translate={isName ? 'no' : undefined}
         spellCheck={isName ? false : undefined}
         autoComplete="off"
-        onChange={({ target }) => set(target.value === '' && !keep ? undefined : target.value)}
+        onChange={({ target }) => (onSet ?? set)(target.value === '' && !keep ? undefined : target.value)}
         {...described}
       />
     </FieldFrame>

@@ -1,5 +1,5 @@
 import { useEffect, useState, type ReactNode } from 'react';
-import { Link, useNavigate } from 'react-router';
+import { Link, useNavigate, useSearchParams } from 'react-router';
 import type { Issue } from '#units';
 import { FormContext } from '../form/form-context.js';
 import { useDraft, type Draft } from '../form/use-draft.js';
@@ -10,6 +10,8 @@ import { Failed } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { Archive } from './archive.js';
 import type { Around } from './checks.js';
+import { titleAround } from './design/issue-places.js';
+import { backToPiece, forPieceIn } from './design/made-for-piece.js';
 import { newKey } from './new-key.js';
 import type { Kind, Thing } from './shelf-calls.js';
 import { useSaving } from './use-saving.js';
@@ -45,6 +47,8 @@ export function ThingEditor({
 }): ReactNode {
   const { library } = useWords();
   const navigate = useNavigate();
+  const [search] = useSearchParams();
+  const forPiece = kind === 'recipes' || kind === 'moulds' ? forPieceIn(search) : null;
   const stored =
     thing === null ? null : { content: thing.content as unknown as Value, version: thing.version };
   const draft = useDraft(`${kind}.${thing?.id ?? 'new'}`, stored, blank);
@@ -55,7 +59,11 @@ export function ThingEditor({
       ? content
       : withValue(content, ['key'], newKey(textOf(valueAt(content, ['title'])), taken));
   const saving = useSaving(kind, thing?.id, draft, complete, check, (made) => {
-    void navigate(`/makings/${kind}/${made.id}`, { replace: true });
+    const to =
+      forPiece !== null && (kind === 'recipes' || kind === 'moulds')
+        ? backToPiece(forPiece, kind, made.content.key)
+        : `/makings/${kind}/${made.id}`;
+    void navigate(to, { replace: true });
   });
   const live = useLiveIssues(complete(draft.content), check, saving.tries > 0);
   const refused = saving.tries > 0 && live.length === 0 ? saving.issues : [];
@@ -73,7 +81,11 @@ export function ThingEditor({
       >
         <header className="stack tight">
           <p>
-            <Link to="/makings">{library.back}</Link>
+            {forPiece === null ? (
+              <Link to="/makings">{library.back}</Link>
+            ) : (
+              <Link to={`/makings/designs/${forPiece.piece}`}>{library.backToPiece}</Link>
+            )}
           </p>
           <h1>{title.trim() === '' ? library.newOf[kind] : title}</h1>
         </header>
@@ -86,9 +98,21 @@ export function ThingEditor({
           />
         )}
         {children(draft)}
-        {saving.tries > 0 && <WrongList issues={issues} since={saving.tries} />}
+        {saving.tries > 0 && (
+          <WrongList
+            issues={issues}
+            since={saving.tries}
+            around={kind === 'designs' ? (path) => titleAround(draft.content, path, library) : undefined}
+          />
+        )}
         {saving.error !== null && <Failed error={saving.error} again={() => void saving.save()} />}
-        <SaveBar draft={draft} isNew={thing === null} isSaving={saving.isSaving} isSaved={saving.isSaved} />
+        <SaveBar
+          draft={draft}
+          isNew={thing === null}
+          isSaving={saving.isSaving}
+          isSaved={saving.isSaved}
+          wrong={saving.tries > 0 ? issues.length : 0}
+        />
         {thing !== null && <Archive kind={kind} thing={thing} onGone={draft.drop} />}
       </form>
     </FormContext>
@@ -100,11 +124,14 @@ function SaveBar({
   isNew,
   isSaving,
   isSaved,
+  wrong,
 }: {
   readonly draft: Draft;
   readonly isNew: boolean;
   readonly isSaving: boolean;
   readonly isSaved: boolean;
+  /** How many things are in the way of saving. */
+  readonly wrong: number;
 }): ReactNode {
   const { form } = useWords();
   return (
@@ -118,7 +145,17 @@ function SaveBar({
         </button>
       )}
       <p role="status" className="soft small">
-        {draft.isChanged ? form.unsaved : isSaved ? form.saved : ''}
+        {wrong > 0 ? (
+          <a href="#wrong" className="wrong">
+            {form.wrongTitle(wrong)}
+          </a>
+        ) : draft.isChanged ? (
+          form.unsaved
+        ) : isSaved ? (
+          form.saved
+        ) : (
+          ''
+        )}
       </p>
     </div>
   );

@@ -25,6 +25,9 @@ function leaves(words: unknown, path = ''): Map<string, Leaf> {
 
 /** What is filled in where numbers and texts will not do. */
 const SAMPLES: Readonly<Record<string, readonly unknown[]>> = {
+  ...Object.fromEntries(
+    Object.keys(en.patterns.stageTitles).map((kind) => [`patterns.stageTitles.${kind}`, ['Layer 2']]),
+  ),
   'library.length': [2, 'days', String],
   'library.range': ['1', '2', 'days'],
 };

@@ -393,6 +393,11 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
 };
 
+/** Whether a stage of the kind puts its part onto or into another. */
+export function isPutOnto(kind: StageKind): boolean {
+  return stageKindFacts[kind].hosted === true;
+}
+
 /** Time at the bench for a stage: as the design says, else what its kind usually takes. */
 export function handsOnOf({
   kind,

@@ -11,7 +11,7 @@ export interface Shown {
   readonly bring?: (page: Page) => Promise<void>;
 }
 
-const { run, now, library, form, plan, settings, tide } = de;
+const { run, now, library, form, patterns, plan, settings, tide } = de;
 
 /** Every page that a workshop has, with what can be opened on it. */
 export function everyPage({ runs, things }: FullWorkshop): Shown[] {
@@ -51,6 +51,7 @@ export function everyPage({ runs, things }: FullWorkshop): Shown[] {
       })),
       { name: `${kind}-new`, path: `/makings/${kind}/new`, bring: saveEmpty },
     ]),
+    { name: 'design-pattern', path: '/makings/designs/new', bring: choosePattern },
     { name: 'design-stages', path: '/makings/designs/new', bring: addToDesign },
     { name: 'recipe-extras', path: '/makings/recipes/new', bring: addToRecipe },
     { name: 'mould-shape', path: '/makings/moulds/new', bring: describeShape },
@@ -177,9 +178,17 @@ async function nameAll(page: Page): Promise<void> {
   await settled(page);
 }
 
+async function choosePattern(page: Page): Promise<void> {
+  await page.getByRole('radio', { name: patterns.names.loaf }).check();
+}
+
 async function addToDesign(page: Page): Promise<void> {
-  for (const kind of Object.values(library.partKinds)) await press(page, `+ ${kind}`);
-  for (const kind of ['pour', 'unmould', 'glaze']) await page.locator('#add-stage').selectOption(kind);
+  await page.getByRole('radio', { name: patterns.names.coated }).check();
+  await press(page, patterns.take);
+  for (const addition of Object.values(patterns.additions)) await press(page, `+ ${addition}`);
+  for (const kind of ['patch', 'stamp']) await page.locator('#add-stage').selectOption(kind);
+  await openDetails(page);
+  await press(page, new RegExp(`^${library.without}`));
   await nameAll(page);
 }
 

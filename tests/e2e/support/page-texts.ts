@@ -41,10 +41,11 @@ export async function textsOf(page: Page): Promise<string[]> {
   }, spoken);
 }
 
-/** Opens everything on the page that can be opened, also what comes to light by that. */
+/** Opens everything on the page that can be opened, also what comes to light by that, and of which one is open at a time. */
 export async function openDetails(page: Page): Promise<void> {
   for (let round = 0; round < 5; round++) {
     const closed = await page.evaluate(() => {
+      document.querySelectorAll('details[name]').forEach((each) => each.removeAttribute('name'));
       const all = [...document.querySelectorAll<HTMLDetailsElement>('details:not([open])')];
       all.forEach((each) => (each.open = true));
       return all.length;

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { amountWays, type AmountWay } from '#contract/names';
-import { useForm } from '../../form/form-context.js';
+import { useField, useForm } from '../../form/form-context.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
 import { valueAt, withValue, type Path, type Value } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
@@ -20,6 +20,7 @@ export function AmountFields({
 }): ReactNode {
   const { library } = useWords();
   const { content, change } = useForm();
+  const { id, wrong } = useField([...path, 'amount']);
   const way = wayOf(valueAt(content, path));
   const offered = offeredWays.filter((each) => ways === 'all' || each !== 'cavity' || way === 'cavity');
   const turn = (next: Way): void => {
@@ -31,7 +32,7 @@ export function AmountFields({
     change([], next === 'ml' ? bare : withValue(bare, [...path, 'amount'], { by: next, ...begun[next] }));
   };
   return (
-    <fieldset className="stack tight">
+    <fieldset className="stack tight" id={id} tabIndex={-1}>
       <legend>{library.amountPerPiece}</legend>
       <div className="field">
         <label htmlFor={`way-${path.join('-')}`} className="visually-hidden">
@@ -47,8 +48,8 @@ export function AmountFields({
       </div>
       <div className="fields">
         <WayFields way={way} path={path} />
-        <NumberField path={[...path, 'spreadPercent']} label={library.spread} unit="%" preset={4} />
       </div>
+      {wrong.length > 0 && <p className="wrong small">{wrong.join(' ')}</p>}
     </fieldset>
   );
 }

@@ -1,29 +1,35 @@
 import { Trash2 } from 'lucide-react';
 import type { ReactNode } from 'react';
-import { SelectField } from '../../form/fields.js';
-import { useForm } from '../../form/form-context.js';
+import type { StageKind } from '#contract/names';
+import { SelectField, TextField } from '../../form/fields.js';
+import { fieldId, useForm } from '../../form/form-context.js';
 import { LengthField } from '../../form/length-field.js';
-import { listAt, valueAt, withItem, withoutItem, type Value, textAt } from '../../form/values.js';
+import { listAt, textAt, valueAt, withItem, withoutItem, type Value } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
-import { useUnsaidTexts } from './condition-texts.js';
-import { conditionsOf } from './design-edits.js';
+import type { StageConditions } from './stage-conditions.js';
+import { conditionsOf, withoutWait } from './design-edits.js';
 import { statesOf } from './states-of.js';
 
-/** When a stage may begin: after another stage, or by what the soap is. */
-export function ConditionFields({ stage }: { readonly stage: Value }): ReactNode {
+/** When a stage may be done: what comes with its kind, what the piece goes without, and what the maker says besides. */
+export function ConditionFields({
+  stage,
+  conditions,
+}: {
+  readonly stage: Value;
+  readonly conditions: StageConditions;
+}): ReactNode {
   const { library } = useWords();
   const { content, change } = useForm();
-  const { links, waits } = conditionsOf(content, stage);
-  const unsaid = useUnsaidTexts(stage);
-  const others = listAt(content, ['stages']).filter((each) => valueAt(each, ['key']) !== stage);
+  const key = valueAt(stage, ['key']);
+  const { links, waits, without } = conditionsOf(content, key);
+  const others = listAt(content, ['stages']).filter((each) => valueAt(each, ['key']) !== key);
   const firstPart = valueAt(content, ['parts', 0, 'key']);
   return (
     <fieldset className="stack tight">
       <legend>{library.mayBegin}</legend>
-      {unsaid.map((text) => (
-        <p key={text} className="small">
-          {text}
-        </p>
+      <Implied stage={stage} conditions={conditions} />
+      {without.map((i, nth) => (
+        <WithoutItem key={`without ${String(i)}`} index={i} text={conditions.without[nth] ?? ''} />
       ))}
       {links.map((i) => (
         <LinkItem key={`link ${String(i)}`} index={i} others={others} />
@@ -38,7 +44,7 @@ export function ConditionFields({ stage }: { readonly stage: Value }): ReactNode
             className="button plain"
             onClick={() => {
               const from = valueAt(others.at(-1), ['key']);
-              change([], withItem(content, ['links'], { from, to: stage }));
+              change([], withItem(content, ['links'], { from, to: key }));
             }}
           >
             + {library.addLink}
@@ -47,12 +53,70 @@ export function ConditionFields({ stage }: { readonly stage: Value }): ReactNode
         <button
           type="button"
           className="button plain"
-          onClick={() => change([], withItem(content, ['waits'], { stage, part: firstPart }))}
+          onClick={() => change([], withItem(content, ['waits'], { stage: key, part: firstPart }))}
         >
           + {library.addWait}
         </button>
       </div>
     </fieldset>
+  );
+}
+
+/** What comes with the kind of the stage, each with the way to go without it, where there is one. */
+function Implied({
+  stage,
+  conditions: { implied },
+}: {
+  readonly stage: Value;
+  readonly conditions: StageConditions;
+}): ReactNode {
+  const { library } = useWords();
+  const { content, change } = useForm();
+  const kind = library.stageKinds[valueAt(stage, ['kind']) as StageKind];
+  if (implied.length === 0) return null;
+  return (
+    <ul className="implied">
+      {implied.map(({ text, refusable }, i) => (
+        // Parts of one name have conditions of one text.
+        <li key={i} className="row apart">
+          <span className="small">{library.comesWith(kind, text)}</span>
+          {refusable !== undefined && (
+            <button
+              type="button"
+              className="button plain"
+              aria-label={library.withoutName(text)}
+              onClick={() => {
+                const { part, state } = refusable;
+                change([], withoutWait(content, textAt(stage, ['key']), part, state));
+              }}
+            >
+              {library.without}
+            </button>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function WithoutItem({ index, text }: { readonly index: number; readonly text: string }): ReactNode {
+  const { library } = useWords();
+  const { content, change } = useForm();
+  return (
+    <div className="note amber stack tight">
+      <p className="small">{library.goesWithout(text)}</p>
+      <TextField path={['without', index, 'reason']} label={library.withoutReason} />
+      <p>
+        <button
+          type="button"
+          className="button plain"
+          aria-label={library.takeBackName(text)}
+          onClick={() => change([], withoutItem(content, ['without'], index))}
+        >
+          {library.takeBack}
+        </button>
+      </p>
+    </div>
   );
 }
 
@@ -72,7 +136,7 @@ function LinkItem({
         label={library.after}
         choices={others.map((each) => ({
           value: textAt(each, ['key']),
-          text: textAt(each, ['title']),
+          text: textAt(each, ['title']) || library.noName,
         }))}
       />
       <LengthField path={[...path, 'atLeastMin']} label={library.atLeast} />
@@ -99,7 +163,7 @@ function WaitItem({ index }: { readonly index: number }): ReactNode {
           .filter((each) => valueAt(each, ['kind']) !== 'decor')
           .map((each) => ({
             value: textAt(each, ['key']),
-            text: textAt(each, ['title']),
+            text: textAt(each, ['title']) || library.noName,
           }))}
         // What the new part may be is not what the old one was.
         onChosen={(next) => change(path, { stage: valueAt(wait, ['stage']), part: next })}
@@ -134,7 +198,7 @@ function Item({
   const { form } = useWords();
   const { content, change } = useForm();
   return (
-    <div className="list-item">
+    <div className="list-item" id={fieldId([list, index])} tabIndex={-1}>
       <div className="fields">{children}</div>
       <button
         type="button"

@@ -1,14 +1,22 @@
 import { describe, expect, it } from 'vitest';
-import { parseWith, pieceDesign } from '#contract';
-import type { Value } from '../../form/values.js';
+import { valueAt, type Value } from '../../form/values.js';
+import { de } from '../../words/de/index.js';
+import { en } from '../../words/en/index.js';
 import {
   conditionsOf,
   withoutPart,
   withoutStage,
-  withPart,
+  withoutWait,
   withPartKind,
+  withPartTitle,
   withStage,
+  withStageKind,
+  withStagePart,
 } from './design-edits.js';
+import { designAfter } from './patterns/patterns.js';
+import { pieceTitles } from './patterns/use-piece-titles.js';
+
+const titles = pieceTitles(en);
 
 const design: Value = {
   parts: [
@@ -19,7 +27,7 @@ const design: Value = {
     { key: 'pour', part: 'base' },
     { key: 'unmould', part: 'base' },
     { key: 'drip', part: 'drops' },
-    { key: 'turn', part: 'base' },
+    { key: 'turn', part: 'base', onto: 'drops' },
   ],
   links: [
     { from: 'unmould', to: 'drip' },
@@ -29,61 +37,99 @@ const design: Value = {
     { stage: 'unmould', part: 'base', opens: 'firm' },
     { stage: 'turn', part: 'drops', opens: 'glaze-set' },
   ],
+  without: [
+    { stage: 'turn', part: 'drops', state: 'glaze-turnable', reason: 'r' },
+    { stage: 'drip', part: 'base', state: 'takes-glaze-until', reason: 'r' },
+  ],
 };
 
 describe('a design that is edited', () => {
-  it('tells what a stage waits for', () => {
-    expect(conditionsOf(design, 'turn')).toEqual({ links: [1], waits: [1] });
-    expect(conditionsOf(design, 'pour')).toEqual({ links: [], waits: [] });
+  it('tells what a stage waits for, and what it goes without', () => {
+    expect(conditionsOf(design, 'turn')).toEqual({ links: [1], waits: [1], without: [0] });
+    expect(conditionsOf(design, 'pour')).toEqual({ links: [], waits: [], without: [] });
   });
 
   it('loses with a stage what speaks of it', () => {
-    expect(withoutStage(design, 2)).toMatchObject({ stages: { length: 3 }, links: [], waits: { length: 2 } });
+    const left = withoutStage(design, 2);
+    expect(left).toMatchObject({ stages: { length: 3 }, links: [], waits: { length: 2 } });
+    expect(left).toMatchObject({ without: [{ stage: 'turn' }] });
   });
 
-  it('loses with a part its stages and what waits for it', () => {
+  it('loses with a part its stages, what waits for it and what is put onto it', () => {
     const left = withoutPart(design, 1);
-    expect(left).toMatchObject({ parts: [{ key: 'base' }], links: [] });
+    expect(left).toMatchObject({ parts: [{ key: 'base' }], links: [], without: [] });
     expect(left).toMatchObject({ waits: [{ stage: 'unmould' }], stages: [{}, {}, { key: 'turn' }] });
+    expect(valueAt(left, ['stages', 2])).not.toHaveProperty('onto');
     expect(withoutPart(design, 0)).toMatchObject({ stages: [{ key: 'drip' }], waits: [], links: [] });
   });
 
-  it('gains with a part the stage that makes it', () => {
-    const more = withPart(withPart(design, 'decor', 'Shells', 'Press'), 'decor', 'Stars', 'Press');
-    expect(more).toMatchObject({
-      parts: [{}, {}, { key: 'decor', perPiece: 1 }, { key: 'decor-2' }],
-      stages: [
-        {},
-        {},
-        {},
-        {},
-        { key: 'press-decor', part: 'decor' },
-        { key: 'press-decor-2', part: 'decor-2' },
-      ],
-    });
-    expect(withStage({}, 'wrap', 'Wrap')).toEqual({
-      stages: [{ key: 'wrap', title: 'Wrap', kind: 'wrap', part: undefined }],
+  it('gains a stage where stages of its kind usually are, on what was cast', () => {
+    const coated = designAfter('coated', {}, titles);
+    const kinds = (made: Value): string[] =>
+      (valueAt(made, ['stages']) as { kind: string }[]).map(({ kind }) => kind);
+    expect(kinds(withStage(coated, 'patch', titles))).toEqual(['pour', 'unmould', 'patch', 'dip', 'turn']);
+    expect(kinds(withStage(coated, 'wrap', titles))).toEqual(['pour', 'unmould', 'dip', 'turn', 'wrap']);
+    expect(withStage(coated, 'patch', titles)).toMatchObject({
+      stages: { 2: { key: 'patch', title: 'Patch', part: 'base' } },
     });
   });
 
-  it('begins a part of another kind afresh under its name', () => {
-    const part = { key: 'a', title: 'A', kind: 'batch', recipe: 'base', perPieceMl: 3 };
-    expect(withPartKind({ parts: [part] }, 0, 'decor')).toEqual({
-      parts: [{ key: 'a', title: 'A', kind: 'decor', perPiece: 1 }],
+  it('takes a stage that makes something for the part that nothing makes yet', () => {
+    const open = { parts: [{ key: 'a', kind: 'batch', title: 'Star' }], stages: [] };
+    expect(
+      withStage({ parts: [{ key: 'd', kind: 'decor' }, ...open.parts], stages: [] }, 'dip', titles),
+    ).toEqual({
+      parts: [{ key: 'd', kind: 'decor' }, ...open.parts],
+      stages: [{ key: 'dip-into-the-star', title: 'Dip into the star', kind: 'dip', part: 'a' }],
     });
   });
 
-  it('is one that the contract reads, once amounts and recipe are told', () => {
-    const made = withPart(
-      withPart({ key: 'd', title: 'D' }, 'batch', 'Base', 'Pour'),
-      'decor',
-      'Shells',
-      'Press',
-    );
-    const told = {
-      ...(made as object),
-      parts: [{ ...(made as never as { parts: object[] }).parts[0], recipe: 'r', mould: 'm' }],
-    };
-    expect(parseWith(pieceDesign, told).ok).toBe(true);
+  it('calls stages after a part as long as the maker does not call them otherwise', () => {
+    const coated = designAfter('coated', {}, titles);
+    const named = withPartTitle(coated, 1, 'Pearl veil', titles);
+    expect(named).toMatchObject({
+      parts: [{ title: 'Base' }, { title: 'Pearl veil' }],
+      stages: [{ title: 'Pour the base' }, {}, { title: 'Dip into the pearl veil' }, { title: 'Turn' }],
+    });
+    const emptied = withPartTitle(named, 1, undefined, titles);
+    expect(withPartTitle(emptied, 1, 'Veil', titles)).toMatchObject({
+      stages: [{}, {}, { title: 'Dip into the veil' }, {}],
+    });
+    // In another language nothing is called so, and nothing changes.
+    expect(withPartTitle(named, 1, 'Schleier', pieceTitles(de))).toMatchObject({
+      stages: [{}, {}, { title: 'Dip into the pearl veil' }, {}],
+    });
+  });
+
+  it('calls a stage by what is done at it, unless the maker calls it otherwise', () => {
+    const piped = designAfter('piped', {}, titles);
+    expect(withStageKind(piped, 2, 'dip', titles)).toMatchObject({
+      stages: [{}, {}, { kind: 'dip', title: 'Dip into the topping' }],
+    });
+    expect(withStagePart(piped, 2, 'base', titles)).toMatchObject({
+      stages: [{}, {}, { part: 'base', title: 'Pipe the base' }],
+    });
+    const own = { parts: [], stages: [{ kind: 'pipe', title: 'My way' }] };
+    expect(withStageKind(own, 0, 'dip', titles)).toMatchObject({
+      stages: [{ kind: 'dip', title: 'My way' }],
+    });
+  });
+
+  it('begins a part of another kind afresh under its name, made in a stage that fits', () => {
+    const part = { key: 'a', title: 'Star', kind: 'batch', recipe: 'base', perPieceMl: 3 };
+    const stages = [
+      { key: 'p', title: 'Pour the star', kind: 'pour', part: 'a' },
+      { key: 'u', title: 'Unmould', kind: 'unmould', part: 'a' },
+    ];
+    expect(withPartKind({ parts: [part], stages }, 0, 'decor', titles)).toEqual({
+      parts: [{ key: 'a', title: 'Star', kind: 'decor', perPiece: 1 }],
+      stages: [{ key: 'p', title: 'Press the star', kind: 'press-decor', part: 'a' }, stages[1]],
+    });
+  });
+
+  it('goes without a wait, for a reason that is still to be given', () => {
+    expect(withoutWait({}, 'dip', 'base', 'takes-coat-until')).toEqual({
+      without: [{ stage: 'dip', part: 'base', state: 'takes-coat-until' }],
+    });
   });
 });

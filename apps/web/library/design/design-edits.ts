@@ -1,31 +1,51 @@
 import type { PartKind, StageKind } from '#contract/names';
-import { listAt, valueAt, withItem, withoutItem, withValue, type Value, textAt } from '../../form/values.js';
-import { newKey } from '../new-key.js';
+import { listAt, textAt, valueAt, withItem, withoutItem, withValue, type Value } from '../../form/values.js';
+import { castParts, placeOf, withStageIn } from './patterns/additions.js';
+import type { PieceTitles } from './patterns/piece-titles.js';
 
-/** What makes a part of each kind, unless the maker chooses otherwise. */
-const makingKinds: Readonly<Record<PartKind, StageKind>> = {
-  batch: 'pour',
-  'melt-and-pour': 'glaze',
-  decor: 'press-decor',
+/** Kinds of stages that can make a part of each kind; the first unless the maker chooses otherwise. */
+const makingKinds: Readonly<Record<PartKind, readonly [StageKind, ...StageKind[]]>> = {
+  batch: ['pour', 'layer', 'dip', 'pipe'],
+  'melt-and-pour': ['glaze'],
+  decor: ['press-decor'],
 };
 
 const freshParts: Readonly<Record<PartKind, object>> = {
-  batch: { amount: { by: 'cavity', fillPercent: 100 } },
+  batch: {},
   'melt-and-pour': {},
   decor: { perPiece: 1 },
 };
 
-/** The design with one part more, and the stage that makes it. @param stageTitle of that stage */
-export function withPart(design: Value, kind: PartKind, title: string, stageTitle: string): Value {
-  const key = newKey(kind === 'batch' ? 'part' : kind, keysOf(design, 'parts'));
-  const made = withItem(design, ['parts'], { key, title, kind, ...freshParts[kind] });
-  return withStage(made, makingKinds[kind], stageTitle, key);
+/** A part under another title. Stages that are called after it are called after it still. */
+export function withPartTitle(
+  design: Value,
+  index: number,
+  title: string | undefined,
+  titles: PieceTitles,
+): Value {
+  const part = valueAt(design, ['parts', index]);
+  const before = textAt(part, ['title']);
+  const stages = listAt(design, ['stages']).map((stage) => {
+    const kind = valueAt(stage, ['kind']) as StageKind;
+    const isAfterIt =
+      valueAt(stage, ['part']) === valueAt(part, ['key']) &&
+      textAt(stage, ['title']) === titles.stage(kind, before);
+    return isAfterIt ? withValue(stage, ['title'], titles.stage(kind, title ?? '')) : stage;
+  });
+  return withValue(withValue(design, ['parts', index, 'title'], title), ['stages'], stages);
 }
 
-/** A part of another kind: its name stays, the rest is the new kind's. */
-export function withPartKind(design: Value, index: number, kind: PartKind): Value {
+/** A part of another kind: its name stays, the rest is the new kind's, and it is made in a stage that fits it. */
+export function withPartKind(design: Value, index: number, kind: PartKind, titles: PieceTitles): Value {
   const { key, title } = (valueAt(design, ['parts', index]) ?? {}) as { readonly [name: string]: Value };
-  return withValue(design, ['parts', index], { key, title, kind, ...freshParts[kind] });
+  const made = withValue(design, ['parts', index], { key, title, kind, ...freshParts[kind] });
+  const makes = Object.values(makingKinds).flat();
+  return listAt(made, ['stages']).reduce<Value>((before, stage, i) => {
+    const now = valueAt(stage, ['kind']) as StageKind;
+    const isUnfit =
+      valueAt(stage, ['part']) === key && makes.includes(now) && !makingKinds[kind].includes(now);
+    return isUnfit ? withStageKind(before, i, makingKinds[kind][0], titles) : before;
+  }, made);
 }
 
 /** The design without a part, the stages that make or handle it, and all that waits for it. */
@@ -36,22 +56,53 @@ export function withoutPart(design: Value, index: number): Value {
     valueAt(stage, ['part']) === key ? [i] : [],
   );
   const left = positions.reverse().reduce(withoutStage, bare);
-  return withValue(
-    left,
-    ['waits'],
-    listAt(left, ['waits']).filter((wait) => valueAt(wait, ['part']) !== key),
+  const isOfIt = (each: Value): boolean => valueAt(each, ['part']) === key;
+  const quiet = ['waits', 'without'].reduce((before, list) => keeping(before, list, isOfIt), left);
+  return listAt(quiet, ['stages']).reduce<Value>(
+    (before, stage, i) =>
+      valueAt(stage, ['onto']) === key ? withValue(before, ['stages', i, 'onto'], undefined) : before,
+    quiet,
   );
 }
 
-/** The design with one stage more at its end. */
-export function withStage(design: Value, kind: StageKind, title: string, part?: Value): Value {
-  const key = newKey(kind, keysOf(design, 'stages'));
-  return withItem(design, ['stages'], {
-    key,
-    title,
-    kind,
-    part: part ?? valueAt(design, ['parts', 0, 'key']),
-  });
+/** The design with one stage more, where stages of its kind usually are, on what was cast. */
+export function withStage(design: Value, kind: StageKind, titles: PieceTitles): Value {
+  const unmade = listAt(design, ['parts']).find(
+    (part) =>
+      makingKinds[valueAt(part, ['kind']) as PartKind].includes(kind) &&
+      !listAt(design, ['stages']).some((stage) => valueAt(stage, ['part']) === valueAt(part, ['key'])),
+  );
+  const part = unmade ?? castParts(design)[0];
+  return withStageIn(design, kind, placeOf(design, kind), part, titles);
+}
+
+/** A stage at which something else is done; called so, unless the maker gave it a title. */
+export function withStageKind(design: Value, index: number, kind: StageKind, titles: PieceTitles): Value {
+  return retitled(design, index, { kind }, titles);
+}
+
+/** A stage that makes or handles another part; called after it, unless the maker gave it a title. */
+export function withStagePart(
+  design: Value,
+  index: number,
+  part: string | undefined,
+  titles: PieceTitles,
+): Value {
+  return retitled(design, index, { part }, titles);
+}
+
+function retitled(design: Value, index: number, change: object, titles: PieceTitles): Value {
+  const before = valueAt(design, ['stages', index]);
+  const usual = (stage: Value): string => {
+    const part = listAt(design, ['parts']).find(
+      (each) => valueAt(each, ['key']) === valueAt(stage, ['part']),
+    );
+    return titles.stage(valueAt(stage, ['kind']) as StageKind, textAt(part, ['title']));
+  };
+  const after = { ...(before as object), ...change } as Value;
+  const title = textAt(before, ['title']);
+  const isUsual = title === '' || title === usual(before);
+  return withValue(design, ['stages', index], isUsual ? withValue(after, ['title'], usual(after)) : after);
 }
 
 /** The design without a stage, and without the links and waits that speak of it. */
@@ -59,29 +110,37 @@ export function withoutStage(design: Value, index: number): Value {
   const key = valueAt(design, ['stages', index, 'key']);
   const speaks = (each: Value): boolean =>
     ['from', 'to', 'stage'].some((field) => valueAt(each, [field]) === key);
-  return ['links', 'waits'].reduce(
-    (before, list) =>
-      withValue(
-        before,
-        [list],
-        listAt(before, [list]).filter((each) => !speaks(each)),
-      ),
+  return ['links', 'waits', 'without'].reduce(
+    (before, list) => keeping(before, list, speaks),
     withoutItem(design, ['stages'], index),
   );
 }
 
-/** What a stage has to wait for: positions in the lists of links and waits. */
+/** A list of a design without some of its entries; one that is not there stays away. */
+function keeping(design: Value, list: string, isGone: (each: Value) => boolean): Value {
+  const all = listAt(design, [list]);
+  const left = all.filter((each) => !isGone(each));
+  return left.length === all.length ? design : withValue(design, [list], left);
+}
+
+/** The design going without a wait that a kind of stage brings; why is for the maker to say. */
+export function withoutWait(design: Value, stage: string, part: string, state: string): Value {
+  return withItem(design, ['without'], { stage, part, state });
+}
+
+/** What a stage has to wait for, and what it goes without: positions in the lists of the design. */
 export interface Conditions {
   readonly links: readonly number[];
   readonly waits: readonly number[];
+  readonly without: readonly number[];
 }
 
 export function conditionsOf(design: Value, stage: Value): Conditions {
   const positions = (list: string, field: string): number[] =>
     listAt(design, [list]).flatMap((each, i) => (valueAt(each, [field]) === stage ? [i] : []));
-  return { links: positions('links', 'to'), waits: positions('waits', 'stage') };
-}
-
-function keysOf(design: Value, list: string): string[] {
-  return listAt(design, [list]).map((each) => textAt(each, ['key']));
+  return {
+    links: positions('links', 'to'),
+    waits: positions('waits', 'stage'),
+    without: positions('without', 'stage'),
+  };
 }

@@ -1,13 +1,15 @@
-import type { ReactNode } from 'react';
-import { Link } from 'react-router';
+import { useEffect, type ReactNode } from 'react';
+import { Link, useSearchParams } from 'react-router';
 import { CheckField, TextField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
-import { valueAt } from '../../form/values.js';
+import { listAt, valueAt } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
 import { ThingEditor } from '../thing-editor.js';
 import { ThingPage } from '../thing-page.js';
 import { DesignSheet } from './design-sheet.js';
+import { madeIn } from './made-for-piece.js';
 import { PartsEditor } from './parts-editor.js';
+import { ChoosePattern } from './patterns/choose-pattern.js';
 import { StagesEditor } from './stages-editor.js';
 import './design.css';
 
@@ -30,9 +32,11 @@ export default function DesignPage(): ReactNode {
                   </Link>
                 )}
               </div>
-              <Likeness />
+              <TakenIn />
+              {listAt(draft.content, ['parts']).length === 0 && <ChoosePattern around={opened.around} />}
               <PartsEditor around={opened.around} />
               <StagesEditor around={opened.around} />
+              <Likeness />
               <DesignSheet design={draft.content} around={opened.around} />
             </>
           )}
@@ -40,6 +44,23 @@ export default function DesignPage(): ReactNode {
       )}
     </ThingPage>
   );
+}
+
+/** Takes what was made for a part in the meantime: a recipe, a mould. */
+function TakenIn(): ReactNode {
+  const { content, change } = useForm();
+  const [search, setSearch] = useSearchParams();
+  const made = madeIn(search);
+  useEffect(() => {
+    // What was made for all of a pattern is for whoever chooses one.
+    if (made === null || made.part === '') return;
+    const index = listAt(content, ['parts']).findIndex((part) => valueAt(part, ['key']) === made.part);
+    if (index >= 0) change(['parts', index, made.field], made.key);
+    setSearch({}, { replace: true });
+    // Once for each address: drawing again before the address has changed must not take it again.
+    // oxlint-disable-next-line hooks/exhaustive-deps
+  }, [search]);
+  return null;
 }
 
 /** Soap that looks like food is a danger of its own. */

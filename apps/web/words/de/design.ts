@@ -3,6 +3,8 @@ import type { design as english } from '../en/design.js';
 export const design: typeof english = {
   parts: 'Teile',
   noParts: 'Woraus besteht ein Stück? Leim, der gegossen, getaucht oder gespritzt wird; Gießseife; Dekor.',
+  partNumber: (number) => `Teil ${String(number)}`,
+  stageNumber: (number) => `Schritt ${String(number)}`,
   noName: '(noch ohne Namen)',
   partKind: 'Gemacht aus',
   partKinds: { batch: 'Seifenleim', 'melt-and-pour': 'Gießseife', decor: 'Dekor' },
@@ -60,7 +62,8 @@ export const design: typeof english = {
   edibleCaution:
     'Halten Sie es von Kindern fern, kennzeichnen Sie es mit „Seife, nicht essbar“ und prüfen Sie vor dem Verkauf Ihre örtlichen Regeln: In manchen Ländern dürfen solche Stücke gar nicht abgegeben werden.',
   stages: 'Schritte',
-  stagesLead: 'Der Reihe nach, jeder mit dem, worauf er wartet. Wann genau, rechnet der Plan aus.',
+  stagesLead:
+    'Der Reihe nach. Worauf jeder wartet, gehört zu dem, was getan wird; wann genau, rechnet der Plan aus.',
   addStage: 'Schritt hinzufügen',
   stageKind: 'Was getan wird',
   stageKinds: {
@@ -95,10 +98,10 @@ export const design: typeof english = {
   needs: 'Braucht',
   equipment: 'Gerät',
   count: 'Wie viele',
-  mayBegin: 'Darf beginnen',
+  mayBegin: 'Wann er an der Reihe ist',
   noConditions: 'jederzeit',
-  addLink: 'nach einem anderen Schritt',
-  addWait: 'je nach Zustand der Seife',
+  addLink: 'Auf einen anderen Schritt warten',
+  addWait: 'Auf die Seife warten',
   after: 'Nach',
   atLeast: 'Mindestens so lange danach',
   atMost: 'Höchstens so lange danach',
@@ -115,8 +118,32 @@ export const design: typeof english = {
       : atMost === undefined
         ? `mindestens ${atLeast} nach „${from}“`
         : `${atLeast} bis ${atMost} nach „${from}“`,
-  unsaid: (condition) => `${condition} (ergänzt)`,
-  added: 'Im Plan ergänzt, weil der Entwurf dazu nichts sagt',
+  comesWith: (kind, condition) => `Gehört zu „${kind}“: ${condition}.`,
+  without: 'Darauf verzichten',
+  withoutName: (condition) => `Darauf verzichten: ${condition}`,
+  goesWithout: (condition) => `Verzichtet wird auf: ${condition}.`,
+  withoutReason: 'Warum dieses Stück das nicht braucht',
+  takeBack: 'Doch darauf warten',
+  takeBackName: (condition) => `Doch darauf warten: ${condition}`,
+  onto: 'Worauf oder worein',
+  ontoUsual: (part) => (part === '' ? 'was davor gemacht wurde' : `was davor gemacht wurde: ${part}`),
+  handsOn: (setup, perPiece) =>
+    perPiece === '' ? setup : setup === '' ? `${perPiece} je Stück` : `${setup} und ${perPiece} je Stück`,
+  noHandsOn: 'ohne Zeit am Arbeitstisch',
+  handsOnTitle: 'Zeit am Arbeitstisch',
+  handsOnHint:
+    'In Grau, was solche Arbeit meist braucht; überschreiben Sie es, wenn Ihre länger oder kürzer dauert.',
+  stillOpen: (count) =>
+    count === 1 ? '1 Angabe fehlt oder stimmt nicht' : `${count} Angaben fehlen oder stimmen nicht`,
+  moreOfPart: 'Verluste, Farben und Weiteres',
+  moreOfStage: 'Geräte',
+  backToPiece: '‹ Zurück zum Stück',
+  guide: 'Schritt für Schritt zeigen',
+  guideHow: 'Die Anleitung fragt nach Form, Rezept und Ihren Zeiten und plant einen ersten Lauf.',
+  added: (count) =>
+    count === 1
+      ? '1 Wartezeit gehört zu dem, was getan wird'
+      : `${count} Wartezeiten gehören zu dem, was getan wird`,
   addedText: (stage, condition) => `„${stage}“: ${condition}`,
   opens: {
     'lye-cool': (part) => `sobald die Lauge für „${part}“ kühl genug ist`,

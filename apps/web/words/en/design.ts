@@ -2,6 +2,8 @@
 export const design = {
   parts: 'Parts',
   noParts: 'What is a piece built from? Batter that is cast, dipped or piped; melt-and-pour; decor.',
+  partNumber: (number: number) => `Part ${String(number)}`,
+  stageNumber: (number: number) => `Stage ${String(number)}`,
   noName: '(no name yet)',
   partKind: 'Made of',
   partKinds: { batch: 'soap batter', 'melt-and-pour': 'melt-and-pour', decor: 'decor' },
@@ -59,7 +61,7 @@ export const design = {
   edibleCaution:
     'Keep it from children, mark it “soap, not food”, and check your local rules before selling: in some countries such pieces may not be supplied at all.',
   stages: 'Stages',
-  stagesLead: 'In order, each with what it waits for. When exactly, the plan works out.',
+  stagesLead: 'In order. What each waits for comes with what is done; when exactly, the plan works out.',
   addStage: 'Add a stage',
   stageKind: 'What is done',
   stageKinds: {
@@ -94,10 +96,10 @@ export const design = {
   needs: 'Needs',
   equipment: 'Equipment',
   count: 'How many',
-  mayBegin: 'May begin',
+  mayBegin: 'When it may be done',
   noConditions: 'at any time',
-  addLink: 'after another stage',
-  addWait: 'by what the soap is',
+  addLink: 'Wait for another stage',
+  addWait: 'Wait for the soap',
   after: 'After',
   atLeast: 'At least this long after',
   atMost: 'At most this long after',
@@ -114,8 +116,28 @@ export const design = {
       : atMost === undefined
         ? `at least ${atLeast} after “${from}”`
         : `${atLeast} to ${atMost} after “${from}”`,
-  unsaid: (condition: string) => `${condition} (added)`,
-  added: 'Added to the plan, as the design says nothing about it',
+  comesWith: (kind: string, condition: string) => `Comes with “${kind}”: ${condition}.`,
+  without: 'Do without',
+  withoutName: (condition: string) => `Do without: ${condition}`,
+  goesWithout: (condition: string) => `Goes without: ${condition}.`,
+  withoutReason: 'Why this piece does not need it',
+  takeBack: 'Wait for it after all',
+  takeBackName: (condition: string) => `Wait for it after all: ${condition}`,
+  onto: 'Onto or into',
+  ontoUsual: (part: string) => (part === '' ? 'what was made before' : `what was made before: ${part}`),
+  handsOn: (setup: string, perPiece: string) =>
+    perPiece === '' ? setup : setup === '' ? `${perPiece} a piece` : `${setup} and ${perPiece} a piece`,
+  noHandsOn: 'no time at the bench',
+  handsOnTitle: 'Time at the bench',
+  handsOnHint: 'In grey what such work usually takes; type over it if yours differs.',
+  stillOpen: (count: number) => (count === 1 ? '1 thing to put right' : `${count} things to put right`),
+  moreOfPart: 'Losses, colours and the rest',
+  moreOfStage: 'Tools',
+  backToPiece: '‹ Back to the piece',
+  guide: 'Show me step by step',
+  guideHow: 'The guide asks for a mould, a recipe and your hours, and plans a first run.',
+  added: (count: number) =>
+    count === 1 ? '1 wait comes with what is done' : `${count} waits come with what is done`,
   addedText: (stage: string, condition: string) => `“${stage}”: ${condition}`,
   opens: {
     'lye-cool': (part: string) => `once the lye for “${part}” is cool enough`,

@@ -4,6 +4,7 @@ import { lessons } from './lessons.js';
 import { library } from './library.js';
 import { now } from './now.js';
 import { offline } from './offline.js';
+import { patterns } from './patterns.js';
 import { plan } from './plan.js';
 import { run } from './run.js';
 import { session } from './session.js';
@@ -21,6 +22,7 @@ export const en = {
   hours,
   now,
   offline,
+  patterns,
   plan,
   shelf,
   lessons,

@@ -1,0 +1,159 @@
+import { Trash2 } from 'lucide-react';
+import type { ReactNode } from 'react';
+import { Link, useParams } from 'react-router';
+import { partKinds, type PartKind } from '#contract/names';
+import { SelectField, TextField } from '../../form/fields.js';
+import { useForm } from '../../form/form-context.js';
+import { MeasureField, NumberField } from '../../form/number-field.js';
+import { textAt, valueAt, type Path } from '../../form/values.js';
+import { useTexts } from '../../look/use-texts.js';
+import { useWords } from '../../words/words.js';
+import { AmountFields } from './amount-fields.js';
+import { ColourFields } from './colour-fields.js';
+import type { DesignAround } from './design-around.js';
+import { withoutPart, withPartKind, withPartTitle } from './design-edits.js';
+import { ItemDetails } from './item-details.js';
+import { LossFields } from './loss-fields.js';
+import { newForPiece } from './made-for-piece.js';
+import { usePieceTitles } from './patterns/use-piece-titles.js';
+
+/** One part: what it is made of, in what, and how much of it a piece takes. */
+export function PartItem({
+  index,
+  around,
+  isFresh,
+}: {
+  readonly index: number;
+  readonly around: DesignAround;
+  readonly isFresh: boolean;
+}): ReactNode {
+  const { library, form } = useWords();
+  const { content, change } = useForm();
+  const titles = usePieceTitles();
+  const path = ['parts', index];
+  const part = valueAt(content, path);
+  const title = textAt(part, ['title']);
+  const kind = valueAt(part, ['kind']) as PartKind;
+  const recipe = around.recipes.find(({ key }) => key === valueAt(part, ['recipe']))?.title;
+  const mould = around.moulds.find(({ key }) => key === valueAt(part, ['mould']))?.title;
+  const line = [library.partKinds[kind], recipe, mould].filter(Boolean).join(' · ');
+  return (
+    <div className="item">
+      <ItemDetails list="parts" index={index} title={title} line={line} isFresh={isFresh}>
+        <TextField
+          path={[...path, 'title']}
+          label={library.name}
+          onSet={(next) => change([], withPartTitle(content, index, next, titles))}
+        />
+        {kind === 'batch' && <BatchFields path={path} around={around} />}
+        {kind === 'melt-and-pour' && <MeltFields path={path} around={around} />}
+        {kind === 'decor' && <DecorFields path={path} around={around} />}
+        <details className="more">
+          <summary>{library.moreOfPart}</summary>
+          <div className="stack">
+            <SelectField
+              path={[...path, 'kind']}
+              label={library.partKind}
+              choices={partKinds.map((value) => ({ value, text: library.partKinds[value] }))}
+              onChosen={(next) => change([], withPartKind(content, index, next as PartKind, titles))}
+            />
+            {kind !== 'decor' && (
+              <>
+                <NumberField path={[...path, 'spreadPercent']} label={library.spread} unit="%" preset={4} />
+                <LossFields path={path} />
+              </>
+            )}
+            {kind === 'batch' && <ColourFields path={[...path, 'colourants']} />}
+          </div>
+        </details>
+      </ItemDetails>
+      <button
+        type="button"
+        className="icon-button"
+        aria-label={`${form.remove}: ${title}`}
+        onClick={() => change([], withoutPart(content, index))}
+      >
+        <Trash2 size={20} aria-hidden />
+      </button>
+    </div>
+  );
+}
+
+interface PartFieldsProps {
+  readonly path: Path;
+  readonly around: DesignAround;
+}
+
+function BatchFields({ path, around }: PartFieldsProps): ReactNode {
+  const { library, patterns } = useWords();
+  const { content } = useForm();
+  const { id = 'new' } = useParams();
+  const part = textAt(content, [...path, 'key']);
+  const isCast = valueAt(content, [...path, 'mould']) !== undefined;
+  const isOfCavity = valueAt(content, [...path, 'amount', 'by']) === 'cavity';
+  return (
+    <>
+      <div className="fields">
+        <SelectField
+          path={[...path, 'recipe']}
+          label={library.recipe}
+          choices={around.recipes.map(({ key, title }) => ({ value: key, text: title }))}
+          hint={<Link to={newForPiece('recipes', id, part)}>{patterns.newRecipe}</Link>}
+        />
+        <SelectField
+          path={[...path, 'mould']}
+          label={library.mould}
+          none={isOfCavity ? '…' : library.noMouldNeeded}
+          choices={around.moulds.map(({ key, title }) => ({ value: key, text: title }))}
+          hint={<Link to={newForPiece('moulds', id, part)}>{patterns.newMould}</Link>}
+        />
+        {isCast && (
+          <NumberField path={[...path, 'piecesPerCavity']} label={library.piecesPerCavity} preset={1} />
+        )}
+      </div>
+      <AmountFields path={path} ways={isCast ? 'all' : 'open'} />
+    </>
+  );
+}
+
+function MeltFields({ path, around }: PartFieldsProps): ReactNode {
+  const { library } = useWords();
+  return (
+    <>
+      <div className="fields">
+        <Material path={path} around={around} none={library.meltBase} />
+      </div>
+      <AmountFields path={path} ways="open" />
+    </>
+  );
+}
+
+function DecorFields({ path, around }: PartFieldsProps): ReactNode {
+  const { library } = useWords();
+  return (
+    <div className="fields">
+      <NumberField path={[...path, 'perPiece']} label={library.perPiece} />
+      <MeasureField path={[...path, 'eachG']} label={library.each} dimension="mass" />
+      <NumberField path={[...path, 'breakagePercent']} label={library.breakage} unit="%" preset={4} />
+      <Material path={path} around={around} none={library.bought} />
+    </div>
+  );
+}
+
+function Material({ path, around, none }: PartFieldsProps & { readonly none: string }): ReactNode {
+  const { library } = useWords();
+  const { titled } = useTexts();
+  const { content } = useForm();
+  const chosen = valueAt(content, [...path, 'material']);
+  return (
+    <SelectField
+      path={[...path, 'material']}
+      label={library.material}
+      none={none}
+      // One without a title of its own is an ingredient, of which no decor is made.
+      choices={around.workshop.materials
+        .filter(({ key, title }) => title !== undefined || key === chosen)
+        .map(({ key, title }) => ({ value: key, text: titled(key, title ?? key) }))}
+    />
+  );
+}

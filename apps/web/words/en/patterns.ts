@@ -1,0 +1,65 @@
+/** Patterns of pieces, and titles of what they make up. */
+export const patterns = {
+  title: 'How is it built?',
+  lead: 'Choose what comes nearest. You can change everything afterwards.',
+  names: {
+    cast: 'Cast',
+    layers: 'Cast in layers',
+    loaf: 'Loaf in layers, then cut',
+    coated: 'Cast and coated',
+    piped: 'Cast and piped',
+    decor: 'Cast with moulded decor',
+  },
+  steps: {
+    cast: 'Pour, unmould.',
+    layers: 'Pour one layer after the other, unmould.',
+    loaf: 'Pour the layers into one mould, unmould, cut.',
+    coated: 'Pour, unmould, dip, turn.',
+    piped: 'Pour, unmould, pipe onto it.',
+    decor: 'Press the decor, pour, set it in, unmould.',
+  },
+  layers: 'Layers',
+  piecesFromLoaf: 'Pieces cut from one loaf',
+  recipe: 'Recipe',
+  recipeHint: 'For all its batter. Each part can have another one afterwards.',
+  mould: 'Mould',
+  later: 'choose later',
+  newRecipe: 'New recipe',
+  newMould: 'New mould',
+  take: 'Build it like this',
+  add: 'Add to the piece',
+  additions: {
+    layer: 'a layer',
+    filling: 'a filling',
+    coat: 'a coat',
+    piping: 'a piped topping',
+    decor: 'decor',
+    glaze: 'a glaze',
+    cast: 'another cast part',
+  },
+  roles: {
+    base: 'Base',
+    layer: 'Layer',
+    coat: 'Coat',
+    filling: 'Filling',
+    piping: 'Topping',
+    decor: 'Decor',
+    glaze: 'Glaze',
+  },
+  /** What is done at a stage, with the title of its part; a kind that is not here is called by its name alone. */
+  stageTitles: {
+    'press-decor': (part: string) => `Press ${the(part)}`,
+    pour: (part: string) => `Pour ${the(part)}`,
+    layer: (part: string) => `Pour ${the(part)}`,
+    dip: (part: string) => `Dip into ${the(part)}`,
+    pipe: (part: string) => `Pipe ${the(part)}`,
+    'set-in': (part: string) => `Set in ${the(part)}`,
+    glaze: (part: string) => `Melt and apply ${the(part)}`,
+  },
+};
+
+/** “the sand layer”, but “layer 2”; a title in capitals keeps them. */
+function the(title: string): string {
+  const plain = /^\p{Lu}(?!\p{Lu})/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+  return /\d$/.test(title) ? plain : `the ${plain}`;
+}
