@@ -16,7 +16,7 @@ function withLayers(...over: readonly Partial<BatchPart>[]): RunFile {
 }
 
 function withMix(design: PieceDesign): PieceDesign {
-  const mix = { key: 'mix', title: 'Mix', kind: 'mix', part: 'under', needs: [] } as const;
+  const mix = { key: 'mix', title: 'Mix', kind: 'mix' as const, part: 'under', needs: [] };
   return { ...design, stages: [mix, ...design.stages] };
 }
 

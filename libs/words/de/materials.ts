@@ -49,7 +49,7 @@ export const materials: Names['materials'] = {
   'palm-superolein': 'Palmsuperolein',
   'palm-kernel-olein': 'Palmkernolein',
   'palm-kernel-stearin': 'Palmkernstearin',
-  'hydrogenated-coconut': 'Kokosöl, gehärtet (schmilzt bei 33 °C)',
+  'hydrogenated-coconut': 'Kokosöl, gehärtet',
   'murumuru-butter': 'Murumurubutter',
   'tucuma-butter': 'Tucumabutter',
   'ucuuba-butter': 'Ucuubabutter',

@@ -47,7 +47,7 @@ export const materials = {
   'palm-superolein': 'Palm superolein',
   'palm-kernel-olein': 'Palm kernel olein',
   'palm-kernel-stearin': 'Palm kernel stearin',
-  'hydrogenated-coconut': 'Coconut oil, hydrogenated (melts at 33 °C)',
+  'hydrogenated-coconut': 'Coconut oil, hydrogenated',
   'murumuru-butter': 'Murumuru butter',
   'tucuma-butter': 'Tucuma butter',
   'ucuuba-butter': 'Ucuuba butter',

@@ -73,7 +73,7 @@ export const lauricFats: readonly StandardFat[] = [
   },
   {
     key: 'hydrogenated-coconut',
-    title: 'Coconut oil, hydrogenated (melts at 33 °C)',
+    title: 'Coconut oil, hydrogenated',
     inci: 'Hydrogenated Coconut Oil',
     saponification: [246, 264],
     iodine: [0, 4],
