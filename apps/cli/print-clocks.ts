@@ -25,9 +25,11 @@ function partSection(part: Part, before: readonly Part[], texts: Texts): string 
   const beyond = [...new Set(clocks.flatMap((clock) => clock.beyond.map(texts.of)))];
   return [
     title,
-    ...(same === undefined
-      ? [clockText(part, texts), ...factorsText(clocks, texts), ...movesText(moves, texts)]
-      : [`  ${printed[texts.language].clocks.sameAs(texts.quoted(same.title))}`]),
+    ...(clocks.length === 0
+      ? []
+      : same === undefined
+        ? [clockText(part, texts), ...factorsText(clocks, texts), ...movesText(moves, texts)]
+        : [`  ${printed[texts.language].clocks.sameAs(texts.quoted(same.title))}`]),
     ...fillingText(filling, texts),
     ...(same === undefined ? beyond.map((sentence) => wrap(`! ${sentence}`, 2, WIDTH, 2)) : []),
     ...risks

@@ -76,6 +76,10 @@ export const fat = z
     confirmed: z.boolean().optional().meta({
       description: 'The sheet was read again: figures that are possible but unlikely are as it says',
     }),
+    ofThisLot: z.boolean().optional().meta({
+      description:
+        'The saponification value is of the lot in use, by its certificate; else a single one stands for lots 2 % around it',
+    }),
     source: line(200).meta({ description: 'Where these figures come from' }),
   })
   .meta({ id: 'Fat' });

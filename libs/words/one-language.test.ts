@@ -66,6 +66,9 @@ const told = {
     lyeG: 30,
     fatsG: 900,
     problem: 'missing',
+    part: 'Xx',
+    recipe: 'Xx',
+    ofColours: true,
     acid: 'citric-acid',
   },
   ...{
@@ -142,7 +145,7 @@ const otherwise: readonly object[] = [
   ...[[], ['hours', 'weekly', 'friday', 0, 'from']].map((path) => ({ path })),
   { accepted: undefined },
   { alkali: 'koh', acid: 'lactic-acid', isCalled: undefined, stage: undefined, nearest: [], known: [] },
-  { isAsNaoh: true, isExcessIntended: true },
+  { isAsNaoh: true, isExcessIntended: true, ofColours: false, found: -6 },
   ...['twice', 'mixed'].map((problem) => ({ problem })),
 ];
 

@@ -95,6 +95,9 @@ export const risk = z
     about('soap.overheats', { signs }),
     about('soap.sweats', { humidityPercent: percent }),
     about('soap.sticks', { hardPercent: percent }),
+    about('soap.not-forecast', {
+      potashPercent: percent.meta({ description: 'Share of the alkali that is KOH, by moles' }),
+    }),
   ])
   .meta({ id: 'Risk' });
 

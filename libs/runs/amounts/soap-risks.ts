@@ -1,9 +1,11 @@
 import { hardFattyAcidsPercent } from '#chemistry';
 import type { BatchPart, Risk, WorkshopFacts } from '#contract';
+import { potashOf } from '../clocks/forecast-clocks.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
 
 /**
- * What may go wrong with the soap of a part after it is poured: ash, overheating, sweating, sticking.
+ * What may go wrong with the soap of a part after it is poured: ash, overheating, sweating, sticking. Of potash soap, which
+ * is a paste, nothing of that is known.
  * Each risk is a count of what speaks for it; the circumstances and thresholds are common practice, no source, but for
  * ash itself, which is sodium carbonate: 2 NaOH + CO₂ → Na₂CO₃ + H₂O.
  */
@@ -14,6 +16,8 @@ export function soapRisks(
   workshop: WorkshopFacts,
 ): Risk[] {
   const mould = part.mould === undefined ? undefined : run.moulds.get(part.mould)?.kind;
+  const potashPercent = potashOf(part, run);
+  if (potashPercent !== undefined) return [{ code: 'soap.not-forecast', level: 'high', potashPercent }];
   const hard = hardFattyAcidsPercent(recipe, run.fats);
   return [
     ash(recipe, workshop),

@@ -2,7 +2,7 @@ import { sensitivity } from '#clocks';
 import type { ClockMove, ClocksDocument } from '#contract';
 import { ok, type Result } from '#units';
 import { fillingTimes } from '../clocks/filling-time.js';
-import { inputsFor } from '../clocks/forecast-clocks.js';
+import { inputsFor, potashOf } from '../clocks/forecast-clocks.js';
 import type { RunsInput } from '../input/input.js';
 import { allClocks } from '../observed/show-clocks.js';
 import { presentLessons } from './present-lessons.js';
@@ -41,7 +41,7 @@ function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['
           ),
           filling: filling.find((time) => time.part === part.key) ?? null,
           moves:
-            part.kind === 'batch'
+            part.kind === 'batch' && potashOf(part, run) === undefined
               ? movesOf(sensitivity(inputsFor(part, run, workshop))).filter((move) =>
                   comesInto(run.design, part, move.state),
                 )

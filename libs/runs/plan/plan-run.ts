@@ -26,7 +26,8 @@ import { presentRun } from './present-run.js';
 import { solveRuns, type SolvedRuns } from './solve-runs.js';
 import { stageWindows } from './stage-windows.js';
 import { presentGuarantee } from './present-guarantee.js';
-import { assessRuns } from '../assess-runs.js';
+import { assessRuns, type SizedRun } from '../assess-runs.js';
+import { MOST_KOH_PERCENT, potashOf } from '../clocks/forecast-clocks.js';
 
 /** Two years, in minutes. */
 const FURTHEST_START = 2 * 365 * 1440;
@@ -57,6 +58,7 @@ export function planInFull(input: RunsInput, options: PlanOptions): Result<FullP
     ...under(['workshop'], checkHours(input.workshop)),
     ...farStarts(input, options.now),
     ...unknownPins(input, options),
+    ...(taken.ok ? potashIssues(input, taken.value) : []),
   ];
   if (!taken.ok) return { ok: false, issues: [...taken.issues, ...late] };
   if (isNonEmpty(late)) return failed(...late);
@@ -73,6 +75,22 @@ function farStarts({ runs, workshop }: RunsInput, now: Minute): Issue[] {
     if (start === undefined || start <= now + FURTHEST_START) return [];
     const { startAfter } = run;
     return [{ code: 'run.start-too-far', path: ['runs', i, 'startAfter'], value: startAfter, startAfter }];
+  });
+}
+
+/** Potash soap is a paste, and no clock tells when it can be handled: see `potashOf`. */
+function potashIssues({ recipes }: RunsInput, sized: readonly SizedRun[]): Issue[] {
+  const potash = sized.flatMap(({ assessed: { run } }) =>
+    run.design.parts.flatMap((part) =>
+      part.kind === 'batch' && potashOf(part, run) !== undefined ? [part.recipe] : [],
+    ),
+  );
+  return recipes.flatMap(({ key, title, kohSharePercent }, i): Issue[] => {
+    if (!potash.includes(key)) return [];
+    const path = ['recipes', i, 'kohSharePercent'];
+    const accepted = { kind: 'range', low: 0, high: MOST_KOH_PERCENT, unit: '%' } as const;
+    const percent = kohSharePercent;
+    return [{ code: 'plan.potash', path, value: percent, accepted, recipe: title, percent }];
   });
 }
 

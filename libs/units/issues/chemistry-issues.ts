@@ -21,6 +21,8 @@ export interface RecipeIssues extends RecipeLimitIssues {
   'recipe.acid-strength-missing': { readonly acid: string };
   /** Of 100 g of fats. */
   'recipe.acid-for-water': { readonly waterG: number; readonly lyeG: number };
+  /** @param percent what the lye would be with all the water that colours, or acids, bring */
+  'recipe.too-wet': { readonly part: string; readonly percent: number; readonly ofColours: boolean };
   'lye.koh-purity-missing': None;
   /** @param field that tells the water */
   'lye.concentration-out-of-range': { readonly percent: number; readonly field: string };

@@ -57,6 +57,8 @@ export interface PlanIssues {
   'plan.too-large': { readonly stages: number; readonly most: number };
   'plan.pins-impossible': None;
   'plan.undecided': None;
+  /** @param recipe its title; no clock tells when such a soap sets */
+  'plan.potash': { readonly recipe: string; readonly percent: number };
   'change.no-such-run': Unknown;
   'change.no-such-recipe': Unknown;
   'change.no-such-mould': Unknown;

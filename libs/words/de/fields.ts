@@ -95,6 +95,7 @@ export const fields: Readonly<Record<keyof typeof english, string>> = {
   name: 'Name',
   needs: 'Braucht',
   note: 'Notiz',
+  ofThisLot: 'Von dieser Charge',
   onHand: 'Vorrat',
   opens: 'Öffnet, wenn',
   outerDiameterMm: 'Durchmesser über alles',

@@ -69,6 +69,8 @@ export const riskRemedies: MessageWords<Risk> = {
     'Nicht einpacken. In Zugluft oder in die Kälte stellen und die ersten zwei Stunden danach sehen.',
   'soap.sweats': () =>
     'In einem trockeneren Raum mit bewegter Luft reifen lassen und nach der Reife einwickeln.',
+  'soap.not-forecast': (_, texts) =>
+    `Richten Sie sich nur nach den Mengen. Für Stücke höchstens ${texts.percent(10)} Ätzkali nehmen.`,
   'soap.sticks': (_, texts) =>
     `${texts.range(texts.percent(1), texts.percent(2))} Natriumlaktat zugeben, länger warten oder vor dem Herausdrücken einige Stunden einfrieren.`,
 };

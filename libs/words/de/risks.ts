@@ -82,6 +82,8 @@ export const risks: MessageWords<Risk> = {
     `Sie kann überhitzen, reißen oder aufsteigen: ${signsOf(signs, texts)}.`,
   'soap.sweats': ({ humidityPercent }, texts) =>
     `Die Seife kann schwitzen: Salz zieht Wasser aus feuchter Luft (${texts.percent(humidityPercent)}).`,
+  'soap.not-forecast': ({ potashPercent }, texts) =>
+    `Mit ${texts.percent(potashPercent)} der Lauge als Ätzkali wird das eine weiche Paste. Ihre Zeiten werden nicht vorhergesagt.`,
   'soap.sticks': ({ hardPercent }, texts) =>
     `Sie kann in der Form kleben und reißen: kein Härter und nur ${texts.percent(hardPercent)} harte Fettsäuren.`,
 };

@@ -93,6 +93,7 @@ export const fields = {
   name: 'Name',
   needs: 'Needs',
   note: 'Note',
+  ofThisLot: 'Of this lot',
   onHand: 'In stock',
   opens: 'Opens when',
   outerDiameterMm: 'Diameter across all',

@@ -63,6 +63,8 @@ export const riskRemedies: MessageWords<Risk> = {
   'soap.overheats': () =>
     'Do not insulate it. Set it in a draught or the cold, and look after it for the first two hours.',
   'soap.sweats': () => 'Cure it in a drier room with moving air, and wrap it once it is cured.',
+  'soap.not-forecast': (_, texts) =>
+    `Go by the amounts alone. For bars keep potassium hydroxide to ${texts.percent(10)} or less.`,
   'soap.sticks': (_, texts) =>
     `Add ${texts.range(texts.percent(1), texts.percent(2))} sodium lactate, wait longer, or freeze it for some hours before you push it out.`,
 };

@@ -80,6 +80,8 @@ export const risks: MessageWords<Risk> = {
   'soap.overheats': ({ signs }, texts) => `It may overheat, crack or rise: ${signsOf(signs, texts)}.`,
   'soap.sweats': ({ humidityPercent }, texts) =>
     `The soap may sweat: salt draws water from damp air (${texts.percent(humidityPercent)}).`,
+  'soap.not-forecast': ({ potashPercent }, texts) =>
+    `With ${texts.percent(potashPercent)} of its lye as potassium hydroxide this becomes a soft paste. Its times are not forecast.`,
   'soap.sticks': ({ hardPercent }, texts) =>
     `It may stick and tear in the mould: no hardener, and only ${texts.percent(hardPercent)} hard fatty acids.`,
 };

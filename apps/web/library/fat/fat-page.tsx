@@ -74,6 +74,7 @@ export default function FatPage(): ReactNode {
                   <TextField path={['soapInci']} label={library.soapInci} isName />
                 </div>
                 <TextField path={['behaviour']} label={library.fatBehaviour} />
+                <CheckField path={['ofThisLot']} label={library.ofThisLot} hint={library.ofThisLotHint} />
                 <CheckField path={['confirmed']} label={library.confirmed} hint={library.confirmedHint} />
               </section>
             </>

@@ -10,6 +10,27 @@ describe('fromSheet', () => {
     expect(ownOlive.evidence.inci).toBeUndefined();
   });
 
+  /** A figure that stands for all lots is given 2 % to either side, and no more than a fat can have. */
+  it.each([
+    [190, undefined, { low: 186.2, used: 190, high: 193.8 }],
+    [190, true, { low: 190, used: 190, high: 190 }],
+    [20, undefined, { low: 20, used: 20, high: 20.4 }],
+    [600, undefined, { low: 588, used: 600, high: 600 }],
+    [0.135, undefined, { low: 0.135, used: 0.135, high: 0.135 }],
+  ])(
+    'gives a single figure of %d the width of lots, unless it is of this lot (%s)',
+    (used, ofThisLot, width) => {
+      const saponificationMgKohPerG = { low: used, used, high: used };
+      const { saponificationMgKohPerG: value } = fromSheet({ ...sheet, saponificationMgKohPerG, ofThisLot });
+      for (const end of ['low', 'used', 'high'] as const) expect(value[end]).toBeCloseTo(width[end], 9);
+    },
+  );
+
+  it('keeps the ends that a sheet gives', () => {
+    const saponificationMgKohPerG = { low: 189, used: 190, high: 190 };
+    expect(fromSheet({ ...sheet, saponificationMgKohPerG })).toMatchObject({ saponificationMgKohPerG });
+  });
+
   it('keeps what the sheet says', () => {
     const wax = fromSheet({ ...sheet, kind: 'wax', expansionGPerMlPerC: 0.0008, behaviour: 'Sets at once.' });
     expect(wax).toMatchObject({ kind: 'wax', expansionGPerMlPerC: 0.0008, behaviour: 'Sets at once.' });

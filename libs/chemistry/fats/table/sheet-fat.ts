@@ -18,7 +18,29 @@ export interface SheetFat {
   readonly expansionGPerMlPerC?: number | undefined;
   readonly behaviour?: string | undefined;
   readonly confirmed?: boolean | undefined;
+  /** The saponification value is that of the lot in use, from its certificate or a titration. */
+  readonly ofThisLot?: boolean | undefined;
   readonly source: string;
+}
+
+/** Lots lie within about 2 % of a single figure that a sheet gives for all of them: common practice, no source. */
+const LOT_WIDTH = 0.02;
+
+/** What a fat may have at all; a width must not lead beyond it, mg KOH per g. */
+const possible = { low: 20, high: 600 } as const;
+
+/** The width of a single figure: none of one for the lot in use, else what lots differ by. */
+function withWidth({
+  saponificationMgKohPerG: value,
+  ofThisLot = false,
+}: SheetFat): SheetFat['saponificationMgKohPerG'] {
+  const { low, used, high } = value;
+  if (ofThisLot || low !== used || high !== used || used < possible.low || used > possible.high) return value;
+  return {
+    low: Math.max(possible.low, used * (1 - LOT_WIDTH)),
+    used,
+    high: Math.min(possible.high, used * (1 + LOT_WIDTH)),
+  };
 }
 
 /**
@@ -26,12 +48,13 @@ export interface SheetFat {
  * a wax or a fatty acid borrows that expansion and says so.
  */
 export function fromSheet(fat: SheetFat): FatFacts {
-  const { kind = 'triglyceride', expansionGPerMlPerC, source, ...given } = fat;
+  const { kind = 'triglyceride', expansionGPerMlPerC, source, ofThisLot: _lot, ...given } = fat;
   const { inci, soapInci, iodine, unsaponifiablePercent, behaviour, confirmed, ...needed } = given;
   const sheet: Evidence = { kind: 'published', source };
   const assumed = kind === 'triglyceride' ? expansionOfTriglycerides : borrowedExpansion;
   return {
     ...needed,
+    saponificationMgKohPerG: withWidth(fat),
     kind,
     expansionGPerMlPerC: expansionGPerMlPerC ?? triglycerideExpansionGPerMlPerC,
     ...(inci === undefined ? {} : { inci }),

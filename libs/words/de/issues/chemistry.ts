@@ -61,6 +61,10 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
   'recipe.acid-for-water': ({ waterG, lyeG }, { mass }) =>
     `Auf ${mass(100)} Fette blieben nur ${mass(waterG)} Wasser, um ${mass(lyeG)} Ätznatron zu lösen. ` +
     'Lassen Sie mindestens so viel Wasser wie Ätznatron.',
+  'recipe.too-wet': ({ part, percent, ofColours }, { quoted, inUnit }) =>
+    ofColours
+      ? `Die Farben von ${quoted(part)} sind in so viel Wasser angerührt, dass der Leim so nass ist wie mit Lauge von ${inUnit(Number(percent.toFixed(1)), '%')}. Nehmen Sie weniger Wasser, Glycerin oder Öl.`
+      : `Die Säure bringt so viel Wasser in ${quoted(part)}, dass der Leim so nass ist wie mit Lauge von ${inUnit(Number(percent.toFixed(1)), '%')}. Lassen Sie ihr Wasser Wasser der Lauge ersetzen.`,
   'lye.koh-purity-missing': () => ({
     wrong:
       'Geben Sie die Reinheit des Ätzkalis vom Blatt des Lieferanten an: Es wird in vielen verkauft, und falsch geraten könnte die Seife ätzen.',
@@ -71,10 +75,13 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
   }),
   'lye.superfat-out-of-range': ({ found, isExcessIntended }, { inUnit }) => ({
     wrong: `Die Überfettung ist ${inUnit(found, '%')}.`,
-    why: isExcessIntended
-      ? 'Mit noch mehr Lauge sollte niemand die Seife anfassen.'
-      : 'Unter 0 bleibt Lauge in der Seife, und sie ätzt. Wenn Sie die Seife vor dem Gebrauch aussalzen oder ' +
-        'neutralisieren, geben Sie an, dass der Laugenüberschuss gewollt ist.',
+    why:
+      isExcessIntended && found < 0
+        ? 'Mit noch mehr Lauge sollte niemand die Seife anfassen.'
+        : found > 0
+          ? 'So viel Fett bleibt frei, dass die Seife schmiert, kaum schäumt und bald ranzig wird.'
+          : 'Unter 0 bleibt Lauge in der Seife, und sie ätzt. Wenn Sie die Seife vor dem Gebrauch aussalzen oder ' +
+            'neutralisieren, geben Sie an, dass der Laugenüberschuss gewollt ist.',
   }),
   'lye.purity-out-of-range': ({ found, alkali }, { inUnit }) =>
     `Die Reinheit ${alkalis[alkali]} ist ${inUnit(found, '%')}.`,

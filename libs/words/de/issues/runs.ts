@@ -101,6 +101,10 @@ export const runIssues: IssueWordsOf<Codes> = {
     `Diese Läufe haben zusammen ${number(stages, 0)} Schritte. Höchstens ${number(most, 0)} werden auf einmal geplant.`,
   'plan.pins-impossible': () =>
     'Mit diesen Schritten zu diesen Zeiten gibt es keinen Plan. Legen Sie sie anders.',
+  'plan.potash': ({ recipe, percent }, { quoted, inUnit }) => ({
+    wrong: `${quoted(recipe)} hat ${inUnit(percent, '%')} der Lauge als Ätzkali. Das gibt eine weiche Paste, deren Zeiten nicht vorhergesagt werden; ein Lauf damit lässt sich nicht planen.`,
+    why: 'Ihre Mengen lassen sich trotzdem berechnen.',
+  }),
   'plan.undecided': () =>
     'Mit diesen Schritten zu diesen Zeiten wurde rechtzeitig kein Plan gefunden. Legen Sie sie anders, oder versuchen Sie es noch einmal.',
 

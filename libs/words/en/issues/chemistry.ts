@@ -60,6 +60,10 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
   'recipe.acid-for-water': ({ waterG, lyeG }, { mass }) =>
     `For ${mass(100)} of fats only ${mass(waterG)} of water would be left to dissolve ${mass(lyeG)} of lye. ` +
     'Leave at least as much water as lye.',
+  'recipe.too-wet': ({ part, percent, ofColours }, { quoted, inUnit }) =>
+    ofColours
+      ? `The colours of ${quoted(part)} are stirred into so much water that its batter is as wet as with lye of ${inUnit(Number(percent.toFixed(1)), '%')}. Use less water for them, glycerol or oil.`
+      : `The acid brings so much water into ${quoted(part)} that its batter is as wet as with lye of ${inUnit(Number(percent.toFixed(1)), '%')}. Let its water replace water of the lye.`,
   'lye.koh-purity-missing': () => ({
     wrong:
       'Give the purity of the potassium hydroxide, from the supplier’s sheet: it is sold at many, and a guess could burn.',
@@ -70,10 +74,13 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
   }),
   'lye.superfat-out-of-range': ({ found, isExcessIntended }, { inUnit }) => ({
     wrong: `The superfat is ${inUnit(found, '%')}.`,
-    why: isExcessIntended
-      ? 'With more lye than that nobody should touch the soap.'
-      : 'Below 0 lye is left over in the soap, and it burns. For soap that you salt out or neutralise before use, ' +
-        'say that the excess of lye is meant.',
+    why:
+      isExcessIntended && found < 0
+        ? 'With more lye than that nobody should touch the soap.'
+        : found > 0
+          ? 'So much fat stays free that the soap is greasy, hardly lathers and soon turns rancid.'
+          : 'Below 0 lye is left over in the soap, and it burns. For soap that you salt out or neutralise before use, ' +
+            'say that the excess of lye is meant.',
   }),
   'lye.purity-out-of-range': ({ found, alkali }, { inUnit }) =>
     `The purity of the ${alkalis[alkali]} is ${inUnit(found, '%')}.`,

@@ -95,6 +95,10 @@ export const runIssues: IssueWordsOf<Codes> = {
   'plan.too-large': ({ stages, most }, { number }) =>
     `These runs have ${number(stages, 0)} stages together. At most ${number(most, 0)} are planned at once.`,
   'plan.pins-impossible': () => 'No plan has these stages at these times. Put them elsewhere.',
+  'plan.potash': ({ recipe, percent }, { quoted, inUnit }) => ({
+    wrong: `${quoted(recipe)} has ${inUnit(percent, '%')} of its lye as potassium hydroxide. That makes a soft paste, whose times are not forecast, so no run of it can be planned.`,
+    why: 'Its amounts can still be worked out.',
+  }),
   'plan.undecided': () =>
     'No plan with these stages at these times was found in time. Put them elsewhere, or try again.',
 
