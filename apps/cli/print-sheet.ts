@@ -33,6 +33,9 @@ function costSection(cost: PieceCost, texts: Texts): string {
   const total = complete ? money(perPiece) : words.atLeast(money(perPiece));
   return [
     words.cost(total, money(materials), worked),
+    ...(cost.groups ?? []).map(
+      (each) => `  ${words.ofGroup(texts.quoted(each.title), money(each.perPiece))}`,
+    ),
     ...columns(drivers.map((d) => [`  ${texts.of(d.what)}`, money(d.perPiece), texts.share(d.share)])),
     ...(unpriced.length === 0 ? [] : [wrap(words.unpriced(unpriced.map(texts.of).join(', ')), 2, 100)]),
   ].join('\n');

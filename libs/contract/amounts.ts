@@ -218,6 +218,14 @@ export const pieceCost = z
     drivers: z
       .array(z.strictObject({ what: costItem, perPiece: z.number(), share: z.number() }))
       .meta({ description: 'What it is made up of, dearest first' }),
+    groups: z
+      .array(z.strictObject({ group: key, title: text, count: z.int(), perPiece: z.number() }))
+      .min(1)
+      .optional()
+      .meta({
+        description:
+          'What a piece of each group costs; all pieces together cost what they do on average. Absent: all are alike',
+      }),
     unpriced: z.array(costItem).meta({ description: 'Not in it, because no price is known' }),
   })
   .meta({ id: 'PieceCost' });

@@ -102,8 +102,20 @@ function Cost({
 }: {
   readonly cost: NonNullable<ReturnType<typeof useSheet>['data']>['runs'][number]['cost'];
 }): ReactNode {
-  const { amounts: words } = useWords().run;
-  const money = useAmounts().money(cost.perPiece, cost.currency);
+  const { amounts: words, groupCosts } = useWords().run;
+  const { money } = useAmounts();
+  const each = money(cost.perPiece, cost.currency);
   if (cost.perPiece === 0) return null;
-  return <p>{cost.complete ? words.cost(money) : words.atLeast(money)}.</p>;
+  return (
+    <>
+      <p>{cost.complete ? words.cost(each) : words.atLeast(each)}.</p>
+      {cost.groups !== undefined && (
+        <ul>
+          {cost.groups.map(({ group, title, perPiece }) => (
+            <li key={group}>{groupCosts(title, money(perPiece, cost.currency))}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
 }

@@ -2,7 +2,7 @@ import type { CostItem, Material, PieceCost, WorkshopFacts } from '#contract';
 import { byKey } from '../input/by-key.js';
 import { summed, type MaterialUse } from './materials-of.js';
 import { liveAttempts, type AssessedRun } from '../assessed-run.js';
-import { handsOnMinutes } from '../log/run-progress.js';
+import { handsOnMinutes, type StageAttempt } from '../log/run-progress.js';
 
 /** What drives a cost is told up to this many lines; the rest is small. */
 const TOLD_DRIVERS = 6;
@@ -54,15 +54,18 @@ export function costPieces(
   };
 }
 
-/** Hands-on minutes of what was done, spoilt or not, and of what is still to be done. */
 function minutesOf(assessed: AssessedRun): number {
-  const live = new Set(liveAttempts(assessed));
-  return assessed.progress.attempts
-    .filter((attempt) => live.has(attempt) || attempt.status !== 'open')
-    .reduce((sum, { stage, count }) => sum + handsOnMinutes(stage, count), 0);
+  return attemptsThatCost(assessed).reduce((sum, { stage, count }) => sum + handsOnMinutes(stage, count), 0);
 }
 
-function bestUnitPrice(material: Material | undefined, unit: Material['unit']): number | undefined {
+/** What was done, spoilt or not, and what is still to be done. */
+export function attemptsThatCost(assessed: AssessedRun): StageAttempt[] {
+  const live = new Set(liveAttempts(assessed));
+  return assessed.progress.attempts.filter((attempt) => live.has(attempt) || attempt.status !== 'open');
+}
+
+/** The best price for a unit among the packs of a material. @returns undefined where none is known */
+export function bestUnitPrice(material: Material | undefined, unit: Material['unit']): number | undefined {
   if (material?.unit !== unit) return undefined;
   const prices = material.packs.flatMap(({ size, price }) => (price === undefined ? [] : [price / size]));
   return prices.length === 0 ? undefined : Math.min(...prices);

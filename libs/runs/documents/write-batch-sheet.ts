@@ -1,5 +1,6 @@
 import type { AmountsDocument, GatherList } from '#contract';
 import { ok, under, type Result } from '#units';
+import { costGroups } from '../amounts/cost-groups.js';
 import { costPieces } from '../amounts/cost-pieces.js';
 import { gatherMaterials } from '../amounts/gather-materials.js';
 import { presentGroups } from '../input/present-groups.js';
@@ -26,7 +27,10 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
       ...presentGroups(assessed.run),
       batches,
       amounts,
-      cost: costPieces(assessed, materialsOf([...amounts, ...spoilt]), input.workshop),
+      cost: {
+        ...costPieces(assessed, materialsOf([...amounts, ...spoilt]), input.workshop),
+        ...costGroups(assessed, [...amounts, ...spoilt], input.workshop),
+      },
       cautions: assessed.run.design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
     })),
     gather: gatherMaterials(stillNeeded(taken.value), input.workshop),

@@ -184,6 +184,29 @@ describe('any groups', () => {
     );
   });
 
+  it('cost together what the run costs, and a piece with more parts no less', () => {
+    fc.assert(
+      fc.property(anyGroups, (groups) => {
+        const sheet = writeBatchSheet(inputOf({ runs: [{ ...order, count: total(groups), groups }] }));
+        if (!sheet.ok) throw new Error(JSON.stringify(sheet.issues));
+        const { cost } = sheet.value.runs[0]!;
+        const sum = cost.groups!.reduce((all, { count, perPiece }) => all + count * perPiece, 0);
+        expect(cost.materials).toBeGreaterThan(0);
+        expect(cost.work).toBeGreaterThan(0);
+        expect(sum).toBeCloseTo(cost.perPiece * total(groups), 6);
+        const costOf = (key: string): number => cost.groups!.find(({ group }) => group === key)!.perPiece;
+        for (const more of groups) {
+          for (const less of groups) {
+            if (less.parts.every((part) => more.parts.includes(part))) {
+              expect(costOf(more.key)).toBeGreaterThanOrEqual(costOf(less.key) - 1e-9);
+            }
+          }
+        }
+      }),
+      { numRuns: 20 },
+    );
+  });
+
   it('weigh no more than as many pieces with all parts, and no less than with the base alone', () => {
     fc.assert(
       fc.property(anyGroups, (groups) => {

@@ -36,8 +36,9 @@ export function everyPage({ runs, things }: FullWorkshop): Shown[] {
       path: '/plan',
       bring: (page: Page) => chooseDesign(page, i),
     })),
-    { name: 'plan-groups', path: '/plan', bring: partWays },
     { name: 'plan-by', path: '/plan', bring: countBack },
+    // Last of its page, which keeps the incomplete groups.
+    { name: 'plan-groups', path: '/plan', bring: partWays },
     { name: 'guide-mould', path: '/plan?step=mould', bring: nameAll },
     { name: 'guide-recipe', path: '/plan?step=recipe', bring: nameAll },
     { name: 'guide-hours', path: '/plan?step=hours' },

@@ -5,6 +5,7 @@ export const sheet: PrintedWords['sheet'] = {
   cost: (total, materials, work) => `Kosten je Stück: ${total} (Material ${materials}, ${work})`,
   atLeast: (sum) => `mindestens ${sum}`,
   work: (minutes, paid) => `${minutes} min Arbeit${paid === '' ? '' : ` ${paid}`}`,
+  ofGroup: (group, cost) => `Ein Stück aus ${group} kostet ${cost}`,
   unpriced: (titles) => `Nicht dabei, weil kein Preis bekannt ist: ${titles}.`,
   nothingToGather: 'Bereitlegen: nichts weiter.',
   gather: 'Bereitlegen',

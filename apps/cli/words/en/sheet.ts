@@ -5,6 +5,7 @@ export const sheet = {
     `Cost of a piece: ${total} (materials ${materials}, ${work})`,
   atLeast: (sum: string) => `at least ${sum}`,
   work: (minutes: string, paid: string) => `${minutes} min of work${paid === '' ? '' : ` ${paid}`}`,
+  ofGroup: (group: string, cost: string) => `A piece of ${group} costs ${cost}`,
   unpriced: (titles: string) => `Not in it, no price known: ${titles}.`,
   nothingToGather: 'Gather: nothing more.',
   gather: 'Gather',

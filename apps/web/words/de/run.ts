@@ -15,6 +15,7 @@ export const run: Words['run'] = {
   ofGroups: (groups, count) => `${groups}: ${count} Stück`,
   piecesWith: (count, parts) => `${count} Stück mit ${parts}`,
   notMade: (parts) => `Wird nicht gemacht, weil keine Gruppe es hat: ${parts}`,
+  groupCosts: (group, cost) => `Ein Stück aus „${group}“ kostet ${cost}`,
   next: 'Als Nächstes',
   nextAt: (stage, when) => `${stage}, ${when}`,
   nothingNext: 'Nichts ist mehr zu tun',

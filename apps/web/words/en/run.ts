@@ -14,6 +14,7 @@ export const run = {
   piecesWith: (count: number, parts: string) =>
     `${count === 1 ? '1 piece' : `${count} pieces`} with ${parts}`,
   notMade: (parts: string) => `Not made, as no group has it: ${parts}`,
+  groupCosts: (group: string, cost: string) => `A piece of “${group}” costs ${cost}`,
   next: 'Next',
   nextAt: (stage: string, when: string) => `${stage}, ${when}`,
   nothingNext: 'Nothing is left to do',
