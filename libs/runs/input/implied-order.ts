@@ -60,7 +60,10 @@ const FIRMNESS: ReadonlySet<Stage['kind']> = new Set(['unmould', 'cut', 'turn', 
  */
 export function impliedOrder(design: Outline, dropped: ReadonlySet<string> = new Set()): ImpliedOrder {
   const added = { waits: [] as Wait[], links: [] as Link[] };
-  for (const stage of design.stages) {
+  // Rests go by the list alone, so they come last: what the craft asks is not to give way to them.
+  const isRest = ({ kind }: Stage): boolean => stageKindFacts[kind].restMin !== undefined;
+  const rests = design.stages.filter(isRest);
+  for (const stage of [...design.stages.filter((each) => !isRest(each)), ...rests]) {
     for (const has of piecesAlike(design).filter((parts) => isDoneFor(design, stage, parts))) {
       const absent = design.parts.filter(({ key }) => dropped.has(key) || !has.has(key));
       const order = new Adding(design, new Set(absent.map(({ key }) => key)), has, added);

@@ -204,7 +204,7 @@ const practice: readonly (readonly [string, string, string[], string[]])[] = [
     'what comes after a rest',
     'patch base',
     ['pour base', 'unmould base', 'rest base', 'patch base'],
-    ['after rest-base'],
+    ['after unmould-base', 'after rest-base'],
   ],
   [
     'a rest to a trace',

@@ -23,6 +23,9 @@ export interface ReasonedLag {
   readonly reference: NetworkLag;
 }
 
+/** One thing after another, however long after. */
+const afterAll = { atLeastMin: 0, atMostMin: undefined } as const;
+
 /** The lags of a run: its links, its waits by the clocks of their parts, and the cure. */
 export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
   const key = assessed.run.order.key;
@@ -57,6 +60,13 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
     const id = `${key}/made/${attempt.stage.key}`;
     const atLeast = { kind: 'known', minutes: 0 } as const;
     add({ id, from: idOf(making), to: idOf(attempt), atLeast }, { kind: 'made', part: attempt.stage.part });
+  }
+  // No lot is ready before it is tested, if its design has a test.
+  for (const attempt of cureStarts(assessed).length === 0 ? [] : live.values()) {
+    if (attempt.stage.kind !== 'zap-test') continue;
+    const id = `${key}/tested/${attempt.stage.key}`;
+    const atLeast = { kind: 'known', minutes: 0 } as const;
+    add({ id, from: idOf(attempt), to: readyId(key), atLeast }, { kind: 'link', ...afterAll });
   }
   for (const { part, attempt } of cureStarts(assessed)) {
     const atLeast = weighedLength(assessed, attempt) ?? uncertain(assessed, part, 'cured');

@@ -156,11 +156,21 @@ function readyBand(assessed: AssessedRun, schedule: Schedule): RunPlan['ready'] 
     return [{ low: begun + times.low, likely: begun + times.likely, high: begun + times.high }];
   });
   if (bands.length === 0) return null;
-  const slowest = (pick: (b: Band) => number): number => Math.max(...bands.map(pick));
+  const tested = testedAt(assessed, schedule);
+  const slowest = (pick: (b: Band) => number): number => Math.max(...bands.map(pick), ...tested);
   return instants({
     low: slowest((b) => b.low),
     likely: slowest((b) => b.likely),
     high: slowest((b) => b.high),
+  });
+}
+
+/** When the tests are over without which the lot is not ready, as planned or as done. */
+function testedAt(assessed: AssessedRun, schedule: Schedule): number[] {
+  return liveAttempts(assessed).flatMap(({ stage, attempt, count, endedAt }) => {
+    if (stage.kind !== 'zap-test') return [];
+    const start = schedule.starts.get(stageId(assessed.run.order.key, stage.key, attempt));
+    return endedAt ?? (start === undefined ? [] : start + stageMinutes(stage, count));
   });
 }
 
