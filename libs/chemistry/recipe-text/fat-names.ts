@@ -65,10 +65,6 @@ export function foldedWord(word: string): string {
   return plain.endsWith('oel') ? `${plain.slice(0, -3)}ol` : plain.replaceAll('’', "'");
 }
 
-export function foldedName(name: string): string {
-  return wordsIn(name).join(' ');
-}
-
 /** @returns the words of the name that tell fats apart; all of them where none would be left */
 export function withoutQualities(folded: readonly string[]): readonly string[] {
   const telling = folded.filter((word) => !qualities.has(word));

@@ -131,6 +131,16 @@ describe('a recipe as people write it', () => {
     expect(read('olive oil 100 g\nOlivenöl 50 g').fats).toEqual([{ fat: 'olive', grams: 150 }]);
   });
 
+  it('takes for a line what was chosen for it, where it has an amount', () => {
+    const text = 'olvie oil 100 g\nStearic acid 20 g\nwater 30 g\ncoconut oil';
+    const chosen = new Map([1, 2, 3, 4].map((line) => [line, 'palm'] as const));
+    expect(readRecipeText(text, shippedFats, chosen).fats).toEqual([{ fat: 'palm', grams: 120 }]);
+    expect(readRecipeText(text, shippedFats, new Map([[1, 'olive']])).fats).toEqual([
+      { fat: 'olive', grams: 100 },
+      { fat: 'stearic-acid', grams: 20 },
+    ]);
+  });
+
   it('stops at as many fats as a recipe holds', () => {
     const text = shippedFats.slice(0, 31).map(({ key }) => `${key} 10 g`);
     const { fats, lines } = read(text.join('\n'));
@@ -139,12 +149,12 @@ describe('a recipe as people write it', () => {
   });
 
   it('finds every shipped fat by key, title and each other name', () => {
-    const missed = shippedFats.flatMap(({ key, title, aliases }) =>
-      [key, title, ...aliases].filter((name) => {
-        const found = outcome(`${name}: 10 g`);
-        return found?.kind !== 'fat' || (found.fat !== key && !found.others.includes(key));
-      }),
-    );
+    const missed = shippedFats.flatMap(({ key, title, aliases }) => {
+      const { lines } = read([key, title, ...aliases].map((name) => `${name}: 10 g`).join('\n'));
+      return lines.filter(
+        ({ outcome: found }) => found.kind !== 'fat' || (found.fat !== key && !found.others.includes(key)),
+      );
+    });
     expect(missed).toEqual([]);
   });
 

@@ -71,18 +71,30 @@ export interface ReadRecipeText {
  * apart, for they are worked out or asked for elsewhere. Where the first fat has grams, shares are not taken, and the
  * other way round. Nothing is taken silently: each line says what became of it.
  * @param fats all that may be named, own ones included
+ * @param chosen fats that were chosen for lines in doubt, by line number; only for lines that have an amount
  * @returns never throws; the time grows with the length of the text, which is bounded
  */
-export function readRecipeText(text: string, fats: readonly FatFacts[]): ReadRecipeText {
+export function readRecipeText(
+  text: string,
+  fats: readonly FatFacts[],
+  chosen: ReadonlyMap<number, string> = new Map(),
+): ReadRecipeText {
   const known = knownFats(fats);
   const { characters, lines: mostLines } = recipeTextLimits;
   const all = text.slice(0, characters).split(/\r\n|\r|\n|\u2028|\u2029/);
   const told = all.slice(0, mostLines).flatMap((line, at): ReadLine[] => {
     const trimmed = line.trim();
-    return trimmed === '' ? [] : [{ line: at + 1, text: trimmed, outcome: readLine(trimmed, known) }];
+    return trimmed === ''
+      ? []
+      : [{ line: at + 1, text: trimmed, outcome: chosenFor(readLine(trimmed, known), chosen.get(at + 1)) }];
   });
   const { fats: taken, lines } = added(told);
   return { fats: taken, lines, isCut: text.length > characters || all.length > mostLines };
+}
+
+function chosenFor(outcome: LineOutcome, fat: string | undefined): LineOutcome {
+  if (fat === undefined || (outcome.kind !== 'fat' && outcome.kind !== 'unknown-fat')) return outcome;
+  return { kind: 'fat', fat, amount: outcome.amount, doubts: [], others: [] };
 }
 
 interface Known {

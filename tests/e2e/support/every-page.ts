@@ -11,7 +11,7 @@ export interface Shown {
   readonly bring?: (page: Page) => Promise<void>;
 }
 
-const { run, now, library, form, patterns, plan, settings, tide } = de;
+const { run, now, library, pasting, form, patterns, plan, settings, tide } = de;
 
 /** Every page that a workshop has, with what can be opened on it. */
 export function everyPage({ runs, things }: FullWorkshop): Shown[] {
@@ -55,6 +55,7 @@ export function everyPage({ runs, things }: FullWorkshop): Shown[] {
     { name: 'design-pattern', path: '/makings/designs/new', bring: choosePattern },
     { name: 'design-stages', path: '/makings/designs/new', bring: addToDesign },
     { name: 'recipe-extras', path: '/makings/recipes/new', bring: addToRecipe },
+    { name: 'recipe-pasted', path: '/makings/recipes/new', bring: pasteRecipe },
     { name: 'mould-shape', path: '/makings/moulds/new', bring: describeShape },
     ...['olive', 'beeswax', 'stearic-acid'].map((key) => ({
       name: `fat-${key}`,
@@ -198,6 +199,18 @@ async function addToRecipe(page: Page): Promise<void> {
   for (const adding of await page.getByRole('button', { name: `+ ${form.add}` }).all()) {
     if (await adding.isVisible()) await adding.click();
   }
+}
+
+/** A line of each sort that a pasted text may hold. */
+async function pasteRecipe(page: Page): Promise<void> {
+  await page.getByText(pasting.title).click();
+  await page
+    .getByLabel(pasting.text)
+    .fill(
+      'Olive 60%\nolvie 20%\nPalm\nPalm 5\nPalm 2 ml\nPalm 0%\nPalm 9 g\nNaOH\n1.250% Elaeis Guineensis Oil',
+    );
+  await press(page, pasting.read);
+  await page.getByRole('list', { name: pasting.lines }).waitFor();
 }
 
 async function describeShape(page: Page): Promise<void> {

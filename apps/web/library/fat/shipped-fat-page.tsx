@@ -70,7 +70,11 @@ function Figures({ fat }: { readonly fat: Schemas['ShippedFat'] }): ReactNode {
     // A name of a register, in no language.
     [library.inci, fat.inci && <span translate="no">{fat.inci}</span>, evidence.inci],
     [library.soapInci, fat.soapInci && <span translate="no">{fat.soapInci}</span>, evidence.soapInci],
-    [library.alsoCalled, fat.aliases.length === 0 ? undefined : fat.aliases.join(' · '), undefined],
+    [
+      library.alsoCalled,
+      fat.aliases.length === 0 ? undefined : <span translate="no">{fat.aliases.join(' · ')}</span>,
+      undefined,
+    ],
     [library.fatBehaviour, behaviourOf(fat.key, fat.behaviour), evidence.behaviour],
   ];
   return (

@@ -3,21 +3,28 @@ import type { ReactNode } from 'react';
 import type { Fat } from '#contract';
 import { SelectField, type Choice } from '../../form/fields.js';
 import { fieldId, useForm } from '../../form/form-context.js';
-import { NumberField } from '../../form/number-field.js';
-import { listAt, withItem, withoutItem } from '../../form/values.js';
+import { MeasureField, NumberField } from '../../form/number-field.js';
+import { listAt, valueAt, withItem, withoutItem } from '../../form/values.js';
 import { useAmounts } from '../../look/amounts.js';
 import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { useShippedFats } from '../shelf-calls.js';
-import { madeHundred, sumOf, type Share } from './shares.js';
+import { gramsOf, sortOf, told, type AmountSort } from './amount-sorts.js';
+import { PasteRecipe } from './paste-recipe.js';
+import { madeHundred, numberOf, sumOf, type Share } from './shares.js';
+import { SizeFields } from './size-fields.js';
 
-/** The fats and their shares, with a picture of them and their sum. */
+/** The fats and their shares or weights, with a picture of them and their sum; pasted in or chosen one by one. */
 export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode {
-  const { library, form } = useWords();
+  const { library, pasting, form } = useWords();
   const { content, change } = useForm();
   const { titled, language } = useTexts();
+  const { mass } = useAmounts();
   const shipped = (useShippedFats().data ?? []).map(({ key, title }) => ({ key, title: titled(key, title) }));
   const shares = listAt(content, ['fats']) as unknown as readonly Share[];
+  const sort = sortOf(shares);
+  const wholeG = numberOf(valueAt(content, ['size', 'grams']));
+  const isOfFats = valueAt(content, ['size', 'by']) === 'fats' && wholeG > 0;
   const set = (next: readonly Share[]): void => change(['fats'], next as never);
   const choices = [
     ...(own.length === 0 ? [] : [{ title: library.ownFats, choices: own.map(choiceOf) }]),
@@ -33,7 +40,21 @@ export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode
       <h2 id={fieldId(['fats'])} tabIndex={-1}>
         {library.fats}
       </h2>
-      <SharePicture shares={shares} titleOf={titleOf} />
+      <PasteRecipe own={own} titleOf={titleOf} onTake={set} />
+      <div className="field">
+        <label htmlFor="amounts-in">{pasting.amountsIn}</label>
+        <select
+          id="amounts-in"
+          value={sort}
+          onChange={({ target }) =>
+            set(told(shares, target.value as AmountSort, isOfFats ? wholeG : undefined))
+          }
+        >
+          <option value="percent">{pasting.sorts.percent}</option>
+          <option value="grams">{pasting.sorts.grams}</option>
+        </select>
+      </div>
+      <SharePicture shares={told(shares, 'percent')} titleOf={titleOf} />
       <ul className="rows">
         {shares.map((share, i) => (
           // Rows have no name of their own, and two may hold the same fat while it is being changed.
@@ -45,12 +66,22 @@ export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode
               hidden
               choices={choices}
             />
-            <NumberField
-              path={['fats', i, 'percent']}
-              label={`${library.share}: ${titleOf(share.fat)}`}
-              hidden
-              unit="%"
-            />
+            {sort === 'grams' ? (
+              <MeasureField
+                path={['fats', i, 'grams']}
+                label={`${pasting.weight}: ${titleOf(share.fat)}`}
+                hidden
+                keep
+                dimension="mass"
+              />
+            ) : (
+              <NumberField
+                path={['fats', i, 'percent']}
+                label={`${library.share}: ${titleOf(share.fat)}`}
+                hidden
+                unit="%"
+              />
+            )}
             <button
               type="button"
               className="icon-button"
@@ -66,12 +97,24 @@ export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode
         <button
           type="button"
           className="button"
-          onClick={() => change([], withItem(content, ['fats'], { percent: left(shares) }))}
+          onClick={() =>
+            change(
+              [],
+              withItem(content, ['fats'], sort === 'grams' ? { grams: '' } : { percent: left(shares) }),
+            )
+          }
         >
           {library.addFat}
         </button>
-        <Sum shares={shares} onStretch={() => set(madeHundred(shares))} />
+        {sort === 'grams' ? (
+          <p role="status" className="sum right">
+            <strong className="numbers">{pasting.total(mass(gramsOf(shares)))}</strong>
+          </p>
+        ) : (
+          <Sum shares={shares} onStretch={() => set(madeHundred(shares))} />
+        )}
       </div>
+      <SizeFields titleOf={titleOf} />
     </section>
   );
 }

@@ -1,7 +1,8 @@
-/** A fat and its share, as it stands in a form: the share may still be a text, or missing. */
+/** A fat and its share or weight, as it stands in a form: the amount may still be a text, or missing. */
 export interface Share {
   readonly fat?: unknown;
   readonly percent?: unknown;
+  readonly grams?: unknown;
 }
 
 /** Shares are typed to a hundredth at most; sums of them must not show what binary fractions add. */
@@ -14,11 +15,11 @@ export function sumOf(shares: readonly Share[]): number {
   return Math.round(sum * HUNDREDTHS) / HUNDREDTHS;
 }
 
-/** Whether each line names a fat and its share, so that something can be reckoned with them. */
+/** Whether each line names a fat and its amount, all shares or all weights, so that something can be reckoned with them. */
 export function hasShares(shares: readonly Share[]): boolean {
-  return (
-    shares.length > 0 && shares.every(({ fat, percent }) => typeof fat === 'string' && numberOf(percent) > 0)
-  );
+  const hasAll = (amount: 'percent' | 'grams'): boolean =>
+    shares.every((share) => typeof share.fat === 'string' && numberOf(share[amount]) > 0);
+  return shares.length > 0 && (hasAll('percent') || hasAll('grams'));
 }
 
 /**
@@ -37,6 +38,7 @@ export function madeHundred<T extends Share>(shares: readonly T[]): T[] {
   return shares.map((share, i) => ({ ...share, percent: ((tenths[i] ?? 0) + (raised.has(i) ? 1 : 0)) / 10 }));
 }
 
-function numberOf(value: unknown): number {
+/** A number that stands in a form; 0 for what is none. */
+export function numberOf(value: unknown): number {
   return typeof value === 'number' && Number.isFinite(value) ? value : 0;
 }

@@ -5,6 +5,7 @@ import { library } from './library.js';
 import { now } from './now.js';
 import { offline } from './offline.js';
 import { patterns } from './patterns.js';
+import { pasting } from './pasting.js';
 import { plan } from './plan.js';
 import { run } from './run.js';
 import { session } from './session.js';
@@ -23,6 +24,7 @@ export const en = {
   now,
   offline,
   patterns,
+  pasting,
   plan,
   shelf,
   lessons,
