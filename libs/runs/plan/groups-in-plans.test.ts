@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { decorPart } from '#contract';
 import type { LogEntry, PlanDocument, RunFile, RunGroup } from '#contract';
 import { planRuns, runFileInput, writeBatchSheet, type RunsInput } from '#runs';
 import { minute, minuteOfIso } from '#units';
@@ -146,10 +147,19 @@ describe('what goes wrong with pieces of a group', () => {
   });
 });
 
+/** With shells that are bought, so that no stage makes them. */
+const shelled = {
+  ...design,
+  parts: [...design.parts, decorPart.parse({ key: 'shells', title: 'Shells', kind: 'decor', perPiece: 2 })],
+};
+
 /** Groups of a run, each with the base and whatever else. */
 const anyGroups = fc
   .array(
-    fc.record({ count: fc.integer({ min: 1, max: 24 }), parts: fc.subarray(['coat', 'foam', 'drops']) }),
+    fc.record({
+      count: fc.integer({ min: 1, max: 24 }),
+      parts: fc.subarray(['coat', 'foam', 'drops', 'shells']),
+    }),
     {
       minLength: 1,
       maxLength: 6,
@@ -166,7 +176,7 @@ describe('any groups', () => {
   it('come to what the amounts say, part by part and all together', () => {
     fc.assert(
       fc.property(anyGroups, (groups) => {
-        const input = inputOf({ runs: [{ ...order, count: total(groups), groups }] });
+        const input = inputOf({ designs: [shelled], runs: [{ ...order, count: total(groups), groups }] });
         const sheet = writeBatchSheet(input);
         if (!sheet.ok) throw new Error(JSON.stringify(sheet.issues));
         const { amounts } = sheet.value.runs[0]!;
@@ -174,11 +184,11 @@ describe('any groups', () => {
         expect(amounts.reduce((sum, { count }) => sum + count, 0)).toBe(asked.reduce((a, b) => a + b));
         for (const { part, count, neededMl, perPiece } of amounts) {
           expect(count).toBe(total(groups.filter(({ parts }) => parts.includes(part))));
-          expect(neededMl).toBeCloseTo(count * perPiece!.meanMl, 9);
+          if (perPiece !== undefined) expect(neededMl).toBeCloseTo(count * perPiece.meanMl, 9);
         }
         const made = new Set(amounts.map(({ part }) => part));
         const left = sheet.value.runs[0]!.leftOut?.map(({ part }) => part) ?? [];
-        expect([...made, ...left].sort()).toEqual(design.parts.map(({ key }) => key).sort());
+        expect([...made, ...left].sort()).toEqual(shelled.parts.map(({ key }) => key).sort());
       }),
       { numRuns: 40 },
     );
@@ -187,7 +197,9 @@ describe('any groups', () => {
   it('cost together what the run costs, and a piece with more parts no less', () => {
     fc.assert(
       fc.property(anyGroups, (groups) => {
-        const sheet = writeBatchSheet(inputOf({ runs: [{ ...order, count: total(groups), groups }] }));
+        const sheet = writeBatchSheet(
+          inputOf({ designs: [shelled], runs: [{ ...order, count: total(groups), groups }] }),
+        );
         if (!sheet.ok) throw new Error(JSON.stringify(sheet.issues));
         const { cost } = sheet.value.runs[0]!;
         const sum = cost.groups!.reduce((all, { count, perPiece }) => all + count * perPiece, 0);
@@ -211,7 +223,10 @@ describe('any groups', () => {
     fc.assert(
       fc.property(anyGroups, (groups) => {
         const mass = (own: RunGroup[]): number => {
-          const input = inputOf({ runs: [{ ...order, count: total(groups), groups: own }] });
+          const input = inputOf({
+            designs: [shelled],
+            runs: [{ ...order, count: total(groups), groups: own }],
+          });
           const sheet = writeBatchSheet(input);
           if (!sheet.ok) throw new Error(JSON.stringify(sheet.issues));
           return sheet.value.gather.lines.reduce((sum, { needed }) => sum + needed, 0);
@@ -221,7 +236,7 @@ describe('any groups', () => {
         ];
         const own = mass(groups);
         expect(own).toBeGreaterThanOrEqual(mass(all('base')) - 1e-9);
-        expect(own).toBeLessThanOrEqual(mass(all('base', 'coat', 'foam', 'drops')) + 1e-9);
+        expect(own).toBeLessThanOrEqual(mass(all('base', 'coat', 'foam', 'drops', 'shells')) + 1e-9);
       }),
       { numRuns: 20 },
     );
