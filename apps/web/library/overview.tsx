@@ -21,6 +21,9 @@ export default function Overview(): ReactNode {
       <header className="stack tight">
         <h1>{library.title}</h1>
         <p className="soft">{library.lead}</p>
+        <p className="small">
+          <Link to="/plan?step=mould">{library.guide}</Link> {library.guideHow}
+        </p>
       </header>
       <div className="field finder">
         <label htmlFor="search">{library.search}</label>

@@ -9,6 +9,7 @@ import {
   withoutWait,
   withPartKind,
   withPartTitle,
+  withPreparation,
   withStage,
   withStageKind,
   withStagePart,
@@ -125,6 +126,21 @@ describe('a design that is edited', () => {
       parts: [{ key: 'a', title: 'Star', kind: 'decor', perPiece: 1 }],
       stages: [{ key: 'p', title: 'Press the star', kind: 'press-decor', part: 'a' }, stages[1]],
     });
+  });
+
+  it('makes the lye, the fats and the batter in stages of their own, once for what is mixed together', () => {
+    const coated = designAfter('coated', {}, titles);
+    const kinds = (made: Value): unknown[] =>
+      (valueAt(made, ['stages']) as { kind: string }[]).map(({ kind }) => kind);
+    const prepared = withPreparation(coated, 1, titles);
+    expect(kinds(prepared)).toEqual(['pour', 'unmould', 'make-lye', 'melt-fats', 'mix', 'dip', 'turn']);
+    expect(withPreparation(prepared, 1, titles)).toBe(prepared);
+    const { parts, ...rest } = prepared as { readonly parts: readonly object[] };
+    const together = { ...rest, parts: [{ ...parts[0], batch: 'coat' }, parts[1]] } as Value;
+    expect(withPreparation(together, 0, titles)).toBe(together);
+    expect(kinds(withPreparation(prepared, 0, titles)).slice(0, 4)).toEqual([
+      ...['make-lye', 'melt-fats', 'mix', 'pour'],
+    ]);
   });
 
   it('goes without a wait, for a reason that is still to be given', () => {

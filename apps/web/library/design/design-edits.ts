@@ -76,6 +76,33 @@ export function withStage(design: Value, kind: StageKind, titles: PieceTitles): 
   return withStageIn(design, kind, placeOf(design, kind), part, titles);
 }
 
+/**
+ * The design with the lye, the fats and the mixing of a part's batch as stages of their own, in front of the one that makes
+ * the part. @returns the same design where it has them all, or nothing makes the part
+ */
+export function withPreparation(design: Value, index: number, titles: PieceTitles): Value {
+  const part = valueAt(design, ['parts', index]);
+  const batch = batchOf(part);
+  const ofBatch = new Set(
+    listAt(design, ['parts'])
+      .filter((each) => batchOf(each) === batch)
+      .map((each) => valueAt(each, ['key'])),
+  );
+  const isOfBatch = (stage: Value): boolean => ofBatch.has(valueAt(stage, ['part']));
+  const makes = makingKinds.batch as readonly Value[];
+  return (['make-lye', 'melt-fats', 'mix'] as const).reduce<Value>((before, kind) => {
+    const stages = listAt(before, ['stages']);
+    const place = stages.findIndex((each) => isOfBatch(each) && makes.includes(valueAt(each, ['kind'])));
+    const isThere = stages.some((each) => isOfBatch(each) && valueAt(each, ['kind']) === kind);
+    return isThere || place < 0 ? before : withStageIn(before, kind, place, part, titles);
+  }, design);
+}
+
+/** What a part is mixed with: by its name of a batch, or by itself. */
+function batchOf(part: Value): Value {
+  return valueAt(part, ['batch']) ?? valueAt(part, ['key']);
+}
+
 /** A stage at which something else is done; called so, unless the maker gave it a title. */
 export function withStageKind(design: Value, index: number, kind: StageKind, titles: PieceTitles): Value {
   return retitled(design, index, { kind }, titles);

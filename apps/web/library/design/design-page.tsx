@@ -32,6 +32,11 @@ export default function DesignPage(): ReactNode {
                   </Link>
                 )}
               </div>
+              {thing === null && (
+                <p className="small">
+                  <Link to="/plan?step=mould">{library.guide}</Link> {library.guideHow}
+                </p>
+              )}
               <TakenIn />
               {listAt(draft.content, ['parts']).length === 0 && <ChoosePattern around={opened.around} />}
               <PartsEditor around={opened.around} />

@@ -5,16 +5,17 @@ import { partKinds, type PartKind } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
-import { textAt, valueAt, type Path } from '../../form/values.js';
+import { listAt, textAt, valueAt, type Path } from '../../form/values.js';
 import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { AmountFields } from './amount-fields.js';
 import { ColourFields } from './colour-fields.js';
 import type { DesignAround } from './design-around.js';
-import { withoutPart, withPartKind, withPartTitle } from './design-edits.js';
+import { withoutPart, withPartKind, withPartTitle, withPreparation } from './design-edits.js';
 import { ItemDetails } from './item-details.js';
 import { LossFields } from './loss-fields.js';
 import { newForPiece } from './made-for-piece.js';
+import { PortionFields } from './portion-fields.js';
 import { usePieceTitles } from './patterns/use-piece-titles.js';
 
 /** One part: what it is made of, in what, and how much of it a piece takes. */
@@ -36,6 +37,7 @@ export function PartItem({
   const kind = valueAt(part, ['kind']) as PartKind;
   const recipe = around.recipes.find(({ key }) => key === valueAt(part, ['recipe']))?.title;
   const mould = around.moulds.find(({ key }) => key === valueAt(part, ['mould']))?.title;
+  const isSplit = listAt(part, ['portions']).length > 0;
   const line = [library.partKinds[kind], recipe, mould].filter(Boolean).join(' · ');
   return (
     <div className="item">
@@ -46,6 +48,7 @@ export function PartItem({
           onSet={(next) => change([], withPartTitle(content, index, next, titles))}
         />
         {kind === 'batch' && <BatchFields path={path} around={around} />}
+        {kind === 'batch' && isSplit && <PortionFields path={[...path, 'portions']} />}
         {kind === 'melt-and-pour' && <MeltFields path={path} around={around} />}
         {kind === 'decor' && <DecorFields path={path} around={around} />}
         <details className="more">
@@ -63,7 +66,8 @@ export function PartItem({
                 <LossFields path={path} />
               </>
             )}
-            {kind === 'batch' && <ColourFields path={[...path, 'colourants']} />}
+            {kind === 'batch' && !isSplit && <ColourFields path={[...path, 'colourants']} />}
+            {kind === 'batch' && <PreparationButton index={index} />}
           </div>
         </details>
       </ItemDetails>
@@ -108,11 +112,33 @@ function BatchFields({ path, around }: PartFieldsProps): ReactNode {
           hint={<Link to={newForPiece('moulds', id, part)}>{patterns.newMould}</Link>}
         />
         {isCast && (
-          <NumberField path={[...path, 'piecesPerCavity']} label={library.piecesPerCavity} preset={1} />
+          <>
+            <NumberField path={[...path, 'piecesPerCavity']} label={library.piecesPerCavity} preset={1} />
+            <NumberField path={[...path, 'cavitiesPerPiece']} label={library.cavitiesPerPiece} preset={1} />
+          </>
         )}
       </div>
       <AmountFields path={path} ways={isCast ? 'all' : 'open'} />
     </>
+  );
+}
+
+/** Making and cooling the lye, melting the fats and mixing, as stages of their own. */
+function PreparationButton({ index }: { readonly index: number }): ReactNode {
+  const { library } = useWords();
+  const { content, change } = useForm();
+  const titles = usePieceTitles();
+  const next = withPreparation(content, index, titles);
+  if (next === content) return null;
+  return (
+    <div className="stack tight">
+      <p>
+        <button type="button" className="button" onClick={() => change([], next)}>
+          + {library.prepare}
+        </button>
+      </p>
+      <p className="soft small">{library.prepareHow}</p>
+    </div>
   );
 }
 

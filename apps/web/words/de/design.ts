@@ -137,6 +137,12 @@ export const design: typeof english = {
     count === 1 ? '1 Angabe fehlt oder stimmt nicht' : `${count} Angaben fehlen oder stimmen nicht`,
   moreOfPart: 'Verluste, Farben und Weiteres',
   moreOfStage: 'Geräte',
+  portions: 'Farben, die zusammen gegossen werden',
+  portionShare: 'Anteil daran; leer: der Rest',
+  cavitiesPerPiece: 'Mulden für ein Stück',
+  prepare: 'Lauge und Abkühlen mitplanen',
+  prepareHow:
+    'Fügt drei Schritte hinzu: Lauge anrühren, Fette schmelzen, rühren, sobald beide abgekühlt sind.',
   backToPiece: '‹ Zurück zum Stück',
   guide: 'Schritt für Schritt zeigen',
   guideHow: 'Die Anleitung fragt nach Form, Rezept und Ihren Zeiten und plant einen ersten Lauf.',

@@ -179,10 +179,15 @@ function sharedOut(design: Value): Value {
   return inside.reduce((before, i) => withValue(before, ['parts', i, 'amount'], amount), placed);
 }
 
-/** Pieces from a cavity: all that shares it has the same. */
+/** Pieces from a cavity, or cavities for a piece: all that shares one has the same. */
 function sameCavities(part: Value): Group {
-  const pieces = valueAt(part, ['piecesPerCavity']);
-  return pieces === undefined ? {} : { piecesPerCavity: pieces };
+  const fields = ['piecesPerCavity', 'cavitiesPerPiece'] as const;
+  return Object.fromEntries(
+    fields.flatMap((field) => {
+      const count = valueAt(part, [field]);
+      return count === undefined ? [] : [[field, count]];
+    }),
+  );
 }
 
 /** An equal share of a cavity, to a tenth of a per cent and never more than all of it together. */

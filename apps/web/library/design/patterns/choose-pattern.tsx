@@ -42,6 +42,7 @@ export function ChoosePattern({ around }: { readonly around: DesignAround }): Re
       recipe: textAt(draft.content, ['recipe']) || only(around.recipes),
       mould: textAt(draft.content, ['mould']) || only(around.moulds),
       layers: number('layers'),
+      colours: number('colours'),
       pieces: number('pieces'),
     };
     change([], { ...(content as Group), ...(designAfter(chosen, answers, titles) as Group) });
@@ -125,28 +126,38 @@ function PatternFields({
         choices={choices(around.moulds)}
         hint={<Link to={newForPiece('moulds', 'new', '')}>{words.newMould}</Link>}
       />
-      {asks.includes('layers') && <SelectLayers />}
+      {asks.includes('layers') && <SelectCount field="layers" label={words.layers} least={1} preset={2} />}
+      {asks.includes('colours') && <SelectCount field="colours" label={words.colours} least={2} preset={3} />}
       {asks.includes('pieces') && <NumberField path={['pieces']} label={words.piecesFromLoaf} preset={8} />}
     </div>
   );
 }
 
 /** Chosen, not typed: one tap, and no number that no piece could have. */
-function SelectLayers(): ReactNode {
-  const { patterns: words } = useWords();
+function SelectCount({
+  field,
+  label,
+  least,
+  preset,
+}: {
+  readonly field: 'layers' | 'colours';
+  readonly label: string;
+  readonly least: number;
+  readonly preset: number;
+}): ReactNode {
   const { content, change } = useForm();
-  const value = valueAt(content, ['layers']);
+  const value = valueAt(content, [field]);
   return (
     <div className="field">
-      <label htmlFor="layers">{words.layers}</label>
+      <label htmlFor={field}>{label}</label>
       <select
-        id="layers"
-        value={typeof value === 'number' ? value : 2}
-        onChange={({ target }) => change(['layers'], Number(target.value) satisfies Value)}
+        id={field}
+        value={typeof value === 'number' ? value : preset}
+        onChange={({ target }) => change([field], Number(target.value) satisfies Value)}
       >
-        {Array.from({ length: MOST_LAYERS }, (_, i) => (
-          <option key={i} value={i + 1}>
-            {i + 1}
+        {Array.from({ length: MOST_LAYERS - least + 1 }, (_, i) => (
+          <option key={i} value={i + least}>
+            {i + least}
           </option>
         ))}
       </select>

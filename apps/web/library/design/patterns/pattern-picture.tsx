@@ -27,6 +27,20 @@ const pictures: Readonly<Record<PatternName, ReactNode>> = {
       <path d="M16 9v32M28 9v32M40 9v32" className="knife" />
     </>
   ),
+  swirl: (
+    <>
+      <rect x="4" y="12" width="48" height="26" rx="3" className="one" />
+      <path d="M6 30q8-22 16-6t14-4 14-4v10q-8 8-14 2t-14 4-16 4z" className="two" />
+      <path d="M16 9v32M28 9v32M40 9v32" className="knife" />
+    </>
+  ),
+  halves: (
+    <>
+      <path d="M10 23a18 18 0 0 1 36 0z" className="one" />
+      <path d="M10 29a18 14 0 0 0 36 0z" className="one" />
+      <rect x="8" y="23" width="40" height="6" rx="3" className="two" />
+    </>
+  ),
   coated: (
     <>
       <rect x="4" y="9" width="48" height="32" rx="9" className="two" />

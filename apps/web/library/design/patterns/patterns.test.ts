@@ -62,6 +62,8 @@ describe('a piece built after a pattern', () => {
     ['cast', ['Pour the base', 'Unmould']],
     ['layers', ['Pour layer 1', 'Pour layer 2', 'Unmould']],
     ['loaf', ['Pour layer 1', 'Pour layer 2', 'Unmould', 'Cut']],
+    ['swirl', ['Pour the base', 'Unmould', 'Cut']],
+    ['halves', ['Pour the base', 'Unmould', 'Pipe the filling', 'Put the halves together']],
     ['coated', ['Pour the base', 'Unmould', 'Dip into the coat', 'Turn']],
     ['piped', ['Pour the base', 'Unmould', 'Pipe the topping']],
     ['decor', ['Press the decor', 'Pour the base', 'Set in the decor', 'Unmould']],
@@ -87,6 +89,17 @@ describe('a piece built after a pattern', () => {
   it('cuts as many pieces from a loaf as it is told, of all its layers', () => {
     const { parts } = designAfter('loaf', { ...answers, layers: 3, pieces: 10 }, titles) as never;
     expect(parts).toMatchObject(Array(3).fill({ piecesPerCavity: 10, amount: { fillPercent: 33.3 } }));
+  });
+
+  it('splits one pour into as many colours as it is told, which the contract reads', () => {
+    for (let colours = 2; colours <= 12; colours += 1) {
+      const design = filledIn(designAfter('swirl', { ...answers, colours, pieces: 10 }, titles));
+      expect(design.parts).toMatchObject([{ piecesPerCavity: 10, portions: { length: colours } }]);
+    }
+  });
+
+  it('makes a piece of halves from two cavities', () => {
+    expect(designAfter('halves', answers, titles)).toMatchObject({ parts: [{ cavitiesPerPiece: 2 }, {}] });
   });
 
   /** Whatever is added, in whatever order. */

@@ -12,6 +12,8 @@ export function pieceTitles({ patterns, library }: Pick<Words, 'patterns' | 'lib
   const made: Readonly<Partial<Record<StageKind, (part: string) => string>>> = patterns.stageTitles;
   return {
     roles: patterns.roles,
+    colour: library.colour,
+    joinHalves: patterns.joinHalves,
     stage: (kind, part) => (part === '' ? undefined : made[kind]?.(part)) ?? library.stageKinds[kind],
   };
 }
