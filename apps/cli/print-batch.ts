@@ -101,12 +101,14 @@ function lyeMassText(grams: number, texts: Texts): string {
   return `${texts.number(grams, grams < 10 ? 2 : 1)} g`;
 }
 
-function lyeText({ naohG, kohG, waterG }: BatchAmounts, texts: Texts): string {
-  const alkalis = [
-    ...(naohG > 0 ? [`NaOH ${lyeMassText(naohG, texts)}`] : []),
-    ...(kohG > 0 ? [`KOH ${lyeMassText(kohG, texts)}`] : []),
-  ];
-  return printed[texts.language].plan.lye(texts.and(alkalis), lyeMassText(waterG, texts));
+function lyeText({ naohG, kohG, waterG, stock }: BatchAmounts, texts: Texts): string {
+  const words = printed[texts.language].plan;
+  const soda =
+    stock === undefined
+      ? `NaOH ${lyeMassText(naohG, texts)}`
+      : words.stock(texts.percent(stock.percent), lyeMassText(stock.massG, texts));
+  const alkalis = [...(naohG > 0 ? [soda] : []), ...(kohG > 0 ? [`KOH ${lyeMassText(kohG, texts)}`] : [])];
+  return words.lye(texts.and(alkalis), lyeMassText(stock?.waterG ?? waterG, texts));
 }
 
 function acidText({ acids }: BatchAmounts, texts: Texts): string[] {

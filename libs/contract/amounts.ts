@@ -35,6 +35,16 @@ export const batchAmounts = z
     pureKohG: mass,
     waterG: mass,
     lyeG: mass,
+    stock: z
+      .strictObject({
+        percent: z.number().meta({ description: 'Pure NaOH in it, by mass' }),
+        massG: mass,
+        waterG: mass.meta({ description: 'Water to weigh besides' }),
+      })
+      .optional()
+      .meta({
+        description: 'Stock solution to weigh instead of the flakes of NaOH and the water; absent: flakes',
+      }),
     acids: z.array(z.strictObject(namedMass)),
     sodiumLactateG: mass.meta({ description: '60 % solution' }),
     saltG: mass,

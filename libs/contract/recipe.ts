@@ -125,6 +125,9 @@ export const recipe = z
       .default(false)
       .meta({ description: 'Allows a superfat below 0, for soap that is salted out or neutralised' }),
     naohPurityPercent: percent(1, 200).default(100),
+    lyeStockPercent: percent(20, 52).optional().meta({
+      description: 'NaOH is taken from a stock solution of this strength by mass, instead of from flakes',
+    }),
     kohSharePercent: percent(0, 100)
       .default(0)
       .meta({ description: 'Share of the alkali that is KOH, by moles' }),

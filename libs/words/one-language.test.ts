@@ -66,6 +66,8 @@ const told = {
     lyeG: 30,
     fatsG: 900,
     problem: 'missing',
+    lyePercent: 40,
+    stockPercent: 33,
     part: 'Xx',
     recipe: 'Xx',
     ofColours: true,

@@ -37,8 +37,10 @@ export function weighGroups(
     {
       kind: 'lye',
       lines: some([
-        { title: words.water, massG: batch.waterG },
-        { title: words.naoh, massG: batch.naohG },
+        { title: words.water, massG: batch.stock?.waterG ?? batch.waterG },
+        batch.stock === undefined
+          ? { title: words.naoh, massG: batch.naohG }
+          : { title: words.stock(`${String(batch.stock.percent)} %`), massG: batch.stock.massG },
         { title: words.koh, massG: batch.kohG },
         ...batch.acids.map(({ key, title, massG }) => ({ title: titled(key, title), massG })),
         { title: words.lactate, massG: batch.sodiumLactateG },

@@ -9,6 +9,7 @@ import { fatDensity } from '../fats/fat-density.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { labelNames, type LabelNames } from '../fats/label-names.js';
 import { fatShares } from '../fats/fat-shares.js';
+import { lyeStock, type LyeStock } from '../lye/lye-stock.js';
 import { lyeForFats, superfatRange, type LyeAmounts } from '../lye/lye-amounts.js';
 import { lyeSolutionDensity } from '../lye/lye-solution-density.js';
 import { waterViews, type WaterViews } from '../lye/water.js';
@@ -24,6 +25,8 @@ export interface NamedMass {
 export interface BatchAmounts extends LyeAmounts {
   readonly fats: (LabelNames & { readonly fat: string; readonly title: string; readonly massG: number })[];
   readonly fatsG: number;
+  /** Instead of the flakes of NaOH and the water; absent: lye is made from flakes. */
+  readonly stock?: LyeStock;
   readonly acids: NamedMass[];
   /** 60 % solution. */
   readonly sodiumLactateG: number;
@@ -89,6 +92,7 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
   const of = (percent: number): number => (fatsG * percent) / 100;
   const shares = fatShares(recipe, fats);
   const lye = lyeForFats(recipe, fats, fatsG);
+  const stock = lyeStock(recipe, lye);
   const acidMasses = (recipe.acids ?? []).map((share) => ({
     key: share.acid,
     title: `${acids[share.acid].title}, ${String(100 * acidStrength(share))} %`,
@@ -145,6 +149,7 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
     })),
     fatsG,
     ...lye,
+    ...(stock === undefined ? {} : { stock }),
     acids: acidMasses.map(({ density: _, ...mass }) => mass),
     sodiumLactateG,
     saltG,

@@ -6,6 +6,7 @@ import { checkFragrances } from './check-fragrances.js';
 import { recipeLimits, type Limit } from './recipe-limits.js';
 import { acids } from '../lye/acids.js';
 import { lyeForFats } from '../lye/lye-amounts.js';
+import { lyeStock } from '../lye/lye-stock.js';
 import { batterOf } from '../lye/water.js';
 
 /** Per cent of pure alkali in the lye. Upper end [S4]: the solution is saturated not far above it. */
@@ -15,7 +16,7 @@ const lyeLimits = { low: 20, high: 50 } as const;
  * Whether amounts can be worked out from a recipe.
  * @returns issues, paths from the recipe; none when it is sound: those of `checkFats` and `checkFragrances`, `recipe.water-twice`,
  * `lye.concentration-out-of-range`, `lye.koh-purity-missing`, `recipe.acid-strength-missing`,
- * `recipe.acid-for-water`, and the codes of `recipeLimits`
+ * `recipe.acid-for-water`, `lye.stock-too-weak`, `lye.stock-without-naoh`, and the codes of `recipeLimits`
  */
 export function checkRecipe(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>): Issue[] {
   const issues = [
@@ -68,7 +69,9 @@ function waterIssues(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>)
   const value = batterOf(recipe, fats).lyeConcentrationPercent;
   const { low, high } = lyeLimits;
   // The slack lets a ratio that means exactly 50 % through in spite of its binary rounding.
-  if (value >= low - 1e-9 && value <= high + 1e-9) return jugIssues(recipe, fats, value);
+  if (value >= low - 1e-9 && value <= high + 1e-9) {
+    return [...jugIssues(recipe, fats, value), ...stockIssues(recipe, fats, value)];
+  }
   return [
     {
       code: 'lye.concentration-out-of-range',
@@ -105,4 +108,22 @@ function limitIssues({ issue, path, value, low, high, unit }: Limit): Issue[] {
   if (value >= low && value <= high) return [];
   const accepted = { kind: 'range', low, high, unit } as const;
   return [{ ...issue, path, value, accepted, found: value, unit }];
+}
+
+/** Lye cannot be made stronger than the solution that it is made from. */
+function stockIssues(
+  recipe: WrittenRecipe,
+  fats: ReadonlyMap<string, FatFacts>,
+  lyePercent: number,
+): Issue[] {
+  const { lyeStockPercent } = recipe;
+  if (lyeStockPercent === undefined) return [];
+  const path = ['lyeStockPercent'];
+  const lye = lyeForFats({ ...recipe, lyeConcentrationPercent: lyePercent }, fats, 100);
+  if (lye.pureNaohG === 0) return [{ code: 'lye.stock-without-naoh', path, value: lyeStockPercent }];
+  const { waterG } = lyeStock(recipe, lye) ?? { waterG: 0 };
+  // The slack lets lye that is just as strong as its stock through in spite of its binary rounding.
+  if (waterG >= -1e-9) return [];
+  const told = { lyePercent, stockPercent: lyeStockPercent };
+  return [{ code: 'lye.stock-too-weak', path, value: lyeStockPercent, ...told }];
 }

@@ -25,6 +25,14 @@ export function recipeLimits(recipe: WrittenRecipe): Limit[] {
   return [
     superfatLimit(recipe),
     purity('naoh', recipe.naohPurityPercent),
+    ...(recipe.lyeStockPercent === undefined
+      ? []
+      : [
+          {
+            ...share({ code: 'lye.stock-out-of-range' }, ['lyeStockPercent'], recipe.lyeStockPercent, 52),
+            low: 20,
+          },
+        ]),
     share({ code: 'recipe.koh-share-out-of-range' }, ['kohSharePercent'], recipe.kohSharePercent ?? 0, 100),
     ...(recipe.kohPurityPercent === undefined ? [] : [purity('koh', recipe.kohPurityPercent)]),
     share(

@@ -105,6 +105,8 @@ export interface WrittenRecipe extends WaterStatement {
   readonly kohSharePercent?: number | undefined;
   /** NaOH in the flakes that are weighed. */
   readonly naohPurityPercent: number;
+  /** NaOH is taken from a solution of this strength, per cent of pure NaOH by mass. Absent: from flakes. */
+  readonly lyeStockPercent?: number | undefined;
   /** KOH in the flakes that are weighed; needed where there is KOH. */
   readonly kohPurityPercent?: number | undefined;
   readonly acids?: readonly AcidShare[] | undefined;

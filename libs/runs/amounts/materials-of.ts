@@ -59,9 +59,9 @@ function ofPart(part: PartAmounts): MaterialUse[] {
 function ofBatch(batch: BatchAmounts): MaterialUse[] {
   return [
     ...batch.fats.map(({ fat, title, massG }) => grams('fat', fat, title, massG)),
-    grams('lye', 'naoh', 'Sodium hydroxide (NaOH)', batch.naohG),
+    ...sodaOf(batch),
     grams('lye', 'koh', 'Potassium hydroxide (KOH)', batch.kohG),
-    grams('water', 'water', 'Water, distilled', batch.waterG),
+    grams('water', 'water', 'Water, distilled', batch.stock?.waterG ?? batch.waterG),
     grams('hardener', 'sodium-lactate', 'Sodium lactate, 60% solution', batch.sodiumLactateG),
     grams('hardener', 'salt', 'Salt', batch.saltG),
     grams('hardener', 'sugar', 'Sugar', batch.sugarG),
@@ -73,6 +73,12 @@ function ofBatch(batch: BatchAmounts): MaterialUse[] {
       ...(carrier === undefined ? [] : [carrierUse(carrier, batch)]),
     ]),
   ];
+}
+
+/** Flakes, or the solution that was made of them before. */
+function sodaOf({ stock, naohG }: BatchAmounts): MaterialUse[] {
+  if (stock === undefined) return [grams('lye', 'naoh', 'Sodium hydroxide (NaOH)', naohG)];
+  return [grams('lye', 'naoh-solution', 'Sodium hydroxide solution', stock.massG)];
 }
 
 /** A named fat is the one on the shelf; a colour that does not say is stirred into whatever oil there is. */

@@ -156,6 +156,23 @@ describe('a batch sheet', () => {
     }
   });
 
+  it('weighs and buys stock solution in place of flakes, and only the water it does not bring', () => {
+    const recipes = file.recipes.map((each) => ({ ...each, lyeStockPercent: 50 }));
+    const stocked = sheetOf({ ...file, recipes });
+    const batches = stocked.runs[0]?.batches.map(({ amounts }) => amounts) ?? [];
+    const sum = (of: (batch: (typeof batches)[number]) => number): number =>
+      batches.reduce((total, batch) => total + of(batch), 0);
+    const needed = (key: string) => stocked.gather.lines.find((each) => each.key === key)?.needed;
+    expect(needed('naoh')).toBeUndefined();
+    expect(needed('naoh-solution')).toBeCloseTo(2 * sum(({ pureNaohG }) => pureNaohG), 9);
+    const flakes = sheetOf(file);
+    const water = flakes.gather.lines.find(({ key }) => key === 'water')?.needed ?? NaN;
+    expect(water - (needed('water') ?? NaN)).toBeCloseTo(
+      sum(({ waterG, stock }) => waterG - (stock?.waterG ?? NaN)),
+      6,
+    );
+  });
+
   it('costs a batch that was spoilt, and no work that was left out', () => {
     const mishap = (over: object): RunFile['log'] => [
       { run: 'harbour-market', entry: { kind: 'done', stage: 'pour-deep', at: '2026-11-27T19:00:00Z' } },

@@ -23,6 +23,8 @@ export interface RecipeIssues extends RecipeLimitIssues {
   'recipe.acid-for-water': { readonly waterG: number; readonly lyeG: number };
   /** @param percent what the lye would be with all the water that colours, or acids, bring */
   'recipe.too-wet': { readonly part: string; readonly percent: number; readonly ofColours: boolean };
+  'lye.stock-too-weak': { readonly lyePercent: number; readonly stockPercent: number };
+  'lye.stock-without-naoh': None;
   'lye.koh-purity-missing': None;
   /** @param field that tells the water */
   'lye.concentration-out-of-range': { readonly percent: number; readonly field: string };
@@ -37,6 +39,7 @@ interface Limited {
 export interface RecipeLimitIssues {
   'lye.superfat-out-of-range': Limited & { readonly isExcessIntended: boolean };
   'lye.purity-out-of-range': Limited & { readonly alkali: 'naoh' | 'koh' };
+  'lye.stock-out-of-range': Limited;
   'recipe.koh-share-out-of-range': Limited;
   'recipe.sodium-lactate-out-of-range': Limited;
   'recipe.salt-out-of-range': Limited;

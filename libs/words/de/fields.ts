@@ -82,6 +82,7 @@ export const fields: Readonly<Record<keyof typeof english, string>> = {
   low: 'Unterer Wert',
   lyeConcentrationPercent: 'Laugenkonzentration',
   lyeExcessIntended: 'Laugenüberschuss ist gewollt',
+  lyeStockPercent: 'Stärke der Vorratslauge',
   massG: 'Gewicht',
   material: 'Material',
   materials: 'Material',

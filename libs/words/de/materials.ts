@@ -118,6 +118,7 @@ export const materials: Names['materials'] = {
   karanja: 'Karanjaöl',
   meadowfoam: 'Wiesenschaumkrautöl',
   naoh: 'Ätznatron (NaOH)',
+  'naoh-solution': 'Natronlauge',
   koh: 'Ätzkali (KOH)',
   water: 'Wasser, destilliert',
   'sodium-lactate': 'Natriumlaktat, 60-%-Lösung',

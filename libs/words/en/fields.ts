@@ -80,6 +80,7 @@ export const fields = {
   low: 'Low',
   lyeConcentrationPercent: 'Lye concentration',
   lyeExcessIntended: 'An excess of lye is meant',
+  lyeStockPercent: 'Strength of the stock solution',
   massG: 'Weight',
   material: 'Material',
   materials: 'Materials',

@@ -116,6 +116,7 @@ export const materials = {
   karanja: 'Karanja oil',
   meadowfoam: 'Meadowfoam seed oil',
   naoh: 'Sodium hydroxide (NaOH)',
+  'naoh-solution': 'Sodium hydroxide solution',
   koh: 'Potassium hydroxide (KOH)',
   water: 'Water, distilled',
   'sodium-lactate': 'Sodium lactate, 60% solution',

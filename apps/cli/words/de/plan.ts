@@ -46,6 +46,7 @@ export const plan: PrintedWords['plan'] = {
   allergens: (named) => `Auf das Etikett gehören: ${named} (von der trockenen Seife).`,
   allergensUnknown: (fragrances) =>
     `Allergene von ${fragrances} sind nicht eingetragen: Das Blatt des Lieferanten nennt sie.`,
+  stock: (strength, amount) => `Natronlauge von ${strength} ${amount}`,
   reaches: (pieces, certainty) =>
     `Sein Rezept gibt die Größe an: Er reicht für ${pieces} mit ${certainty} Sicherheit.`,
   surer: (certainty, amount) => `Für ${certainty} Sicherheit: ${amount}.`,

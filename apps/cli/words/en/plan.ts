@@ -45,6 +45,7 @@ export const plan = {
   allergens: (named: string) => `A label has to name: ${named} (of the dry soap).`,
   allergensUnknown: (fragrances: string) =>
     `Allergens of ${fragrances} are not entered: its supplier’s sheet names them.`,
+  stock: (strength: string, amount: string) => `NaOH solution of ${strength} ${amount}`,
   reaches: (pieces: string, certainty: string) =>
     `Its recipe gives its size: it reaches for ${pieces} with ${certainty} certainty.`,
   surer: (certainty: string, amount: string) => `For ${certainty} make ${amount}.`,

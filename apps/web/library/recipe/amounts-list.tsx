@@ -34,9 +34,14 @@ export function AmountsList({
   return (
     <>
       <dl className="lye-figures">
-        {batch.naohG > 0 && <Figure name={library.naoh} text={weighed(batch.naohG)} />}
+        {batch.stock !== undefined && (
+          <Figure name={library.stock(percent(batch.stock.percent))} text={weighed(batch.stock.massG)} />
+        )}
+        {batch.stock === undefined && batch.naohG > 0 && (
+          <Figure name={library.naoh} text={weighed(batch.naohG)} />
+        )}
         {batch.kohG > 0 && <Figure name={library.koh} text={weighed(batch.kohG)} />}
-        <Figure name={library.waterNow} text={weighed(batch.waterG)} />
+        <Figure name={library.waterNow} text={weighed(batch.stock?.waterG ?? batch.waterG)} />
       </dl>
       {cautions.map((caution) => (
         <p key={caution.code} className={caution.code === 'caution.lye' ? 'note coral small' : 'note small'}>

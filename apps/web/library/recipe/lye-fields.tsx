@@ -56,6 +56,12 @@ export function LyeFields({ views }: { readonly views: WaterViews | undefined })
         <div className="stack">
           <div className="fields">
             <NumberField path={['naohPurityPercent']} label={library.naohPurity} unit="%" preset={100} />
+            <NumberField
+              path={['lyeStockPercent']}
+              label={library.lyeStock}
+              hint={library.lyeStockHint}
+              unit="%"
+            />
             <NumberField path={['kohSharePercent']} label={library.kohShare} unit="%" preset={0} />
             {typeof koh === 'number' && koh > 0 && (
               <NumberField path={['kohPurityPercent']} label={library.kohPurity} unit="%" />

@@ -121,6 +121,7 @@ export const run: Words['run'] = {
     fromBatch: (mass, batch) => `${mass} aus dem Ansatz „${batch}“`,
     withBatter: 'In den Seifenleim',
     naoh: 'Ätznatron (NaOH)',
+    stock: (strength) => `Natronlauge, ${strength}`,
     koh: 'Ätzkali (KOH)',
     water: 'Wasser, destilliert',
     lactate: 'Natriumlaktat, 60-%-Lösung',

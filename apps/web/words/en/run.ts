@@ -120,6 +120,7 @@ export const run = {
     fromBatch: (mass: string, batch: string) => `${mass} of the batch “${batch}”`,
     withBatter: 'Into the batter',
     naoh: 'Sodium hydroxide (NaOH)',
+    stock: (strength: string) => `Sodium hydroxide solution, ${strength}`,
     koh: 'Potassium hydroxide (KOH)',
     water: 'Water, distilled',
     lactate: 'Sodium lactate, 60% solution',

@@ -65,6 +65,10 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
     ofColours
       ? `Die Farben von ${quoted(part)} sind in so viel Wasser angerührt, dass der Leim so nass ist wie mit Lauge von ${inUnit(Number(percent.toFixed(1)), '%')}. Nehmen Sie weniger Wasser, Glycerin oder Öl.`
       : `Die Säure bringt so viel Wasser in ${quoted(part)}, dass der Leim so nass ist wie mit Lauge von ${inUnit(Number(percent.toFixed(1)), '%')}. Lassen Sie ihr Wasser Wasser der Lauge ersetzen.`,
+  'lye.stock-too-weak': ({ lyePercent, stockPercent }, { inUnit }) =>
+    `Die Lauge soll ${inUnit(Number(lyePercent.toFixed(1)), '%')} haben, die Vorratslauge hat ${inUnit(stockPercent, '%')}: zu viel Wasser dafür. Nehmen Sie im Rezept mehr Wasser, eine stärkere Vorratslauge oder Plätzchen.`,
+  'lye.stock-without-naoh': () =>
+    'Die Vorratslauge ist aus Ätznatron, und das Rezept braucht keines. Lassen Sie sie weg.',
   'lye.koh-purity-missing': () => ({
     wrong:
       'Geben Sie die Reinheit des Ätzkalis vom Blatt des Lieferanten an: Es wird in vielen verkauft, und falsch geraten könnte die Seife ätzen.',
@@ -85,6 +89,10 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
   }),
   'lye.purity-out-of-range': ({ found, alkali }, { inUnit }) =>
     `Die Reinheit ${alkalis[alkali]} ist ${inUnit(found, '%')}.`,
+  'lye.stock-out-of-range': isNow(
+    'Stärke der Vorratslauge',
+    'Stärkere Lauge kristallisiert in der Flasche aus.',
+  ),
   'recipe.koh-share-out-of-range': isNow('Anteil des Ätzkalis an der Lauge'),
   'recipe.sodium-lactate-out-of-range': isNow('Natriumlaktat'),
   'recipe.salt-out-of-range': isNow('Salz'),

@@ -64,6 +64,10 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
     ofColours
       ? `The colours of ${quoted(part)} are stirred into so much water that its batter is as wet as with lye of ${inUnit(Number(percent.toFixed(1)), '%')}. Use less water for them, glycerol or oil.`
       : `The acid brings so much water into ${quoted(part)} that its batter is as wet as with lye of ${inUnit(Number(percent.toFixed(1)), '%')}. Let its water replace water of the lye.`,
+  'lye.stock-too-weak': ({ lyePercent, stockPercent }, { inUnit }) =>
+    `The lye is to be ${inUnit(Number(lyePercent.toFixed(1)), '%')}, and the stock solution has ${inUnit(stockPercent, '%')}: too much water for it. Take more water in the recipe, a stronger stock, or flakes.`,
+  'lye.stock-without-naoh': () =>
+    'The stock solution is of sodium hydroxide, and the recipe takes none. Leave the stock out.',
   'lye.koh-purity-missing': () => ({
     wrong:
       'Give the purity of the potassium hydroxide, from the supplier’s sheet: it is sold at many, and a guess could burn.',
@@ -84,6 +88,10 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
   }),
   'lye.purity-out-of-range': ({ found, alkali }, { inUnit }) =>
     `The purity of the ${alkalis[alkali]} is ${inUnit(found, '%')}.`,
+  'lye.stock-out-of-range': isNow(
+    'The strength of the stock solution',
+    'Stronger lye crystallises in its bottle.',
+  ),
   'recipe.koh-share-out-of-range': isNow('The share of potassium hydroxide in the lye'),
   'recipe.sodium-lactate-out-of-range': isNow('Sodium lactate'),
   'recipe.salt-out-of-range': isNow('Salt'),
