@@ -108,6 +108,10 @@ export const logEntry = z
       group: key.optional().meta({
         description: 'The group whose pieces they are; absent: of any that have the part',
       }),
+      alone: z.literal(true).optional().meta({
+        description:
+          'The other parts of its batch are sound; absent: what is in the same bowl is spoilt with it',
+      }),
       onPurpose: z
         .literal(true)
         .optional()

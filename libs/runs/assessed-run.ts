@@ -64,6 +64,10 @@ export function drawOf(run: ResolvedRun, part: string, state: StateId): string {
  */
 function isLeftOut({ run, progress }: RunState, stage: Stage): boolean {
   if (!progress.dropped.has(stage.part)) return false;
+  // A batch is prepared as long as any part comes from it, whichever its stages name.
+  if (stageKindFacts[stage.kind].prepares === true) {
+    return mixedTogether(run.design, stage.part).every(({ key }) => progress.dropped.has(key));
+  }
   const part = run.parts.get(stage.part);
   const mould = part?.kind === 'batch' ? part.mould : undefined;
   const shared =

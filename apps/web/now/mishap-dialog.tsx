@@ -2,6 +2,7 @@ import { useId, useState, type ReactNode } from 'react';
 import type { LogEntry, MishapKind, MishapResponse, RunPlan } from '#contract';
 import { mishapKinds, mishapResponses, usualResponse } from '#contract/names';
 import { groupsToChoose, mostAffected } from '../look/affected-groups.js';
+import { AloneChoice, spoilsOthers } from '../run/alone-choice.js';
 import { Dialog } from '../shell/dialog.js';
 import { useWords } from '../words/words.js';
 import { makesPart } from './stage-order.js';
@@ -33,9 +34,11 @@ export function MishapDialog({
   const [chosen, setChosen] = useState<MishapResponse>();
   const [group, setGroup] = useState<string>();
   const [pieces, setPieces] = useState('');
+  const [isAlone, setIsAlone] = useState(false);
   const [note, setNote] = useState('');
   const [isWrong, setIsWrong] = useState(false);
   const response = chosen ?? usualResponse[mishap];
+  const takesOthers = response === 'remake' && spoilsOthers(plan, part, mishap);
   const id = useId();
   const groups = response === 'drop-part' ? [] : groupsToChoose(plan, part);
   const of = groups.find(({ key }) => key === group)?.key;
@@ -48,6 +51,7 @@ export function MishapDialog({
     const said = {
       ...(of && { group: of }),
       ...(count && { pieces: count }),
+      ...(takesOthers && isAlone && { alone: true as const }),
       ...(note.trim() !== '' && { note: note.trim() }),
     };
     onMishap({ kind: 'mishap', part, mishap, response, at, ...said });
@@ -95,6 +99,7 @@ export function MishapDialog({
             onChoose={setGroup}
           />
         )}
+        {takesOthers && <AloneChoice isAlone={isAlone} onChange={setIsAlone} />}
         <div className="field">
           <label htmlFor={`${id}-pieces`}>{words.pieces}</label>
           <input

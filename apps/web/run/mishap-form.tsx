@@ -4,6 +4,7 @@ import { mishapKinds, mishapResponses } from '#contract/names';
 import { serverNow } from '../api/server-time.js';
 import { groupsToChoose, mostAffected } from '../look/affected-groups.js';
 import { useWords } from '../words/words.js';
+import { AloneChoice, spoilsOthers } from './alone-choice.js';
 import { MishapAnswers, type MishapAnswer } from './mishap-answers.js';
 import type { Mishap, RunProps } from './run-props.js';
 import { whatIf } from './use-run.js';
@@ -19,6 +20,8 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
   const [pieces, setPieces] = useState('');
   const groups = groupsToChoose(own ?? {}, part);
   const of = groups.find(({ key }) => key === group)?.key;
+  const [isAlone, setIsAlone] = useState(false);
+  const takesOthers = own !== undefined && spoilsOthers(own, part, mishap);
   const { mutate, data, isPending, reset } = useMutation({
     mutationFn: async (): Promise<MishapAnswer[]> => {
       const base: Mishap = {
@@ -28,6 +31,7 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
         at: new Date(serverNow()).toISOString(),
         ...(of !== undefined && { group: of }),
         ...(pieces !== '' && { pieces: Number(pieces) }),
+        ...(takesOthers && isAlone && { alone: true }),
       };
       // One after the other, as the API works them out one after the other anyway.
       const answers: MishapAnswer[] = [];
@@ -108,6 +112,7 @@ export function MishapForm({ run, plan }: RunProps): ReactNode {
             <span className="small soft">{words.allPieces}</span>
           </label>
         </div>
+        {takesOthers && <AloneChoice isAlone={isAlone} onChange={(now) => change(() => setIsAlone(now))()} />}
         {(mishap === 'seized' || mishap === 'separated') && <p className="note coral small">{words.mind}</p>}
         <p>
           <button type="submit" className="button main" disabled={isPending}>

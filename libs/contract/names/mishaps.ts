@@ -18,3 +18,13 @@ export const usualResponse: Readonly<Record<MishapKind, MishapResponse>> = {
   cracked: 'carry-on',
   holes: 'carry-on',
 };
+
+/**
+ * Of what was mixed at once, what is spoilt when the batter of one part goes wrong: what is still in the bowl, or, where lye
+ * and fats have parted, what is poured too. Common practice, no source. Other mishaps are of a part alone.
+ */
+export const spoilsBatter: Readonly<Partial<Record<MishapKind, 'in-bowl' | 'all'>>> = {
+  seized: 'in-bowl',
+  riced: 'in-bowl',
+  separated: 'all',
+};

@@ -144,12 +144,14 @@ class Adding {
 
   /** Nobody mixes a batter before what it goes onto takes it: it thickens while one waits. */
   private waitForHosts(mix: Stage): void {
-    for (const { key } of mixedTogether(this.design, mix.part)) {
+    const batch = mixedTogether(this.design, mix.part);
+    for (const { key } of batch) {
       const making = makingStage(this.design, key);
       const host = making && hostOf(this.design, making, this.dropped);
       const begun = host && makingStage(this.design, host.key);
       if (making === undefined || host === undefined || begun === undefined) continue;
-      if (this.comesBefore(mix.key, begun.key)) continue;
+      // What is poured from this same batter is not there before it is mixed.
+      if (batch.some((part) => part.key === host.key) || this.comesBefore(mix.key, begun.key)) continue;
       const own = this.waitsFor(making, host).find((wait) => wait.opens !== undefined);
       const condition = conditionAt(this.soFar(), making, host);
       const opens = own?.opens ?? statesOf(stageKindFacts[making.kind].waits, condition).opens;

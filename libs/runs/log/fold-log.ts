@@ -89,7 +89,7 @@ function applyEntry(runState: RunState, entry: LogEntry, where: LogPlace): Issue
     case 'weigh-in':
       return applyWeighIn(runState, entry, where);
     case 'mishap':
-      return applyMishap(run, progress, entry, at);
+      return applyMishap(run, progress, entry, where);
     case 'weighed':
       return applyWeighing(run, progress, entry, where);
     case 'forget':

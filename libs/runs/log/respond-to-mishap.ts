@@ -1,5 +1,7 @@
 import { usualResponse, type LogEntry, type RunGroup } from '#contract';
 import type { Issue, Minute } from '#units';
+import type { LogPlace } from './effective-log.js';
+import { spoiltWith } from './spoilt-together.js';
 import { latestAttempt, type RunProgress, type StageAttempt } from './run-progress.js';
 import { unknownName } from '../input/name-issues.js';
 import { isDoneFor, piecesOfStage } from '../input/stage-pieces.js';
@@ -9,8 +11,9 @@ import { isBeforeMaking, stagesBehind } from '../input/stage-order.js';
 
 /**
  * Changes where the run stands after a mishap.
- * *Remake*: the part's making stage, what prepared its batch, and every finished stage that built on it, is spoilt and done again for the
- * pieces affected, of one group where the entry names it; what does not build on it stays as it is. A batch that ran short is not spoilt: what it did
+ * *Remake*: the part's making stage, what prepared its batch, and every finished stage that built on it, is spoilt and done
+ * again for the pieces affected, of one group where the entry names it; what does not build on it stays as it is. What came
+ * from the same bowl is spoilt with it. A batch that ran short is not spoilt: what it did
  * reach stays done, and the rest is made in a second one. *Drop part*: its open stages are left out.
  * *Carry on*: nothing changes but the record.
  */
@@ -18,7 +21,7 @@ export function applyMishap(
   run: ResolvedRun,
   progress: RunProgress,
   entry: Extract<LogEntry, { kind: 'mishap' }>,
-  at: Minute,
+  { at, place }: Pick<LogPlace, 'at' | 'place'>,
 ): Issue[] {
   const making = makingStage(run.design, entry.part);
   if (making === undefined || progress.dropped.has(entry.part)) {
@@ -44,29 +47,38 @@ export function applyMishap(
   if (response === 'drop-part') progress.dropped.add(entry.part);
   if (response === 'remake') {
     const after = entry.mishap === 'ran-short' ? finish : spoil;
-    remake(run, progress, making.key, at, after, { pieces: entry.pieces, group });
+    const others = spoiltWith(run, progress, entry);
+    const again = { at, round: place, close: after };
+    remake(run, progress, making.key, again, { pieces: entry.pieces, group });
+    for (const other of others) remake(run, progress, other.key, again, {});
   }
   return [];
 }
 
 /** Pieces that a mishap took. */
 interface Affected {
-  readonly pieces: number | undefined;
+  readonly pieces?: number | undefined;
   /** The group that they are of; undefined: not said, or all pieces are alike. */
-  readonly group: RunGroup | undefined;
+  readonly group?: RunGroup | undefined;
+}
+
+/** How what was made ends, and when and in which round it is made again. */
+interface Again {
+  readonly at: Minute;
+  readonly round: number;
+  readonly close: (attempt: StageAttempt, at: Minute) => void;
 }
 
 function remake(
   run: ResolvedRun,
   progress: RunProgress,
   making: string,
-  at: Minute,
-  close: (attempt: StageAttempt, at: Minute) => void,
+  { at, round, close }: Again,
   { pieces, group }: Affected,
 ): void {
   const has = group === undefined ? undefined : new Set(group.parts);
-  const again = [...preparationOf(run, making), ...builtOn(run, making)];
-  for (const key of again) {
+  const stages = new Set([...preparationOf(run, making), ...builtOn(run, making)]);
+  for (const key of stages) {
     const last = latestAttempt(progress, key);
     if (last === undefined || (key !== making && last.status !== 'done')) continue;
     if (has !== undefined && !isDoneFor(run.design, last.stage, has)) continue;
@@ -76,6 +88,7 @@ function remake(
       attempt: last.attempt + 1,
       count: Math.min(pieces ?? last.count, group?.count ?? Infinity, piecesOfStage(run, last.stage)),
       status: 'open',
+      round,
       notBefore: at,
     });
   }

@@ -193,6 +193,8 @@ export const run: Words['run'] = {
     anyGroup: 'Gleich welche',
     pieces: 'Betroffene Stücke',
     allPieces: 'Leer lassen, wenn es alle sind.',
+    alone: 'Der Rest des Ansatzes ist in Ordnung',
+    together: 'Sonst wird auch neu gemacht, was aus derselben Schüssel kam.',
     see: 'Zeigen, was sich tun lässt',
     seeing: 'Jede Antwort wird geplant …',
     kinds: {

@@ -192,6 +192,8 @@ export const run = {
     anyGroup: 'Any group',
     pieces: 'Pieces affected',
     allPieces: 'Leave empty for all of them.',
+    alone: 'The rest of the batch is fine',
+    together: 'If not, what came from the same bowl is made again too.',
     see: 'See what can be done',
     seeing: 'Planning each answer …',
     kinds: {
