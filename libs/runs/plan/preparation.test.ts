@@ -98,6 +98,24 @@ describe('a batch that is prepared at stages of its own', () => {
   });
 });
 
+it('is made in sittings of its own, so that no batter is wanted from lye that is still hot', () => {
+  const document = plan(loadRunFile('ok', 'prepared-tiles'));
+  expect(document.status).toBe('planned');
+  const sittings = document.sittings.map(({ stages }) => stages.map(({ stage }) => stage));
+  expect(sittings[0]).toEqual(expect.arrayContaining(['lye-deep', 'lye-sand', 'lye-foam']));
+  expect(sittings[0]).not.toContain('mix-deep');
+  for (const part of ['deep', 'sand', 'foam']) {
+    const cooled = timeOf(document, `mix-${part}`, 'startAt') - timeOf(document, `lye-${part}`, 'endAt');
+    // Lye of 36 % and more needs over an hour to be down at 29 °C: common practice, no source.
+    expect(cooled, part).toBeGreaterThan(60);
+  }
+  // The sand is mixed when the layer below holds it, and poured before it is thick.
+  expect(timeOf(document, 'mix-sand', 'startAt')).toBeGreaterThan(
+    timeOf(document, 'pour-deep', 'endAt') + 20,
+  );
+  expect(document.odds?.probability).toBeGreaterThan(0.2);
+});
+
 describe('a rest', () => {
   const rest = { key: 'rest', title: 'Dry', kind: 'rest', part: 'over', restMin: 1000 };
   const design = pieceDesign.parse({
