@@ -7,6 +7,7 @@ type Leaf = string | ((...given: never[]) => unknown);
 /** Texts that are rightly the same in both languages: signs, and words that both have. */
 const SAME = new Set([
   'form.lengthUnits.min',
+  'library.allergenName',
   'library.name',
   'lessons.and',
   'run.remedies.none',
