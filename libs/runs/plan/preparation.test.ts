@@ -88,6 +88,21 @@ describe('a batch that is prepared at stages of its own', () => {
     expect(open('pour-under')).toBeGreaterThan(open('mix-under'));
   });
 
+  it('takes new lye and new fats for a batch made again, where the log tells of the first', () => {
+    const entries: LogEntry[] = [
+      { kind: 'done', stage: 'make-lye-under', at: '2026-11-27T13:00:00Z' },
+      { kind: 'done', stage: 'melt-fats-under', at: '2026-11-27T15:00:00Z' },
+      { kind: 'done', stage: 'mix-under', at: '2026-11-27T18:20:00Z' },
+      { kind: 'done', stage: 'pour-under', at: '2026-11-27T18:24:00Z' },
+      { kind: 'mishap', part: 'under', mishap: 'seized', at: '2026-11-27T18:25:00Z' },
+    ];
+    const again = plan(prepared({ log: entries.map((entry) => ({ run: 'cups', entry })) }));
+    const open = stagesOf(again).filter(({ status, part }) => status === 'planned' && part === 'under');
+    expect(open.map(({ key, attempt }) => `${key}#${String(attempt)}`)).toEqual(
+      expect.arrayContaining(['make-lye-under#2', 'melt-fats-under#2', 'mix-under#2', 'pour-under#2']),
+    );
+  });
+
   it('counts what the bowl loses once', () => {
     const slow = (stages: readonly Stage[]) =>
       stages.map((each) => (each.key === 'pour-under' ? { ...each, setupMin: 0, perPieceS: 12 } : each));
