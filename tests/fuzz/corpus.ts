@@ -18,6 +18,7 @@ export function corpusFrom(file: RunFile, key: string, at: string): Corpus {
   const span = { from: '06:00', to: '07:00' };
   const date = run.startAfter.slice(0, 10);
   const part = design.parts[0]?.key ?? '';
+  const parts = design.parts.map(({ key }) => key);
   const entries = [
     ...design.stages.flatMap(({ key: stage }) => [
       { kind: 'done', stage, at },
@@ -57,7 +58,11 @@ export function corpusFrom(file: RunFile, key: string, at: string): Corpus {
     'POST /api/designs': file.designs,
     'PUT /api/designs/{id}': replacing(design),
     'PUT /api/workshop': [{ version: 1, facts: file.workshop }],
-    'POST /api/runs': [run, { ...run, recipes: [{ recipe: recipe.key, sodiumLactatePercent: 1 }] }],
+    'POST /api/runs': [
+      run,
+      { ...run, recipes: [{ recipe: recipe.key, sodiumLactatePercent: 1 }] },
+      { ...run, groups: [{ key: 'all', title: 'All', count: run.count, parts }] },
+    ],
     'POST /api/runs/{id}/plan': [{}, { seed: 3 }, { pins: [{ stage: design.stages[0]?.key, startAt: at }] }],
     // Most that can be logged can be so at one point only; how a run begins is what makes sense most often.
     'POST /api/runs/{id}/log': [

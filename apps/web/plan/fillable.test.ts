@@ -25,6 +25,24 @@ describe('whether the moulds can be filled', () => {
     ]);
   });
 
+  it('counts only pieces with something in the mould, and no two kinds in one cavity', () => {
+    const { designs, moulds } = loadRunFile('ok', 'parting-ways');
+    const parts = designs[0]!.parts.map((part) =>
+      part.key === 'base' || part.key === 'coat' ? { ...part, mould: 'cup', piecesPerCavity: 8 } : part,
+    ) as (typeof designs)[0]['parts'];
+    const needed = (...groups: [number, string][]): number | undefined =>
+      fillingsOf(
+        { ...designs[0]!, parts },
+        moulds,
+        24,
+        groups.map(([count, own]) => ({ key: own, title: own, count, parts: own.split(' ') })),
+      )[0]?.needed;
+    expect(needed([24, 'base'])).toBe(3);
+    expect(needed([12, 'base coat'], [12, 'base'])).toBe(4);
+    expect(needed([12, 'base foam'], [12, 'base'])).toBe(3);
+    expect(needed([12, 'base'], [12, 'foam'])).toBe(2);
+  });
+
   it.each(['orchard-loaves', 'rockpool-tiles', 'honeycomb-tartlets'])(
     'is as the planner sees it: %s',
     (name) => {

@@ -1,4 +1,4 @@
-import type { BatchPart, Mould, PieceDesign } from '#contract';
+import type { BatchPart, Mould, PieceDesign, RunGroup } from '#contract';
 
 /** What a design needs of one kind of mould. */
 export interface Filling {
@@ -10,8 +10,17 @@ export interface Filling {
   readonly mostPieces: number;
 }
 
-/** Cavities that so many pieces of a design take, by kind of mould. One that is not known has none. */
-export function fillingsOf(design: PieceDesign, moulds: readonly Mould[], count: number): Filling[] {
+/**
+ * Cavities that so many pieces of a design take, by kind of mould. One that is not known has none.
+ * @param groups in which pieces part ways: only those with something in a mould fill it, and what is cut from one cavity
+ * has the same in it; absent: all are alike
+ */
+export function fillingsOf(
+  design: PieceDesign,
+  moulds: readonly Mould[],
+  count: number,
+  groups?: readonly RunGroup[],
+): Filling[] {
   const shared = new Map<string, BatchPart>();
   for (const part of design.parts) {
     // Parts with the same mould share its cavities, so they are counted once.
@@ -24,10 +33,31 @@ export function fillingsOf(design: PieceDesign, moulds: readonly Mould[], count:
     const owned = mould?.cavities ?? 0;
     return {
       ...{ mould: key, title: mould?.title ?? key, owned },
-      needed: Math.ceil(count / piecesPerCavity) * cavitiesPerPiece,
+      needed:
+        kindsIn(design, key, groups ?? [{ count, parts: design.parts.map((part) => part.key) }]).reduce(
+          (sum, pieces) => sum + Math.ceil(pieces / piecesPerCavity),
+          0,
+        ) * cavitiesPerPiece,
       mostPieces: Math.floor(owned / cavitiesPerPiece) * piecesPerCavity,
     };
   });
+}
+
+/** Pieces with something in a mould, a number for each kind of contents. */
+function kindsIn(
+  { parts }: PieceDesign,
+  mould: string,
+  groups: readonly Pick<RunGroup, 'count' | 'parts'>[],
+): number[] {
+  const kinds = new Map<string, number>();
+  for (const group of groups) {
+    const inside = parts.filter(
+      (part) => part.kind === 'batch' && part.mould === mould && group.parts.includes(part.key),
+    );
+    const contents = inside.map(({ key }) => key).join(' ');
+    if (contents !== '') kinds.set(contents, (kinds.get(contents) ?? 0) + group.count);
+  }
+  return [...kinds.values()];
 }
 
 /** More than so many are offered only where moulds ask for it. */

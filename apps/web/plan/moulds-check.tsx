@@ -1,6 +1,6 @@
 import { Check, TriangleAlert } from 'lucide-react';
 import type { ReactNode } from 'react';
-import type { Mould, PieceDesign } from '#contract';
+import type { Mould, PieceDesign, RunGroup } from '#contract';
 import { useWords } from '../words/words.js';
 import { fillingsOf } from './fillable.js';
 
@@ -9,13 +9,16 @@ export function MouldsCheck({
   design,
   moulds,
   count,
+  groups,
 }: {
   readonly design: PieceDesign;
   readonly moulds: readonly Mould[];
   readonly count: number;
+  /** Absent: all pieces are alike. */
+  readonly groups: readonly RunGroup[] | undefined;
 }): ReactNode {
   const { plan } = useWords();
-  const fillings = fillingsOf(design, moulds, count);
+  const fillings = fillingsOf(design, moulds, count, groups);
   if (fillings.length === 0) return <p className="soft small">{plan.noMould}</p>;
   return (
     <ul className="checks small">

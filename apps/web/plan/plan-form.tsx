@@ -9,7 +9,7 @@ import { ChooseDesign } from './choose-design.js';
 import { mostPieces } from './fillable.js';
 import { localAt, nextHour } from './local-times.js';
 import { MouldsCheck } from './moulds-check.js';
-import { titled } from './draft-groups.js';
+import { groupsOf, titled } from './draft-groups.js';
 import { Gist } from './gist.js';
 import { Groups } from './groups.js';
 import { Outcome } from './outcome.js';
@@ -80,7 +80,12 @@ export function PlanForm({ input }: { readonly input: PlanInput }): ReactNode {
                 step={1}
                 onChange={(count) => change({ count })}
               />
-              <MouldsCheck design={design} moulds={input.moulds} count={draft.count} />
+              <MouldsCheck
+                design={design}
+                moulds={input.moulds}
+                count={draft.count}
+                groups={groups === null ? undefined : groupsOf(groups, draft.count)}
+              />
             </fieldset>
             <Groups
               key={`groups ${design.key}`}
