@@ -7,7 +7,14 @@ const texts = textsFor({ language: 'en', units: 'metric', timeZone: 'UTC' }, en)
 
 const superfat = (found: number, isExcessIntended: boolean): string => {
   const accepted = { kind: 'range', low: isExcessIntended ? -5 : 0, high: 25, unit: '%' } as const;
-  const told = { path: ['superfatPercent'], value: found, accepted, found, unit: '%', isExcessIntended } as const;
+  const told = {
+    path: ['superfatPercent'],
+    value: found,
+    accepted,
+    found,
+    unit: '%',
+    isExcessIntended,
+  } as const;
   return texts.issue({ code: 'lye.superfat-out-of-range', ...told } satisfies Issue);
 };
 

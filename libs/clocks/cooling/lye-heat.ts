@@ -42,7 +42,7 @@ export function dissolvingHeatJPerG(lyePercent: number): number {
 }
 
 /** Specific heat of lye, J/(g K). @param lyePercent as above */
-export function lyeSpecificHeat(lyePercent: number): number {
+function lyeSpecificHeat(lyePercent: number): number {
   return onLine(specificHeat, lyePercent);
 }
 

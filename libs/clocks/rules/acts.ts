@@ -21,7 +21,7 @@ import type { StateId } from '../states.js';
 export const tracing = ['light-trace', 'medium-trace', 'thick-trace', 'stiff'] as const satisfies StateId[];
 
 /** The batter while it is worked in the bowl. */
-export const inTheBowl = ['emulsion', ...tracing] as const satisfies StateId[];
+const inTheBowl = ['emulsion', ...tracing] as const satisfies StateId[];
 
 /** Every change that is the batter stiffening, in the bowl or just after. */
 export const stiffening = [

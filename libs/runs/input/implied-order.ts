@@ -2,13 +2,8 @@ import { stretches } from '#clocks';
 import type { Link, OpeningState, Part, PieceDesign, Stage, Wait } from '#contract';
 import { castTogether, conditionAt, hostOf, unmouldOf } from './part-condition.js';
 import { countsFrom } from './counts-from.js';
-import {
-  stageKindFacts,
-  type KindOrder,
-  type KindWait,
-  type PartCondition,
-  type StateWait,
-} from './stage-kinds.js';
+import type { KindOrder, KindWait, PartCondition, StateWait } from './stage-kind-facts.js';
+import { stageKindFacts } from './stage-kinds.js';
 import { mixedTogether } from './mixed-together.js';
 import { piecesAlike } from './pieces.js';
 import { isDoneFor } from './stage-pieces.js';

@@ -1,6 +1,6 @@
 import { batchForFats, type BatchAmounts, type FatFacts } from '#chemistry';
 import type { BatchPart, Portion } from '#contract';
-import type { Batter } from './piece-surroundings.js';
+import type { Batter } from './batter.js';
 
 type Fats = ReadonlyMap<string, FatFacts>;
 type Own = Pick<Portion, 'colourants' | 'additions' | 'fragrances'>;

@@ -1,6 +1,7 @@
 import type { Part, Stage } from '#contract';
 import { onOnePiece } from './pieces.js';
-import { stageKindFacts, type PartCondition } from './stage-kinds.js';
+import type { PartCondition } from './stage-kind-facts.js';
+import { stageKindFacts } from './stage-kinds.js';
 import { isBefore, leadsTo, makingStage, type Outline } from './stage-order.js';
 
 /** The part itself, and all that shares its cavity on any piece. @returns nothing for a part that is not in the design */

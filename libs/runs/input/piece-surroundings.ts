@@ -1,12 +1,10 @@
 import { batchForFats, batterOf, fatTable, fromSheet, type FatFacts } from '#chemistry';
 import type { BatchPart, Fat, MeltPart, Mould, Recipe } from '#contract';
+import type { Batter } from './batter.js';
 import { byKey } from './by-key.js';
 import { cavityMl } from './cavity-of-mould.js';
 import { partBatter } from './part-batter.js';
 import type { UseSurroundings } from './expected-use.js';
-
-/** A recipe whose water is told as a lye concentration, however it was written. */
-export type Batter = Recipe & { readonly lyeConcentrationPercent: number };
 
 /** What the parts of a design refer to, looked up. */
 export interface PieceSurroundings {

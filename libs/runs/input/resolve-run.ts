@@ -7,9 +7,10 @@ import { forGroups, isDoneFor } from './stage-pieces.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { makingStage } from './stage-order.js';
 import type { PastRun, RunsInput } from './input.js';
-import { lookupTables, type Batter } from './piece-surroundings.js';
+import { lookupTables } from './piece-surroundings.js';
+import type { Batter } from './batter.js';
 
-export type { Batter } from './piece-surroundings.js';
+export type { Batter } from './batter.js';
 export { makingStage } from './stage-order.js';
 
 /** A run with everything it refers to looked up. */

@@ -1,0 +1,80 @@
+import type { WayOfWorking } from '#clocks';
+import type { CautionCode, ClosingState, OpeningState, StageKind } from '#contract';
+import type { Evidence } from '#units';
+
+/** How a part was made and where it is when a stage comes to it. */
+export type PartCondition =
+  | 'in-mould'
+  | 'out-of-mould'
+  | 'without-mould'
+  | 'dipped'
+  | 'piped'
+  | 'melted'
+  | 'decor';
+
+/** What is lost where a stage comes too late: sound pieces, or no more than how they look and how easy they are to work. */
+export type Loss = 'pieces' | 'looks';
+
+/** What a stage waits for, or must come before, of a part. */
+export interface StateWait {
+  readonly opens?: OpeningState;
+  readonly closes?: ClosingState;
+  /** Where it closes; pieces if it is not said. */
+  readonly loses?: Loss;
+}
+
+/** What a kind of stage asks of the soap, by how the part was made and where it is; nothing where nothing is said. */
+export interface KindWait {
+  /**
+   * Whose states count: `cavity`, of all that was cast together with the part that is handled; `host`, of what that part
+   * is put onto or into; `piece`, of all that is on the piece by then; `own`, of the part alone.
+   */
+  readonly of: 'cavity' | 'host' | 'piece' | 'own';
+  readonly states: Readonly<Partial<Record<PartCondition, StateWait>>>;
+  readonly evidence: Evidence;
+}
+
+/**
+ * Kinds of stages that come first if there are any: of what was cast with the part itself, or with what it is put onto, of
+ * what was mixed with it, or of all that is on the piece.
+ */
+export interface KindOrder {
+  readonly of: 'cavity' | 'host' | 'batch' | 'piece';
+  readonly kinds: readonly StageKind[];
+}
+
+/** What a kind of stage asks of what is still in jug, pot or bowl, if the design has the stage that it counts from. */
+export interface BatchWait extends StateWait {
+  readonly from: 'make-lye' | 'melt-fats' | 'mix' | 'cook';
+  readonly evidence: Evidence;
+}
+
+/** Time at the bench, as a maker would enter it. */
+export interface HandsOn {
+  /** However many pieces. */
+  readonly setupMin: number;
+  readonly perPieceS: number;
+}
+
+/** What the planner and the maker need to know of a kind of stage. */
+export interface StageKindFacts {
+  /** It turns a recipe, melt-and-pour base or dough into its part; the part's clocks start at its end. */
+  readonly makes: boolean;
+  /** It frees the mould that holds its part. */
+  readonly frees: boolean;
+  /** It is done for a whole batch, before any part of it is made. */
+  readonly prepares?: true;
+  /** It takes time, and nobody's: minutes where the design does not say how many. Common practice, no source. */
+  readonly restMin?: number;
+  /** How its batter is brought into or onto the pieces, which says how thick that may be. */
+  readonly fills?: WayOfWorking;
+  /** What it usually takes where the design does not say. Common practice, no source: for two dozen pieces by one maker. */
+  readonly handsOn: HandsOn;
+  /** What it makes is put onto or into another part. */
+  readonly hosted?: true;
+  readonly after?: readonly KindOrder[];
+  readonly waits?: KindWait;
+  readonly batch?: readonly BatchWait[];
+  /** Shown at every stage of the kind. */
+  readonly cautions: readonly CautionCode[];
+}
