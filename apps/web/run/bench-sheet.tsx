@@ -123,8 +123,8 @@ function PartSheet({
   const { sheet: words } = useWords().run;
   const { dayTime } = useTimes();
   const [first] = stages;
-  const { part, own } = card;
-  const shown = new Set([...(own?.cautions ?? []), ...part.cautions].map(({ code }) => code));
+  const { part, told } = card;
+  const shown = new Set([...told, ...part.cautions].map(({ code }) => code));
   return (
     <article className="card stack tight sheet-part">
       <header>

@@ -9,16 +9,21 @@ export type SheetCard =
       readonly own: BatchToMix | undefined;
       /** What the batch is called that it shares with other parts. */
       readonly from: string | undefined;
+      /** Cautions that stand with its batch. */
+      readonly told: BatchToMix['cautions'];
     };
 
 /** Parts in their order, each shared batch before the first part that comes from it. */
 export function sheetCards(parts: readonly PartAmounts[], batches: readonly BatchToMix[]): SheetCard[] {
-  const told = new Set<BatchToMix>();
+  const seen = new Set<BatchToMix>();
   return parts.flatMap((part): SheetCard[] => {
     const batch = batches.find((each) => each.parts.includes(part.part));
-    if (batch === undefined || batch.parts.length === 1) return [{ part, own: batch, from: undefined }];
-    const first = told.has(batch) ? [] : [{ shared: batch }];
-    told.add(batch);
-    return [...first, { part, own: undefined, from: batch.title }];
+    const { cautions: told = [] } = batch ?? {};
+    if (batch === undefined || batch.parts.length === 1) {
+      return [{ part, own: batch, from: undefined, told }];
+    }
+    const first = seen.has(batch) ? [] : [{ shared: batch }];
+    seen.add(batch);
+    return [...first, { part, own: undefined, from: batch.title, told }];
   });
 }
