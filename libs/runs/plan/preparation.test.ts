@@ -128,7 +128,8 @@ it('is made in sittings of its own, so that no batter is wanted from lye that is
   expect(timeOf(document, 'mix-sand', 'startAt')).toBeGreaterThan(
     timeOf(document, 'pour-deep', 'endAt') + 20,
   );
-  expect(document.odds?.probability).toBeGreaterThan(0.2);
+  // Without a log bands are wide; batter held to the minute of a plan would leave 2 in 100.
+  expect(document.odds?.probability).toBeGreaterThan(0.1);
 });
 
 describe('a rest', () => {
