@@ -32,7 +32,9 @@ function factsText({ told, amounts }: BatchToMix, texts: Texts): string {
   return [
     words.fats(texts.mass(fatsG)),
     `${oil ? `${meant}, ${words.withOil(texts.percent(superfat.used))}` : meant} (${lots})`,
-    ...(kohSharePercent === 100 ? [] : [words.naohPurity(texts.percent(naohPurityPercent))]),
+    ...(kohSharePercent === 100 || amounts.stock !== undefined
+      ? []
+      : [words.naohPurity(texts.percent(naohPurityPercent))]),
     ...(kohSharePercent === 0
       ? []
       : [words.kohShare(texts.percent(kohSharePercent), texts.percent(kohPurityPercent ?? 100))]),

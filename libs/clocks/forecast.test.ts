@@ -199,7 +199,15 @@ describe('the rules', () => {
   });
 
   it('never read the same quantity twice for one state, which would count it twice', () => {
-    const readings = rules.flatMap((rule) => rule.acts.map((state) => `${state} ${rule.reads}`));
+    // Rules of one choice, such as those of fragrances, are each about choices of their own.
+    const readings = rules.flatMap(({ acts, reads, table }) => {
+      const about = Array.isArray(table)
+        ? ['']
+        : Object.entries<number>(table as Record<string, number>).flatMap(([choice, factor]) =>
+            factor === 1 ? [] : [choice],
+          );
+      return acts.flatMap((state) => about.map((choice) => `${state} ${reads} ${choice}`));
+    });
     expect(new Set(readings).size).toBe(readings.length);
   });
 

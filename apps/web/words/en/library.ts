@@ -105,7 +105,7 @@ export const library = {
   soapCategory: '9: soap, rinsed off',
   allergens: 'Allergens on its sheet',
   addAllergen: 'Add an allergen',
-  allergenName: 'Allergen',
+  allergenName: 'Allergen, by its listed name',
   ofFragrance: 'Of the fragrance',
   addFragrance: 'Add a fragrance',
   supplierLimit: 'Most that the supplier allows in the soap',
