@@ -4,6 +4,7 @@ import { de } from '../../words/de/index.js';
 import { en } from '../../words/en/index.js';
 import {
   conditionsOf,
+  mixedWith,
   withoutPart,
   withoutStage,
   withoutWait,
@@ -141,6 +142,25 @@ describe('a design that is edited', () => {
     expect(kinds(withPreparation(prepared, 0, titles)).slice(0, 4)).toEqual([
       ...['make-lye', 'melt-fats', 'mix', 'pour'],
     ]);
+  });
+
+  it('mixes two parts at once, and prepares their batch once', () => {
+    const coated = designAfter('coated', {}, titles);
+    const together = mixedWith(withPreparation(coated, 1, titles), 1, 0, titles);
+    expect(together).toMatchObject({ parts: [{ key: 'base' }, { key: 'coat', batch: 'base' }] });
+    const stages = valueAt(together, ['stages']) as { kind: string; part: string }[];
+    expect(stages.map(({ kind, part }) => `${kind} ${part}`)).toEqual([
+      ...[
+        'make-lye base',
+        'melt-fats base',
+        'mix base',
+        'pour base',
+        'unmould base',
+        'dip coat',
+        'turn base',
+      ],
+    ]);
+    expect(valueAt(mixedWith(together, 1, undefined, titles), ['parts', 1])).not.toHaveProperty('batch');
   });
 
   it('goes without a wait, for a reason that is still to be given', () => {

@@ -98,8 +98,29 @@ export function withPreparation(design: Value, index: number, titles: PieceTitle
   }, design);
 }
 
+/**
+ * The design with a part mixed at once with another, from one lye: what prepared it alone goes, and the batch they share is
+ * prepared once. @param other index of the other part; absent: it is mixed by itself
+ */
+export function mixedWith(
+  design: Value,
+  index: number,
+  other: number | undefined,
+  titles: PieceTitles,
+): Value {
+  if (other === undefined) return withValue(design, ['parts', index, 'batch'], undefined);
+  const key = valueAt(design, ['parts', index, 'key']);
+  const prepares: readonly Value[] = ['make-lye', 'melt-fats', 'mix'];
+  const alone = listAt(design, ['stages']).flatMap((stage, i) =>
+    valueAt(stage, ['part']) === key && prepares.includes(valueAt(stage, ['kind'])) ? [i] : [],
+  );
+  const bare = alone.reverse().reduce(withoutStage, design);
+  const shared = withValue(bare, ['parts', index, 'batch'], batchOf(valueAt(bare, ['parts', other])));
+  return withPreparation(shared, other, titles);
+}
+
 /** What a part is mixed with: by its name of a batch, or by itself. */
-function batchOf(part: Value): Value {
+export function batchOf(part: Value): Value {
   return valueAt(part, ['batch']) ?? valueAt(part, ['key']);
 }
 

@@ -11,7 +11,14 @@ import { useWords } from '../../words/words.js';
 import { AmountFields } from './amount-fields.js';
 import { ColourFields } from './colour-fields.js';
 import type { DesignAround } from './design-around.js';
-import { withoutPart, withPartKind, withPartTitle, withPreparation } from './design-edits.js';
+import {
+  batchOf,
+  mixedWith,
+  withoutPart,
+  withPartKind,
+  withPartTitle,
+  withPreparation,
+} from './design-edits.js';
 import { ItemDetails } from './item-details.js';
 import { LossFields } from './loss-fields.js';
 import { newForPiece } from './made-for-piece.js';
@@ -67,6 +74,7 @@ export function PartItem({
               </>
             )}
             {kind === 'batch' && !isSplit && <ColourFields path={[...path, 'colourants']} />}
+            {kind === 'batch' && <MixedWith index={index} />}
             {kind === 'batch' && <PreparationButton index={index} />}
           </div>
         </details>
@@ -120,6 +128,39 @@ function BatchFields({ path, around }: PartFieldsProps): ReactNode {
       </div>
       <AmountFields path={path} ways={isCast ? 'all' : 'open'} />
     </>
+  );
+}
+
+/** Another part of the same recipe that is mixed at once with this one. */
+function MixedWith({ index }: { readonly index: number }): ReactNode {
+  const { library } = useWords();
+  const { content, change } = useForm();
+  const titles = usePieceTitles();
+  const parts = listAt(content, ['parts']);
+  const recipe = valueAt(parts[index], ['recipe']);
+  const batches = new Map<string, number>();
+  parts.forEach((each, i) => {
+    const isOther =
+      i !== index && valueAt(each, ['kind']) === 'batch' && valueAt(each, ['recipe']) === recipe;
+    const batch = batchOf(each);
+    if (isOther && recipe !== undefined && typeof batch === 'string' && !batches.has(batch))
+      batches.set(batch, i);
+  });
+  if (batches.size === 0) return null;
+  return (
+    <SelectField
+      path={['parts', index, 'batch']}
+      label={library.mixedWith}
+      none={library.mixedAlone}
+      choices={[...batches].map(([batch, i]) => ({
+        value: batch,
+        text: textAt(parts[i], ['title']) || library.noName,
+      }))}
+      hint={library.mixedHow}
+      onChosen={(batch) =>
+        change([], mixedWith(content, index, batch === undefined ? undefined : batches.get(batch), titles))
+      }
+    />
   );
 }
 

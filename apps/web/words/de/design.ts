@@ -140,6 +140,9 @@ export const design: typeof english = {
   portions: 'Farben, die zusammen gegossen werden',
   portionShare: 'Anteil daran; leer: der Rest',
   cavitiesPerPiece: 'Mulden für ein Stück',
+  mixedWith: 'Zusammen gerührt mit',
+  mixedAlone: 'nichts, für sich',
+  mixedHow: 'Eine Lauge für beide: Anrühren, Abkühlen und Rühren kommen als Schritte dazu.',
   prepare: 'Lauge und Abkühlen mitplanen',
   prepareHow:
     'Fügt drei Schritte hinzu: Lauge anrühren, Fette schmelzen, rühren, sobald beide abgekühlt sind.',
