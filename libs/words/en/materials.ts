@@ -70,7 +70,7 @@ export const materials = {
   'milk-fat': 'Milk fat (clarified butter)',
   'horse-fat': 'Horse fat',
   'emu-oil': 'Emu oil',
-  'stearic-acid-95': 'Stearic acid, 95 %',
+  'stearic-acid-95': 'Stearic acid, 95%',
   'palmitic-acid': 'Palmitic acid',
   'myristic-acid': 'Myristic acid',
   'lauric-acid': 'Lauric acid',

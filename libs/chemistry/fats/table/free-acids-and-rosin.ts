@@ -7,7 +7,7 @@ const turnsAtOnce = 'Turns to soap the moment lye touches it';
 export const freeAcidsAndRosin: readonly StandardFat[] = [
   {
     key: 'stearic-acid-95',
-    title: 'Stearic acid, 95 %',
+    title: 'Stearic acid, 95%',
     inci: 'Stearic Acid',
     kind: 'fatty-acid',
     saponification: [196, 200],
