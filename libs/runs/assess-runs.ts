@@ -90,7 +90,7 @@ function sizeRun(
   );
   if (!batches.ok) return batches;
   const amounts = sized.value.map((part) => withRisks(part, assessed, workshop));
-  return ok({ amounts, batches: batches.value });
+  return ok({ amounts, batches: batches.value.map((batch) => withLyeRisks(batch, assessed, workshop)) });
 }
 
 interface BegunRun {
@@ -167,15 +167,21 @@ function spoiltBatches(assessed: AssessedRun): PartAmounts[] {
     });
 }
 
+/** What may go wrong with the lye of a batch as it is prepared, beside what its recipe alone tells. */
+function withLyeRisks(batch: BatchToMix, { run }: AssessedRun, workshop: WorkshopFacts): BatchToMix {
+  const part = run.parts.get(batch.parts[0] ?? '');
+  const lye = part?.kind === 'batch' ? lyeRisks(part, run, workshop) : [];
+  return { ...batch, risks: [...batch.risks, ...lye] };
+}
+
 /** What may go wrong with a part, beside what its recipe alone tells. */
 function withRisks(part: PartAmounts, assessed: AssessedRun, workshop: RunsInput['workshop']): PartAmounts {
   const found = assessed.run.parts.get(part.part);
   const recipe = found?.kind === 'batch' ? assessed.run.recipes.get(found.recipe) : undefined;
   const soap =
     found?.kind === 'batch' && recipe !== undefined ? soapRisks(found, recipe, assessed.run, workshop) : [];
-  const lye = found?.kind === 'batch' ? lyeRisks(found, assessed.run, workshop) : [];
   const pace = fillingTimes(assessed)
     .filter((time) => time.part === part.part)
     .flatMap((time) => fillingRisk(time, part.count));
-  return { ...part, risks: [...tooFewCavities(part, assessed), ...pace, ...part.risks, ...lye, ...soap] };
+  return { ...part, risks: [...tooFewCavities(part, assessed), ...pace, ...part.risks, ...soap] };
 }

@@ -54,7 +54,7 @@ describe('a batch that is prepared at stages of its own', () => {
     expect(cautions('make-lye-under')).toEqual([{ code: 'caution.lye' }, { code: 'caution.lye-making' }]);
     expect(cautions('melt-fats-under')).toEqual([{ code: 'caution.hot-fats' }]);
     const codes = (document: PlanDocument) =>
-      document.runs[0]?.amounts.flatMap((part) => part.risks.map(({ code }) => code)) ?? [];
+      document.runs[0]?.batches?.flatMap((batch) => batch.risks.map(({ code }) => code)) ?? [];
     expect(codes(planned)).not.toContain('lye.taken-ready');
     expect(codes(plan(prepared({}, prepare('under').slice(2))))).toContain('lye.taken-ready');
   });
@@ -67,7 +67,7 @@ describe('a batch that is prepared at stages of its own', () => {
     });
     const found = plan(warm);
     expect(found.status).toBe('planned');
-    expect(found.runs[0]?.amounts[0]?.risks).toContainEqual({
+    expect(found.runs[0]?.batches?.[0]?.risks).toContainEqual({
       ...{ code: 'lye.cold-bath', level: 'low', batterTemperatureC: 30, roomC: 30 },
     });
   });
