@@ -11,7 +11,7 @@ import {
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 const [order] = file.runs;
 let bench: TestApi;
 let run: CreatedRun;

@@ -3,7 +3,7 @@ import type { CreatedRun, PlanView, RemedyChange, WhatIfAnswer } from '#contract
 import { openTestApi, type Answer, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 let bench: TestApi;
 let run: CreatedRun;
 let made = 0;

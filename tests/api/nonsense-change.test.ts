@@ -3,7 +3,7 @@ import type { RemedyChange } from '#contract';
 import { openTestApi, type Answer, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 let bench: TestApi;
 let run: { readonly id: string; readonly key: string };
 

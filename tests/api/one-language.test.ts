@@ -4,7 +4,7 @@ import { openTestApi, type Answer, type TestApi } from '../support/test-api.js';
 import { foreignIn, namesIn } from '../support/one-language.js';
 import { loadRunFile } from '../support/run-files.js';
 
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 const names = namesIn(file);
 const NOBODY = '01890000-0000-7000-8000-000000000000';
 const wanted = { language: 'de', units: 'us' } as const;

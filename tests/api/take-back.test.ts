@@ -3,7 +3,7 @@ import type { CreatedRun, LogAnswer, LogEntry, PlanView } from '#contract';
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 let bench: TestApi;
 let id: string;
 let before: Record<string, string>;

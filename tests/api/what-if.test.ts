@@ -3,7 +3,7 @@ import { whatIfAnswer, type CreatedRun, type PlanView, type WhatIf, type WhatIfA
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 let bench: TestApi;
 let run: CreatedRun;
 

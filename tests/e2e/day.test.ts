@@ -17,7 +17,7 @@ describe.skipIf(browser === null)('a run from plan to shelf', () => {
   let complaints: string[];
 
   beforeAll(async () => {
-    const file = loadRunFile('demo', 'rockpool-tiles');
+    const file = loadRunFile('ok', 'plain-tiles');
     bench = await openTestApi('2026-11-27T17:30:00Z', file, PAGES);
     await bench.stock(file);
     ({ context, page, complaints } = await signedIn(browser!, bench));

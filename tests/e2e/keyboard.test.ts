@@ -15,7 +15,7 @@ describe.skipIf(browser === null)('by keyboard alone', () => {
   let page: Page;
 
   beforeAll(async () => {
-    const file = loadRunFile('demo', 'rockpool-tiles');
+    const file = loadRunFile('ok', 'plain-tiles');
     bench = await openTestApi('2026-11-27T17:00:00Z', file, PAGES);
     await bench.stock(file);
     const context = await browser!.newContext({

@@ -13,7 +13,7 @@ describe.skipIf(browser === null)('every screen', () => {
   let run: string;
 
   beforeAll(async () => {
-    const file = loadRunFile('demo', 'rockpool-tiles');
+    const file = loadRunFile('ok', 'plain-tiles');
     bench = await openTestApi('2026-11-27T17:00:00Z', file, PAGES);
     const [order] = await bench.stock(file);
     const made = await bench.call('POST', '/api/runs', order);

@@ -4,7 +4,7 @@ import { minuteOfIso } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 import { cautionsOf, minutesIn, risksOf, sittingsOf, stretchOf, weakest } from './plan-facts.js';
 
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 const planned = planRuns({ ...file }, { now: minuteOfIso('2026-11-27T12:00:00Z'), scenarios: 100 });
 if (!planned.ok) throw new Error(JSON.stringify(planned.issues));
 const plan = planned.value;

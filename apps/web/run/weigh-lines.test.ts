@@ -13,7 +13,7 @@ if (!planned.ok) throw new Error(JSON.stringify(planned.issues));
 const amounts = planned.value.runs[0]!.amounts;
 
 function loadRunFileInput() {
-  return { ...loadRunFile('demo', 'rockpool-tiles') };
+  return { ...loadRunFile('ok', 'plain-tiles') };
 }
 
 it('leaves nothing of a batch out: what is weighed adds up to the batch', () => {

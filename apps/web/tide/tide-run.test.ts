@@ -5,7 +5,7 @@ import { loadRunFile } from '../../../tests/support/run-files.js';
 import { tideRun } from './tide-run.js';
 
 const now = Date.parse('2026-11-27T17:00Z');
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 const planned = planRuns({ ...file }, { now: minuteOf(now), scenarios: 100 });
 if (!planned.ok) throw new Error(JSON.stringify(planned.issues));
 const [run] = planned.value.runs;

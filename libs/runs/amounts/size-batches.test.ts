@@ -9,7 +9,7 @@ import { resolveRuns } from '../input/resolve-run.js';
 import { assessRuns } from '../assess-runs.js';
 import { sizeBatches } from './size-batches.js';
 
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 
 function amountsOf(input: RunFile, past: readonly PastRun[] = []): Map<string, PartAmounts> {
   const learned = learnedFrom(past.map((run) => teachingsOf(run, input.workshop).teachings));

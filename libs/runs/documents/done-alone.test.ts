@@ -3,7 +3,7 @@ import type { LogEntry } from '#contract';
 import { learnedFrom, teachingsOf, writeClocks, type PastRun, type RunsInput } from '#runs';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
-const demo = loadRunFile('demo', 'rockpool-tiles');
+const demo = loadRunFile('ok', 'plain-tiles');
 const file: RunsInput = demo;
 const POURED = Date.parse('2026-11-27T20:00:00Z');
 

@@ -12,7 +12,7 @@ import {
 import { minute } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
-const demo = loadRunFile('demo', 'rockpool-tiles');
+const demo = loadRunFile('ok', 'plain-tiles');
 const file: RunFile = { ...demo, earlier: [] };
 const run = 'harbour-market';
 

@@ -4,7 +4,7 @@ import { amountsDocument } from '#contract';
 import { gatherForRuns, writeBatchSheet } from '#runs';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 
 function sheetOf(input: RunFile): AmountsDocument {
   const sheet = writeBatchSheet(input);

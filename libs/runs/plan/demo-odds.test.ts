@@ -11,7 +11,7 @@ const RETEST = 30;
 const NINE_OF_TEN = 1.28155;
 
 const now = minuteOfIso('2026-11-27T12:00:00Z');
-const file = loadRunFile('demo', 'rockpool-tiles');
+const file = loadRunFile('ok', 'plain-tiles');
 const { timeZone, hours } = file.workshop;
 const open = openIntervals(hours, timeZone, now, minute(now + 30 * 1440));
 const planned = planRuns(file, { now, scenarios: SCENARIOS });

@@ -8,7 +8,7 @@ const handOver = (resource: string, ...stages: string[]) => ({ kind: 'resource',
 
 it('joins hand-overs end to end, resource by resource', () => {
   const now = minuteOfIso('2026-11-27T18:00:00Z');
-  const full = planInFull(loadRunFile('demo', 'rockpool-tiles'), { now, scenarios: 100 });
+  const full = planInFull(loadRunFile('ok', 'plain-tiles'), { now, scenarios: 100 });
   if (!full.ok) throw new Error(JSON.stringify(full.issues));
   const { references } = full.value.solved;
   const [unmould, patch, pipe, turn, stamp, mould] = [

@@ -9,7 +9,7 @@ import type { AssessedRun } from '../assessed-run.js';
 import { lagsOf, type ReasonedLag } from './network-lags.js';
 
 const cups = loadRunFile('ok', 'two-layer');
-const tiles: RunFile = { ...loadRunFile('demo', 'rockpool-tiles'), earlier: [] };
+const tiles: RunFile = { ...loadRunFile('ok', 'plain-tiles'), earlier: [] };
 
 function assessedOf(input: RunsInput): AssessedRun {
   const taken = assessRuns(input);

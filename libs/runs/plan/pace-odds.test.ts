@@ -7,7 +7,7 @@ import { assessRuns } from '../assess-runs.js';
 import type { AssessedRun } from '../assessed-run.js';
 import { paceChance, withPaceOdds } from './pace-odds.js';
 
-const file: RunFile = { ...loadRunFile('demo', 'rockpool-tiles'), earlier: [] };
+const file: RunFile = { ...loadRunFile('ok', 'plain-tiles'), earlier: [] };
 const now = minute(Date.parse('2026-11-27T18:00:00Z') / 60_000);
 
 /** The demo with some seconds for each piece at the stages that pour, layer and pipe. */

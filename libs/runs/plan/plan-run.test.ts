@@ -29,7 +29,7 @@ const time = (text: string): number => Date.parse(text);
 
 /** What the demo promises, checked from the document alone, against local wall-clock hours read by Intl. */
 describe('rockpool tiles', () => {
-  const file = loadRunFile('demo', 'rockpool-tiles');
+  const file = loadRunFile('ok', 'plain-tiles');
   const plan = planned(file, '2026-11-27T18:00');
   const run = plan.runs[0];
 
@@ -95,7 +95,7 @@ describe('rockpool tiles', () => {
 
 describe('two runs at once', () => {
   it('share the hands without overlap', () => {
-    const tiles = loadRunFile('demo', 'rockpool-tiles');
+    const tiles = loadRunFile('ok', 'plain-tiles');
     const loaves = loadRunFile('demo', 'orchard-loaves');
     const both: RunsInput = {
       ...tiles,

@@ -20,7 +20,7 @@ function planned(input: RunsInput, now = '2026-11-27T18:00'): PlanDocument {
 }
 
 it('names the day and the cure that may miss it, and holds once there is no day', () => {
-  const file = loadRunFile('demo', 'rockpool-tiles');
+  const file = loadRunFile('ok', 'plain-tiles');
   const { guarantee } = planned(file);
   expect(guarantee).toMatchObject({ holds: false, bandPercent: 80 });
   expect(guarantee?.reasons.map(({ code }) => code).toSorted()).toEqual([

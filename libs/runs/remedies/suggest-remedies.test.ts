@@ -20,7 +20,7 @@ interface Trial {
 }
 
 const cups = () => loadRunFile('ok', 'two-layer');
-const tiles = () => loadRunFile('demo', 'rockpool-tiles');
+const tiles = () => loadRunFile('ok', 'plain-tiles');
 const [cup] = cups().runs;
 const [cupDesign] = cups().designs;
 
