@@ -73,7 +73,7 @@ describe('plan', () => {
     expect(planDocument.parse(JSON.parse(planCommand([path, '--json']).stdout)).runs[0]?.added).toHaveLength(
       2,
     );
-    const said = planCommand(['rockpool-tiles']).stdout;
+    const said = planCommand(['tests/fixtures/ok/plain-tiles.yaml']).stdout;
     expect(said).toContain(
       '  • “Mix and pipe the foam” is done while Sand layer is fresh enough to hold piping.',
     );

@@ -1,4 +1,5 @@
 import type { PieceDesign, PlannedStage, RunPlan } from '#contract';
+import { isBeforeMaking, makingStage, stagesBehind, startingStage } from '#runs';
 
 /** Whether a stage of that key is done, or logged as done. */
 type IsLogged = (key: string) => boolean;
@@ -25,9 +26,11 @@ export function waitsForSoap(
     const stage = stages.find((each) => each.key === key && each.status === 'planned');
     return stage !== undefined && stage.surelyOpenAt !== stage.opensAt;
   }
-  return design.waits.some(
-    (wait) => wait.stage === key && wait.opens !== undefined && isMade(design, stages, wait.part, isLogged),
-  );
+  return design.waits.some(({ stage, part, opens }) => {
+    if (stage !== key || opens === undefined) return false;
+    const from = startingStage(design, part, opens)?.key;
+    return from !== undefined && (latest(stages, from)?.status === 'done' || isLogged(from));
+  });
 }
 
 /** Titles of the stages that come before another, by link or because they make its part, and are not done. */
@@ -38,12 +41,16 @@ export function openBefore(
   isLogged: IsLogged,
 ): string[] {
   if (design === undefined) return [];
-  const parts = [
-    ...design.waits.filter((wait) => wait.stage === key).map((wait) => wait.part),
-    ...design.stages.filter((stage) => stage.key === key).map((stage) => stage.part),
+  const own = design.stages.find((stage) => stage.key === key);
+  const making =
+    own === undefined || isBeforeMaking(design, own) ? undefined : makingStage(design, own.part)?.key;
+  const before = [
+    ...design.links.filter((link) => link.to === key).map((link) => link.from),
+    ...design.waits
+      .filter((wait) => wait.stage === key)
+      .flatMap((wait) => stagesBehind(design, wait).map((stage) => stage.key)),
+    ...(making === undefined || making === key ? [] : [making]),
   ];
-  const makers = parts.flatMap((part) => makingStage(design, part) ?? []).filter((maker) => maker !== key);
-  const before = [...design.links.filter((link) => link.to === key).map((link) => link.from), ...makers];
   return [...new Set(before)].flatMap((from) => {
     const stage = latest(stages, from);
     return stage?.status === 'planned' && !isLogged(from) ? [stage.title] : [];
@@ -56,20 +63,6 @@ const makes = new Set<string>(['press-decor', 'pour', 'layer', 'dip', 'pipe', 'g
 /** Whether a stage of that kind makes its part. */
 export function makesPart(kind: PlannedStage['kind']): boolean {
   return makes.has(kind);
-}
-
-function makingStage(design: PieceDesign, part: string): string | undefined {
-  return design.stages.find((stage) => stage.part === part && makes.has(stage.kind))?.key;
-}
-
-function isMade(
-  design: PieceDesign,
-  stages: readonly PlannedStage[],
-  part: string,
-  isLogged: IsLogged,
-): boolean {
-  const key = makingStage(design, part);
-  return key !== undefined && (latest(stages, key)?.status === 'done' || isLogged(key));
 }
 
 function latest(stages: readonly PlannedStage[], key: string): PlannedStage | undefined {

@@ -2,9 +2,13 @@ import type { PieceDesign, Wait } from '#contract';
 import type { ClosingState, OpeningState, StageKind } from '#contract/names';
 import { impliedOrder } from '#runs';
 import { listAt, textAt, valueAt, type Value } from '../../form/values.js';
-import type { Times } from '../../look/times.js';
 import type { Words } from '../../words/words.js';
 import { conditionsOf } from './design-edits.js';
+
+/** How long something takes, as the reader writes it. */
+interface Lengths {
+  readonly length: (minutes: number) => string;
+}
 
 /** A condition that the kind of a stage brings. */
 export interface ImpliedCondition {
@@ -26,7 +30,7 @@ export interface StageConditions {
 export function stageConditions(
   content: Value,
   library: Words['library'],
-  { length }: Pick<Times, 'length'>,
+  { length }: Lengths,
 ): ReadonlyMap<string, StageConditions> {
   const lists = ['parts', 'stages', 'links', 'waits', 'without'] as const;
   const design = Object.fromEntries(lists.map((list) => [list, listAt(content, [list])]));
