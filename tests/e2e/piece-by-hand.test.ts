@@ -1,46 +1,16 @@
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PlannedStage } from '#contract';
 import { de } from '../../apps/web/words/de/index.js';
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { startBrowser } from './support/browser.js';
+import { Hand } from './support/hand.js';
 import { PAGES, shoot, signedIn } from './support/screens.js';
 
 const browser: Browser | null = await startBrowser();
 
 const { library, patterns, form, plan } = de;
 const MOST = 40;
-
-/** Enters by hand and counts: every field that is filled in, every choice made, every button pressed. */
-class Hand {
-  entries = 0;
-  constructor(private readonly page: Page) {}
-
-  async fill(name: string, text: string): Promise<void> {
-    this.entries += 1;
-    await this.shown(this.page.getByLabel(name, { exact: true })).fill(text);
-  }
-
-  async choose(name: string, label: string): Promise<void> {
-    this.entries += 1;
-    await this.shown(this.page.getByLabel(name, { exact: true })).selectOption({ label });
-  }
-
-  async press(name: string, role: 'button' | 'link' = 'button'): Promise<void> {
-    this.entries += 1;
-    await this.shown(this.page.getByRole('main').getByRole(role, { name, exact: true })).click();
-  }
-
-  async tick(name: string): Promise<void> {
-    this.entries += 1;
-    await this.page.getByRole('radio', { name }).check();
-  }
-
-  /** What is closed is there, but nobody could enter anything in it. */
-  private shown(found: Locator): Locator {
-    return found.filter({ visible: true }).first();
-  }
-}
 
 /** A base, a coat, a glaze, a filling and decor: on a phone, in German, with nothing but fields, choices and buttons. */
 describe.skipIf(browser === null)('a piece of five parts, entered by hand on a phone', () => {

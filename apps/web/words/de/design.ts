@@ -8,12 +8,6 @@ export const design: typeof english = {
   noName: '(noch ohne Namen)',
   partKind: 'Gemacht aus',
   partKinds: { batch: 'Seifenleim', 'melt-and-pour': 'Gießseife', decor: 'Dekor' },
-  newPart: { batch: 'Neuer Teil', 'melt-and-pour': 'Guss', decor: 'Dekor' },
-  newPartStage: {
-    batch: 'Rühren und gießen',
-    'melt-and-pour': 'Schmelzen und auftropfen',
-    decor: 'Dekor pressen',
-  },
   recipe: 'Rezept',
   mould: 'Form, die ihn hält',
   noMouldNeeded: 'keine',
@@ -136,7 +130,6 @@ export const design: typeof english = {
   stillOpen: (count) =>
     count === 1 ? '1 Angabe fehlt oder stimmt nicht' : `${count} Angaben fehlen oder stimmen nicht`,
   moreOfPart: 'Verluste, Farben und Weiteres',
-  moreOfStage: 'Geräte',
   portions: 'Farben, die zusammen gegossen werden',
   portionShare: 'Anteil daran; leer: der Rest',
   cavitiesPerPiece: 'Mulden für ein Stück',

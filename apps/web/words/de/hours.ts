@@ -43,7 +43,6 @@ export const hours: Words['hours'] = {
     'Zählt für die Vorhersagen: Seife wird im Warmen schneller fest und reift in trockener Luft schneller.',
   timeZone: 'Zeitzone der Werkstatt',
   weeks: 'Die nächsten vier Wochen',
-  weeksHint: 'Hell: Ihre Zeiten. Schraffiert: Ruhe. Ausgefüllt: Sitzungen der Pläne, wie sie jetzt sind.',
   weekOf: (day) => `Woche ab ${day}`,
   legend: { open: 'Ihre Zeiten', quiet: 'Ruhe', sitting: 'geplante Sitzung' },
   asText: 'Dasselbe als Tabelle',

@@ -31,7 +31,6 @@ export const lessons: Words['lessons'] = {
   width: (share) => `Vorhersagen für einen üblichen Ansatz sind ${share} genauer als ohne Ihr Protokoll.`,
   wider: 'Ihre Ansätze sind recht verschieden, darum sind die Vorhersagen noch nicht genauer.',
   axis: { quicker: 'schneller', usual: 'üblich', slower: 'langsamer' },
-  pictureOf: (title) => `${title}: die Vorhersage vorher und jetzt`,
   restsOn: (count) => (count === 1 ? 'Beruht auf 1 Ansatz' : `Beruht auf ${count} Ansätzen`),
   came: (share) => `kam bei ${share} der vorhergesagten Zeit`,
   notYetAt: (share) => `noch nicht bei ${share}`,

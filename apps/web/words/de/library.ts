@@ -155,7 +155,6 @@ export const library: Words['library'] = {
   waits: 'Mengen folgen, sobald stimmt, was markiert ist.',
   waitsFats: 'Mengen folgen, sobald jedes Fett seinen Anteil hat.',
   older: 'Diese Mengen sind von vorher; etwas ist markiert.',
-  lyeNow: 'Lauge',
   naoh: 'Ätznatron',
   koh: 'Ätzkali',
   waterNow: 'Wasser',
@@ -164,7 +163,6 @@ export const library: Words['library'] = {
   views: (concentration, ratio, ofFats) =>
     `Laugenkonzentration ${concentration}: ${ratio} Teile Wasser auf einen Teil Ätznatron, Wasser ${ofFats} der Fette.`,
   superfatRange: (low, used, high) => `Überfettung ${used}; je nach Charge Ihrer Fette ${low} bis ${high}.`,
-  superfatPicture: 'Überfettung je nach Charge der Fette',
   short: (odds) => `Reicht nicht: ${odds}.`,
   left: (likely, low, high) => `Übrig: etwa ${likely} (${low} bis ${high}).`,
   lossUsual: (loss) => `In der Schüssel bleiben wie üblich ${loss}.`,

@@ -28,7 +28,6 @@ export const patterns: typeof english = {
   joinHalves: 'Hälften zusammensetzen',
   piecesFromLoaf: 'Stücke aus einem Block',
   recipe: 'Rezept',
-  recipeHint: 'Für allen Leim daran. Danach kann jeder Teil ein anderes haben.',
   mould: 'Form',
   later: 'später wählen',
   newRecipe: 'Neues Rezept',

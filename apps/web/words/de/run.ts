@@ -21,7 +21,6 @@ export const run: Words['run'] = {
   nothingNext: 'Nichts ist mehr zu tun',
   ready: 'Wohl gereift',
   readyBand: (low, high) => `bei 8 von 10 solchen Läufen zwischen ${low} und ${high}`,
-  neverReady: 'braucht keine Reife',
   odds: 'Chance',
   counted: (count, of) => `${count} von ${of}`,
   noOdds: 'keine ohne Plan',

@@ -5,7 +5,6 @@ export const tide: Words['tide'] = {
   table: 'Gezeitentafel',
   summary: (stages, parts, from, to) =>
     `${stages} Arbeitsschritte auf ${parts} Bändern, von ${from} bis ${to}. Ein Band wächst, während seine Seife fest wird; sein Rand verschwimmt so weit, wie das unsicher ist. Eine Linse ist die Zeit, in der ein Schritt beginnen kann, am vollsten, wo es am besten ist.`,
-  toTable: 'Alles als Text: die Gezeitentafel',
   box: 'Gezeitenkarte. Pfeiltasten bewegen in der Zeit, Plus und Minus gehen näher heran und weiter weg. Tab führt zu den Schritten.',
   stages:
     'Arbeitsschritte, der Reihe nach. Pfeiltasten gehen von einem zum nächsten, Eingabe zeigt einen, M verschiebt ihn.',

@@ -40,7 +40,6 @@ export const hours = {
   roomHint: 'Used for the forecasts: soap sets faster in the warm and cures faster in dry air.',
   timeZone: 'Time zone of the workshop',
   weeks: 'The coming four weeks',
-  weeksHint: 'Light: your hours. Hatched: quiet. Solid: sittings of the plans as they are now.',
   weekOf: (day: string) => `Week of ${day}`,
   legend: { open: 'your hours', quiet: 'quiet', sitting: 'planned sitting' },
   asText: 'The same as a table',

@@ -29,7 +29,6 @@ export const lessons = {
   width: (share: string) => `Forecasts for a usual batch are ${share} closer than without your log.`,
   wider: 'Your batches differ much, so forecasts are no closer yet.',
   axis: { quicker: 'quicker', usual: 'usual', slower: 'slower' },
-  pictureOf: (title: string) => `${title}: the forecast before and now`,
   restsOn: (count: number) => (count === 1 ? 'Rests on 1 batch' : `Rests on ${count} batches`),
   came: (share: string) => `came at ${share} of the forecast time`,
   notYetAt: (share: string) => `not yet at ${share}`,

@@ -156,7 +156,6 @@ export const library = {
   waits: 'Amounts follow once what is marked is right.',
   waitsFats: 'Amounts follow once each fat has its share.',
   older: 'These are from before; something is marked.',
-  lyeNow: 'Lye',
   naoh: 'Sodium hydroxide',
   koh: 'Potassium hydroxide',
   waterNow: 'Water',
@@ -166,7 +165,6 @@ export const library = {
     `Lye concentration ${concentration}: ${ratio} parts of water to one of lye, water ${ofFats} of the fats.`,
   superfatRange: (low: string, used: string, high: string) =>
     `Superfat ${used}; by the lot of your fats ${low} to ${high}.`,
-  superfatPicture: 'Superfat by the lot of the fats',
   short: (odds: string) => `Runs short: ${odds}.`,
   left: (likely: string, low: string, high: string) => `Left over: about ${likely} (${low} to ${high}).`,
   lossUsual: (loss: string) => `With ${loss} left in the bowl, as is usual.`,

@@ -27,7 +27,6 @@ export const patterns = {
   joinHalves: 'Put the halves together',
   piecesFromLoaf: 'Pieces cut from one loaf',
   recipe: 'Recipe',
-  recipeHint: 'For all its batter. Each part can have another one afterwards.',
   mould: 'Mould',
   later: 'choose later',
   newRecipe: 'New recipe',

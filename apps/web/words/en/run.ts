@@ -20,7 +20,6 @@ export const run = {
   nothingNext: 'Nothing is left to do',
   ready: 'Likely cured',
   readyBand: (low: string, high: string) => `for 8 in 10 such runs between ${low} and ${high}`,
-  neverReady: 'needs no cure',
   odds: 'Odds',
   counted: (count: string, of: string) => `${count} in ${of}`,
   noOdds: 'none without a plan',

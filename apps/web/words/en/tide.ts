@@ -3,7 +3,6 @@ export const tide = {
   table: 'Tide table',
   summary: (stages: number, parts: number, from: string, to: string) =>
     `${stages} stages on ${parts} ribbons, from ${from} to ${to}. A ribbon grows as its soap firms; its edge blurs as far as that is uncertain. A lens is the time in which a stage may start, fullest where it is best.`,
-  toTable: 'All of it as text: the tide table',
   box: 'Tide chart. Arrow keys move in time, plus and minus come closer and go farther. Tab goes to the stages.',
   stages: 'Stages, in order. Arrow keys go from one to the next, Enter shows one, M moves it.',
   closer: 'Closer',
