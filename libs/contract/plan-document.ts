@@ -156,6 +156,7 @@ export const planChange = z
   .strictObject({
     run: key,
     stage: key,
+    title: text.optional().meta({ description: 'Of a stage that the later plan has no more' }),
     attempt: z.int(),
     change: z.enum(['added', 'removed', 'earlier', 'later', 'done', 'spoilt']),
     fromAt: instant.nullable(),

@@ -120,7 +120,9 @@ function Changes({ plan, run }: { readonly plan: Plan; readonly run: string }): 
       <ul>
         {plan.changes.map((change) => (
           <li key={`${change.stage} ${String(change.attempt)} ${change.change}`}>
-            <strong>{stages.find(({ key }) => key === change.stage)?.title ?? change.stage}</strong>{' '}
+            <strong>
+              {stages.find(({ key }) => key === change.stage)?.title ?? change.title ?? change.stage}
+            </strong>{' '}
             {words.changes[change.change](at(change.toAt), at(change.fromAt))}
             <br />
             <span className="small soft">

@@ -25,7 +25,8 @@ export function comparePlans(before: PlanDocument, after: PlanDocument): PlanCha
   }
   for (const [id, { run, stage }] of old) {
     if (fresh.has(id)) continue;
-    const base = { run, stage: stage.key, attempt: stage.attempt, fromAt: stage.startAt, toAt: null };
+    const { key, title, attempt, startAt: fromAt } = stage;
+    const base = { run, stage: key, title, attempt, fromAt, toAt: null };
     const code = after.status === 'planned' ? 'why.left-out' : 'why.no-plan';
     changes.push({ ...base, change: 'removed', why: [{ code }] });
   }

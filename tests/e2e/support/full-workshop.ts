@@ -62,6 +62,13 @@ export async function fullWorkshop(bench: TestApi): Promise<FullWorkshop> {
   const tartlets = demos.flatMap(({ file }) => file.runs).find(({ key: order }) => order === 'tartlets');
   const stuck = (await call('POST', '/api/runs', { ...tartlets, readyBy: '2026-12-01' })).run.id;
   advanceTo('2026-11-27T19:10:00Z');
+  for (const [stage, at] of [
+    ['lye-deep', '2026-11-25T18:42:00Z'],
+    ['lye-sand', '2026-11-25T18:54:00Z'],
+    ['lye-foam', '2026-11-25T19:06:00Z'],
+  ] as const) {
+    await log(begun, { kind: 'done', stage, at });
+  }
   await log(begun, { kind: 'done', stage: 'pour-deep', startedAt: FRIDAY, at: '2026-11-27T18:45:00Z' });
   const at = '2026-11-27T18:55:00Z';
   const slip = await log(begun, { kind: 'seen', part: 'deep', state: 'skinned', saw: 'already', at });

@@ -35,7 +35,7 @@ export function AcidProfile(): ReactNode {
           <div key={acid} className="acid">
             <NumberField
               path={[FIELD, acid]}
-              label={nameOf(acid) === acid ? acid : `${nameOf(acid)} ${acid}`}
+              label={nameOf(acid) === acid || !/^C\d/.test(acid) ? nameOf(acid) : `${nameOf(acid)} ${acid}`}
               unit="%"
               keep
             />

@@ -3,7 +3,7 @@ import type { Words } from '../en/index.js';
 export const pasting: Words['pasting'] = {
   title: 'Rezept einfügen',
   text: 'Rezept, je Zeile eine Zutat',
-  hint: 'Gramm, Prozent, Pfund oder Unzen. Nur Fette werden übernommen; Lauge und Wasser werden ausgerechnet.',
+  hint: 'Gewichte oder Prozente, wie sie dastehen. Nur Fette werden übernommen; Lauge und Wasser werden ausgerechnet.',
   example: 'Olivenöl 60 %\nKokosöl 40 %',
   read: 'Einlesen',
   found: (fats, look) =>
@@ -29,7 +29,7 @@ export const pasting: Words['pasting'] = {
   },
   noAmount: {
     none: (fat) => `${fat}: Die Menge fehlt.`,
-    'no-unit': (fat) => `${fat}: Schreiben Sie g, oz oder % hinter die Zahl.`,
+    'no-unit': (fat) => `${fat}: Schreiben Sie die Einheit oder % hinter die Zahl.`,
     'by-volume': (fat) => `${fat}: als Volumen angegeben. Abwiegen und das Gewicht schreiben.`,
     'out-of-range': (fat) => `${fat}: Die Menge ist 0 oder zu groß.`,
   },

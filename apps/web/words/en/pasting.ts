@@ -2,7 +2,7 @@
 export const pasting = {
   title: 'Paste a recipe',
   text: 'Recipe, one ingredient a line',
-  hint: 'Grams, per cent, pounds or ounces. Only fats are taken from it; lye and water are worked out.',
+  hint: 'Weights or per cent, as they stand. Only fats are taken from it; lye and water are worked out.',
   example: 'Olive oil 60%\nCoconut oil 40%',
   read: 'Read it',
   found: (fats: number, look: number) =>
@@ -32,7 +32,7 @@ export const pasting = {
   },
   noAmount: {
     none: (fat: string) => `${fat}: the amount is missing.`,
-    'no-unit': (fat: string) => `${fat}: write g, oz or % behind the number.`,
+    'no-unit': (fat: string) => `${fat}: write the unit or % behind the number.`,
     'by-volume': (fat: string) => `${fat}: told by volume. Weigh it and write the weight.`,
     'out-of-range': (fat: string) => `${fat}: the amount is 0 or too large.`,
   },
