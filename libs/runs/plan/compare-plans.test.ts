@@ -62,7 +62,9 @@ describe('the changes between two plans', () => {
 
   it('are what is left out, or cannot be planned any more', () => {
     const without = having((stage) => (stage.key === 'turn' ? [] : [stage]));
-    const removed = { ...about('turn'), fromAt: startOf('turn'), toAt: null, change: 'removed' };
+    const turn = about('turn');
+    const title = 'Turn';
+    const removed = { ...turn, title, fromAt: startOf('turn'), toAt: null, change: 'removed' };
     expect(comparePlans(plan, without)).toEqual([{ ...removed, why: [{ code: 'why.left-out' }] }]);
     expect(comparePlans(plan, { ...without, status: 'conflict' })).toEqual([
       { ...removed, why: [{ code: 'why.no-plan' }] },
