@@ -33,12 +33,7 @@ export function AcidProfile(): ReactNode {
       <div className="fields">
         {told.map((acid) => (
           <div key={acid} className="acid">
-            <NumberField
-              path={[FIELD, acid]}
-              label={nameOf(acid) === acid || !/^C\d/.test(acid) ? nameOf(acid) : `${nameOf(acid)} ${acid}`}
-              unit="%"
-              keep
-            />
+            <NumberField path={[FIELD, acid]} label={labelOf(acid, nameOf(acid))} unit="%" keep />
             <button
               type="button"
               className="icon-button"
@@ -57,7 +52,7 @@ export function AcidProfile(): ReactNode {
             <option value="">…</option>
             {free.map((acid) => (
               <option key={acid} value={acid}>
-                {nameOf(acid)} {acid}
+                {labelOf(acid, nameOf(acid))}
               </option>
             ))}
           </select>
@@ -68,4 +63,9 @@ export function AcidProfile(): ReactNode {
       </div>
     </section>
   );
+}
+
+/** Its name, and its number of carbons and double bonds where it goes by one. */
+function labelOf(acid: string, name: string): string {
+  return name === acid || !/^C\d/.test(acid) ? name : `${name} ${acid}`;
 }
