@@ -204,7 +204,7 @@ async function addToRecipe(page: Page): Promise<void> {
 /** A line of each sort that a pasted text may hold. */
 async function pasteRecipe(page: Page): Promise<void> {
   await page.getByText(pasting.title).click();
-  await page.getByLabel(pasting.text).fill('Olive 60%\nolvie 20%\nPalm\nPalm 5\nNaOH');
+  await page.getByLabel(pasting.text).fill('Zuzu\nPalm\nPalm 5\nNaOH');
   await press(page, pasting.read);
   await page.getByRole('list', { name: pasting.lines }).waitFor();
 }
