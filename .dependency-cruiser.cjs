@@ -14,8 +14,8 @@ const mayImport = {
 const pure = ['units', 'chemistry', 'clocks', 'planner', 'hours', 'contract', 'runs', 'words'];
 const packagesOfPure = { contract: ['zod'], hours: ['luxon'] };
 
-/** What is outside of a library sees of it; also the names of the contract alone, and one more language, or all. */
-const index = '^libs/([^/]+|contract/names|words/(de|all))/index[.]ts$';
+/** What is outside of a library sees of it; also the names of the contract alone, and one language, or all. */
+const index = '^libs/([^/]+|contract/names|words/(de|en|all))/index[.]ts$';
 const test = '[.]test[.]tsx?$';
 /** Reached by path once found, by bare name when it is not installed. */
 const fromPackage = (/** @type {string} */ name) => `(^|node_modules/)${name}(/|$)`;

@@ -1,11 +1,11 @@
-import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { QueryClientProvider, type QueryClient } from '@tanstack/react-query';
 import { lazy, Suspense, type ReactNode } from 'react';
 import { BrowserRouter, Route, Routes } from 'react-router';
-import { ApiError } from './api/client.js';
 import { Session } from './session/session.js';
 import { Frame } from './shell/frame.js';
 import { Loading, NothingHere } from './shell/states.js';
 import { WordsProvider } from './words-provider.js';
+import type { Said } from './words/words.js';
 
 const Now = lazy(() => import('./now/now-page.js'));
 const Runs = lazy(() => import('./run/runs-page.js'));
@@ -18,23 +18,16 @@ const Lessons = lazy(() => import('./lessons/lessons-page.js'));
 const Settings = lazy(() => import('./settings/settings-page.js'));
 const Background = lazy(() => import('./background.js'));
 
-/** A refusal will not change by asking again; a failure to reach the API may. */
-const queries = new QueryClient({
-  defaultOptions: {
-    // Whether there is a connection is told by asking: the service worker answers without one too.
-    mutations: { networkMode: 'always' },
-    queries: {
-      networkMode: 'always',
-      staleTime: 30_000,
-      retry: (failures, error) => !(error instanceof ApiError) && failures < 2,
-    },
-  },
-});
+interface AppProps {
+  /** What is said in the language that was chosen when the page was opened. */
+  readonly words: Said;
+  readonly queries: QueryClient;
+}
 
-export function App(): ReactNode {
+export function App({ words, queries }: AppProps): ReactNode {
   return (
     <QueryClientProvider client={queries}>
-      <WordsProvider>
+      <WordsProvider first={words}>
         <BrowserRouter>
           <Session>
             <Frame>

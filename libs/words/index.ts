@@ -1,6 +1,6 @@
 /**
- * Sentences at the edge: messages of the contract in a reader's language, units and time zone. English stands here;
- * other languages are entry points of their own (`#words/de`), so that a page fetches only what it shows.
+ * Sentences at the edge: messages of the contract in a reader's language, units and time zone. Each language is an entry
+ * point of its own (`#words/en`, `#words/de`), so that a page fetches only what it shows.
  */
 export * from './reader.js';
 export * from './words.js';
@@ -10,4 +10,3 @@ export * from './texts.js';
 export * from './with-texts.js';
 export * from './format/times.js';
 export * from './format/amounts.js';
-export { en } from './en/index.js';

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { shippedFats } from '#chemistry';
 import { rules } from '#clocks';
 import { clockRuleIds } from '#contract';
-import { en, textsFor } from './index.js';
+import { en } from './en/index.js';
+import { textsFor } from './index.js';
 import { de } from './de/index.js';
 
 const reader = { language: 'de', units: 'metric', timeZone: 'UTC' } as const;

@@ -40,6 +40,8 @@ export interface Names {
   readonly sources: Readonly<Partial<Record<string, string>>>;
   /** Shipped fats and materials with keys of their own; `Texts.titled` looks here. */
   readonly materials: Readonly<Record<keyof typeof materials, string>>;
+  /** The same in English, as they ship: a title that differs was given by somebody. */
+  readonly englishMaterials: Readonly<Record<keyof typeof materials, string>>;
 }
 
 export interface StateName {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { en, textsFor } from './index.js';
+import { en } from './en/index.js';
+import { textsFor } from './index.js';
 import { de } from './de/index.js';
 
 const english = textsFor({ language: 'en', units: 'metric', timeZone: 'Europe/Dublin' }, en);

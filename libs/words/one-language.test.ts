@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Message, Risk } from '#contract';
 import type { Issue } from '#units';
-import { en, textsFor, type Language } from '#words';
+import { textsFor, type Language } from '#words';
+import { en } from '#words/en';
 import { wordsOf } from '#words/all';
 import { messageSamples } from '../../tests/support/message-samples.js';
 import { foreignIn, type Wanted } from '../../tests/support/one-language.js';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RemedyMessage } from '#contract';
-import { en, textsFor } from './index.js';
+import { en } from './en/index.js';
+import { textsFor } from './index.js';
 import { de } from './de/index.js';
 
 const english = textsFor({ language: 'en', units: 'us', timeZone: 'Europe/Dublin' }, en);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { en, textsFor, withTexts } from './index.js';
+import { en } from './en/index.js';
+import { textsFor, withTexts } from './index.js';
 import { de } from './de/index.js';
 
 const english = textsFor({ language: 'en', units: 'us', timeZone: 'UTC' }, en);

@@ -1,7 +1,6 @@
 import type { Message, Risk } from '#contract';
 import { acceptedWith } from './format/accepted.js';
 import { amountsIn } from './format/amounts.js';
-import { materials } from './en/materials.js';
 import { lengthsWith } from './format/lengths.js';
 import { evidenceWith, readsWith, titledWith } from './format/reads.js';
 import { timesIn } from './format/times.js';
@@ -50,7 +49,7 @@ function makeTexts({ language, units, timeZone }: Reader, words: Words): Texts {
     ...lengths,
     ...acceptedWith(words.accepted, writers),
     read: readsWith(words.names, amounts),
-    titled: titledWith(words.names, materials),
+    titled: titledWith(words.names),
     behaviourOf: (fat, english) => inDegrees(words.names.fatBehaviours[fat] ?? english),
     and: list('conjunction'),
     or,

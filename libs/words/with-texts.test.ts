@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { en, withTexts } from './index.js';
+import { en } from './en/index.js';
+import { withTexts } from './index.js';
 import { de } from './de/index.js';
 
 const reader = { language: 'en', units: 'metric', timeZone: 'UTC' } as const;

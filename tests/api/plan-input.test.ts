@@ -9,7 +9,8 @@ import {
 } from '#contract';
 import { referencedBy, planRuns, readPlanInput, withRecipes, type RecipeChange, type RunsInput } from '#runs';
 import { minuteOfIso, type Result } from '#units';
-import { en, withTexts } from '#words';
+import { withTexts } from '#words';
+import { en } from '#words/en';
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 

@@ -10,6 +10,7 @@ export default {
     'apps/api/docs/write-document.ts',
     'apps/api/compute/worker.ts',
     'apps/web/offline/service-worker.ts',
+    'apps/web/early-words.ts',
     'prisma/generate.cjs',
     'tests/bench/*.ts',
     'tests/mutate/*.mjs',

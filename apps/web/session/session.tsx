@@ -1,4 +1,4 @@
-import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { queryOptions, useQuery, useQueryClient } from '@tanstack/react-query';
 import { createContext, use, type ReactNode } from 'react';
 import { answered, api, ApiError, type Schemas } from '../api/client.js';
 import { usePreference } from '../preferences/preferences.js';
@@ -11,10 +11,13 @@ const SessionContext = createContext<SessionFacts | null>(null);
 /** What was known last time, so that a page can be read without a connection. */
 const KEY = 'benchtide.session';
 
+/** Who is signed in here. */
+export const sessionQuery = queryOptions({ queryKey: ['session'], queryFn: whoAmI, staleTime: Infinity });
+
 /** Lets in who is signed in; asks all others for their code. */
 export function Session({ children }: { readonly children: ReactNode }): ReactNode {
   const queries = useQueryClient();
-  const asked = useQuery({ queryKey: ['session'], queryFn: whoAmI, staleTime: Infinity });
+  const asked = useQuery(sessionQuery);
   const { data, error, failureReason, refetch } = asked;
   // The first failure is enough to go on with what was known; the next tries need not be waited for.
   const known =

@@ -1,6 +1,6 @@
 import { createContext, use } from 'react';
-import { en as english, type Language, type Words as Sentences } from '#words';
-import { en, type Words } from './en/index.js';
+import type { Language, Words as Sentences } from '#words';
+import type { Words } from './en/index.js';
 
 export { languages, type Language } from '#words';
 export type { Words };
@@ -12,26 +12,43 @@ export interface Said {
   readonly sentences: Sentences;
 }
 
-/** English is there from the start. */
-export const said: Said = { language: 'en', words: en, sentences: english };
+export const WordsContext = createContext<Said | null>(null);
 
-export const WordsContext = createContext<Said>(said);
+/** All that is said in the language that was chosen. @throws outside of the page */
+export function useSaid(): Said {
+  const said = use(WordsContext);
+  if (said === null) throw new Error('no language was loaded');
+  return said;
+}
 
 /** The texts in the language that was chosen. */
 export function useWords(): Words {
-  return use(WordsContext).words;
+  return useSaid().words;
 }
 
 export function useLanguage(): Language {
-  return use(WordsContext).language;
+  return useSaid().language;
 }
 
-/** Other languages than English are fetched when they are wanted. */
+/** Fetches a language: no page brings along one that it does not show. */
 export async function loadWords(language: Language): Promise<Said> {
-  if (language === 'en') return said;
-  const [{ de: words }, { de: sentences }] = await Promise.all([
-    import('./de/index.js'),
-    import('#words/de'),
-  ]);
+  const [words, sentences] = await loaders[language]();
   return { language, words, sentences };
 }
+
+const loaders: Readonly<Record<Language, () => Promise<readonly [Words, Sentences]>>> = {
+  en: async () => {
+    const [{ en: words }, { en: sentences }] = await Promise.all([
+      import('./en/index.js'),
+      import('#words/en'),
+    ]);
+    return [words, sentences];
+  },
+  de: async () => {
+    const [{ de: words }, { de: sentences }] = await Promise.all([
+      import('./de/index.js'),
+      import('#words/de'),
+    ]);
+    return [words, sentences];
+  },
+};

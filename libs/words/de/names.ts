@@ -1,3 +1,4 @@
+import { materials as englishMaterials } from '../en/materials.js';
 import type { Names } from '../names.js';
 import { fatBehaviours } from './fat-behaviours.js';
 import { influences } from './influences.js';
@@ -12,6 +13,7 @@ export const names: Names = {
   rules,
   beyondRules,
   materials,
+  englishMaterials,
   fatBehaviours,
   sources,
   inputs: {

@@ -10,6 +10,7 @@ export const names: Names = {
   rules,
   beyondRules,
   materials,
+  englishMaterials: materials,
   // English stands in the tables of fats and rules.
   fatBehaviours: {},
   sources: {},

@@ -16,11 +16,8 @@ export function readsWith(
 }
 
 /** The name of a shipped fat or a material with a key of its own; a title that somebody gave stays as it is. */
-export function titledWith(
-  { materials }: Names,
-  english: Names['materials'],
-): (key: string, title: string) => string {
-  const [own, shipped] = [materials, english] as readonly Readonly<Record<string, string>>[];
+export function titledWith({ materials, englishMaterials }: Names): (key: string, title: string) => string {
+  const [own, shipped] = [materials, englishMaterials] as readonly Readonly<Record<string, string>>[];
   return (key, title) => (shipped?.[key] === title ? own?.[key] : undefined) ?? title;
 }
 

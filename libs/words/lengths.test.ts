@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { en, textsFor } from '#words';
+import { textsFor } from './index.js';
+import { en } from './en/index.js';
 
 const { duration } = textsFor({ language: 'en', units: 'metric', timeZone: 'UTC' }, en);
 
