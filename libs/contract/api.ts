@@ -75,6 +75,10 @@ export const planRequest = z
           'Open stages that are to start just then; refused where there is no such plan. Later plans move them as ' +
           'little as any other stage',
       }),
+    afresh: z.boolean().optional().meta({
+      description:
+        'As if there had been no plan: what is open may move anywhere. Absent: as little moves as can',
+    }),
   })
   .meta({ id: 'PlanRequest' });
 

@@ -96,7 +96,9 @@ export const cureCurve = z
         pieces: z.int(),
         massG: z.number().meta({ description: 'All of them together' }),
         pieceG: z.number(),
-        counts: z.boolean().meta({ description: 'false: something was put on the pieces after it' }),
+        counts: z.boolean().meta({
+          description: 'false: something was put on the pieces after it, or it is far off all others',
+        }),
       }),
     ),
     curve: z

@@ -73,7 +73,7 @@ export const newRun = runOrder
 const seen = { note: prose(2000).optional() };
 
 const confirmed = z.boolean().optional().meta({
-  description: 'The scales were read again: a mass far off its forecast is as they say',
+  description: 'Asked back and said again: a mass or a time far off its forecast is so',
 });
 
 const entryRef = line(64).min(1);
@@ -86,11 +86,13 @@ export const logEntry = z
       stage: key,
       startedAt: givenInstant.optional().meta({ description: 'Absent: `at` less the planned duration' }),
       at: givenInstant.meta({ description: 'When the stage was finished' }),
+      confirmed,
       ...seen,
     }),
     z.strictObject({
       kind: z.literal('not-yet'),
       stage: key.meta({ description: 'The stage that could not be done because the soap was not ready' }),
+      confirmed,
       at: givenInstant,
       ...seen,
     }),
@@ -131,6 +133,7 @@ export const logEntry = z
       since: givenInstant.optional().meta({
         description: 'When its clock started: lye-in for a state of the batter; else the log says',
       }),
+      confirmed,
       at: givenInstant,
       ...seen,
     }),

@@ -101,7 +101,7 @@ interface BegunRun {
 function beginRun(run: ResolvedRun, input: RunsInput): BegunRun {
   const numbered = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
   const clocks = clocksOf(run, input.workshop);
-  const folded = foldLog(run, numbered, clocks);
+  const folded = foldLog(run, numbered);
   const logIssues = underEntries(['log'], folded.issues, (place) => numbered[place]?.i ?? 0);
   const { progress } = folded;
   const isDone = (stage: string): boolean => latestAttempt(progress, stage)?.status === 'done';

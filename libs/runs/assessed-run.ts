@@ -8,10 +8,14 @@ import { mixedTogether } from './input/mixed-together.js';
 import { leadsTo } from './input/stage-order.js';
 import { freeingStage, makingStage, sharersOf, type ResolvedRun } from './input/resolve-run.js';
 
-/** A run, where it stands, and how its parts are forecast. */
-export interface RunState {
+/** A run and where it stands by its log. */
+export interface LoggedRun {
   readonly run: ResolvedRun;
   readonly progress: RunProgress;
+}
+
+/** A run, where it stands, and how its parts are forecast. */
+export interface RunState extends LoggedRun {
   readonly clocks: ReadonlyMap<string, PartClocks>;
 }
 
@@ -62,7 +66,7 @@ export function drawOf(run: ResolvedRun, part: string, state: StateId): string {
  * Whether a stage goes when its part is dropped: the making always, the rest unless another part shares the mould,
  * which must still be unmoulded, turned and stamped.
  */
-function isLeftOut({ run, progress }: RunState, stage: Stage): boolean {
+function isLeftOut({ run, progress }: LoggedRun, stage: Stage): boolean {
   if (!progress.dropped.has(stage.part)) return false;
   // A batch is prepared as long as any part comes from it, whichever its stages name.
   if (stageKindFacts[stage.kind].prepares === true) {
@@ -79,7 +83,7 @@ function isLeftOut({ run, progress }: RunState, stage: Stage): boolean {
  * Whether a stage that prepares a batch, and of which the log tells nothing, must have been done: a part of the batch has
  * been made, or what comes later in its preparation is done. Not so once the batch is to be made again.
  */
-function isOvertaken({ run, progress }: RunState, { stage, status, attempt }: StageAttempt): boolean {
+function isOvertaken({ run, progress }: LoggedRun, { stage, status, attempt }: StageAttempt): boolean {
   const { design } = run;
   if (status !== 'open' || stageKindFacts[stage.kind].prepares !== true) return false;
   const batch = new Set(mixedTogether(design, stage.part).map(({ key }) => key));
@@ -98,7 +102,7 @@ function isOvertaken({ run, progress }: RunState, { stage, status, attempt }: St
 }
 
 /** The attempts that the network is about: the latest at each stage, without dropped parts. */
-export function liveAttempts(assessed: RunState): StageAttempt[] {
+export function liveAttempts(assessed: LoggedRun): StageAttempt[] {
   return assessed.progress.attempts.filter(
     (a) =>
       latestAttempt(assessed.progress, a.stage.key) === a &&
@@ -107,13 +111,13 @@ export function liveAttempts(assessed: RunState): StageAttempt[] {
 }
 
 /** The attempt at the stage that makes a part; undefined where the part is dropped and was never made. */
-export function makingAttempt(assessed: RunState, part: string): StageAttempt | undefined {
+export function makingAttempt(assessed: LoggedRun, part: string): StageAttempt | undefined {
   const making = makingStage(assessed.run.design, part);
   return making === undefined ? undefined : liveAttempts(assessed).find((a) => a.stage.key === making.key);
 }
 
 /** Where the cure of each batch part begins: at its unmoulding, or when it was made if it has no mould. */
-export function cureStarts(assessed: RunState): { readonly part: string; readonly attempt: StageAttempt }[] {
+export function cureStarts(assessed: LoggedRun): { readonly part: string; readonly attempt: StageAttempt }[] {
   const live = liveAttempts(assessed);
   return assessed.run.design.parts.flatMap((part) => {
     if (part.kind !== 'batch' || assessed.progress.dropped.has(part.key)) return [];

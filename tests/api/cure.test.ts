@@ -99,8 +99,16 @@ describe('the cure of a lot over HTTP', () => {
     }
     expect(await cure()).toEqual(before);
     const slip = await log({ ...weighIn(26, 13_610), confirmed: true });
-    expect((await cure()).readings).toHaveLength(before.readings.length + 1);
-    await log({ kind: 'take-back', entry: slip.id, at: dayAfter(26) });
+    const after = await cure();
+    expect(after.readings.at(-1)).toMatchObject({ massG: 13_610, counts: false });
+    // A slip bends no forecast, and the right weighing after it is not blamed for it.
+    expect(after.cure.readyDays).toEqual(before.cure.readyDays);
+    const right = await log(weighIn(27, 1359));
+    expect((await cure()).readings.at(-1)).toMatchObject({ massG: 1359, counts: true });
+    expect((await cure()).cure.note).toBeUndefined();
+    for (const { id } of [right, slip]) {
+      await log({ kind: 'take-back', entry: id, at: dayAfter(27) });
+    }
     expect(await cure()).toEqual(before);
   });
 

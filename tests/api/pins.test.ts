@@ -32,6 +32,13 @@ describe('a stage that is put elsewhere', () => {
     expect(stageOf(again, 'turn')?.startAt).toBe(startAt);
   });
 
+  it('goes back where it is best once the run is planned afresh', async () => {
+    const afresh = await bench.call('POST', `/api/runs/${runId}/plan`, { afresh: true });
+    const plan = planRevision.parse(afresh.body);
+    expect(stageOf(plan, 'turn')?.startAt).toBe(stageOf(first, 'turn')?.startAt);
+    expect(plan.changes).toMatchObject([{ stage: 'turn', change: 'earlier' }]);
+  });
+
   it('is refused with the reasons where it cannot be, and the plan stays', async () => {
     const before = (await bench.call('GET', `/api/runs/${runId}/plan`)).body;
     // Half past three at night is in nobody's hours here.

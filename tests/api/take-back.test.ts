@@ -55,3 +55,30 @@ describe('taking an entry back', () => {
     expect(Math.min(...moved)).toBeGreaterThanOrEqual(0);
   });
 });
+
+it('asks back where a stage was done long before the soap can have been ready, and takes it once it is confirmed', async () => {
+  const runs = await bench.call('GET', '/api/runs');
+  const begun = await bench.call('POST', '/api/runs', {
+    ...runs.body[0].order,
+    key: 'early',
+    title: 'Early',
+    readyBy: undefined,
+  });
+  const early = (begun.body as CreatedRun).run.id;
+  const tell = (entry: object) => bench.call('POST', `/api/runs/${early}/log`, entry);
+  for (const [stage, at] of [
+    ['pour-deep', '2026-11-29T10:00:00Z'],
+    ['pour-sand', '2026-11-29T12:00:00Z'],
+    ['press-shells', '2026-11-29T12:40:00Z'],
+  ]) {
+    bench.clock.advance((Date.parse(at!) - bench.clock.now().getTime()) / 60_000);
+    expect((await tell({ kind: 'done', stage, at })).status).toBe(201);
+  }
+  bench.clock.advance(60);
+  const slip = { kind: 'done', stage: 'unmould', at: '2026-11-29T13:30:00Z' };
+  const asked = await tell(slip);
+  expect(asked.status).toBe(422);
+  expect(asked.body.issues).toMatchObject([{ code: 'log.time-doubtful', path: 'at' }]);
+  expect(asked.body.issues[0].message).toMatch(/“firm enough to unmould” after 78 min\? .* was expected\./);
+  expect((await tell({ ...slip, confirmed: true })).status).toBe(201);
+});

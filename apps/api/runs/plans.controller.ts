@@ -41,7 +41,7 @@ export class PlansController {
 
   @Post('runs/:id/plan')
   @Documents({
-    summary: 'Plans the run anew as of now, moving as little as it can',
+    summary: 'Plans the run anew as of now: as little moves as can, or all of it may',
     answer: planRevision,
     status: 201,
     problems: [404, 409, 422, 503],

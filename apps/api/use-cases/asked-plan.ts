@@ -21,7 +21,7 @@ export function askedPlan(
   { compute, clock }: Pick<Services, 'compute' | 'clock'>,
   workshopId: string,
   runId: string,
-  { seed, pins }: PlanRequest,
+  { seed, pins, afresh }: PlanRequest,
 ): PlanningChange<Seen, PlannedRun, null, PlanView> {
   return {
     ...{ urgency: 1, runId },
@@ -33,7 +33,7 @@ export function askedPlan(
       return { run, input, before, now: clock.now(), pins: put };
     },
     plan: async ({ input, before, now, pins: put }) =>
-      planRun(compute, workshopId, { input, before, now, seed, pins: put }),
+      planRun(compute, workshopId, { input, before, now, seed, pins: put, afresh }),
     async store(tx, { run, now }, made, { key, held }) {
       const answer = key && { ...key, status: 201, response: () => null };
       const saved = await storePlan(tx, { run, cause: { code: 'cause.asked' }, now, held }, made, {

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Schemas } from '../api/client.js';
 import { useTimes, type Times } from '../look/times.js';
 import { Sentences } from '../look/sentence.js';
+import { isAskedBack } from '../offline/asked-back.js';
 import { RefusalText } from '../offline/refusal-text.js';
 import { useWords, type Words } from '../words/words.js';
 import type { Logged, Logging } from './use-logging.js';
@@ -9,9 +10,11 @@ import type { Logged, Logging } from './use-logging.js';
 /** What came of the last entry: the API's own words, what moved, and the way back. */
 export function AnswerNote({ logging }: { readonly logging: Logging }): ReactNode {
   const { now } = useWords();
-  const { last, undo, dismiss } = logging;
+  const { last, undo, confirm, dismiss } = logging;
   const status = last?.outcome?.status;
   const canUndo = (status === 'sent' && last?.entry.kind !== 'take-back') || status === 'waiting';
+  const outcome = last?.outcome;
+  const isAsked = outcome?.status === 'refused' && isAskedBack(outcome.refusal.issues);
   return (
     <div className="said" role="status">
       {last !== undefined && (
@@ -26,6 +29,11 @@ export function AnswerNote({ logging }: { readonly logging: Logging }): ReactNod
               <button type="button" className="button main" onClick={dismiss}>
                 {now.answer.ok}
               </button>
+              {isAsked && (
+                <button type="button" className="button" onClick={confirm}>
+                  {now.answer.itWasSo}
+                </button>
+              )}
               {canUndo && (
                 <button type="button" className="button" onClick={undo}>
                   {now.answer.undo}
@@ -61,7 +69,8 @@ function Said({ logged: { outcome } }: { readonly logged: Logged }): ReactNode {
     case 'refused':
       return (
         <p>
-          {now.answer.refused} <RefusalText refusal={outcome.refusal} />
+          {!isAskedBack(outcome.refusal.issues) && now.answer.refused}{' '}
+          <RefusalText refusal={outcome.refusal} />
         </p>
       );
   }

@@ -3,6 +3,7 @@ import { useState, type ReactNode } from 'react';
 import type { RunPlan } from '#contract';
 import { StagePieces } from '../look/stage-pieces.js';
 import { useNow, useTimes } from '../look/times.js';
+import { Confirm } from '../shell/confirm.js';
 import { useWords } from '../words/words.js';
 import type { BenchStage } from './bench-view.js';
 import { timingOf } from './countdown.js';
@@ -60,6 +61,9 @@ export function StageCard({
   );
 }
 
+/** So long before a stage opens, “done” is more likely a slip of the finger. */
+const EARLY_MS = 60 * 60_000;
+
 function Actions({
   bench: { runId, stage, canBeNotFirm },
   plan,
@@ -70,8 +74,9 @@ function Actions({
   readonly logging: Logging;
 }): ReactNode {
   const { now } = useWords();
-  // What is not open yet may be logged, but does not ask to be.
-  const isAhead = timingOf(stage, useNow(10_000)).kind === 'ahead';
+  const times = useTimes();
+  const timing = timingOf(stage, useNow(10_000));
+  const isEarly = timing.kind === 'ahead' && timing.opensIn > EARLY_MS;
   const [asked, setAsked] = useState<'times' | 'mishap'>();
   const close = (): void => setAsked(undefined);
   const about = (action: string): string => now.about(action, stage.title);
@@ -79,14 +84,31 @@ function Actions({
     logging.log(runId, { kind, stage: stage.key, at: instantNow() });
   return (
     <div className="actions">
-      <button
-        type="button"
-        className={isAhead ? 'button wide' : 'button main wide'}
-        aria-label={about(now.done)}
-        onClick={say('done')}
-      >
-        <Check size={24} aria-hidden /> {now.done}
-      </button>
+      {isEarly ? (
+        <Confirm
+          className="button wide"
+          label={
+            <>
+              <Check size={24} aria-hidden /> {now.done}
+            </>
+          }
+          name={about(now.done)}
+          ask={now.early.ask(times.dayTime(stage.opensAt))}
+          yes={now.early.yes}
+          no={now.early.no}
+          onYes={say('done')}
+        />
+      ) : (
+        <button
+          type="button"
+          // What is not open yet may be logged, but does not ask to be.
+          className={timing.kind === 'ahead' ? 'button wide' : 'button main wide'}
+          aria-label={about(now.done)}
+          onClick={say('done')}
+        >
+          <Check size={24} aria-hidden /> {now.done}
+        </button>
+      )}
       {canBeNotFirm && (
         <button type="button" className="button" aria-label={about(now.notFirm)} onClick={say('not-yet')}>
           <Hand size={20} aria-hidden /> {now.notFirm}

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { LogEntry } from '#contract';
 import type { Schemas } from '../api/client.js';
+import { confirmedEntry } from '../offline/asked-back.js';
 import { discardEntry, logEntry, type LogOutcome } from '../offline/log-queue.js';
 import { whenSent } from '../offline/queue-news.js';
 import { serverNow } from '../api/server-time.js';
@@ -19,6 +20,8 @@ export interface Logging {
   /** @param entry its `at` is the moment of the tap */
   readonly log: (runId: string, entry: LogEntry) => void;
   readonly undo: () => void;
+  /** Sends again what was asked back, now as confirmed. */
+  readonly confirm: () => void;
   readonly dismiss: () => void;
 }
 
@@ -56,7 +59,12 @@ export function useLogging(): Logging {
       });
     }
   };
-  return { last, log, undo, dismiss: () => setLast(undefined) };
+  const confirm = (): void => {
+    const { runId, entry, outcome } = last ?? {};
+    if (runId === undefined || entry === undefined || outcome?.status !== 'refused') return;
+    void discardEntry(outcome.id).then(() => log(runId, confirmedEntry(entry)));
+  };
+  return { last, log, undo, confirm, dismiss: () => setLast(undefined) };
 }
 
 /** The entry that makes another count as never written. */

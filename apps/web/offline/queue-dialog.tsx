@@ -5,6 +5,7 @@ import { useTimes } from '../look/times.js';
 import { Confirm } from '../shell/confirm.js';
 import { Dialog } from '../shell/dialog.js';
 import { useWords, type Words } from '../words/words.js';
+import { confirmedEntry, isAskedBack } from './asked-back.js';
 import { CorrectTime } from './correct-time.js';
 import { correctEntry, discardEntry, sendWaiting } from './log-queue.js';
 import type { QueuedEntry } from './queue-order.js';
@@ -44,12 +45,13 @@ function Queued({
   readonly queued: QueuedEntry;
   readonly queue: readonly QueuedEntry[];
 }): ReactNode {
-  const { offline } = useWords();
+  const { offline, now } = useWords();
   const times = useTimes();
   const plan = useQueryClient().getQueryData<Schemas['PlanRevision']>(['plan', queued.runId]);
   const [isCorrecting, setCorrecting] = useState(false);
   const { id, entry, refusal, runId, place } = queued;
   const isHeld = queue.some((other) => other.refusal && other.runId === runId && other.place < place);
+  const isAsked = isAskedBack(refusal?.issues);
   const title = entryText(entry, plan?.document, offline);
   return (
     <li className={refusal === undefined ? '' : 'wrong'}>
@@ -71,8 +73,12 @@ function Queued({
       <p className="row">
         {refusal !== undefined && (
           <>
-            <button type="button" className="button" onClick={() => void correctEntry(id, entry)}>
-              {offline.tryAgain}
+            <button
+              type="button"
+              className="button"
+              onClick={() => void correctEntry(id, isAsked ? confirmedEntry(entry) : entry)}
+            >
+              {isAsked ? now.answer.itWasSo : offline.tryAgain}
             </button>
             <button type="button" className="button" onClick={() => setCorrecting(true)}>
               {offline.correct}

@@ -37,23 +37,26 @@ export default function PlansView({ run, plan }: RunProps): ReactNode {
 function PlanAnew({ id }: { readonly id: string }): ReactNode {
   const { anew } = useWords().run;
   const replanned = useReplanned(id);
-  const { mutate, isPending, isSuccess, error } = useMutation({
-    mutationFn: () =>
+  const { mutate, isPending, isSuccess, error, variables } = useMutation({
+    mutationFn: (afresh: boolean) =>
       answered(
         api.POST('/api/runs/{id}/plan', {
           params: { path: { id }, header: { 'Idempotency-Key': newId() } },
-          body: {},
+          body: { afresh },
         }),
       ),
     onSuccess: replanned,
   });
   return (
     <div className="row">
-      <button type="button" className="button" disabled={isPending} onClick={() => mutate()}>
+      <button type="button" className="button" disabled={isPending} onClick={() => mutate(false)}>
         {isPending ? anew.doing : anew.ask}
       </button>
-      <span role="status">{isSuccess && anew.done}</span>
-      {error !== null && <Failed error={error} again={() => mutate()} />}
+      <button type="button" className="button" disabled={isPending} onClick={() => mutate(true)}>
+        {anew.afresh}
+      </button>
+      <span role="status">{isSuccess && (variables ? anew.doneAfresh : anew.done)}</span>
+      {error !== null && <Failed error={error} again={() => mutate(variables ?? false)} />}
     </div>
   );
 }

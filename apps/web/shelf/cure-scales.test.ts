@@ -27,6 +27,14 @@ describe('the room of a cure picture', () => {
     expect(span.grams[1]).toBeLessThan(109);
   });
 
+  it('is not squeezed by a reading that does not count and is far off', () => {
+    const slip = (pieceG: number) => ({ ...reading(5, pieceG), counts: false });
+    const gramsWith = (...more: ReturnType<typeof slip>[]) =>
+      cureSpan({ readings: [reading(2, 100), ...more, reading(9, 96)], curve: [], cure: {} }).grams;
+    expect(gramsWith(slip(980), slip(9.8))).toEqual(gramsWith());
+    expect(gramsWith(slip(120))[1]).toBeGreaterThan(120);
+  });
+
   it('has some height for a single weigh-in', () => {
     const { days, grams } = cureSpan({ readings: [reading(0.5, 80)], curve: [], cure: {} }, 0.5);
     expect(grams[1] - grams[0]).toBeGreaterThan(0.5);

@@ -1,5 +1,7 @@
 import type { Schemas } from '../api/client.js';
 
+type Reading = Schemas['CureCurve']['readings'][number];
+
 type Cure = Pick<Schemas['CureCurve'], 'readings' | 'curve'> & {
   readonly cure: Pick<Schemas['CureCurve']['cure'], 'readyDays'>;
 };
@@ -24,7 +26,7 @@ export function cureSpan({ readings, curve, cure }: Cure, ...others: readonly nu
   const first = Math.min(...readings.map((each) => each.days));
   const drawn = curve.filter((point) => point.days >= first);
   const grams = [
-    ...readings.map(({ pieceG }) => pieceG),
+    ...readings.filter((each) => isNear(each, readings)).map(({ pieceG }) => pieceG),
     ...drawn.flatMap(({ pieceG }) => [pieceG.low, pieceG.high]),
   ];
   const [low, high] = [Math.min(...grams), Math.max(...grams)];
@@ -34,6 +36,13 @@ export function cureSpan({ readings, curve, cure }: Cure, ...others: readonly nu
     days: [0, Math.max(...days, cure.readyDays?.high ?? 0, 1)],
     grams: [low - margin, high + margin],
   };
+}
+
+/** One that counts, or that the same picture can show: a slip of a digit would squeeze all others into a line. */
+function isNear({ counts, pieceG }: Reading, readings: readonly Reading[]): boolean {
+  const counted = readings.filter((each) => each.counts).map((each) => each.pieceG);
+  if (counts || counted.length === 0) return true;
+  return pieceG <= 2 * Math.max(...counted) && pieceG >= Math.min(...counted) / 2;
 }
 
 /** One point of the curve for each week, for the table: the nearest that there is. */

@@ -4,6 +4,7 @@ import { ApiError, type Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-time.js';
 import { readNumber, writeNumber } from '../form/numbers.js';
 import { useAmounts } from '../look/amounts.js';
+import { isAskedBack } from '../offline/asked-back.js';
 import { useLogEntry } from '../offline/use-log-entry.js';
 import { Failed } from '../shell/states.js';
 import { Sentences } from '../look/sentence.js';
@@ -105,7 +106,7 @@ export function WeighInForm({
 /** Whether the API asks back rather than refuses: the mass is hard to believe. */
 function isDoubt(error: Error | null): boolean {
   const issues = error instanceof ApiError ? (error.problem?.issues ?? []) : [];
-  return issues.length > 0 && issues.every(({ code }) => code === 'log.weigh-in-doubtful');
+  return isAskedBack(issues);
 }
 
 /** Whether the fields still hold what was asked about. */

@@ -112,20 +112,6 @@ describe('what is seen of the batch that is there', () => {
   it.each([
     ['of a part that is not made', firm('just-now', 5), [], 'log.clock-not-started'],
     ['before its clock started', firm('just-now', -1), poured, 'log.before-clock'],
-    ['a year late: a slip of the date', firm('just-now', 365 * 24), poured, 'log.seen-implausible'],
-    [
-      'of batter, with lye-in in another age',
-      {
-        kind: 'seen',
-        part: 'sand',
-        state: 'medium-trace',
-        saw: 'just-now',
-        since: '1901-01-01T00:00:00Z',
-        at: after(0),
-      },
-      poured,
-      'log.seen-implausible',
-    ],
     [
       'of a coat in what was poured',
       { kind: 'seen', part: 'sand', state: 'coat-turnable', saw: 'already', at: after(9) },

@@ -1,10 +1,13 @@
-import type { RunFile } from '#contract';
+import type { Learned, RunFile } from '#contract';
 import { failed, isNonEmpty, ok, under, type Issue, type Result } from '#units';
 import { learnedFrom } from '../learned/learned-from.js';
 import { teachingsOf } from '../learned/teachings-of.js';
 import { assessRuns } from '../assess-runs.js';
 import { checkInput } from '../input/check-input.js';
 import type { PastRun, RunsInput } from '../input/input.js';
+import { clocksOf } from '../clocks/forecast-clocks.js';
+import { taughtClocks } from '../clocks/taught-clocks.js';
+import { askTimes } from '../log/ask-times.js';
 import { askWeighIns } from '../log/ask-weigh-ins.js';
 import { unknownName } from '../input/name-issues.js';
 import { resolveRuns } from '../input/resolve-run.js';
@@ -23,10 +26,11 @@ function repeated({ runs, earlier }: RunFile): Issue[] {
 }
 
 /** What a log in a file has to confirm first. Of runs that are over nothing is asked: their day has come. */
-function askedOf(input: RunsInput): Issue[] {
+function askedOf(input: RunsInput, learned: Learned): Issue[] {
   return resolveRuns(input).flatMap((run) => {
     const lines = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
-    return askWeighIns(run, lines).map((issue) => {
+    const clocks = taughtClocks(run, clocksOf(run, input.workshop), learned);
+    return [...askWeighIns(run, lines), ...askTimes(run, lines, clocks)].map((issue) => {
       const [place, ...rest] = issue.path;
       return { ...issue, path: ['log', lines[Number(place)]?.i ?? 0, 'entry', ...rest] };
     });
@@ -48,9 +52,6 @@ export function runFileInput(file: RunFile): Result<RunsInput> {
   if (isNonEmpty(issues)) return failed(...issues);
   // What is wrong with the rest is told by whatever is asked of it; nothing can be learned by it.
   if (checkInput(input).length > 0) return ok(input);
-  const asked = askedOf(input);
-  if (isNonEmpty(asked)) return failed(...asked);
-  if (past.length === 0) return ok(input);
   const told = past.map((run) => teachingsOf(run, workshop));
   const untrue = told.flatMap((run, i) => under(['earlier', i, 'log'], run.issues));
   if (untrue.length > 0) {
@@ -59,5 +60,8 @@ export function runFileInput(file: RunFile): Result<RunsInput> {
     if (isNonEmpty(all)) return failed(...all);
   }
   const teachings = told.map((run) => run.teachings);
-  return ok({ ...input, learned: learnedFrom(teachings), teachings });
+  const learned = learnedFrom(teachings);
+  const asked = askedOf(input, learned);
+  if (isNonEmpty(asked)) return failed(...asked);
+  return past.length === 0 ? ok(input) : ok({ ...input, learned, teachings });
 }

@@ -24,7 +24,7 @@ export function teachingsOf(
   const then = past.room === undefined ? workshop : { ...workshop, room: past.room };
   const run = workingsOfPast(past, then);
   const clocks = clocksOf(run, then);
-  const { progress, issues } = foldLog(run, past.log, clocks);
+  const { progress, issues } = foldLog(run, past.log);
   return {
     teachings: runTeachings({ run: withoutParts(run, progress.dropped), progress, clocks }),
     issues: underEntries([], issues),

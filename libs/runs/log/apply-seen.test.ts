@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import type { LogEntry, SoapState } from '#contract';
 import { isoInstant, minute, minuteOfIso, type Issue } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
-import type { PartClocks } from '../clocks/forecast-clocks.js';
 import { resolveRuns } from '../input/resolve-run.js';
 import { foldLog, type FoldedLog } from './fold-log.js';
 
@@ -16,15 +15,10 @@ const under: LogEntry = { kind: 'done', stage: 'pour-under', at: '2026-11-27T18:
 const over: LogEntry = { kind: 'done', stage: 'pour-over', at: POURED };
 const unmould: LogEntry = { kind: 'done', stage: 'unmould', at: FREED };
 
-/** Firm after 1000 minutes, give or take a tenth in logarithms. */
-const forecast = { medianMin: 1000, sigma: 0.1 };
-const clocks = new Map([['over', new Map([['firm', forecast]]) as unknown as PartClocks]]);
-
 function folded(...entries: LogEntry[]): FoldedLog {
   return foldLog(
     cups!,
     entries.map((entry) => ({ entry })),
-    clocks,
   );
 }
 
@@ -53,7 +47,7 @@ describe('a look at a part', () => {
     const [run] = resolveRuns({ ...file, designs: [design] });
     for (const part of ['lid', 'spare', 'shell']) {
       const line = { entry: { ...look('firm', 'already', FREED), part } as LogEntry };
-      expect(foldLog(run!, [line], clocks).issues).toEqual([
+      expect(foldLog(run!, [line]).issues).toEqual([
         {
           code: 'part.unknown',
           path: [0, 'part'],
@@ -127,39 +121,4 @@ describe('a look at a part', () => {
   });
 
   /** Five standard deviations are half a unit of the logarithm here: from 1000 e^-0.5 = 606.5 to 1000 e^0.5 = 1648.7. */
-  it.each([
-    ['not-yet', 1648, true],
-    ['not-yet', 1649, false],
-    ['not-yet', 1, true],
-    ['already', 607, true],
-    ['already', 606, false],
-    ['already', 9000, true],
-    ['just-now', 607, true],
-    ['just-now', 606, false],
-    ['just-now', 1648, true],
-    ['just-now', 1649, false],
-  ] as const)(
-    '%s is to be believed no further than five standard deviations off: %d min, %s',
-    (saw, min, ok) => {
-      const at = after(POURED, min);
-      const issues = issuesOf(under, over, look('firm', saw, at));
-      if (ok) expect(issues).toEqual([]);
-      else {
-        const [issue] = issues as [Issue & { leastMin: number; mostMin: number }];
-        expect(issue).toMatchObject({
-          code: 'log.seen-implausible',
-          value: at,
-          state: 'firm',
-          afterMin: min,
-        });
-        expect(issue.path).toEqual([2, 'at']);
-        expect(issue.leastMin).toBeCloseTo(606.53, 2);
-        expect(issue.mostMin).toBeCloseTo(1648.72, 2);
-      }
-    },
-  );
-
-  it('is believed where nothing is forecast', () => {
-    expect(issuesOf(under, over, look('skinned', 'not-yet', after(POURED, 90_000)))).toEqual([]);
-  });
 });

@@ -1,13 +1,12 @@
-import { states, zOf, type LogNormal } from '#clocks';
+import { states } from '#clocks';
 import type { LogEntry } from '#contract';
 import { minuteOfIso, type Issue } from '#units';
 import { unknownName } from '../input/name-issues.js';
-import { latestAttempt } from './run-progress.js';
+import { latestAttempt, type RunProgress } from './run-progress.js';
 import { countsFrom } from '../input/counts-from.js';
 import { comesInto } from '../input/states-of-parts.js';
-import { freeingStage, makingStage } from '../input/resolve-run.js';
+import { freeingStage, makingStage, type ResolvedRun } from '../input/resolve-run.js';
 import { startingStage } from '../input/stage-order.js';
-import type { RunState } from '../assessed-run.js';
 import type { LogPlace } from './effective-log.js';
 
 /**
@@ -16,7 +15,8 @@ import type { LogPlace } from './effective-log.js';
  * the cure, from the making of the part for the rest.
  */
 export function applySeen(
-  { run, progress, clocks }: RunState,
+  run: ResolvedRun,
+  progress: RunProgress,
   entry: Extract<LogEntry, { kind: 'seen' }>,
   { at, ref, place }: LogPlace,
 ): Issue[] {
@@ -36,10 +36,6 @@ export function applySeen(
   const from = since ?? (begins === undefined ? undefined : started?.endedAt);
   if (attempt === undefined || from === undefined) return [notStarted(entry, starter.title)];
   if (at <= from) return [beforeStart(entry)];
-  const forecast = clocks.get(part.key)?.get(entry.state);
-  if (forecast !== undefined && !isPlausible(entry.saw, zOf(forecast, at - from))) {
-    return [implausible(entry, at - from, forecast)];
-  }
   const { state, saw } = entry;
   const seen = {
     part: part.key,
@@ -52,27 +48,6 @@ export function applySeen(
   };
   progress.seen.push(since === undefined ? seen : { ...seen, since });
   return [];
-}
-
-/** Standard deviations of the forecast beyond which a time is a slip of a date: one batch in three million is as far off. */
-const FURTHEST = 5;
-
-function isPlausible(saw: SeenEntry['saw'], z: number): boolean {
-  if (saw === 'not-yet') return z <= FURTHEST;
-  if (saw === 'already') return z >= -FURTHEST;
-  return Math.abs(z) <= FURTHEST;
-}
-
-function implausible({ state, at }: SeenEntry, minutes: number, forecast: LogNormal): Issue {
-  const span = FURTHEST * forecast.sigma;
-  return {
-    code: 'log.seen-implausible',
-    path: ['at'],
-    value: at,
-    ...{ state, afterMin: minutes },
-    leastMin: forecast.medianMin * Math.exp(-span),
-    mostMin: forecast.medianMin * Math.exp(span),
-  };
 }
 
 type SeenEntry = Extract<LogEntry, { kind: 'seen' }>;

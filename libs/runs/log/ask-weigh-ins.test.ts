@@ -56,14 +56,20 @@ describe('a weigh-in far off its forecast', () => {
   it('is one from five times on, in grams that were weighed before', () => {
     const first = { pieces: 4, confirmed: true };
     const then = { pieces: 4, at: '2026-12-08T18:00:00Z' };
-    for (const [massG, asked] of [
-      [500, 1],
-      [499, 0],
-      [21, 0],
-      [20, 1],
+    // Above by what was weighed, and below: the design's 76 g would have asked about the first and believed the last.
+    for (const [firstG, massG, asked] of [
+      [4000, 20_000, 1],
+      [4000, 19_999, 0],
+      [40, 9, 0],
+      [40, 8, 1],
     ] as const) {
-      expect(codesOf(weighIn(100, first), weighIn(massG, then))).toHaveLength(asked);
+      expect(codesOf(weighIn(firstG, first), weighIn(massG, then))).toHaveLength(asked);
     }
+  });
+
+  it('does not blame the right one after a slip that was confirmed', () => {
+    const then = { at: '2026-12-08T18:00:00Z' };
+    expect(codesOf(weighIn(4800, { confirmed: true }), weighIn(470, then))).toEqual([]);
   });
 
   it('counts what is bought by the piece, and is none where nothing tells what a piece weighs', () => {
@@ -81,10 +87,10 @@ describe('a weigh-in far off its forecast', () => {
     expect(asked(undefined, 4800)).toBe(0);
   });
 
-  it('is held against what the pieces weighed the last time', () => {
+  it('is held against the design and all that was weighed before', () => {
     const later = { at: '2026-12-08T18:00:00Z' };
-    expect(codesOf(weighIn(120), weighIn(650, later))).toHaveLength(1);
-    expect(codesOf(weighIn(130), weighIn(640, later))).toEqual([]);
+    expect(codesOf(weighIn(120), weighIn(2400, later))).toHaveLength(1);
+    expect(codesOf(weighIn(120), weighIn(650, later))).toEqual([]);
     expect(codesOf(weighIn(4800, { confirmed: true }), weighIn(4700, later))).toEqual([]);
     // A slip says nothing of the next one.
     expect(codesOf(weighIn(4800), weighIn(470, later))).toEqual([

@@ -1,6 +1,9 @@
 import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
 import { clocksOf } from '../clocks/forecast-clocks.js';
+import { taughtClocks } from '../clocks/taught-clocks.js';
+import { nothingLearned } from '../learned/learned-from.js';
+import { askTimes } from './ask-times.js';
 import { askWeighIns } from './ask-weigh-ins.js';
 import { foldLog } from './fold-log.js';
 import type { RunsInput } from '../input/input.js';
@@ -8,18 +11,21 @@ import { resolveRuns } from '../input/resolve-run.js';
 
 /**
  * Whether a new entry can be true of a run that has the given log: its stage or part exists and is still open, and an
- * entry that is taken back leaves later ones possible. A weigh-in that is hard to believe must be confirmed.
+ * entry that is taken back leaves later ones possible. A weigh-in or a time that is hard
+ * to believe must be confirmed.
  * @returns issues with paths from the entry's root; none when it may be appended
  */
 export function checkEntry(input: RunsInput, run: string, entry: LogEntry): Issue[] {
   const resolved = resolveRuns(input).find((w) => w.order.key === run);
   if (resolved === undefined) throw new Error(`run ${run} is not in the input`);
   const before = input.log.filter((line) => line.run === run);
-  const clocks = clocksOf(resolved, input.workshop);
-  const had = new Set(foldLog(resolved, before, clocks).issues.map((issue) => JSON.stringify(issue)));
+  const clocks = taughtClocks(resolved, clocksOf(resolved, input.workshop), input.learned ?? nothingLearned);
+  const had = new Set(foldLog(resolved, before).issues.map((issue) => JSON.stringify(issue)));
   const after = [...before, { entry }];
-  const { issues } = foldLog(resolved, after, clocks);
-  const asked = askWeighIns(resolved, after).filter(({ path: [place] }) => place === before.length);
+  const { issues } = foldLog(resolved, after);
+  const asked = [...askWeighIns(resolved, after), ...askTimes(resolved, after, clocks)].filter(
+    ({ path: [place] }) => place === before.length,
+  );
   return [...issues, ...asked]
     .filter((issue) => !had.has(JSON.stringify(issue)))
     .map((issue): Issue => {

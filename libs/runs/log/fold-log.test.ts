@@ -19,7 +19,6 @@ function folded(input: typeof file, ...entries: LogEntry[]): FoldedLog {
   return foldLog(
     run!,
     entries.map((entry) => ({ entry })),
-    new Map(),
   );
 }
 

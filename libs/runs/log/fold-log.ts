@@ -1,7 +1,6 @@
 import type { LogEntry } from '#contract';
 import { minuteOfIso, under, type Issue, type Minute } from '#units';
-import type { PartClocks } from '../clocks/forecast-clocks.js';
-import type { RunState } from '../assessed-run.js';
+import type { LoggedRun } from '../assessed-run.js';
 import { applySeen } from './apply-seen.js';
 import { applyWeighIn } from './apply-weigh-in.js';
 import { applyWeighing } from './apply-weighing.js';
@@ -23,13 +22,8 @@ export interface FoldedLog {
 /**
  * Folds a run's bench log, oldest first, into where the run stands.
  * @param lines of this run only, in the order in which they were logged
- * @param clocks of its parts, to tell a look that cannot be true; empty: looks are taken as they are
  */
-export function foldLog(
-  run: ResolvedRun,
-  lines: readonly LogLine[],
-  clocks: ReadonlyMap<string, PartClocks>,
-): FoldedLog {
+export function foldLog(run: ResolvedRun, lines: readonly LogLine[]): FoldedLog {
   const progress: RunProgress = {
     attempts: run.design.stages.map((stage) => ({
       stage,
@@ -48,7 +42,7 @@ export function foldLog(
   const { effective, issues } = effectiveLog(lines);
   const untrue = effective.flatMap(({ ref, entry, place }) => {
     const at = minuteOfIso(entry.at);
-    return under([place], applyEntry({ run, progress, clocks }, entry, { at, ref, place }));
+    return under([place], applyEntry({ run, progress }, entry, { at, ref, place }));
   });
   return { progress, issues: [...issues, ...untrue] };
 }
@@ -69,8 +63,8 @@ export function underEntries(
 }
 
 /** @returns issues with paths from the entry's root */
-function applyEntry(runState: RunState, entry: LogEntry, where: LogPlace): Issue[] {
-  const { run, progress } = runState;
+function applyEntry(logged: LoggedRun, entry: LogEntry, where: LogPlace): Issue[] {
+  const { run, progress } = logged;
   const { at, ref, place } = where;
   switch (entry.kind) {
     case 'done':
@@ -85,9 +79,9 @@ function applyEntry(runState: RunState, entry: LogEntry, where: LogPlace): Issue
       return [];
     }
     case 'seen':
-      return applySeen(runState, entry, where);
+      return applySeen(run, progress, entry, where);
     case 'weigh-in':
-      return applyWeighIn(runState, entry, where);
+      return applyWeighIn(logged, entry, where);
     case 'mishap':
       return applyMishap(run, progress, entry, where);
     case 'weighed':

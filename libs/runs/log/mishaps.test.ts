@@ -32,7 +32,6 @@ function folded(...entries: LogEntry[]): FoldedLog {
   return foldLog(
     cups!,
     entries.map((entry) => ({ entry })),
-    new Map(),
   );
 }
 

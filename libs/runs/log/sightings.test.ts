@@ -189,7 +189,6 @@ function seenIn(input: RunsInput, medians: Record<string, number>, ...entries: L
   const { issues, progress } = foldLog(
     run!,
     entries.map((entry) => ({ entry })),
-    clocks,
   );
   expect(issues).toEqual([]);
   return sightingsOf({ run: run!, progress, clocks });

@@ -25,7 +25,7 @@ const topped = done('top', '18:32');
 
 function attempts(...entries: LogEntry[]): string[] {
   const lines = entries.map((entry) => ({ entry }));
-  const { progress, issues } = foldLog(loaves!, lines, new Map());
+  const { progress, issues } = foldLog(loaves!, lines);
   expect(issues).toEqual([]);
   return progress.attempts
     .filter(({ stage }) => ['mix', 'pour', 'top'].includes(stage.key))

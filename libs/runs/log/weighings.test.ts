@@ -31,7 +31,6 @@ function folded(...entries: LogEntry[]): FoldedLog {
   return foldLog(
     cups!,
     entries.map((entry) => ({ entry })),
-    new Map(),
   );
 }
 
@@ -122,7 +121,7 @@ describe('a weigh-in', () => {
     });
     const [plain] = resolveRuns(file);
     const lines = [under, over, drop('under'), drop('over'), weighIn].map((entry) => ({ entry }));
-    expect(foldLog(plain!, lines, new Map()).issues).toEqual([
+    expect(foldLog(plain!, lines).issues).toEqual([
       { code: 'log.cure-not-begun', path: [4, 'at'], value: at, at },
     ]);
   });

@@ -1,6 +1,7 @@
 import { batchForFats } from '#chemistry';
 import type { WeighIn } from '#clocks';
 import { expectedUse } from '../input/expected-use.js';
+import { DOUBTFUL_TIMES, pieceGrams } from '../input/piece-grams.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import type { ResolvedRun } from '../input/resolve-run.js';
 import type { CureWeighing } from '../log/run-progress.js';
@@ -13,7 +14,10 @@ type Unscaled = Omit<AssessedRun, 'scales'>;
 /** A weighing of a lot, per piece, from the start of its cure. */
 export interface LotWeighing extends WeighIn {
   readonly from: CureWeighing;
-  /** Something was put on the pieces after it, so it says nothing of what they lose. */
+  /**
+   * False: something was put on the pieces after it, so it says nothing of what they lose; or it is so far from the
+   * others that it is a slip, however sure the maker was of it.
+   */
   readonly counts: boolean;
 }
 
@@ -22,12 +26,24 @@ export function lotWeighings(assessed: Unscaled): LotWeighing[] {
   const start = cureStart(assessed);
   const finished = lastTouched(assessed);
   if (start === undefined) return [];
-  return assessed.progress.weighIns.map((from) => ({
-    days: (from.at - start) / MINUTES_PER_DAY,
-    massG: from.massG / from.pieces,
-    from,
-    counts: from.at >= finished,
-  }));
+  const usual = middleOf([
+    pieceGrams(assessed.run),
+    ...assessed.progress.weighIns.map(({ massG, pieces }) => massG / pieces),
+  ]);
+  return assessed.progress.weighIns.map((from) => {
+    const massG = from.massG / from.pieces;
+    const isSlip = massG >= usual * DOUBTFUL_TIMES || massG <= usual / DOUBTFUL_TIMES;
+    return {
+      ...{ days: (from.at - start) / MINUTES_PER_DAY, massG, from },
+      counts: from.at >= finished && !isSlip,
+    };
+  });
+}
+
+/** The lower of the two middle ones where there is none in the middle. */
+function middleOf(values: readonly number[]): number {
+  const sorted = values.filter((value) => value > 0).sort((a, b) => a - b);
+  return sorted[Math.floor((sorted.length - 1) / 2)] ?? NaN;
 }
 
 /** When the last part of the lot began to cure; undefined while one has not. */

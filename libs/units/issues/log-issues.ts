@@ -1,7 +1,10 @@
 /** Why an entry of a bench log cannot be true. Titles are those of stages and parts, times are minutes. */
 export interface LogIssues {
-  'log.seen-implausible': {
+  /** Asked back: a time far off its forecast. `title` is the part's. */
+  'log.time-doubtful': {
+    readonly title: string;
     readonly state: string;
+    readonly saw: 'not-yet' | 'already' | 'just-now';
     readonly afterMin: number;
     readonly leastMin: number;
     readonly mostMin: number;

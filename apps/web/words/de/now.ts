@@ -30,6 +30,11 @@ export const now: Words['now'] = {
   isLogged: 'Fertig, wartet auf das Senden',
   isNoted: 'Hierzu haben Sie etwas vermerkt; es wartet auf das Senden.',
   earlier: 'Zuletzt erledigt',
+  early: {
+    ask: (opens) => `Das geht erst ab ${opens}. Schon erledigt?`,
+    yes: 'Ja, erledigt',
+    no: 'Nein',
+  },
   times: {
     title: (stage) => `Wann wurde „${stage}“ gemacht?`,
     started: 'Begonnen um',
@@ -75,6 +80,7 @@ export const now: Words['now'] = {
     discarded: 'Zurückgenommen. Es war noch nicht gesendet.',
     undo: 'Zurücknehmen',
     ok: 'Gut',
+    itWasSo: 'Ja, es war so',
     moved: 'Was sich verschoben hat',
     change: (change, stage) => `${stage}: ${change}`,
     added: (to) => `kommt dazu, ${to}`,

@@ -103,6 +103,8 @@ export const run: Words['run'] = {
     ask: 'Neu planen',
     doing: 'Wird geplant …',
     done: 'Neu geplant. Verschoben ist nur, was sein musste.',
+    afresh: 'Ganz von vorn planen',
+    doneAfresh: 'Von vorn geplant. Alles Offene kann sich verschoben haben.',
   },
   sheet: {
     print: 'Drucken',

@@ -39,7 +39,7 @@ export const shelf: Words['shelf'] = {
   curveTitle: (title) => `Gewicht eines Stücks von ${title} während der Reife`,
   legend: {
     weighed: 'gewogen',
-    leftOut: 'zählt nicht: danach kam noch etwas darauf',
+    leftOut: 'zählt nicht: weit daneben, oder es kam noch etwas darauf',
     expected: 'erwartet, am ehesten',
     band: '8 von 10',
     ready: 'fertig, nach der Vorhersage',

@@ -28,6 +28,11 @@ export const now = {
   isLogged: 'Done, waits to be sent',
   isNoted: 'You noted something here; it waits to be sent.',
   earlier: 'Done lately',
+  early: {
+    ask: (opens: string) => `It opens ${opens}. Done already?`,
+    yes: 'Yes, it is done',
+    no: 'No',
+  },
   times: {
     title: (stage: string) => `When was “${stage}” done?`,
     started: 'Started at',
@@ -73,6 +78,7 @@ export const now = {
     discarded: 'Taken back. It was never sent.',
     undo: 'Take it back',
     ok: 'Good',
+    itWasSo: 'Yes, it was so',
     moved: 'What moved',
     change: (change: string, stage: string) => `${stage}: ${change}`,
     added: (to: string) => `added, ${to}`,

@@ -102,6 +102,8 @@ export const run = {
     ask: 'Plan it again',
     doing: 'Planning …',
     done: 'Planned again. As little as possible has moved.',
+    afresh: 'Plan it from scratch',
+    doneAfresh: 'Planned from scratch. Everything open may have moved.',
   },
   sheet: {
     print: 'Print',

@@ -38,7 +38,7 @@ export const shelf = {
   curveTitle: (title: string) => `Mass of one piece of ${title} over its cure`,
   legend: {
     weighed: 'weighed',
-    leftOut: 'left out: something was put on after it',
+    leftOut: 'left out: far off, or something was put on later',
     expected: 'expected, most likely',
     band: '8 of 10',
     ready: 'ready, by the forecast',

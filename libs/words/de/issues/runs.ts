@@ -134,9 +134,17 @@ export const runIssues: IssueWordsOf<Codes> = {
     isWhole: true,
   }),
 
-  'log.seen-implausible': ({ state, afterMin, leastMin, mostMin }, texts) =>
-    `${texts.quoted(stateIs(texts, state))} nach ${texts.duration(afterMin)}: so weit liegt kein Ansatz daneben; ` +
-    `${texts.range(texts.duration(leastMin), texts.duration(mostMin))} kann sein. Sehen Sie sich die Daten noch einmal an.`,
+  'log.time-doubtful': ({ title, state, saw, afterMin, leastMin, mostMin }, texts) => {
+    const [part, is, after] = [title, stateIs(texts, state)]
+      .map(texts.quoted)
+      .concat(texts.duration(afterMin));
+    const expected = texts.range(texts.duration(leastMin), texts.duration(mostMin));
+    const wrong =
+      saw === 'not-yet'
+        ? `${part} nach ${after} noch nicht ${is}? Erwartet waren höchstens ${texts.duration(mostMin)}.`
+        : `${part} nach ${after} ${is}? Erwartet waren ${expected}.`;
+    return { wrong, why: 'War es so, bestätigen Sie es; sonst berichtigen Sie die Zeit.' };
+  },
   'log.state-without-clock': ({ title, state }, texts) =>
     `${texts.quoted(title)} ist nie ${texts.quoted(stateIs(texts, state))}. Wählen Sie einen anderen Zustand.`,
   'log.clock-not-started': ({ state, stage }, texts) =>

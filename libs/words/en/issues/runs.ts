@@ -128,9 +128,15 @@ export const runIssues: IssueWordsOf<Codes> = {
     isWhole: true,
   }),
 
-  'log.seen-implausible': ({ state, afterMin, leastMin, mostMin }, texts) =>
-    `“${stateIs(texts, state)}” after ${texts.duration(afterMin)} is further off than any batch is; ` +
-    `${texts.range(texts.duration(leastMin), texts.duration(mostMin))} can be. Look at the dates once more.`,
+  'log.time-doubtful': ({ title, state, saw, afterMin, leastMin, mostMin }, texts) => {
+    const [part, is, after] = [texts.quoted(title), stateIs(texts, state), texts.duration(afterMin)];
+    const expected = texts.range(texts.duration(leastMin), texts.duration(mostMin));
+    const wrong =
+      saw === 'not-yet'
+        ? `${part} not “${is}” after ${after}? At most ${texts.duration(mostMin)} was expected.`
+        : `${part} “${is}” after ${after}? ${expected} was expected.`;
+    return { wrong, why: 'If it was so, confirm it; if not, correct the time.' };
+  },
   'log.state-without-clock': ({ title, state }, texts) =>
     `${texts.quoted(title)} is never “${stateIs(texts, state)}”. Choose another state.`,
   'log.clock-not-started': ({ state, stage }, texts) =>
