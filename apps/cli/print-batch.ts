@@ -17,6 +17,7 @@ export function batchText(title: string, batch: BatchToMix, texts: Texts, seen: 
     ...columns(rowsOf(batch, texts).map(([name, value]) => [`      ${name}`, texts.mass(value)])),
     `    ${lyeText(amounts, texts)}`,
     ...acidText(amounts, texts),
+    ...liquidText(amounts, texts),
     wrap(waterText(amounts, texts), 6, WIDTH),
     ...allergenText(amounts, texts),
   ];
@@ -43,12 +44,12 @@ function factsText({ told, amounts }: BatchToMix, texts: Texts): string {
 }
 
 function rowsOf({ amounts: batch }: BatchToMix, texts: Texts): [string, number][] {
-  const { materials } = texts.names;
+  const { titled } = texts;
   const rows: [string, number][] = [
-    ...batch.fats.map(({ fat, title, massG }): [string, number] => [texts.titled(fat, title), massG]),
-    [materials['sodium-lactate'], batch.sodiumLactateG],
-    [materials.salt, batch.saltG],
-    [materials.sugar, batch.sugarG],
+    ...batch.fats.map(({ fat, title, massG }): [string, number] => [titled(fat, title), massG]),
+    [titled('sodium-lactate', 'Sodium lactate, 60% solution'), batch.sodiumLactateG],
+    [titled('salt', 'Salt'), batch.saltG],
+    [titled('sugar', 'Sugar'), batch.sugarG],
     ...batch.additions.map(({ title, massG }): [string, number] => [title, massG]),
     ...batch.fragrances.map(({ title, massG }): [string, number] => [title, massG]),
     ...batch.colourants.flatMap((colour) => colourRows(colour, texts)),
@@ -103,14 +104,34 @@ function lyeMassText(grams: number, texts: Texts): string {
   return `${texts.number(grams, grams < 10 ? 2 : 1)} g`;
 }
 
-function lyeText({ naohG, kohG, waterG, stock }: BatchAmounts, texts: Texts): string {
+function lyeText({ naohG, kohG, waterG, stock, liquids }: BatchAmounts, texts: Texts): string {
   const words = printed[texts.language].plan;
   const soda =
     stock === undefined
       ? `NaOH ${lyeMassText(naohG, texts)}`
       : words.stock(texts.percent(stock.percent), lyeMassText(stock.massG, texts));
   const alkalis = [...(naohG > 0 ? [soda] : []), ...(kohG > 0 ? [`KOH ${lyeMassText(kohG, texts)}`] : [])];
-  return words.lye(texts.and(alkalis), lyeMassText(stock?.waterG ?? waterG, texts));
+  const plainG = stock?.waterG ?? waterG;
+  const inLye = liquids.filter(({ addedTo }) => addedTo === 'lye');
+  const into = [
+    // Less than scales show is left by the rounding of shares that come to all of the liquid.
+    ...(plainG > 0.005 || inLye.length === 0 ? [words.plainWater(lyeMassText(plainG, texts))] : []),
+    ...inLye.map(({ key, title, massG }) => `${texts.titled(key, title)} ${lyeMassText(massG, texts)}`),
+  ];
+  return words.lye(texts.and(alkalis), texts.and(into));
+}
+
+function liquidText({ liquids }: BatchAmounts, texts: Texts): string[] {
+  const { intoBatter, liquidsHold } = printed[texts.language].plan;
+  const inBatter = liquids
+    .filter(({ addedTo }) => addedTo === 'batter')
+    .map(({ key, title, massG }) => `${texts.titled(key, title)} ${lyeMassText(massG, texts)}`);
+  const total = (what: 'fatG' | 'sugarG'): string =>
+    texts.mass(liquids.reduce((sum, each) => sum + each[what], 0));
+  return [
+    ...(inBatter.length === 0 ? [] : [`    ${intoBatter(texts.and(inBatter))}`]),
+    ...(liquids.length === 0 ? [] : [`      ${liquidsHold(total('fatG'), total('sugarG'))}`]),
+  ];
 }
 
 function acidText({ acids }: BatchAmounts, texts: Texts): string[] {

@@ -9,6 +9,8 @@ export type {
   FatAmount,
   Fragrance,
   FragranceBehaviour,
+  LiquidAcid,
+  LiquidShare,
   WaterStatement,
   WrittenRecipe,
 } from './recipe/batter-recipe.js';
@@ -16,7 +18,13 @@ export { allergenNames, RINSE_OFF_THRESHOLD_PERCENT } from './fragrance/allergen
 export { behaviourTogether } from './fragrance/behaviour.js';
 export type { DeclaredAllergen } from './fragrance/declared-allergens.js';
 export { acids } from './lye/acids.js';
-export { batchForFats, batchForVolume, type BatchAmounts, type NamedMass } from './batter/batch-amounts.js';
+export {
+  batchForFats,
+  batchForVolume,
+  type BatchAmounts,
+  type LiquidMass,
+  type NamedMass,
+} from './batter/batch-amounts.js';
 export { checkFat } from './fats/check-fat.js';
 export { checkRecipe } from './batter/check-recipe.js';
 export { fatDensity, lundDensity, triglycerideExpansionGPerMlPerC } from './fats/fat-density.js';
@@ -32,6 +40,9 @@ export { fatTable } from './fats/fat-table.js';
 export { fromSheet, type SheetFat } from './fats/table/sheet-fat.js';
 export { shippedFats } from './fats/table/shipped-fats.js';
 export type { ShippedFatFacts } from './fats/table/standard-fat.js';
+export type { LiquidAllergen, LiquidFacts, LiquidFigures, LiquidKind } from './liquids/liquid-facts.js';
+export { liquidTable, shippedLiquids } from './liquids/liquid-table.js';
+export { liquidsPerFat, sumOf, type LiquidPerFat } from './lye/liquids-per-fat.js';
 export { lyeForFats, superfatRange, type LyeAmounts } from './lye/lye-amounts.js';
 export { kohDensity } from './lye/koh-density.js';
 export { lyeDensity } from './lye/lye-density.js';

@@ -5,7 +5,7 @@ import { costItem, leftoverUse, useBasis, useLearned } from './messages/amounts.
 import { caution } from './messages/caution.js';
 import { risk } from './messages/risk.js';
 import { groupsTold } from './run.js';
-import { carrierKinds, partKinds } from './names/index.js';
+import { carrierKinds, liquidPlaces, partKinds } from './names/index.js';
 
 const text = z.string();
 const mass = z.number().meta({ description: 'grams' });
@@ -44,6 +44,21 @@ export const batchAmounts = z
       .optional()
       .meta({
         description: 'Stock solution to weigh instead of the flakes of NaOH and the water; absent: flakes',
+      }),
+    liquids: z
+      .array(
+        z.strictObject({
+          ...namedMass,
+          addedTo: z.enum(liquidPlaces),
+          waterG: mass,
+          fatG: mass,
+          sugarG: mass,
+          inci: text.optional().meta({ description: 'For the list of ingredients' }),
+        }),
+      )
+      .default([])
+      .meta({
+        description: 'In place of water, and what they bring; `waterG` is the plain water beside them',
       }),
     acids: z.array(z.strictObject(namedMass)),
     sodiumLactateG: mass.meta({ description: '60 % solution' }),
@@ -181,6 +196,7 @@ export const materialKinds = [
   'fat',
   'lye',
   'water',
+  'liquid',
   'hardener',
   'fragrance',
   'colourant',

@@ -7,6 +7,8 @@ import {
   fragranceKinds,
   gels,
   limitCategories,
+  liquidAcidNames,
+  liquidPlaces,
   mixings,
 } from './names/index.js';
 import { celsius, grams } from './quantity.js';
@@ -59,6 +61,43 @@ const acid = z
       .meta({ description: 'The water it brings is left out of the lye' }),
   })
   .meta({ id: 'AcidShare' });
+
+const ofLiquid = (description: string) => percent(0, 100).optional().meta({ description });
+
+const ownLiquid = z
+  .strictObject({
+    title,
+    waterPercent: percent(1, 100).optional().meta({
+      description: 'By mass; absent: what the others leave of 100, so give what else the label tells',
+    }),
+    fatPercent: ofLiquid('g in 100 g; likewise the others'),
+    sugarPercent: ofLiquid('Sugars, milk sugar included'),
+    proteinPercent: ofLiquid('Protein, and what else is neither water nor sugar'),
+    saltPercent: ofLiquid('Salt'),
+    acid: z
+      .strictObject({ acid: z.enum(liquidAcidNames), percent: percent(0.01, 100) })
+      .optional()
+      .meta({ description: 'All its acid, told as one; it takes alkali' }),
+  })
+  .meta({ id: 'OwnLiquid' });
+
+const liquid = z
+  .strictObject({
+    liquid: key.meta({
+      description: 'Of the table of liquids; any name where its own figures are given',
+      examples: ['goat-milk'],
+    }),
+    percentOfLiquid: percent(0.1, 100).optional().meta({
+      description: 'Of all liquid by mass, plain water included',
+    }),
+    grams: grams(0.01, 1_000_000).optional().meta({ description: 'Instead, beside fats in grams' }),
+    addedTo: z.enum(liquidPlaces).default('lye').meta({
+      description:
+        'What lye is dissolved in, or what goes into the batter; its water counts as the lye’s in either',
+    }),
+    own: ownLiquid.optional().meta({ description: 'From its label, in place of the table’s figures' }),
+  })
+  .meta({ id: 'LiquidShare' });
 
 /** Clay, plants and the like. */
 export const addition = z
@@ -139,6 +178,9 @@ export const recipe = z
       .max(5)
       .default([])
       .meta({ description: 'They take alkali of their own, which is added' }),
+    liquids: z.array(liquid).max(6).default([]).meta({
+      description: 'Milk, beer, tea and the like in place of water; plain water is what they leave',
+    }),
     sodiumLactatePercent: percent(0, 5)
       .default(0)
       .meta({ description: '60 % sodium lactate solution, as a share of the fats' }),

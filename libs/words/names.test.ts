@@ -1,18 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { shippedFats } from '#chemistry';
+import { shippedFats, shippedLiquids } from '#chemistry';
 import { rules } from '#clocks';
 import { clockRuleIds } from '#contract';
 import { en } from './en/index.js';
 import { textsFor } from './index.js';
 import { de } from './de/index.js';
+import { materials } from './en/materials.js';
 
 const reader = { language: 'de', units: 'metric', timeZone: 'UTC' } as const;
 const german = textsFor(reader, de);
 
 describe('the names of things', () => {
-  it('title every shipped fat as its row does, and in German', () => {
-    for (const { key, title } of shippedFats) {
-      expect(en.names.materials, key).toHaveProperty(key, title);
+  it('title every shipped fat and liquid as its row does, and in German', () => {
+    for (const { key, title } of [...shippedFats, ...shippedLiquids]) {
+      expect(materials, key).toHaveProperty(key, title);
       expect(german.titled(key, title), key).not.toBe(title);
     }
   });
@@ -32,6 +33,9 @@ describe('the names of things', () => {
     expect(german.titled('olive', 'Olivenöl vom Nachbarn')).toBe('Olivenöl vom Nachbarn');
     expect(german.titled('house-blend', 'Olive oil')).toBe('Olive oil');
     expect(german.titled('olive', 'Olive oil')).toBe('Olivenöl');
+    const english = textsFor({ ...reader, language: 'en' }, en);
+    expect(english.titled('olive', 'Olive oil')).toBe('Olive oil');
+    expect(english.titled('olive', 'Oil of a neighbour')).toBe('Oil of a neighbour');
   });
 
   it('cover every rule of the clocks', () => {

@@ -38,7 +38,7 @@ export interface Names {
   readonly fatBehaviours: Readonly<Partial<Record<string, string>>>;
   /** Where figures come from, by how their table cites it, where it is not cited in the same way. */
   readonly sources: Readonly<Partial<Record<string, string>>>;
-  /** Shipped fats and materials with keys of their own; `Texts.titled` looks here. */
+  /** Shipped fats, liquids and materials with keys of their own; `Texts.titled` looks here. */
   readonly materials: Readonly<Record<keyof typeof materials, string>>;
   /** The same in English, as they ship: a title that differs was given by somebody. */
   readonly englishMaterials: Readonly<Record<keyof typeof materials, string>>;

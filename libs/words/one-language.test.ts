@@ -65,6 +65,7 @@ const told = {
     differsByPercent: 6,
     waterG: 20,
     lyeG: 30,
+    ...{ liquid: 'Xx', addedTo: 'lye', broughtG: 40, askedG: 30, missingG: 5 },
     fatsG: 900,
     problem: 'missing',
     lyePercent: 40,

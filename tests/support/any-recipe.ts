@@ -85,6 +85,7 @@ export function weighedTogether(b: BatchAmounts): number {
     b.naohG +
     b.kohG +
     b.waterG +
+    total(b.liquids) +
     total(b.acids) +
     b.sodiumLactateG +
     b.saltG +

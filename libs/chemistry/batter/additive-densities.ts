@@ -1,3 +1,4 @@
+import { restG, type LiquidFigures } from '../liquids/liquid-facts.js';
 import type { AcidName, AdditionKind, CarrierKind } from '../recipe/batter-recipe.js';
 
 /**
@@ -47,4 +48,22 @@ const pureAcid: Readonly<Record<AcidName, number>> = {
 export function acidDensity(acid: AcidName, strengthPercent: number): number {
   const strength = strengthPercent / 100;
   return 1 / (strength / pureAcid[acid] + (1 - strength) / carrierDensity.water);
+}
+
+/** What a liquid holds besides water, g/mL: fat as of a vegetable oil, the rest as above; protein and fibre common practice, no source. */
+const solidDensity = { fat: 0.916, sugar: 1.5805, protein: 1.35, salt: 2.165, acid: 1.4, rest: 1.5 } as const;
+
+/** Of all that a liquid holds besides water, volumes being additive. @returns 1 for plain water */
+export function liquidSolidsDensity(figures: LiquidFigures): number {
+  const { fatG, sugarG, proteinG, saltG, acid } = figures;
+  const parts = [
+    [fatG, solidDensity.fat],
+    [sugarG, solidDensity.sugar],
+    [proteinG, solidDensity.protein],
+    [saltG, solidDensity.salt],
+    [acid?.grams ?? 0, solidDensity.acid],
+    [Math.max(0, restG(figures)), solidDensity.rest],
+  ] as const;
+  const massG = parts.reduce((sum, [each]) => sum + each, 0);
+  return massG > 0 ? massG / parts.reduce((sum, [each, density]) => sum + each / density, 0) : 1;
 }

@@ -1,6 +1,12 @@
 import type { Issue, Result } from '#units';
 import { acids, acidStrength } from '../lye/acids.js';
-import { acidDensity, additionDensity, carrierDensity, densityOf } from './additive-densities.js';
+import {
+  acidDensity,
+  additionDensity,
+  carrierDensity,
+  densityOf,
+  liquidSolidsDensity,
+} from './additive-densities.js';
 import type { BatterRecipe, CarrierKind } from '../recipe/batter-recipe.js';
 import { checkRecipe } from './check-recipe.js';
 import { declaredAllergens, type DeclaredAllergen } from '../fragrance/declared-allergens.js';
@@ -9,6 +15,7 @@ import { fatDensity } from '../fats/fat-density.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { labelNames, type LabelNames } from '../fats/label-names.js';
 import { fatShares } from '../fats/fat-shares.js';
+import { liquidsPerFat, sumOf, type LiquidPerFat } from '../lye/liquids-per-fat.js';
 import { lyeStock, type LyeStock } from '../lye/lye-stock.js';
 import { lyeForFats, superfatRange, type LyeAmounts } from '../lye/lye-amounts.js';
 import { lyeSolutionDensity } from '../lye/lye-solution-density.js';
@@ -21,12 +28,24 @@ export interface NamedMass {
   readonly massG: number;
 }
 
+/** A liquid to weigh in place of water, and what it brings, g. */
+export interface LiquidMass extends NamedMass {
+  /** Lye is dissolved in it, or it goes into the batter. */
+  readonly addedTo: 'lye' | 'batter';
+  readonly waterG: number;
+  readonly fatG: number;
+  readonly sugarG: number;
+  /** For the list of ingredients; absent: not known. */
+  readonly inci?: string;
+}
+
 /** A batch to weigh, in grams and millilitres, unrounded. `naohG`, `kohG` are weighed, with their impurities. */
 export interface BatchAmounts extends LyeAmounts {
   readonly fats: (LabelNames & { readonly fat: string; readonly title: string; readonly massG: number })[];
   readonly fatsG: number;
   /** Instead of the flakes of NaOH and the water; absent: lye is made from flakes. */
   readonly stock?: LyeStock;
+  readonly liquids: LiquidMass[];
   readonly acids: NamedMass[];
   /** 60 % solution. */
   readonly sodiumLactateG: number;
@@ -91,8 +110,10 @@ const LARGEST_BATCH = 1_000_000;
 function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts {
   const of = (percent: number): number => (fatsG * percent) / 100;
   const shares = fatShares(recipe, fats);
-  const lye = lyeForFats(recipe, fats, fatsG);
+  const perFat = liquidsPerFat(recipe, fats);
+  const lye = lyeForFats(recipe, fats, fatsG, perFat);
   const stock = lyeStock(recipe, lye);
+  const liquidWaterG = fatsG * sumOf(perFat, 'waterG');
   const acidMasses = (recipe.acids ?? []).map((share) => ({
     key: share.acid,
     title: `${acids[share.acid].title}, ${String(100 * acidStrength(share))} %`,
@@ -128,7 +149,9 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
     ...shares.map(
       ({ facts, share }) => [fatsG * share, fatDensity(facts, recipe.batterTemperatureC)] as const,
     ),
-    [lye.lyeG, densityOfLye(lye, recipe.batterTemperatureC)],
+    // Water of the liquids makes up the lye, wherever they go in.
+    [lye.lyeG + liquidWaterG, densityOfLye(lye, liquidWaterG, recipe.batterTemperatureC)],
+    ...perFat.map((liquid) => drySolids(liquid, fatsG)),
     ...acidMasses.map(({ massG, density }) => [massG, density] as const),
     [sodiumLactateG, densityOf.sodiumLactate],
     [saltG, densityOf.salt],
@@ -150,6 +173,7 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
     fatsG,
     ...lye,
     ...(stock === undefined ? {} : { stock }),
+    liquids: perFat.map((liquid) => liquidMass(liquid, fatsG)),
     acids: acidMasses.map(({ density: _, ...mass }) => mass),
     sodiumLactateG,
     saltG,
@@ -158,21 +182,42 @@ function amounts(recipe: BatterRecipe, fats: Fats, fatsG: number): BatchAmounts 
       ...mass,
       hasAllergens: allergens.length > 0,
     })),
-    allergens: declaredAllergens(fragrances, dryMass(recipe, { ...lye, fatsG, batchG, sodiumLactateG })),
+    allergens: declaredAllergens(
+      fragrances,
+      dryMass(recipe, { ...lye, fatsG, batchG, sodiumLactateG, liquidWaterG }),
+    ),
     colourants,
     additions: additions.map(({ density: _, ...mass }) => mass),
     batchG,
     batchMl,
     densityGPerMl: batchG / batchMl,
-    water: waterViews(recipe, lye, fatsG),
-    superfat: superfatRange(recipe, fats),
+    water: waterViews(recipe, lye, fatsG, perFat),
+    superfat: superfatRange(recipe, fats, perFat),
   };
 }
 
 /** What else the flakes hold counts as water, as it does in the concentration. */
-function densityOfLye({ pureNaohG, pureKohG, lyeG }: LyeAmounts, temperatureC: number): number {
-  const solution = { naohG: pureNaohG, kohG: pureKohG, waterG: lyeG - pureNaohG - pureKohG };
-  return lyeSolutionDensity(solution, temperatureC);
+function densityOfLye(
+  { pureNaohG, pureKohG, lyeG }: LyeAmounts,
+  liquidWaterG: number,
+  temperatureC: number,
+): number {
+  const waterG = lyeG + liquidWaterG - pureNaohG - pureKohG;
+  return lyeSolutionDensity({ naohG: pureNaohG, kohG: pureKohG, waterG }, temperatureC);
+}
+
+function liquidMass({ key, title, addedTo, shipped, ...perFat }: LiquidPerFat, fatsG: number): LiquidMass {
+  const of = (perGram: number): number => fatsG * perGram;
+  return {
+    ...{ key, title, massG: of(perFat.massG), addedTo },
+    ...{ waterG: of(perFat.waterG), fatG: of(perFat.fatG), sugarG: of(perFat.sugarG) },
+    ...(shipped === undefined ? {} : { inci: shipped.inci }),
+  };
+}
+
+/** What is not water in a liquid, as mass and density. */
+function drySolids({ figures, massG, waterG }: LiquidPerFat, fatsG: number): readonly [number, number] {
+  return [fatsG * (massG - waterG), liquidSolidsDensity(figures)];
 }
 
 function sizeIssues(

@@ -10,6 +10,8 @@ export interface WetBatch extends LyeAmounts {
   readonly fatsG: number;
   readonly batchG: number;
   readonly sodiumLactateG: number;
+  /** Water that liquids bring. */
+  readonly liquidWaterG: number;
 }
 
 /**
@@ -19,5 +21,6 @@ export interface WetBatch extends LyeAmounts {
 export function dryMass(recipe: BatterRecipe, batch: WetBatch): number {
   const flakes = batch.naohG - batch.pureNaohG + batch.kohG - batch.pureKohG;
   const acidsAndColours = batch.fatsG * (acidWater(recipe.acids, 'all') + carrierShare(recipe, 'water'));
-  return batch.batchG - batch.waterG - flakes - acidsAndColours - LACTATE_WATER * batch.sodiumLactateG;
+  const waterG = batch.waterG + batch.liquidWaterG + acidsAndColours + LACTATE_WATER * batch.sodiumLactateG;
+  return batch.batchG - flakes - waterG;
 }

@@ -19,7 +19,8 @@ interface Dose {
  * how much there is in all, what they do to the batter, browning. Shares are of the dry soap, the most they can come to.
  */
 export function fragranceRisks(recipe: BatterRecipe, batch: BatchAmounts): Risk[] {
-  const dry = dryMass(recipe, batch);
+  const liquidWaterG = batch.liquids.reduce((sum, { waterG }) => sum + waterG, 0);
+  const dry = dryMass(recipe, { ...batch, liquidWaterG });
   const doses = (recipe.fragrances ?? [])
     .map((fragrance, i) => ({ fragrance, massG: batch.fragrances[i]?.massG ?? 0 }))
     .filter(({ massG }) => massG > 0)

@@ -1,6 +1,7 @@
 import type { FatFacts } from '../fats/fat-facts.js';
 import { fatShares } from '../fats/fat-shares.js';
 import { acidDemand } from '../lye/acids.js';
+import { liquidsPerFat, sumOf } from '../lye/liquids-per-fat.js';
 import { molarMass } from '../fats/molar-mass.js';
 import type { BatchAmounts } from './batch-amounts.js';
 import type { BatterRecipe } from '../recipe/batter-recipe.js';
@@ -19,7 +20,7 @@ export function lyeRisks(
     strength(recipe, batch),
     superfat(recipe, fats),
     leanLot(recipe, batch),
-    acid(recipe, batch),
+    acid(recipe, batch, fats),
     small(batch),
     tooCool(recipe, fats),
   ].flatMap((risk) => risk ?? []);
@@ -52,8 +53,13 @@ function leanLot({ superfatPercent }: BatterRecipe, { superfat: left }: BatchAmo
 /** From this share of all alkali on, a wrong strength of the acid would matter more than the superfat. */
 const ACID_SHARE = 0.1;
 
-function acid(recipe: BatterRecipe, batch: BatchAmounts): Risk | undefined {
-  const taken = acidDemand(recipe.acids) * batch.fatsG;
+function acid(
+  recipe: BatterRecipe,
+  batch: BatchAmounts,
+  fats: ReadonlyMap<string, FatFacts>,
+): Risk | undefined {
+  const ofLiquids = sumOf(liquidsPerFat(recipe, fats), 'acidMoles');
+  const taken = (acidDemand(recipe.acids) + ofLiquids) * batch.fatsG;
   const all = batch.pureNaohG / molarMass.naoh + batch.pureKohG / molarMass.koh;
   if (taken < ACID_SHARE * all) return undefined;
   return { code: 'acid.takes-much', level: 'high', percent: (100 * taken) / all };

@@ -1,10 +1,10 @@
 import type { BatterRecipe, WrittenRecipe } from '../recipe/batter-recipe.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 import { acidWater } from './acids.js';
-import { alkaliPerFat, carrierShare, lyeForFats, type LyeAmounts } from './lye-amounts.js';
-
-/** What a recipe that says nothing of water gets: common practice, no source. */
-const USUAL_LYE_CONCENTRATION = 33;
+import { alkaliPerMole, demandBesidesLiquids } from './alkali-demand.js';
+import { liquidsPerFat, sumOf, type LiquidPerFat } from './liquids-per-fat.js';
+import { carrierShare, lyeForFats, type LyeAmounts } from './lye-amounts.js';
+import { USUAL_LYE_CONCENTRATION, waterLaw } from './water-law.js';
 
 /** The water of a batch: the lye's in three views, and all of it. */
 export interface WaterViews {
@@ -19,32 +19,37 @@ export interface WaterViews {
 
 /**
  * The recipe with its water as a lye concentration, whichever way it was written.
- * With a grams of pure alkali and w grams of weighed alkali for each gram of fats: a ratio r gives a / (w (1 + r)),
- * water of p % of the fats gives a / (w + p/100).
- * @throws RangeError on a fat that is not in the table: check the recipe first
+ * With n moles of alkali for each gram of fats, p grams of pure and w grams of weighed alkali in each, and water W:
+ * p·n / (w·n + W).
+ * @throws RangeError on a fat or a liquid that is not in its table: check the recipe first
  */
 export function batterOf<T extends WrittenRecipe>(
   recipe: T,
   fats: ReadonlyMap<string, FatFacts>,
 ): T & BatterRecipe {
-  const lyeConcentrationPercent = concentrationOf(recipe, fats);
+  const lyeConcentrationPercent = recipe.lyeConcentrationPercent ?? concentrationOf(recipe, fats);
   return { ...recipe, waterPerLye: undefined, waterPercentOfFats: undefined, lyeConcentrationPercent };
 }
 
 function concentrationOf(recipe: WrittenRecipe, fats: ReadonlyMap<string, FatFacts>): number {
-  const { lyeConcentrationPercent, waterPerLye, waterPercentOfFats } = recipe;
-  if (lyeConcentrationPercent !== undefined) return lyeConcentrationPercent;
+  const { waterPerLye, waterPercentOfFats } = recipe;
   if (waterPerLye === undefined && waterPercentOfFats === undefined) return USUAL_LYE_CONCENTRATION;
-  const { pureNaohG, pureKohG, naohG, kohG } = alkaliPerFat(recipe, fats);
-  const weighed = naohG + kohG;
-  const water = waterPerLye === undefined ? (waterPercentOfFats ?? 0) / 100 : weighed * waterPerLye;
-  return (100 * (pureNaohG + pureKohG)) / (weighed + water);
+  const perMole = alkaliPerMole(recipe);
+  const { gPerFat, gPerMole } = waterLaw(recipe, perMole);
+  const moles = demandBesidesLiquids(recipe, fats) + sumOf(liquidsPerFat(recipe, fats), 'acidMoles');
+  const pure = moles * (perMole.pureNaohG + perMole.pureKohG);
+  return (100 * pure) / (moles * (perMole.naohG + perMole.kohG + gPerMole) + gPerFat);
 }
 
-/** The water of a batch. @param fatsG g of fats that the lye is for */
-export function waterViews(recipe: WrittenRecipe, lye: LyeAmounts, fatsG: number): WaterViews {
+/** The water of a batch; that of liquids counts as the lye's. @param fatsG g of fats that the lye is for */
+export function waterViews(
+  recipe: WrittenRecipe,
+  lye: LyeAmounts,
+  fatsG: number,
+  liquids: readonly LiquidPerFat[],
+): WaterViews {
   const pure = lye.pureNaohG + lye.pureKohG;
-  const inLye = lye.waterG + fatsG * acidWater(recipe.acids, 'in-the-lye');
+  const inLye = lye.waterG + fatsG * (acidWater(recipe.acids, 'in-the-lye') + sumOf(liquids, 'waterG'));
   const besides = fatsG * waterBesides(recipe);
   const lyeG = lye.naohG + lye.kohG + inLye;
   return {
@@ -67,7 +72,8 @@ function waterBesides(recipe: WrittenRecipe): number {
  * @returns per cent
  */
 export function effectiveLyePercent(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): number {
-  const percent = waterViews(recipe, lyeForFats(recipe, fats, 1), 1).withAllWaterPercent;
+  const liquids = liquidsPerFat(recipe, fats);
+  const percent = waterViews(recipe, lyeForFats(recipe, fats, 1, liquids), 1, liquids).withAllWaterPercent;
   // A recipe of 33 % must not count as being off 33 % by the last bit of a division.
   return Math.round(percent * 1e6) / 1e6;
 }

@@ -78,6 +78,34 @@ export interface AcidShare {
   readonly replacesWater?: boolean | undefined;
 }
 
+/** Acids that a liquid holds, or that its acidity is titrated as; their figures stand in `liquids/liquid-facts.ts`. */
+export type LiquidAcid = 'lactic-acid' | 'acetic-acid' | 'citric-acid' | 'malic-acid' | 'tartaric-acid';
+
+/** What a label tells of a liquid, g per 100 g; what is absent is 0, and water what is left. */
+export interface OwnLiquid {
+  readonly title: string;
+  readonly waterPercent?: number | undefined;
+  readonly fatPercent?: number | undefined;
+  readonly sugarPercent?: number | undefined;
+  readonly proteinPercent?: number | undefined;
+  readonly saltPercent?: number | undefined;
+  readonly acid?: { readonly acid: LiquidAcid; readonly percent: number } | undefined;
+}
+
+/** A liquid in place of water. Its water counts as water of the lye, wherever it goes in. */
+export interface LiquidShare {
+  /** Its key in the table, or among the materials where its figures are its own. */
+  readonly liquid: string;
+  /** Of all liquid of the recipe by mass, plain water included. */
+  readonly percentOfLiquid?: number | undefined;
+  /** Instead, beside fats that are in grams: it grows with them. */
+  readonly grams?: number | undefined;
+  /** Lye is dissolved in it, or it goes into the batter. Absent: the lye. */
+  readonly addedTo?: 'lye' | 'batter' | undefined;
+  /** In place of the table's figures. */
+  readonly own?: OwnLiquid | undefined;
+}
+
 /** How much of a fat: its share of all of them, or grams; a recipe has all of its fats in one of the two. */
 export interface FatAmount {
   readonly fat: string;
@@ -110,6 +138,7 @@ export interface WrittenRecipe extends WaterStatement {
   /** KOH in the flakes that are weighed; needed where there is KOH. */
   readonly kohPurityPercent?: number | undefined;
   readonly acids?: readonly AcidShare[] | undefined;
+  readonly liquids?: readonly LiquidShare[] | undefined;
   /** 60 % sodium lactate solution, as a share of the fats; likewise salt and sugar. */
   readonly sodiumLactatePercent: number;
   readonly saltPercent: number;

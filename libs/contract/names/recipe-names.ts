@@ -1,5 +1,17 @@
 export const acidNames = ['citric-acid', 'citric-acid-monohydrate', 'lactic-acid', 'acetic-acid'] as const;
 
+/** Acids that the acidity of a liquid is told as. */
+export const liquidAcidNames = [
+  'lactic-acid',
+  'acetic-acid',
+  'citric-acid',
+  'malic-acid',
+  'tartaric-acid',
+] as const;
+
+/** Lye is dissolved in a liquid, or the liquid goes into the batter. */
+export const liquidPlaces = ['lye', 'batter'] as const;
+
 /** What a fragrance does to the batter; `unknown` is one that was not tried. */
 export const fragranceBehaviours = [
   'none',

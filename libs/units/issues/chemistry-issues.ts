@@ -23,7 +23,25 @@ export interface RecipeIssues extends RecipeLimitIssues {
   'recipe.acid-for-water': { readonly waterG: number; readonly lyeG: number };
   /** @param percent what the lye would be with all the water that colours, or acids, bring */
   'recipe.too-wet': { readonly part: string; readonly percent: number; readonly ofColours: boolean };
+  'recipe.unknown-liquid': { readonly nearest: readonly string[] };
+  'recipe.liquid-twice': { readonly addedTo: 'lye' | 'batter' };
+  /** @param problem that it has neither a share nor grams, that it has both, or grams where the fats have shares */
+  'recipe.liquid-amount-unclear': {
+    readonly liquid: string;
+    readonly problem: 'missing' | 'twice' | 'fats-in-shares';
+  };
+  'recipe.liquid-share-out-of-range': { readonly liquid: string };
+  'recipe.liquid-mass-out-of-range': { readonly liquid: string };
+  'recipe.liquid-figures-over-100': { readonly title: string; readonly sum: number };
+  'recipe.liquids-over-100': { readonly sum: number };
+  'recipe.liquids-too-sour': None;
+  /** Of 100 g of fats: water in the liquids, and what the recipe asks for. */
+  'recipe.liquids-over-water': { readonly broughtG: number; readonly askedG: number };
+  /** Of 100 g of fats: water that the lye is dissolved in, and lye as weighed. */
+  'recipe.lye-not-dissolved': { readonly waterG: number; readonly lyeG: number };
   'lye.stock-too-weak': { readonly lyePercent: number; readonly stockPercent: number };
+  /** @param missingG water of 100 g of fats that stock and liquids bring beyond what the recipe asks for */
+  'lye.stock-leaves-no-liquids': { readonly missingG: number };
   'lye.stock-without-naoh': None;
   'lye.koh-purity-missing': None;
   /** @param field that tells the water */

@@ -56,7 +56,7 @@ export const plan: PrintedWords['plan'] = {
   asUsual: ' (wie üblich; nichts eingetragen)',
   fats: (mass) => `Fette ${mass}`,
   superfat: (percent) => `Überfettung ${percent}`,
-  withOil: (percent) => `${percent} mit dem Öl der Farben`,
+  withOil: (percent) => `${percent} mit Fett, das keine Lauge bekommt`,
   asLotsVary: (range) => `${range} je nach Charge`,
   kohShare: (share, purity) => `KOH ${share} der Lauge, ${purity} rein`,
   naohPurity: (purity) => `NaOH ${purity} rein`,
@@ -66,10 +66,12 @@ export const plan: PrintedWords['plan'] = {
     water: 'angerührt in Wasser, zusätzlich',
     glycerol: 'angerührt in Glycerin, zusätzlich',
   },
-  lye: (alkalis, water) =>
-    `Lauge: ${alkalis} in ${water} Wasser. Schutzbrille, Handschuhe; nie Wasser in Lauge.`,
+  lye: (alkalis, into) => `Lauge: ${alkalis} in ${into}. Schutzbrille, Handschuhe; nie Wasser in Lauge.`,
   acids:
     'Vor der Lauge ins Wasser oder in die Fette rühren, nie auf starke Lauge: das spritzt. Die Lauge oben rechnet es schon ein.',
+  plainWater: (water) => `${water} Wasser`,
+  intoBatter: (liquids) => `In den Leim: ${liquids}.`,
+  liquidsHold: (fat, sugar) => `In den Flüssigkeiten sind ${fat} Fett und ${sugar} Zucker.`,
   water: (percent, times, ofFats) =>
     `Lauge von ${percent}; ${times}-mal so viel Wasser wie Lauge, ${ofFats} der Fette.`,
   allWater: (ofFats) => `Mit dem, was Säuren und Farben mitbringen: ${ofFats} der Fette.`,

@@ -55,7 +55,7 @@ export const plan = {
   asUsual: ' (as usual; nothing was entered)',
   fats: (mass: string) => `Fats ${mass}`,
   superfat: (percent: string) => `superfat ${percent}`,
-  withOil: (percent: string) => `${percent} with the colours’ oil`,
+  withOil: (percent: string) => `${percent} with fat that gets no lye`,
   asLotsVary: (range: string) => `${range} as lots vary`,
   kohShare: (share: string, purity: string) => `KOH ${share} of the alkali, ${purity} pure`,
   naohPurity: (purity: string) => `NaOH ${purity} pure`,
@@ -65,10 +65,13 @@ export const plan = {
     water: 'stirred into extra water',
     glycerol: 'stirred into extra glycerol',
   },
-  lye: (alkalis: string, water: string) =>
-    `Lye: ${alkalis} into water ${water}. Goggles, gloves; never water into lye.`,
+  lye: (alkalis: string, into: string) =>
+    `Lye: ${alkalis} into ${into}. Goggles, gloves; never water into lye.`,
   acids:
     'Stir it into the water or the fats before the lye, never onto strong lye: it spits. The lye above includes what it takes.',
+  plainWater: (water: string) => `water ${water}`,
+  intoBatter: (liquids: string) => `Into the batter: ${liquids}.`,
+  liquidsHold: (fat: string, sugar: string) => `The liquids hold ${fat} of fat and ${sugar} of sugar.`,
   water: (percent: string, times: string, ofFats: string) =>
     `Lye of ${percent}; water ${times} times the lye, ${ofFats} of the fats.`,
   allWater: (ofFats: string) => `With what acids and colours bring: ${ofFats} of the fats.`,

@@ -65,8 +65,39 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
     ofColours
       ? `Die Farben von ${quoted(part)} sind in so viel Wasser angerührt, dass der Leim so nass ist wie mit Lauge von ${inUnit(Number(percent.toFixed(1)), '%')}. Nehmen Sie weniger Wasser, Glycerin oder Öl.`
       : `Die Säure bringt so viel Wasser in ${quoted(part)}, dass der Leim so nass ist wie mit Lauge von ${inUnit(Number(percent.toFixed(1)), '%')}. Lassen Sie ihr Wasser Wasser der Lauge ersetzen.`,
+  'recipe.unknown-liquid': ({ value, nearest }, { quoted, or }) => {
+    const near = nearest.length === 0 ? '' : ` Meinten Sie ${or(nearest.map(quoted))}?`;
+    return `Eine Flüssigkeit ${quoted(String(value))} steht nicht in der Tabelle.${near} Oder geben Sie ihre Werte an.`;
+  },
+  'recipe.liquid-twice': ({ value, addedTo }, { quoted }) =>
+    `${quoted(String(value))} kommt zweimal in ${addedTo === 'lye' ? 'die Lauge' : 'den Leim'}. Geben Sie eine Menge an.`,
+  'recipe.liquid-amount-unclear': ({ liquid, problem }, { quoted }) => ({
+    wrong: {
+      missing: `${quoted(liquid)} hat keine Menge. Geben Sie den Anteil an der Flüssigkeit an oder Gramm.`,
+      twice: `${quoted(liquid)} hat einen Anteil und Gramm. Geben Sie eines davon an.`,
+      'fats-in-shares': `${quoted(liquid)} steht in Gramm, die Fette stehen in Anteilen. Geben Sie den Anteil an der Flüssigkeit an.`,
+    }[problem],
+    isWhole: true,
+  }),
+  'recipe.liquid-share-out-of-range': ({ liquid, value }, { quoted, percent }) =>
+    `${quoted(liquid)} hat einen Anteil von ${percent(Number(value))}.`,
+  'recipe.liquid-mass-out-of-range': ({ liquid, value }, { quoted, mass }) =>
+    `${quoted(liquid)} wiegt ${mass(Number(value))}.`,
+  'recipe.liquid-figures-over-100': ({ title, sum }, { quoted, inUnit }) =>
+    `Was in ${quoted(title)} ist, ergibt ${inUnit(Number(sum.toFixed(1)), '%')}.`,
+  'recipe.liquids-over-100': ({ sum }, { inUnit }) =>
+    `Die Anteile der Flüssigkeiten ergeben ${inUnit(Number(sum.toFixed(1)), '%')}. Wasser ist, was sie von ${inUnit(100, '%')} lassen.`,
+  'recipe.liquids-too-sour': () =>
+    'In den Flüssigkeiten ist so viel Säure oder so wenig Wasser, dass das Rezept damit nicht geht. Nehmen Sie weniger davon.',
+  'recipe.liquids-over-water': ({ broughtG, askedG }, { mass }) =>
+    `Auf ${mass(100)} Fette braucht das Rezept ${mass(askedG)} Wasser, und in den Flüssigkeiten sind ${mass(broughtG)}. Nehmen Sie weniger davon oder schwächere Lauge.`,
+  'recipe.lye-not-dissolved': ({ waterG, lyeG }, { mass }) =>
+    `Auf ${mass(100)} Fette wären ${mass(lyeG)} Ätznatron in ${mass(waterG)} Wasser zu lösen. Es braucht mindestens sein eigenes Gewicht. ` +
+    'Geben Sie weniger Flüssigkeit in den Leim, oder nehmen Sie schwächere Lauge.',
   'lye.stock-too-weak': ({ lyePercent, stockPercent }, { inUnit }) =>
     `Die Lauge soll ${inUnit(Number(lyePercent.toFixed(1)), '%')} haben, die Vorratslauge hat ${inUnit(stockPercent, '%')}: zu viel Wasser dafür. Nehmen Sie im Rezept mehr Wasser, eine stärkere Vorratslauge oder Plätzchen.`,
+  'lye.stock-leaves-no-liquids': ({ missingG }, { mass }) =>
+    `In Vorratslauge und Flüssigkeiten sind auf ${mass(100)} Fette ${mass(missingG)} Wasser zu viel. Nehmen Sie weniger Flüssigkeit, eine stärkere Vorratslauge oder Plätzchen.`,
   'lye.stock-without-naoh': () =>
     'Die Vorratslauge ist aus Ätznatron, und das Rezept braucht keines. Lassen Sie sie weg.',
   'lye.koh-purity-missing': () => ({

@@ -64,8 +64,39 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
     ofColours
       ? `The colours of ${quoted(part)} are stirred into so much water that its batter is as wet as with lye of ${inUnit(Number(percent.toFixed(1)), '%')}. Use less water for them, glycerol or oil.`
       : `The acid brings so much water into ${quoted(part)} that its batter is as wet as with lye of ${inUnit(Number(percent.toFixed(1)), '%')}. Let its water replace water of the lye.`,
+  'recipe.unknown-liquid': ({ value, nearest }, { quoted, or }) => {
+    const near = nearest.length === 0 ? '' : ` Did you mean ${or(nearest.map(quoted))}?`;
+    return `There is no liquid ${quoted(String(value))} in the table.${near} Or give its own figures.`;
+  },
+  'recipe.liquid-twice': ({ value, addedTo }, { quoted }) =>
+    `${quoted(String(value))} goes into the ${addedTo === 'lye' ? 'lye' : 'batter'} twice. Give it one amount.`,
+  'recipe.liquid-amount-unclear': ({ liquid, problem }, { quoted }) => ({
+    wrong: {
+      missing: `${quoted(liquid)} has no amount. Give its share of the liquid, or its grams.`,
+      twice: `${quoted(liquid)} has both a share and grams. Give one of them.`,
+      'fats-in-shares': `${quoted(liquid)} is in grams, and the fats are in shares. Give its share of the liquid.`,
+    }[problem],
+    isWhole: true,
+  }),
+  'recipe.liquid-share-out-of-range': ({ liquid, value }, { quoted, percent }) =>
+    `${quoted(liquid)} has a share of ${percent(Number(value))}.`,
+  'recipe.liquid-mass-out-of-range': ({ liquid, value }, { quoted, mass }) =>
+    `${quoted(liquid)} weighs ${mass(Number(value))}.`,
+  'recipe.liquid-figures-over-100': ({ title, sum }, { quoted, inUnit }) =>
+    `What ${quoted(title)} holds adds up to ${inUnit(Number(sum.toFixed(1)), '%')}.`,
+  'recipe.liquids-over-100': ({ sum }, { inUnit }) =>
+    `The shares of the liquids add up to ${inUnit(Number(sum.toFixed(1)), '%')}. Plain water is what they leave of ${inUnit(100, '%')}.`,
+  'recipe.liquids-too-sour': () =>
+    'The liquids hold so much acid, or so little water, that the recipe cannot be made with them. Take less of them.',
+  'recipe.liquids-over-water': ({ broughtG, askedG }, { mass }) =>
+    `For ${mass(100)} of fats the recipe asks for ${mass(askedG)} of water, and the liquids hold ${mass(broughtG)}. Take less of them, or weaker lye.`,
+  'recipe.lye-not-dissolved': ({ waterG, lyeG }, { mass }) =>
+    `For ${mass(100)} of fats ${mass(lyeG)} of lye would be dissolved in ${mass(waterG)} of water. It needs at least its own weight. ` +
+    'Add less of the liquids to the batter, or take weaker lye.',
   'lye.stock-too-weak': ({ lyePercent, stockPercent }, { inUnit }) =>
     `The lye is to be ${inUnit(Number(lyePercent.toFixed(1)), '%')}, and the stock solution has ${inUnit(stockPercent, '%')}: too much water for it. Take more water in the recipe, a stronger stock, or flakes.`,
+  'lye.stock-leaves-no-liquids': ({ missingG }, { mass }) =>
+    `The stock solution and the liquids hold ${mass(missingG)} of water too much for ${mass(100)} of fats. Take less of the liquids, a stronger stock, or flakes.`,
   'lye.stock-without-naoh': () =>
     'The stock solution is of sodium hydroxide, and the recipe takes none. Leave the stock out.',
   'lye.koh-purity-missing': () => ({
