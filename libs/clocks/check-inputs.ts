@@ -10,13 +10,15 @@ export const wholes: readonly (readonly [Measure, ...Measure[]])[] = [
 ];
 /** A batter can be chilled, but the reaction warms it: further below the room than this is a slip. */
 const MOST_BELOW_ROOM_C = 10;
+/** Warmer batter turns to soap in the bowl: it is cooked, not poured. Common practice, no source. */
+const WARMEST_UNCOOKED_C = 75;
 
 /**
  * Refuses inputs that no batch can have, so that a slip of the finger does not become a forecast.
  * Being outside what a rule knows is not refused; the forecast says so.
  *
  * @returns one issue per offence, empty when all is well:
- *   `clocks.out-of-range` (a measure outside its range, or no number),
+ *   `clocks.out-of-range` (a measure outside its range, or no number; batter above 75 °C that is not cooked),
  *   `clocks.unknown-choice`,
  *   `clocks.more-than-whole` (shares of one whole that exceed 105 % together),
  *   `clocks.batter-colder-than-room` (by more than 10 °C)
@@ -67,7 +69,16 @@ function checkChoice(key: Choice, value: string): Issue[] {
 
 function checkTogether(inputs: ClockInputs): Issue[] {
   const issues = wholes.flatMap((parts) => checkWhole(inputs, parts));
-  const { batterTemperatureC: batter, roomTemperatureC: room } = inputs;
+  const { batterTemperatureC: batter, roomTemperatureC: room, process } = inputs;
+  if (process === 'cold' && batter > WARMEST_UNCOOKED_C) {
+    issues.push({
+      code: 'clocks.out-of-range',
+      path: ['batterTemperatureC'],
+      value: batter,
+      accepted: { ...measures.batterTemperatureC, kind: 'range', high: WARMEST_UNCOOKED_C },
+      ...{ input: 'batterTemperatureC', found: batter, unit: '°C' },
+    });
+  }
   if (batter < room - MOST_BELOW_ROOM_C) {
     issues.push({
       code: 'clocks.batter-colder-than-room',

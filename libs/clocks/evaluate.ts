@@ -1,7 +1,7 @@
 import type { ClockInputs } from './inputs.js';
 import { spreadUnlearned } from './offset-prior.js';
 import { beyondSide, factorOf } from './rule.js';
-import { rulesOf } from './rules.js';
+import { rulesFor } from './rules.js';
 import { states, type StateId } from './states.js';
 
 /** A forecast without its reasons. */
@@ -29,7 +29,7 @@ export function evaluate(state: StateId, inputs: ClockInputs): Evaluation {
   const { baseMin, sigma } = states[state];
   let medianMin = baseMin;
   let variance = sigma * sigma;
-  for (const rule of rulesOf[state]) {
+  for (const rule of rulesFor(state, inputs)) {
     const factor = factorOf(rule, inputs);
     medianMin *= factor;
     if (beyondSide(rule, inputs) !== undefined) variance += (BEYOND_WIDENING * rule.sigma) ** 2;

@@ -4,7 +4,7 @@ import { evaluate } from './evaluate.js';
 import { referenceInputs, type ClockInputs, type Measure } from './inputs.js';
 import type { Side } from './engine/factor-at.js';
 import { beyondSide, factorOf, isMeasureRule, type Rule, type RuleId } from './rule.js';
-import { rulesOf } from './rules.js';
+import { rulesFor } from './rules.js';
 import { states, type StateId } from './states.js';
 
 /** A rule that moved the forecast, with what it read. */
@@ -63,7 +63,7 @@ export function forecast(state: StateId, inputs: ClockInputs): Forecast {
   demandChecked(inputs);
   const reasons: Reason[] = [];
   const beyond: Beyond[] = [];
-  for (const rule of rulesOf[state]) {
+  for (const rule of rulesFor(state, inputs)) {
     const factor = factorOf(rule, inputs);
     if (factor !== 1) reasons.push(reasonOf(rule, factor, inputs));
     const outside = beyondOf(rule, factor, inputs);

@@ -30,6 +30,7 @@ export {
   type Cooling,
   type CoolingInputs,
 } from './cooling/cooling.js';
+export { meltCooling } from './cooling/melt-cooling.js';
 export { band, quantile, type Band } from './engine/quantile.js';
 export { conditioned, zOf } from './engine/conditioned.js';
 export { usualCureRule, type CureRule, type WeighIn } from './cure/weigh-in.js';

@@ -24,6 +24,8 @@ export interface ClockInputs {
   readonly fragrance: 'none' | 'slowing' | 'mild' | 'brisk' | 'strong' | 'seizing' | 'ricing' | 'unknown';
   readonly gel: 'none' | 'full';
   readonly mixing: 'blender' | 'to-emulsion' | 'hand';
+  /** What the batch has been through when it goes into the mould. Batter that is mixed hot and poured as batter is `cold`. */
+  readonly process: 'cold' | 'cooked' | 'rebatched';
 }
 
 /** The inputs that are measured. */
@@ -55,6 +57,7 @@ export const referenceInputs: ClockInputs = {
   fragrance: 'none',
   gel: 'none',
   mixing: 'blender',
+  process: 'cold',
 };
 
 /** The unit of a measure, and what is accepted at all. Both bounds are included. */
@@ -68,7 +71,7 @@ const share = (high = 100): MeasureFacts => ({ unit: '%', low: 0, high });
 
 /**
  * The accepted range is where a batch can exist, not where the rules are good: lye of 50 % is near
- * saturation, below 20 % the batter does not stay an emulsion.
+ * saturation, below 20 % the batter does not stay an emulsion. Batter above 75 °C is only for a batch that is cooked.
  */
 export const measures: Readonly<Record<Measure, MeasureFacts>> = {
   lyeConcentrationPercent: { unit: '%', low: 20, high: 50 },
@@ -80,7 +83,7 @@ export const measures: Readonly<Record<Measure, MeasureFacts>> = {
   castorPercent: share(),
   buttersPercent: share(),
   olivePomacePercent: share(),
-  batterTemperatureC: { unit: '°C', low: 20, high: 75 },
+  batterTemperatureC: { unit: '°C', low: 20, high: 90 },
   roomTemperatureC: { unit: '°C', low: 5, high: 35 },
   roomHumidityPercent: { unit: '%', low: 10, high: 95 },
 };
@@ -91,4 +94,5 @@ export const choices: { readonly [K in Choice]: readonly ClockInputs[K][] } = {
   fragrance: ['none', 'slowing', 'mild', 'brisk', 'strong', 'seizing', 'ricing', 'unknown'],
   gel: ['none', 'full'],
   mixing: ['blender', 'to-emulsion', 'hand'],
+  process: ['cold', 'cooked', 'rebatched'],
 };

@@ -33,7 +33,12 @@ export type RuleId =
   | 'lye-on-cure'
   | 'oleic'
   | 'room-humidity'
-  | 'gel-on-cure';
+  | 'gel-on-cure'
+  | 'hot-process-on-set'
+  | 'hot-process-on-ash'
+  | 'hot-process-on-cure'
+  | 'rebatch-on-set'
+  | 'rebatch-on-cure';
 
 interface RuleFacts {
   readonly id: RuleId;

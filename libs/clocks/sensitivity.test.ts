@@ -103,7 +103,10 @@ describe('what moves a state', () => {
       fc.property(anyInputs, fc.constantFrom(...stateIds), (inputs, state) => {
         const told = movesOf(state, inputs).map(({ input, to }) => `${input} ${String(to)}`);
         const now = forecast(state, inputs).medianMin;
+        expect(told.filter((each) => each.startsWith('process'))).toEqual([]);
         for (const input of Object.keys(choices) as (keyof typeof choices)[]) {
+          // What is cooked is another piece of work, no other choice for this one.
+          if (input === 'process') continue;
           for (const to of choices[input]) {
             const changes = forecast(state, { ...inputs, [input]: to }).medianMin !== now;
             expect(told.includes(`${input} ${to}`)).toBe(changes);

@@ -24,7 +24,7 @@ export interface StateMoves {
  * Which change of recipe, room or mould would move which state most.
  *
  * Each measure goes one usual step (`usualSteps`) down and up, cut short at the end of its accepted range and where
- * shares of one whole would exceed it; each choice goes to each of its other values. What `checkInputs` would
+ * shares of one whole would exceed it; each choice but the process goes to each of its other values. What `checkInputs` would
  * refuse is not proposed, what leaves the likely time as it is is left out.
  *
  * @param inputs must have passed `checkInputs`
@@ -67,7 +67,9 @@ function mostOf(input: Measure, inputs: ClockInputs): number {
 }
 
 function choiceProposals(inputs: ClockInputs): Proposal[] {
-  return (Object.keys(choices) as Choice[]).flatMap((input) =>
+  // What is cooked is another piece of work, no other choice for this one.
+  const asked = (Object.keys(choices) as Choice[]).filter((input) => input !== 'process');
+  return asked.flatMap((input) =>
     choices[input]
       .filter((to) => to !== inputs[input])
       .map((to) => ({ input, to, moved: { ...inputs, [input]: to } })),

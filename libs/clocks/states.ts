@@ -29,9 +29,11 @@ export type StateId =
   | 'piping-turnable'
   | 'glaze-set'
   | 'glaze-turnable'
+  | 'melt-firm'
   | 'takes-coat-until'
   | 'takes-piping-until'
   | 'takes-glaze-until'
+  | 'embeds-until'
   | 'usable'
   | 'cured'
   | 'best';
@@ -66,7 +68,9 @@ const fromMemory: Evidence = { kind: 'from memory' };
  * a small piece is pushed out of its cavity and needs to bear the thumb. `handled` comes after `pliable-until`:
  * what can still be patched still takes a mark. Soap that dries shrinks away from what is put onto it later: piping pops
  * off first, then a dipped coat, then a glaze of melt-and-pour, which wetting with alcohol helps to hold; so these count
- * from the unmoulding, when the drying begins. `usable` speaks of the pace only; whether free alkali is left is
+ * from the unmoulding, when the drying begins. A piece that is set into fresh batter bonds for longer than that, as the
+ * batter wets it; then it only sits loose. What is cast from melt-and-pour leaves its mould once it is cool all through, which a
+ * balance of its own works out (`cooling`). `usable` speaks of the pace only; whether free alkali is left is
  * for a test of the soap to say.
  */
 export const states: Readonly<Record<StateId, State>> = {
@@ -232,6 +236,12 @@ export const states: Readonly<Record<StateId, State>> = {
     sigma: 0.3,
     evidence: fromMemory,
   },
+  'melt-firm': {
+    clock: 'set',
+    baseMin: 70,
+    sigma: 0.4,
+    evidence: commonPractice,
+  },
   'takes-coat-until': {
     clock: 'cure',
     baseMin: 4 * DAY,
@@ -249,6 +259,12 @@ export const states: Readonly<Record<StateId, State>> = {
     baseMin: 7 * DAY,
     sigma: 0.4,
     evidence: fromMemory,
+  },
+  'embeds-until': {
+    clock: 'cure',
+    baseMin: 21 * DAY,
+    sigma: 0.5,
+    evidence: commonPractice,
   },
   usable: {
     clock: 'cure',

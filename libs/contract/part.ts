@@ -42,9 +42,6 @@ export const amountPerPiece = z
   .discriminatedUnion('by', [byCavity, ...byOwnMeasure])
   .meta({ id: 'AmountPerPiece' });
 
-/** The same for what is never cast. */
-const amountInTheOpen = z.discriminatedUnion('by', byOwnMeasure).meta({ id: 'AmountInTheOpen' });
-
 const partBase = { key, title };
 
 const use = {
@@ -121,6 +118,26 @@ const once = (part: Parameters<typeof saidOnce>[0], context: z.RefinementCtx): v
   }
 };
 
+/** Where a part is cast, if it is. */
+const casting = {
+  mould: key.optional().meta({
+    description:
+      'The mould whose cavity holds it from pour to unmould; parts with the same mould share the cavity',
+  }),
+  piecesPerCavity: z
+    .int()
+    .min(1)
+    .max(200)
+    .default(1)
+    .meta({ description: 'Bars cut from one loaf, for example' }),
+  cavitiesPerPiece: z
+    .int()
+    .min(1)
+    .max(20)
+    .default(1)
+    .meta({ description: 'Cavities that one piece is made of: two halves, for example' }),
+};
+
 /** A part cast, dipped or piped from a batch of batter. */
 export const batchPart = z
   .strictObject({
@@ -138,36 +155,22 @@ export const batchPart = z
     portions: portions.optional().meta({
       description: 'Colours that the part is split into and poured from at once, as for a swirl',
     }),
-    mould: key.optional().meta({
-      description:
-        'The mould whose cavity holds it from pour to unmould; parts with the same mould share the cavity',
-    }),
-    piecesPerCavity: z
-      .int()
-      .min(1)
-      .max(200)
-      .default(1)
-      .meta({ description: 'Bars cut from one loaf, for example' }),
-    cavitiesPerPiece: z
-      .int()
-      .min(1)
-      .max(20)
-      .default(1)
-      .meta({ description: 'Cavities that one piece is made of: two halves, for example' }),
+    ...casting,
     lossG,
     losses: losses.optional(),
   })
   .superRefine(once)
   .meta({ id: 'BatchPart' });
 
-/** A part from melt-and-pour base. */
+/** A part from melt-and-pour base: cast in a mould of its own, or poured onto the piece. */
 export const meltPart = z
   .strictObject({
     ...partBase,
     kind: z.literal('melt-and-pour'),
     material: key.default('melt-and-pour').meta({ description: 'The base, among the materials' }),
     ...use,
-    amount: amountInTheOpen.optional(),
+    amount: amountPerPiece.optional(),
+    ...casting,
     lossG,
     losses: losses.optional(),
   })

@@ -159,6 +159,9 @@ export const recipe = z
     superfatPercent: percent(-100, 100)
       .default(5)
       .meta({ description: 'Share of the alkali for all fats that is left out' }),
+    superfatReason: line(200).min(1).optional().meta({
+      description: 'Why more than 25 % is left out, as for a salt bar; with it up to 40 % is accepted',
+    }),
     lyeExcessIntended: z
       .boolean()
       .default(false)
@@ -194,7 +197,9 @@ export const recipe = z
       .max(10)
       .default([])
       .meta({ description: 'Clay, plants, milk powder and the like' }),
-    batterTemperatureC: celsius(20, 75).default(38),
+    batterTemperatureC: celsius(20, 90).default(38).meta({
+      description: 'At which lye and fats are mixed; above 75 only for a batch that is cooked',
+    }),
     mixing: z.enum(mixings).default('blender'),
     gel: z.enum(gels).default('none'),
   })

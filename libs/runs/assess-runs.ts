@@ -1,4 +1,12 @@
-import type { BatchToMix, Learned, PartAmounts, Risk, RunTeachings, WorkshopFacts } from '#contract';
+import {
+  mouldOf,
+  type BatchToMix,
+  type Learned,
+  type PartAmounts,
+  type Risk,
+  type RunTeachings,
+  type WorkshopFacts,
+} from '#contract';
 import { failed, isNonEmpty, minute, ok, under, type Issue, type Result } from '#units';
 import { checkInput } from './input/check-input.js';
 import { fillingRisk, fillingTimes } from './clocks/filling-time.js';
@@ -128,8 +136,8 @@ function withoutDropped(assessed: AssessedRun): ResolvedRun {
 /** A sheet for more pieces than there are cavities looks fine until the pour. */
 function tooFewCavities({ part, count }: PartAmounts, { run }: AssessedRun): Risk[] {
   const found = run.parts.get(part);
-  const mould = found?.kind === 'batch' ? run.moulds.get(found.mould ?? '') : undefined;
-  if (found?.kind !== 'batch' || mould === undefined) return [];
+  const mould = found && run.moulds.get(mouldOf(found) ?? '');
+  if (found === undefined || found.kind === 'decor' || mould === undefined) return [];
   const use = mouldUse(run.design, mould.key);
   const isForAll = use !== undefined && count === piecesWith(run.order, part);
   const needed = isForAll ? cavitiesOf(run, use) : cavitiesFor(found, count);

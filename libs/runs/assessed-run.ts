@@ -1,10 +1,10 @@
 import { paceOf, type Band, type CureFit, type StateId } from '#clocks';
-import type { CureByWeight, Stage } from '#contract';
+import { mouldOf, type CureByWeight, type Stage } from '#contract';
 import type { Truncation } from '#planner';
 import type { PartClocks } from './clocks/forecast-clocks.js';
 import { latestAttempt, type RunProgress, type StageAttempt } from './log/run-progress.js';
 import { stageKindFacts } from './input/stage-kinds.js';
-import { mixedTogether } from './input/mixed-together.js';
+import { preparedTogether } from './input/mixed-together.js';
 import { leadsTo } from './input/stage-order.js';
 import { freeingStage, makingStage, sharersOf, type ResolvedRun } from './input/resolve-run.js';
 
@@ -70,10 +70,11 @@ function isLeftOut({ run, progress }: LoggedRun, stage: Stage): boolean {
   if (!progress.dropped.has(stage.part)) return false;
   // A batch is prepared as long as any part comes from it, whichever its stages name.
   if (stageKindFacts[stage.kind].prepares === true) {
-    return mixedTogether(run.design, stage.part).every(({ key }) => progress.dropped.has(key));
+    const together = preparedTogether(run.design, stage.part);
+    return together.every(({ key }) => progress.dropped.has(key));
   }
   const part = run.parts.get(stage.part);
-  const mould = part?.kind === 'batch' ? part.mould : undefined;
+  const mould = part && mouldOf(part);
   const shared =
     mould !== undefined && sharersOf(run.design, mould).some((p) => !progress.dropped.has(p.key));
   return stageKindFacts[stage.kind].makes || !shared;
@@ -86,7 +87,7 @@ function isLeftOut({ run, progress }: LoggedRun, stage: Stage): boolean {
 function isOvertaken({ run, progress }: LoggedRun, { stage, status, attempt }: StageAttempt): boolean {
   const { design } = run;
   if (status !== 'open' || stageKindFacts[stage.kind].prepares !== true) return false;
-  const batch = new Set(mixedTogether(design, stage.part).map(({ key }) => key));
+  const batch = new Set(preparedTogether(design, stage.part).map(({ key }) => key));
   const later = design.stages.flatMap((each) => {
     const follows = batch.has(each.part) && each !== stage && leadsTo(design, stage.key, each.key);
     return follows ? (latestAttempt(progress, each.key) ?? []) : [];

@@ -23,5 +23,6 @@ export const anyInputs: fc.Arbitrary<ClockInputs> = fc
     fragrance: fc.constantFrom(...choices.fragrance),
     gel: fc.constantFrom(...choices.gel),
     mixing: fc.constantFrom(...choices.mixing),
+    process: fc.constantFrom(...choices.process),
   })
   .filter((inputs) => checkInputs(inputs).length === 0);

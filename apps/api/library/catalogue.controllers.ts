@@ -4,6 +4,7 @@ import {
   fat,
   fatReplacement,
   mould,
+  mouldOf,
   mouldReplacement,
   pieceDesign,
   recipe,
@@ -26,7 +27,7 @@ export const MouldsController = libraryController({
   repository: ({ library }) => library.moulds,
   check: async (content) => checkMould(content),
   usedBy: async ({ key }, repositories, workshopId) =>
-    designsThat(repositories, workshopId, (part) => part.kind === 'batch' && part.mould === key),
+    designsThat(repositories, workshopId, (part) => mouldOf(part) === key),
 });
 
 export const FatsController = libraryController({

@@ -1,4 +1,5 @@
-import type { BatchPart, Mould, PieceDesign, RunGroup } from '#contract';
+import type { BatchPart, MeltPart, Mould, PieceDesign, RunGroup } from '#contract';
+import { mouldOf } from '#contract/names';
 
 /** What a design needs of one kind of mould. */
 export interface Filling {
@@ -21,12 +22,11 @@ export function fillingsOf(
   count: number,
   groups?: readonly RunGroup[],
 ): Filling[] {
-  const shared = new Map<string, BatchPart>();
+  const shared = new Map<string, BatchPart | MeltPart>();
   for (const part of design.parts) {
     // Parts with the same mould share its cavities, so they are counted once.
-    if (part.kind === 'batch' && part.mould !== undefined && !shared.has(part.mould)) {
-      shared.set(part.mould, part);
-    }
+    if (part.kind === 'decor' || part.mould === undefined || shared.has(part.mould)) continue;
+    shared.set(part.mould, part);
   }
   return [...shared].map(([key, { piecesPerCavity, cavitiesPerPiece }]) => {
     const mould = moulds.find((each) => each.key === key);
@@ -51,9 +51,7 @@ function kindsIn(
 ): number[] {
   const kinds = new Map<string, number>();
   for (const group of groups) {
-    const inside = parts.filter(
-      (part) => part.kind === 'batch' && part.mould === mould && group.parts.includes(part.key),
-    );
+    const inside = parts.filter((part) => mouldOf(part) === mould && group.parts.includes(part.key));
     const contents = inside.map(({ key }) => key).join(' ');
     if (contents !== '') kinds.set(contents, (kinds.get(contents) ?? 0) + group.count);
   }

@@ -27,7 +27,7 @@ const limits = [
   ['sodiumLactatePercent', 'recipe.sodium-lactate-out-of-range', 0, 5],
   ['saltPercent', 'recipe.salt-out-of-range', 0, 100],
   ['sugarPercent', 'recipe.sugar-out-of-range', 0, 5],
-  ['batterTemperatureC', 'batter.temperature-out-of-range', 20, 75],
+  ['batterTemperatureC', 'batter.temperature-out-of-range', 20, 90],
 ] as const;
 
 describe('checkRecipe', () => {
@@ -64,7 +64,7 @@ describe('checkRecipe', () => {
     ],
     ['recipe.colourant-out-of-range', (v) => ({ colourants: [{ ...mica, percent: v }] }), 0, 10, '%'],
     ['recipe.addition-out-of-range', (v) => ({ additions: [{ ...clay, percent: v }] }), 0, 50, '%'],
-    ['batter.temperature-out-of-range', (v) => ({ batterTemperatureC: v }), 20, 75, '°C'],
+    ['batter.temperature-out-of-range', (v) => ({ batterTemperatureC: v }), 20, 90, '°C'],
   ])('says what it takes for %s', (code, change, low, high, unit) => {
     for (const value of [low, high]) expect(checkRecipe({ ...sound, ...change(value) }, fats)).toEqual([]);
     for (const value of [low - 0.1, high + 0.1]) {
@@ -310,6 +310,21 @@ describe('checkRecipe', () => {
     ];
     expect(checkRecipe({ ...sound, fats: mix }, fats)).toMatchObject([
       { code: 'recipe.fat-twice', path: ['fats', 1, 'fat'], value: 'olive' },
+    ]);
+  });
+});
+
+describe('a superfat above 25 %', () => {
+  /** Salt bars and soaps for very dry skin: common practice, no source. */
+  it('is accepted up to 40 % with a reason, and refused without one', () => {
+    const rich = { ...sound, superfatPercent: 40 };
+    const reason = { superfatReason: 'A salt bar of coconut oil' };
+    expect(checkRecipe(rich, fats)).toMatchObject([
+      { code: 'lye.superfat-out-of-range', accepted: { high: 25 } },
+    ]);
+    expect(checkRecipe({ ...rich, ...reason }, fats)).toEqual([]);
+    expect(checkRecipe({ ...rich, ...reason, superfatPercent: 40.1 }, fats)).toMatchObject([
+      { code: 'lye.superfat-out-of-range', accepted: { high: 40 } },
     ]);
   });
 });

@@ -48,7 +48,8 @@ export function recipeLimits(recipe: WrittenRecipe): Limit[] {
       path: ['batterTemperatureC'],
       value: recipe.batterTemperatureC,
       low: 20,
-      high: 75,
+      // What is not cooked is refused above 75 °C by the clocks, which know what becomes of it.
+      high: 90,
       unit: '°C',
     },
     ...fragrances.map(({ percent, title }, i) =>
@@ -80,14 +81,17 @@ export function recipeLimits(recipe: WrittenRecipe): Limit[] {
   ];
 }
 
-/** Lye that would stay in the soap is refused unless the maker says that it is meant. */
-function superfatLimit({ superfatPercent, lyeExcessIntended = false }: WrittenRecipe): Limit {
+/** Above 25 are salt bars of coconut oil and soaps for very dry skin: common practice, no source. */
+const MOST_SUPERFAT_PERCENT = { usually: 25, withReason: 40 } as const;
+
+/** Lye that would stay in the soap is refused unless the maker says that it is meant, and so is much fat unless they say why. */
+function superfatLimit({ superfatPercent, superfatReason, lyeExcessIntended = false }: WrittenRecipe): Limit {
   return {
     issue: { code: 'lye.superfat-out-of-range', isExcessIntended: lyeExcessIntended },
     path: ['superfatPercent'],
     value: superfatPercent,
     low: lyeExcessIntended ? -5 : 0,
-    high: 25,
+    high: MOST_SUPERFAT_PERCENT[superfatReason === undefined ? 'usually' : 'withReason'],
     unit: '%',
   };
 }

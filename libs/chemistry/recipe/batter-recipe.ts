@@ -129,6 +129,8 @@ export interface WrittenRecipe extends WaterStatement {
   readonly superfatPercent: number;
   /** Says that a superfat below 0 is no slip: the soap will be salted out, or neutralised, before it is used. */
   readonly lyeExcessIntended?: boolean | undefined;
+  /** Why so much fat is left free; needed from 25 per cent on. */
+  readonly superfatReason?: string | undefined;
   /** Share of the alkali that is KOH, by moles: the share of the fat that becomes potassium soap. Absent: 0. */
   readonly kohSharePercent?: number | undefined;
   /** NaOH in the flakes that are weighed. */

@@ -56,6 +56,7 @@ export const drying = [
   'takes-piping-until',
   'takes-coat-until',
   'takes-glaze-until',
+  'embeds-until',
 ] as const satisfies StateId[];
 
 /** The cure, from the first use to the best of the soap. */

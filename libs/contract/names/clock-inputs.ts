@@ -1,4 +1,4 @@
-import { fragranceBehaviours, gels, mixings, mouldKinds } from './recipe-names.js';
+import { fragranceBehaviours, gels, mixings, mouldKinds, processes } from './recipe-names.js';
 
 /** What a clock reads, and `log`: how many batches of the log have taught it. */
 export const clockInputs = [
@@ -18,6 +18,7 @@ export const clockInputs = [
   'fragrance',
   'gel',
   'mixing',
+  'process',
   'log',
 ] as const;
 
@@ -32,6 +33,7 @@ export const clockChoices = {
   fragrance: fragranceBehaviours,
   gel: gels,
   mixing: mixings,
+  process: processes,
 } as const;
 export type ClockChoice = keyof typeof clockChoices;
 
@@ -66,6 +68,11 @@ export const clockRuleIds = [
   'oleic',
   'room-humidity',
   'gel-on-cure',
+  'hot-process-on-set',
+  'hot-process-on-ash',
+  'hot-process-on-cure',
+  'rebatch-on-set',
+  'rebatch-on-cure',
   'lesson',
 ] as const;
 export type ClockRuleId = (typeof clockRuleIds)[number];

@@ -10,6 +10,7 @@ export type AmountWay = (typeof amountWays)[number];
 export const stageKinds = [
   'make-lye',
   'melt-fats',
+  'melt-base',
   'mix',
   'split',
   'cook',
@@ -51,7 +52,7 @@ export const openingStatesOf = {
     'piping-turnable',
     'cured',
   ],
-  'melt-and-pour': ['glaze-set', 'glaze-turnable'],
+  'melt-and-pour': ['glaze-set', 'glaze-turnable', 'melt-firm'],
   decor: [],
 } as const satisfies Record<PartKind, readonly string[]>;
 
@@ -73,6 +74,7 @@ export const closingStatesOf = {
     'takes-piping-until',
     'takes-coat-until',
     'takes-glaze-until',
+    'embeds-until',
   ],
   'melt-and-pour': [],
   decor: [],

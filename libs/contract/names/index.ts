@@ -2,5 +2,6 @@
 export * from './clock-inputs.js';
 export * from './design-names.js';
 export * from './mishaps.js';
+export * from './mould-of.js';
 export * from './recipe-names.js';
 export * from './soap-states.js';

@@ -48,6 +48,9 @@ export const carrierKinds = ['glycerol', 'water', 'fat'] as const;
 export const mixings = ['blender', 'to-emulsion', 'hand'] as const;
 export const gels = ['none', 'full'] as const;
 
+/** What a batch has been through when it goes into the mould: poured as batter, cooked till it is soap, or made of soap that was melted again. */
+export const processes = ['cold', 'cooked', 'rebatched'] as const;
+
 /** Esters of glycerol, esters of long alcohols, or acids that are free already. */
 export const fatKinds = ['triglyceride', 'wax', 'fatty-acid'] as const;
 

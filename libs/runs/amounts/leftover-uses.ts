@@ -1,4 +1,4 @@
-import type { BatchPart, LeftoverUse, MeltPart } from '#contract';
+import { mouldOf, type BatchPart, type LeftoverUse, type MeltPart } from '#contract';
 import { cavityMl } from '../input/cavity-of-mould.js';
 import type { ResolvedRun } from '../input/resolve-run.js';
 
@@ -26,7 +26,7 @@ function keepsLye(part: BatchPart | MeltPart, run: ResolvedRun): boolean {
 }
 
 function smallMoulds(leftoverMl: number, run: ResolvedRun): LeftoverUse[] {
-  const taken = new Set(run.design.parts.flatMap((p) => (p.kind === 'batch' ? (p.mould ?? []) : [])));
+  const taken = new Set(run.design.parts.flatMap((part) => mouldOf(part) ?? []));
   const fitting = [...run.moulds.values()]
     .filter(({ key }) => !taken.has(key))
     .map((mould) => ({ mould, cavities: Math.floor(leftoverMl / cavityMl(mould)) }))

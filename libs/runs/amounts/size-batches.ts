@@ -1,5 +1,13 @@
 import { batchForFats, batchForVolume, checkRecipe, givenFatsG, isSureEnough } from '#chemistry';
-import type { BatchPart, DecorPart, MeltPart, Part, PartAmounts, Risk } from '#contract';
+import {
+  mouldOf,
+  type BatchPart,
+  type DecorPart,
+  type MeltPart,
+  type Part,
+  type PartAmounts,
+  type Risk,
+} from '#contract';
 import { failed, isNonEmpty, ok, type Issue, type Minute, type Result } from '#units';
 import { portionRisks, recipeFacts } from './batches-to-mix.js';
 import { coverOfDecor, coverOfVolume } from './cover-of.js';
@@ -175,8 +183,7 @@ function sizeVolume(
       fixedMl: lossG / densityGPerMl,
       fixedSpreadPercent: part.losses?.spreadPercent ?? USUAL_LOSS_SPREAD,
       // What is cut off a cast piece was cast with it.
-      trimmingPercent:
-        part.kind === 'batch' && part.mould !== undefined ? 0 : (part.losses?.trimmingPercent ?? 0),
+      trimmingPercent: mouldOf(part) === undefined ? (part.losses?.trimmingPercent ?? 0) : 0,
     },
     densityGPerMl,
     givenMl,

@@ -1,5 +1,5 @@
 import { hardFattyAcidsPercent } from '#chemistry';
-import type { BatchPart, Risk, WorkshopFacts } from '#contract';
+import { mouldOf, type BatchPart, type Risk, type WorkshopFacts } from '#contract';
 import { potashOf } from '../clocks/forecast-clocks.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
 
@@ -15,7 +15,7 @@ export function soapRisks(
   run: ResolvedRun,
   workshop: WorkshopFacts,
 ): Risk[] {
-  const mould = part.mould === undefined ? undefined : run.moulds.get(part.mould)?.kind;
+  const mould = run.moulds.get(mouldOf(part) ?? '')?.kind;
   const potashPercent = potashOf(part, run);
   if (potashPercent !== undefined) return [{ code: 'soap.not-forecast', level: 'high', potashPercent }];
   const hard = hardFattyAcidsPercent(recipe, run.fats);

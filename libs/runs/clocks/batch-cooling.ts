@@ -1,6 +1,6 @@
-import { coolingForecast, fatsCooling, lyeCooling, type Cooling, type Forecast } from '#clocks';
+import { coolingForecast, fatsCooling, lyeCooling, meltCooling, type Cooling, type Forecast } from '#clocks';
 import { batchForFats, solidFatsPercent } from '#chemistry';
-import type { BatchPart, WorkshopFacts } from '#contract';
+import { mouldOf, type BatchPart, type MeltPart, type WorkshopFacts } from '#contract';
 import { expectedUse } from '../input/expected-use.js';
 import { mixedTogether } from '../input/mixed-together.js';
 import { piecesWith } from '../input/pieces.js';
@@ -40,6 +40,14 @@ export function batchCooling(part: BatchPart, run: ResolvedRun, workshop: Worksh
       fats: fatsCooling({ ...at, massG: fatsG, solidPercent: solidFatsPercent(recipe, fats) }),
     }),
   };
+}
+
+/** When melted base is cool all through that is cast; what a cavity of it holds says how long that takes. */
+export function meltForecasts(part: MeltPart, run: ResolvedRun, { room }: WorkshopFacts): Forecast[] {
+  if (mouldOf(part) === undefined) return [];
+  const { meanMl } = expectedUse(part, useSurroundings(part, run));
+  const volumeMl = (meanMl * part.piecesPerCavity) / part.cavitiesPerPiece;
+  return [coolingForecast('melt-firm', meltCooling({ volumeMl, roomTemperatureC: room.temperatureC }))];
 }
 
 /** The forecasts that follow from it. */

@@ -15,11 +15,12 @@ import {
   hardFattyAcidsPercent,
   oleicPercent,
 } from '#chemistry';
-import type { BatchPart, Part, WorkshopFacts } from '#contract';
+import { mouldOf, type BatchPart, type Part, type WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
-import { batchCooling, coolingForecasts } from './batch-cooling.js';
+import { batchCooling, coolingForecasts, meltForecasts } from './batch-cooling.js';
 import type { RunsInput } from '../input/input.js';
 import { mixedTogether } from '../input/mixed-together.js';
+import { processOf } from '../input/stage-order.js';
 import { partBatter } from '../input/part-batter.js';
 import { stateHasClock } from '../input/states-of-parts.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
@@ -37,7 +38,10 @@ function forecastClocks(run: ResolvedRun, workshop: WorkshopFacts): Map<string, 
     if (part.kind === 'decor' || potashOf(part, run) !== undefined) continue;
     const inputs = inputsFor(part, run, workshop);
     const wanted = stateIds.filter((state) => stateHasClock(part.kind, state));
-    const cooling = part.kind === 'batch' ? coolingForecasts(batchCooling(part, run, workshop)) : [];
+    const cooling =
+      part.kind === 'batch'
+        ? coolingForecasts(batchCooling(part, run, workshop))
+        : meltForecasts(part, run, workshop);
     const forecasts = [...wanted.map((state) => forecast(state, inputs)), ...cooling];
     clocks.set(part.key, new Map(forecasts.map((each) => [each.state, each])));
   }
@@ -139,7 +143,7 @@ function batchInputs(
   workshop: WorkshopFacts,
 ): ClockInputs {
   const { fats } = run;
-  const mould = part.mould === undefined ? undefined : run.moulds.get(part.mould);
+  const mould = run.moulds.get(mouldOf(part) ?? '');
   return {
     ...roomOf(workshop),
     lyeConcentrationPercent: effectiveLyePercent(partBatter(part, recipe, fats).batter, fats),
@@ -156,6 +160,7 @@ function batchInputs(
     fragrance: behaviourTogether(recipe.fragrances),
     gel: recipe.gel,
     mixing: mixingOf(part, recipe, run),
+    process: processOf(run.design, part.key),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { BatchPart, PieceDesign } from '#contract';
+import { mouldOf, type BatchPart, type MeltPart, type PieceDesign } from '#contract';
 import { under, type Issue } from '#units';
 import { batchOf } from './mixed-together.js';
 import { preparingStage } from './stage-order.js';
@@ -11,13 +11,17 @@ import { repeatedKeys } from './name-issues.js';
  */
 export function checkBatches(design: PieceDesign): Issue[] {
   const before: BatchPart[] = [];
+  const cast: (BatchPart | MeltPart)[] = [];
   return design.parts.flatMap((part, i): Issue[] => {
-    if (part.kind !== 'batch') return [];
+    if (part.kind === 'decor') return [];
+    const cavities = cavityIssues(part, i, cast);
+    cast.push(part);
+    if (part.kind === 'melt-and-pour') return cavities;
     const issues = [
       ...under(['parts', i], repeatedKeys('portions', part.portions ?? [])),
       ...recipeIssues(part, i, before),
       ...mixingIssues(part, i, before, design),
-      ...cavityIssues(part, i, before),
+      ...cavities,
     ];
     before.push(part);
     return issues;
@@ -62,8 +66,13 @@ function mixingIssues(
   ];
 }
 
-function cavityIssues(part: BatchPart, i: number, before: readonly BatchPart[]): Issue[] {
-  const { mould, cavitiesPerPiece } = part;
+function cavityIssues(
+  part: BatchPart | MeltPart,
+  i: number,
+  before: readonly (BatchPart | MeltPart)[],
+): Issue[] {
+  const { cavitiesPerPiece } = part;
+  const mould = mouldOf(part);
   const other = before.find(
     (each) => mould !== undefined && each.mould === mould && each.cavitiesPerPiece !== cavitiesPerPiece,
   );

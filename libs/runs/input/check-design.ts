@@ -1,12 +1,12 @@
 import { checkRecipe, fatTable, fromSheet } from '#chemistry';
-import { closingStates, openingStates } from '#contract';
-import type { BatchPart, Fat, Mould, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
+import { closingStates, mouldOf, openingStates } from '#contract';
+import type { Fat, MeltPart, BatchPart, Mould, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import { checkBatches } from './check-batches.js';
 import { expectedUse } from './expected-use.js';
 import { cavityMl, checkMould } from './cavity-of-mould.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
-import { lookupTables, useSurroundings } from './piece-surroundings.js';
+import { lookupTables, MELT_DENSITY, useSurroundings } from './piece-surroundings.js';
 import { handsOnOf, stageKindFacts } from './stage-kinds.js';
 import { isClosing, stateHasClock } from './states-of-parts.js';
 import { freeingStage, makingStage, sharersOf } from './resolve-run.js';
@@ -50,14 +50,14 @@ function checkNames(design: PieceDesign, around: DesignSurroundings): Issue[] {
     ...repeatedKeys('parts', design.parts),
     ...repeatedKeys('stages', design.stages),
     ...design.parts.flatMap((part, i): Issue[] => {
-      if (part.kind !== 'batch') return [];
+      const mould = mouldOf(part);
       return [
-        ...(around.recipes.some((r) => r.key === part.recipe)
+        ...(part.kind !== 'batch' || around.recipes.some((r) => r.key === part.recipe)
           ? []
           : [unknownName(['parts', i, 'recipe'], 'recipe', part.recipe, around.recipes)]),
-        ...(part.mould === undefined || around.moulds.some((m) => m.key === part.mould)
+        ...(mould === undefined || around.moulds.some((m) => m.key === mould)
           ? []
-          : [unknownName(['parts', i, 'mould'], 'mould', part.mould, around.moulds)]),
+          : [unknownName(['parts', i, 'mould'], 'mould', mould, around.moulds)]),
       ];
     }),
     ...design.stages.flatMap((stage, i) => [
@@ -167,8 +167,9 @@ function checkStates(design: PieceDesign, wait: Wait, i: number): Issue[] {
   });
 }
 
-/** Of the part's batter; 1 where its recipe is unsound, which is told at the recipe. */
-function densityOf(part: BatchPart, around: DesignSurroundings): number {
+/** Of what the part is poured from; 1 where its recipe is unsound, which is told at the recipe. */
+function densityOf(part: BatchPart | MeltPart, around: DesignSurroundings): number {
+  if (part.kind === 'melt-and-pour') return MELT_DENSITY;
   const fats = fatTable(around.fats.map(fromSheet));
   const recipe = around.recipes.find((r) => r.key === part.recipe);
   if (recipe === undefined || checkRecipe(recipe, fats).length > 0) return 1;
@@ -178,12 +179,13 @@ function densityOf(part: BatchPart, around: DesignSurroundings): number {
 function checkCavities(design: PieceDesign, around: DesignSurroundings): Issue[] {
   const issues: Issue[] = [];
   design.parts.forEach((part, i) => {
-    if (part.kind !== 'batch' || part.mould === undefined) return;
-    const mould = around.moulds.find((m) => m.key === part.mould);
+    const cast = mouldOf(part);
+    if (part.kind === 'decor' || cast === undefined) return;
+    const mould = around.moulds.find((m) => m.key === cast);
     // What is wrong with a mould is told at the mould; its volume is unknown until then.
     if (mould === undefined || checkMould(mould).length > 0) return;
     const holds = cavityMl(mould);
-    const sharing = sharersOf(design, mould.key) as BatchPart[];
+    const sharing = sharersOf(design, mould.key);
     const filled = sharing.reduce((sum, p) => {
       const use = { cavityMl: holds, densityGPerMl: densityOf(p, around) };
       return sum + (expectedUse(p, use).meanMl * p.piecesPerCavity) / p.cavitiesPerPiece;

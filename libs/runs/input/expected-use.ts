@@ -35,7 +35,7 @@ function workedOut(part: BatchPart | MeltPart, { cavityMl, densityGPerMl }: UseS
   }
   switch (amount.by) {
     case 'cavity': {
-      if (part.kind !== 'batch' || cavityMl === undefined) throw new Error(`${part.key} has no cavity`);
+      if (cavityMl === undefined) throw new Error(`${part.key} has no cavity`);
       return {
         meanMl: (((cavityMl * amount.fillPercent) / 100) * part.cavitiesPerPiece) / part.piecesPerCavity,
         averageErrorPercent: 1,

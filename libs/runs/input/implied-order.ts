@@ -1,10 +1,10 @@
 import { stretches } from '#clocks';
 import type { Link, OpeningState, Part, PieceDesign, Stage, Wait } from '#contract';
-import { castTogether, conditionAt, hostOf, unmouldOf } from './part-condition.js';
+import { castTogether, conditionAt, hostOf, isSetInto, unmouldOf } from './part-condition.js';
 import { countsFrom } from './counts-from.js';
 import type { KindOrder, KindWait, PartCondition, StateWait } from './stage-kind-facts.js';
 import { stageKindFacts } from './stage-kinds.js';
-import { mixedTogether } from './mixed-together.js';
+import { mixedTogether, preparedTogether } from './mixed-together.js';
 import { piecesAlike } from './pieces.js';
 import { isDoneFor } from './stage-pieces.js';
 import {
@@ -13,6 +13,7 @@ import {
   leadsTo,
   makingStage,
   preparingStage,
+  processOf,
   stagesBehind,
   startingStage,
   type Outline,
@@ -39,6 +40,7 @@ const FIRM_ENOUGH: ReadonlySet<OpeningState> = new Set([
   'piping-turnable',
   'glaze-set',
   'glaze-turnable',
+  'melt-firm',
   'cured',
 ]);
 
@@ -64,6 +66,7 @@ export function impliedOrder(design: Outline, dropped: ReadonlySet<string> = new
       const order = new Adding(design, new Set(absent.map(({ key }) => key)), has, added);
       if (design.adds !== 'firmness') order.waitForBatch(stage);
       order.putInOrder(stage);
+      if (design.adds !== 'firmness') order.letSettle(stage);
       if (stage.kind === 'unmould' || stage.kind === 'cut') order.waitUntilFirm(stage);
       else if (design.adds !== 'firmness') order.waitForSoap(stage);
     }
@@ -96,7 +99,8 @@ class Adding {
   /** Puts a stage after those of the kinds that come first, unless the design has it the other way round. */
   putInOrder(stage: Stage): void {
     if (this.design.adds === 'firmness' && !FIRMNESS.has(stage.kind)) return;
-    for (const { of, kinds } of stageKindFacts[stage.kind].after ?? []) {
+    for (const { of, kinds, unlessCooked } of stageKindFacts[stage.kind].after ?? []) {
+      if (unlessCooked === true && processOf(this.design, stage.part) !== 'cold') continue;
       const among = this.partsBefore(stage, of);
       for (const before of this.design.stages) {
         if (before === stage || !kinds.includes(before.kind) || !among.has(before.part)) continue;
@@ -105,10 +109,27 @@ class Adding {
     }
   }
 
+  /** What was set in needs its time before the piece is handled, where that comes later by the list or by links. */
+  letSettle(stage: Stage): void {
+    if (this.dropped.has(stage.part)) return;
+    for (const { before, leastMin } of stageKindFacts[stage.kind].settles ?? []) {
+      for (const later of this.design.stages) {
+        if (!before.includes(later.kind) || !isDoneFor(this.design, later, this.has)) continue;
+        if (!isBefore(this.soFar(), stage, later)) continue;
+        const isTold = this.design.links.some(({ from, to }) => from === stage.key && to === later.key);
+        const isAdded = this.links.some(
+          (link) => link.from === stage.key && link.to === later.key && link.atLeastMin === leastMin,
+        );
+        if (!isTold && !isAdded) this.links.push({ from: stage.key, to: later.key, atLeastMin: leastMin });
+      }
+    }
+  }
+
   private partsBefore(stage: Stage, of: KindOrder['of']): ReadonlySet<string> {
     if (of === 'piece') return new Set(this.design.parts.map(({ key }) => key));
-    if (of === 'batch') return new Set(mixedTogether(this.design, stage.part).map(({ key }) => key));
-    const part = of === 'cavity' ? stage.part : hostOf(this.design, stage, this.dropped)?.key;
+    if (of === 'batch') return new Set(preparedTogether(this.design, stage.part).map(({ key }) => key));
+    if (of === 'embed' && !isSetInto(this.design, stage)) return new Set();
+    const part = of === 'host' ? hostOf(this.design, stage, this.dropped)?.key : stage.part;
     return new Set(part === undefined ? [] : castTogether(this.design, part).map(({ key }) => key));
   }
 
@@ -116,9 +137,9 @@ class Adding {
   waitForBatch(stage: Stage): void {
     const facts = stageKindFacts[stage.kind];
     const part = this.design.parts.find(({ key }) => key === stage.part);
-    if (part === undefined || mixedTogether(this.design, stage.part).length === 0) return;
-    const isCooked = this.preparedBy(stage, 'cook') || this.preparedBy(stage, 'rebatch');
-    const filling = facts.fills === undefined || isCooked ? undefined : stretches[facts.fills];
+    if (part === undefined || preparedTogether(this.design, stage.part).length === 0) return;
+    const isBatter = part.kind === 'batch' && processOf(this.design, part.key) === 'cold';
+    const filling = facts.fills === undefined || !isBatter ? undefined : stretches[facts.fills];
     const asked: readonly StateWait[] = [
       ...(facts.batch ?? []),
       ...(filling === undefined ? [] : [{ opens: filling.start, closes: filling.end } as StateWait]),
@@ -162,7 +183,7 @@ class Adding {
 
   /** A part is made when all that prepares its batch is done. */
   private putAfterPreparing(stage: Stage): void {
-    const batch = new Set(mixedTogether(this.design, stage.part).map(({ key }) => key));
+    const batch = new Set(preparedTogether(this.design, stage.part).map(({ key }) => key));
     for (const before of this.design.stages) {
       const prepares = batch.has(before.part) && isBeforeMaking(this.design, before);
       if (prepares && before !== stage) this.putAfter(stage, before);
@@ -205,9 +226,14 @@ class Adding {
 
   /** Anything else: as its kind says, of what it is put onto or of all that is on the piece. */
   waitForSoap(stage: Stage): void {
-    const { waits } = stageKindFacts[stage.kind];
-    if (waits === undefined) return;
+    const { waits, embed } = stageKindFacts[stage.kind];
+    if (waits !== undefined) this.waitFor(stage, waits);
+    if (embed !== undefined && isSetInto(this.design, stage)) this.waitFor(stage, embed);
+  }
+
+  private waitFor(stage: Stage, waits: KindWait): void {
     for (const part of this.partsOf(waits, stage)) {
+      if (waits.unlessCooked === true && processOf(this.design, part.key) !== 'cold') continue;
       const condition = conditionAt(this.soFar(), stage, part);
       const making = makingStage(this.design, part.key);
       if (condition === undefined || making === undefined || making === stage) continue;
@@ -245,7 +271,7 @@ class Adding {
 
   private closingOf(stage: Stage, part: Part, closes: Wait['closes']): Pick<Wait, 'closes'> {
     const isNone = closes === undefined || this.design.adds === 'firmness' || this.closesAlready(stage, part);
-    return isNone ? {} : { closes };
+    return isNone || (closes === 'embeds-until' && this.isMisted(stage, part)) ? {} : { closes };
   }
 
   /** One wait for both sides where one clock tells both, two where they count from different moments. */
@@ -314,6 +340,13 @@ class Adding {
       this.design.links.some(
         ({ from, to, atMostMin }) => to === stage.key && starters.has(from) && atMostMin !== undefined,
       )
+    );
+  }
+
+  /** What is too dry to bond by itself does so once it is wetted. */
+  private isMisted(stage: Stage, part: Part): boolean {
+    return this.design.stages.some(
+      (each) => each.kind === 'mist' && each.part === part.key && isBefore(this.design, each, stage),
     );
   }
 

@@ -9,7 +9,10 @@ const soap = (key: string, mould?: string) => ({
   ...{ key, title: key, kind: 'batch', recipe: 'plain', perPieceMl: 80 },
   ...(mould !== undefined && { mould }),
 });
-const melted = (key: string) => ({ key, title: key, kind: 'melt-and-pour', perPieceMl: 2 });
+const melted = (key: string, mould?: string) => ({
+  ...{ key, title: key, kind: 'melt-and-pour', perPieceMl: 2 },
+  ...(mould !== undefined && { mould }),
+});
 const decor = (key: string) => ({ key, title: key, kind: 'decor', perPiece: 1 });
 const parts = {
   base: soap('base', 'cavity'),
@@ -19,6 +22,9 @@ const parts = {
   foam: soap('foam'),
   drops: melted('drops'),
   shells: decor('shells'),
+  star: melted('star', 'star'),
+  rim: melted('rim', 'star'),
+  moon: soap('moon', 'moon'),
 };
 
 /** A piece whose stages are told as “kind part”, in the order in which they are done. */
@@ -107,6 +113,55 @@ const practice: readonly (readonly [string, string, string[], string[]])[] = [
     'pour base',
     ['mix base', 'cook base', 'pour base'],
     ['base before spoonable-until'],
+  ],
+  [
+    'casting what was cooked and tested in the pot',
+    'pour base',
+    ['mix base', 'cook base', 'zap-test base', 'pour base'],
+    ['after zap-test-base', 'base before spoonable-until'],
+  ],
+  [
+    'testing what was cooked, in the pot',
+    'zap-test base',
+    ['mix base', 'cook base', 'zap-test base', 'pour base'],
+    ['after cook-base'],
+  ],
+  [
+    'testing what was melted again, on the day, without waiting for its mould or its cure',
+    'zap-test base',
+    ['rebatch base', 'pour base', 'zap-test base', 'unmould base'],
+    [],
+  ],
+  [
+    'wrapping what was cooked',
+    'wrap base',
+    ['mix base', 'cook base', 'pour base', 'unmould base', 'wrap base'],
+    ['after unmould-base', 'base cured'],
+  ],
+  ['melting base', 'melt-base star', ['melt-base star', 'pour star', 'unmould star'], []],
+  [
+    'casting melted base',
+    'pour star',
+    ['melt-base star', 'pour star', 'unmould star'],
+    ['after melt-base-star'],
+  ],
+  [
+    'unmoulding melted base',
+    'unmould star',
+    ['melt-base star', 'pour star', 'unmould star'],
+    ['star melt-firm'],
+  ],
+  [
+    'a second pour of melted base onto the first',
+    'layer rim',
+    ['pour star', 'layer rim', 'unmould star'],
+    ['star glaze-set'],
+  ],
+  [
+    'setting in what was cast from melted base',
+    'set-in star',
+    ['pour star', 'unmould star', 'pour base', 'set-in star', 'unmould base'],
+    ['after unmould-star', 'base holds-layer', 'base before takes-decor-until'],
   ],
   ['melting soap again', 'rebatch base', ['mix base', 'rebatch base', 'pour base'], ['after mix-base']],
   ['a pour', 'pour base', ['pour base'], []],
@@ -274,6 +329,68 @@ const practice: readonly (readonly [string, string, string[], string[]])[] = [
   ],
 ];
 
+/** Pieces in which a part is said to be set into another. */
+const into = (embed: string, host: string, stages: readonly string[]): string[] => {
+  const whole = piece([...stages, `set-in ${embed}`]);
+  const told = whole.stages.map((stage) => (stage.kind === 'set-in' ? { ...stage, onto: host } : stage));
+  return asked(`set-in ${embed}`, [...stages, `set-in ${embed}`], { stages: told });
+};
+
+describe('a part that is made before and set into another', () => {
+  it('is out of its mould by then, and fresh enough to bond: common practice, no source', () => {
+    expect(into('moon', 'base', ['pour moon', 'unmould moon', 'pour base', 'unmould base'])).toEqual([
+      ...['after unmould-moon', 'after unmould-base', 'moon before embeds-until'],
+    ]);
+  });
+
+  it('may be as dry as it likes once it is misted', () => {
+    const stages = ['pour moon', 'unmould moon', 'mist moon', 'pour base', 'unmould base'];
+    expect(into('moon', 'base', stages)).not.toContain('moon before embeds-until');
+  });
+
+  it('bears being picked up where it was piped on paper', () => {
+    expect(into('foam', 'base', ['pipe foam', 'pour base'])).toEqual([
+      ...['base holds-layer', 'base before takes-decor-until'],
+      ...['foam piping-turnable', 'foam before embeds-until'],
+    ]);
+  });
+
+  it('is what it goes into itself where nothing says otherwise, as soap that decor is set into', () => {
+    const stages = ['pour base', 'unmould base', 'pipe foam', 'set-in foam'];
+    expect(asked('set-in foam', stages)).toEqual(['foam before piping-skinned']);
+  });
+});
+
+describe('what was set in', () => {
+  const stages = [
+    'pour base',
+    'unmould base',
+    'press-decor shells',
+    'set-in shells',
+    'turn base',
+    'wrap base',
+  ];
+  const links = (more?: Partial<PieceDesign>) =>
+    impliedOrder(piece(stages, more)).links.filter(({ from }) => from === 'set-in-shells');
+
+  it('sets before the piece is turned, and longer before it is wrapped: common practice, no source', () => {
+    expect(links()).toEqual([
+      { from: 'set-in-shells', to: 'turn-base', atLeastMin: 4 * 60 },
+      { from: 'set-in-shells', to: 'wrap-base', atLeastMin: 24 * 60 },
+    ]);
+  });
+
+  it('has the time that the maker gives it, where they do', () => {
+    const own = [{ from: 'set-in-shells', to: 'turn-base', atLeastMin: 10 }];
+    expect(links({ links: own }).map(({ to }) => to)).toEqual(['wrap-base']);
+  });
+
+  it('does not hold up what is done before', () => {
+    const turned = ['pour base', 'unmould base', 'turn base', 'press-decor shells', 'set-in shells'];
+    expect(impliedOrder(piece(turned)).links.filter(({ from }) => from === 'set-in-shells')).toEqual([]);
+  });
+});
+
 describe('what the kinds of stages bring with them', () => {
   it.each(practice)('%s', (_, stage, stages, expected) => {
     expect(asked(stage, stages)).toEqual(expected);
@@ -282,11 +399,11 @@ describe('what the kinds of stages bring with them', () => {
   it('has a row for every kind, with evidence for what it asks, of states that soap can have', () => {
     const tried = new Set(practice.map(([, stage]) => stage.split(' ')[0]));
     expect(tried).toEqual(new Set(stageKinds));
-    for (const { waits } of Object.values(stageKindFacts)) {
+    for (const waits of Object.values(stageKindFacts).flatMap((row) => [row.waits, row.embed])) {
       if (waits === undefined) continue;
       expect(['common practice', 'from memory']).toContain(waits.evidence.kind);
       for (const [condition, { opens, closes }] of Object.entries(waits.states)) {
-        const kind = condition === 'melted' ? 'melt-and-pour' : 'batch';
+        const kind = condition.startsWith('melt') ? 'melt-and-pour' : 'batch';
         expect(partKinds).toContain(kind);
         for (const state of [opens, closes]) {
           if (state !== undefined) expect(stateHasClock(kind, state), state).toBe(true);

@@ -1,4 +1,4 @@
-import type { Fat, Mould, PieceDesign, Recipe } from '#contract';
+import { mouldOf, type Fat, type Mould, type PieceDesign, type Recipe } from '#contract';
 
 /** What a design refers to. */
 export interface DesignMatter {
@@ -15,6 +15,6 @@ export function referencedBy(design: PieceDesign, library: DesignMatter): Design
   return {
     recipes,
     fats: library.fats.filter(({ key }) => fats.has(key)),
-    moulds: library.moulds.filter(({ key }) => parts.some(({ mould }) => mould === key)),
+    moulds: library.moulds.filter(({ key }) => design.parts.some((part) => mouldOf(part) === key)),
   };
 }

@@ -12,6 +12,12 @@ export function mixedTogether(design: Pick<PieceDesign, 'parts'>, key: string): 
   return design.parts.filter((each) => isFrom(each, batchOf(part)));
 }
 
+/** The parts that are prepared at once with a part: those mixed with it, or a part of melted base by itself. */
+export function preparedTogether(design: Pick<PieceDesign, 'parts'>, key: string): Part[] {
+  const melted = design.parts.filter((each) => each.key === key && each.kind === 'melt-and-pour');
+  return melted.length > 0 ? melted : mixedTogether(design, key);
+}
+
 function isFrom(part: Part, batch: string): part is BatchPart {
   return part.kind === 'batch' && batchOf(part) === batch;
 }

@@ -1,4 +1,4 @@
-import type { Part, Stage } from '#contract';
+import { mouldOf, type Part, type Stage } from '#contract';
 import { onOnePiece } from './pieces.js';
 import type { PartCondition } from './stage-kind-facts.js';
 import { stageKindFacts } from './stage-kinds.js';
@@ -8,11 +8,9 @@ import { isBefore, leadsTo, makingStage, type Outline } from './stage-order.js';
 export function castTogether(design: Outline, key: string): Part[] {
   const part = design.parts.find((each) => each.key === key);
   if (part === undefined) return [];
-  const mould = part.kind === 'batch' ? part.mould : undefined;
+  const mould = mouldOf(part);
   if (mould === undefined) return [part];
-  return design.parts.filter(
-    (each) => each.kind === 'batch' && each.mould === mould && onOnePiece(design, key, each.key),
-  );
+  return design.parts.filter((each) => mouldOf(each) === mould && onOnePiece(design, key, each.key));
 }
 
 /**
@@ -31,8 +29,8 @@ export function hostOf(
   if (stageKindFacts[stage.kind].hosted === undefined) return undefined;
   const own = design.parts.find(({ key }) => key === stage.part);
   // A stage that sets or sprinkles something in may be said to handle what that goes into.
-  if (!stageKindFacts[stage.kind].makes && own !== undefined && own.kind !== 'decor')
-    return isThere(own) ? own : undefined;
+  const isHost = own !== undefined && own.kind !== 'decor' && !isSetInto(design, stage);
+  if (!stageKindFacts[stage.kind].makes && isHost) return isThere(own) ? own : undefined;
   const among = stage.kind === 'layer' ? castTogether(design, stage.part) : design.parts;
   const made = among.flatMap((part) => {
     const making = makingStage(design, part.key);
@@ -43,19 +41,37 @@ export function hostOf(
   return made.at(-1)?.part;
 }
 
+/**
+ * Whether a stage sets its own part into another, a part made before: it says into which, or the part was cast from melted base and is
+ * out of its mould by then, while another is made after that. Decor is always set in, and not meant here.
+ */
+export function isSetInto(design: Outline, stage: Stage): boolean {
+  const { hosted, makes } = stageKindFacts[stage.kind];
+  const own = design.parts.find(({ key }) => key === stage.part);
+  if (hosted === undefined || makes || own === undefined || own.kind === 'decor') return false;
+  if (stage.onto !== undefined) return stage.onto !== own.key;
+  const unmould = own.kind === 'melt-and-pour' && own.mould !== undefined && unmouldOf(design, own);
+  if (!unmould || !isBefore(design, unmould, stage)) return false;
+  return design.parts.some(({ key, kind }) => {
+    const making = kind === 'decor' || key === own.key ? undefined : makingStage(design, key);
+    return making !== undefined && isBefore(design, unmould, making) && isBefore(design, making, stage);
+  });
+}
+
 /** How a part was made and where it is when a stage comes to it. @returns undefined for a part that nothing makes */
 export function conditionAt(design: Outline, stage: Stage, part: Part): PartCondition | undefined {
   if (part.kind === 'decor') return 'decor';
   const making = makingStage(design, part.key);
   if (making === undefined) return undefined;
-  if (part.kind === 'melt-and-pour') return 'melted';
+  const isMelted = part.kind === 'melt-and-pour';
+  if (isMelted && (part.mould === undefined || making.kind === 'glaze')) return 'melted';
   if (making.kind === 'dip') return 'dipped';
   if (making.kind === 'pipe') return 'piped';
   if (part.mould === undefined) return 'without-mould';
   const unmould = unmouldOf(design, part);
-  return unmould !== undefined && unmould !== stage && isBefore(design, unmould, stage)
-    ? 'out-of-mould'
-    : 'in-mould';
+  const isOut = unmould !== undefined && unmould !== stage && isBefore(design, unmould, stage);
+  if (isMelted) return isOut ? 'melt-out-of-mould' : 'melt-in-mould';
+  return isOut ? 'out-of-mould' : 'in-mould';
 }
 
 /** The stage that takes a part out of its mould; a mould that is filled again has several. */

@@ -1,5 +1,5 @@
 import { batchForFats, batterOf, fatTable, fromSheet, type FatFacts } from '#chemistry';
-import type { BatchPart, Fat, MeltPart, Mould, Recipe } from '#contract';
+import { mouldOf, type BatchPart, type Fat, type MeltPart, type Mould, type Recipe } from '#contract';
 import type { Batter } from './batter.js';
 import { byKey } from './by-key.js';
 import { cavityMl } from './cavity-of-mould.js';
@@ -28,10 +28,9 @@ export function lookupTables(
 
 /** What is needed to say how much of a part a piece takes: its cavity, and how dense it is. */
 export function useSurroundings(part: BatchPart | MeltPart, around: PieceSurroundings): UseSurroundings {
-  if (part.kind === 'melt-and-pour') return { densityGPerMl: MELT_DENSITY };
-  const mould = part.mould === undefined ? undefined : around.moulds.get(part.mould);
+  const mould = around.moulds.get(mouldOf(part) ?? '');
   return {
-    densityGPerMl: batterDensity(part, around),
+    densityGPerMl: part.kind === 'melt-and-pour' ? MELT_DENSITY : batterDensity(part, around),
     ...(mould !== undefined && { cavityMl: cavityMl(mould) }),
   };
 }

@@ -1,5 +1,13 @@
 import type { FatFacts } from '#chemistry';
-import type { LearnedWeighing, Mould, Part, PieceDesign, RunOrder, Stage } from '#contract';
+import {
+  mouldOf,
+  type LearnedWeighing,
+  type Mould,
+  type Part,
+  type PieceDesign,
+  type RunOrder,
+  type Stage,
+} from '#contract';
 import { byKey } from './by-key.js';
 import { impliedOrder, withImplied, type ImpliedOrder } from './implied-order.js';
 import { countsInside, piecesAlike, type RunDesign } from './pieces.js';
@@ -98,8 +106,9 @@ export function workingsOfPast(past: PastRun, workshop: RunsInput['workshop']): 
 
 /** The stage after which the part is out of its mould, or finished if it never was in one. */
 export function freeingStage(design: RunDesign, part: Part): Stage | undefined {
-  if (part.kind !== 'batch' || part.mould === undefined) return undefined;
-  const sharing = new Set(sharersOf(design, part.mould).map((p) => p.key));
+  const mould = mouldOf(part);
+  if (mould === undefined) return undefined;
+  const sharing = new Set(sharersOf(design, mould).map((p) => p.key));
   const pieces = piecesAlike(design).filter((has) => has.has(part.key));
   return design.stages.find(
     (stage) =>
@@ -109,9 +118,12 @@ export function freeingStage(design: RunDesign, part: Part): Stage | undefined {
   );
 }
 
+/** What can be cast. */
+type CastPart = Exclude<Part, { kind: 'decor' }>;
+
 /** The parts cast into one kind of mould: they share its cavities. */
-export function sharersOf(design: PieceDesign, mould: string): Part[] {
-  return design.parts.filter((part) => part.kind === 'batch' && part.mould === mould);
+export function sharersOf(design: PieceDesign, mould: string): CastPart[] {
+  return design.parts.filter((part): part is CastPart => mouldOf(part) === mould);
 }
 
 /** What fills the cavities of a mould and what empties them, by stage. */
@@ -140,7 +152,7 @@ export function mouldUse(
 ): MouldUse | undefined {
   const sharing = sharersOf(design, mould).filter((part) => !leftOut.has(part.key));
   const [first] = sharing;
-  if (first?.kind !== 'batch') return undefined;
+  if (first === undefined) return undefined;
   return {
     parts: new Set(sharing.map(({ key }) => key)),
     makes: new Set(sharing.flatMap((part) => makingStage(design, part.key)?.key ?? [])),

@@ -10,6 +10,8 @@ export type PartCondition =
   | 'dipped'
   | 'piped'
   | 'melted'
+  | 'melt-in-mould'
+  | 'melt-out-of-mould'
   | 'decor';
 
 /** What is lost where a stage comes too late: sound pieces, or no more than how they look and how easy they are to work. */
@@ -31,16 +33,27 @@ export interface KindWait {
    */
   readonly of: 'cavity' | 'host' | 'piece' | 'own';
   readonly states: Readonly<Partial<Record<PartCondition, StateWait>>>;
+  /** Asks nothing of what was cooked until its lye was used up. */
+  readonly unlessCooked?: true;
   readonly evidence: Evidence;
 }
 
 /**
  * Kinds of stages that come first if there are any: of what was cast with the part itself, or with what it is put onto, of
- * what was mixed with it, or of all that is on the piece.
+ * what is prepared with it, of all that is on the piece, or of what was cast with a part that is itself set into another.
  */
 export interface KindOrder {
-  readonly of: 'cavity' | 'host' | 'batch' | 'piece';
+  readonly of: 'cavity' | 'host' | 'batch' | 'piece' | 'embed';
   readonly kinds: readonly StageKind[];
+  /** Not so for what was cooked. */
+  readonly unlessCooked?: true;
+}
+
+/** What was done has to set or dry before the piece is handled in these ways, if that is to be done later. */
+export interface Settling {
+  readonly before: readonly StageKind[];
+  readonly leastMin: number;
+  readonly evidence: Evidence;
 }
 
 /** What a kind of stage asks of what is still in jug, pot or bowl, if the design has the stage that it counts from. */
@@ -75,6 +88,9 @@ export interface StageKindFacts {
   readonly after?: readonly KindOrder[];
   readonly waits?: KindWait;
   readonly batch?: readonly BatchWait[];
+  /** What it asks of a part that was made before and is itself set into another. */
+  readonly embed?: KindWait;
+  readonly settles?: readonly Settling[];
   /** Shown at every stage of the kind. */
   readonly cautions: readonly CautionCode[];
 }

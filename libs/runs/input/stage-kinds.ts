@@ -11,6 +11,9 @@ const spoonable: BatchWait = { from: 'cook', closes: 'spoonable-until', evidence
 
 const freshlyPoured: StateWait = { opens: 'holds-layer', closes: 'bonds-until' };
 
+/** A second pour of melted base, or what else goes onto it in its mould, lies on the skin that it has by then. */
+const skinned: StateWait = { opens: 'glaze-set' };
+
 const onceCured: KindWait = {
   of: 'piece',
   states: {
@@ -41,6 +44,13 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     prepares: true,
     handsOn: hands(15, 0),
     cautions: ['caution.hot-fats'],
+  },
+  'melt-base': {
+    makes: false,
+    frees: false,
+    prepares: true,
+    handsOn: hands(15, 0),
+    cautions: ['caution.hot-base'],
   },
   mix: {
     makes: false,
@@ -97,7 +107,11 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     fills: 'layer',
     batch: [spoonable],
     hosted: true,
-    waits: { of: 'host', states: { 'in-mould': freshlyPoured }, evidence: commonPractice },
+    waits: {
+      of: 'host',
+      states: { 'in-mould': freshlyPoured, 'melt-in-mould': skinned },
+      evidence: commonPractice,
+    },
     cautions: ['caution.lye'],
   },
   unmould: {
@@ -112,6 +126,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
         dipped: { opens: 'coat-turnable' },
         piped: { opens: 'piping-firm' },
         melted: { opens: 'glaze-set' },
+        'melt-in-mould': { opens: 'melt-firm' },
       },
       evidence: commonPractice,
     },
@@ -160,6 +175,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
         'without-mould': { opens: 'holds-layer', closes: 'takes-piping-until' },
         dipped: { opens: 'coat-turnable', closes: 'takes-piping-until' },
         melted: { opens: 'glaze-set' },
+        'melt-in-mould': skinned,
       },
       evidence: commonPractice,
     },
@@ -170,6 +186,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     frees: false,
     handsOn: hands(5, 25),
     hosted: true,
+    after: [{ of: 'embed', kinds: ['unmould', 'cut'] }],
     waits: {
       of: 'host',
       states: {
@@ -178,6 +195,21 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
       },
       evidence: commonPractice,
     },
+    // Soap that has dried for weeks sits loose in the batter, unless it is misted: the pieces are sound.
+    embed: {
+      of: 'own',
+      states: {
+        'out-of-mould': { closes: 'embeds-until', loses: 'looks' },
+        'without-mould': { opens: 'firm', closes: 'embeds-until', loses: 'looks' },
+        piped: { opens: 'piping-turnable', closes: 'embeds-until', loses: 'looks' },
+      },
+      evidence: commonPractice,
+    },
+    // What was pressed or set in holds by what sets around it, or by the water or batter that it was glued with.
+    settles: [
+      { before: ['turn'], leastMin: 240, evidence: commonPractice },
+      { before: ['wrap'], leastMin: 1440, evidence: commonPractice },
+    ],
     cautions: ['caution.fresh-soap'],
   },
   sprinkle: {
@@ -228,6 +260,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
         dipped: { opens: 'coat-turnable', closes: 'takes-glaze-until' },
         piped: { opens: 'piping-firm', closes: 'takes-glaze-until' },
         melted: { opens: 'glaze-set' },
+        'melt-in-mould': skinned,
       },
       evidence: fromMemory,
     },
@@ -251,6 +284,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
         dipped: { opens: 'coat-turnable' },
         piped: { opens: 'piping-turnable' },
         melted: { opens: 'glaze-turnable' },
+        'melt-in-mould': { opens: 'melt-firm' },
       },
       evidence: commonPractice,
     },
@@ -271,6 +305,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
         dipped: { opens: 'coat-turnable' },
         piped: { opens: 'piping-firm' },
         melted: { opens: 'glaze-set' },
+        'melt-in-mould': { opens: 'melt-firm' },
       },
       evidence: commonPractice,
     },
@@ -287,8 +322,12 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     makes: false,
     frees: false,
     handsOn: hands(10, 0),
-    after: [{ of: 'cavity', kinds: ['unmould', 'cut'] }],
-    waits: onceCured,
+    // What was cooked is tested in the pot or on the day, as it has no lye to lose in its cure.
+    after: [
+      { of: 'batch', kinds: ['cook', 'rebatch'] },
+      { of: 'cavity', kinds: ['unmould', 'cut'], unlessCooked: true },
+    ],
+    waits: { ...onceCured, unlessCooked: true },
     cautions: ['caution.zap-test'],
   },
   wrap: {

@@ -1,4 +1,4 @@
-import type { StateId } from '#clocks';
+import type { ClockInputs, StateId } from '#clocks';
 import type { PieceDesign, Stage, StageKind, Wait } from '#contract';
 import { countsFrom } from './counts-from.js';
 import { mixedTogether } from './mixed-together.js';
@@ -15,14 +15,21 @@ export function makingStage(design: Outline, part: string): Stage | undefined {
   return design.stages.find((stage) => stage.part === part && stageKindFacts[stage.kind].makes);
 }
 
+/** What the batch of a part has been through when it goes into the mould, by the stages that prepare it. */
+export function processOf(design: Outline, part: string): ClockInputs['process'] {
+  if (preparingStage(design, part, 'rebatch') !== undefined) return 'rebatched';
+  return preparingStage(design, part, 'cook') === undefined ? 'cold' : 'cooked';
+}
+
 /**
- * Whether a stage is done before the part that it names is made: what prepares its batch, and a rest that the maker wrote
- * down ahead of the making.
+ * Whether a stage is done before the part that it names is made: what prepares its batch, and what the maker wrote down ahead of
+ * the making, a rest or the test of what is cooked in the pot.
  */
 export function isBeforeMaking(design: Outline, stage: Stage): boolean {
   const { prepares, restMin } = stageKindFacts[stage.kind];
   if (prepares === true) return true;
-  if (restMin === undefined) return false;
+  const isOfPot = stage.kind === 'zap-test' && processOf(design, stage.part) !== 'cold';
+  if (restMin === undefined && !isOfPot) return false;
   const making = makingStage(design, stage.part);
   return making !== undefined && design.stages.indexOf(stage) < design.stages.indexOf(making);
 }

@@ -5,12 +5,12 @@ import { makingStage } from './resolve-run.js';
 import { startingStage } from './stage-order.js';
 
 /** States that only melted base has; everything else is soap. */
-const ofGlaze: ReadonlySet<SoapState> = new Set(['glaze-set', 'glaze-turnable']);
+const ofMelt: ReadonlySet<SoapState> = new Set(['glaze-set', 'glaze-turnable', 'melt-firm']);
 
 /** Whether the clocks know a state of a kind of part; a wait for any other would wait for ever. */
 export function stateHasClock(kind: Part['kind'], state: SoapState): boolean {
   if (kind === 'decor') return false;
-  return ofGlaze.has(state) === (kind === 'melt-and-pour');
+  return ofMelt.has(state) === (kind === 'melt-and-pour');
 }
 
 /** States that are told by what they bring, though a stage may have to come before them. */
@@ -38,6 +38,7 @@ const onlyFor: Partial<Readonly<Record<SoapState, readonly StageKind[]>>> = {
   patchable: ['pour', 'layer'],
   'pliable-until': ['pour', 'layer'],
   handled: ['pour', 'layer'],
+  'melt-firm': ['pour', 'layer'],
   cuttable: ['pour', 'layer'],
   'cuttable-until': ['pour', 'layer'],
 };

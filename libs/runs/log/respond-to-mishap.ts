@@ -6,7 +6,7 @@ import { latestAttempt, type RunProgress, type StageAttempt } from './run-progre
 import { unknownName } from '../input/name-issues.js';
 import { isDoneFor, piecesOfStage } from '../input/stage-pieces.js';
 import { makingStage, type ResolvedRun } from '../input/resolve-run.js';
-import { mixedTogether } from '../input/mixed-together.js';
+import { preparedTogether } from '../input/mixed-together.js';
 import { isBeforeMaking, stagesBehind } from '../input/stage-order.js';
 
 /**
@@ -97,7 +97,7 @@ function remake(
 /** What prepares the batch of which a stage makes a part: another needs new lye and new fats. */
 function preparationOf({ design }: ResolvedRun, making: string): string[] {
   const part = design.stages.find(({ key }) => key === making)?.part ?? '';
-  const batch = new Set(mixedTogether(design, part).map(({ key }) => key));
+  const batch = new Set(preparedTogether(design, part).map(({ key }) => key));
   return design.stages
     .filter((stage) => batch.has(stage.part) && isBeforeMaking(design, stage))
     .map(({ key }) => key);

@@ -47,6 +47,7 @@ export const influences: Names['influences'] = {
   fragrance: ({ value }) => fragrances[value] ?? 'ihr Duft das tut',
   gel: () => 'sie durch die Gelphase geht',
   mixing: ({ value }) => mixings[value] ?? 'sie von Hand gerührt wird',
+  process: ({ value }) => (value === 'cooked' ? 'sie gekocht wurde' : 'sie noch einmal eingeschmolzen wurde'),
   log: ({ value }) => `Ihr Protokoll das zeigt (${String(value)} ${value === 1 ? 'Ansatz' : 'Ansätze'})`,
 };
 

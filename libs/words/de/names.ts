@@ -33,6 +33,7 @@ export const names: Names = {
     fragrance: 'Duft',
     gel: 'Gelphase',
     mixing: 'Rühren',
+    process: 'Verfahren',
   },
   choices: {
     mould: {
@@ -57,6 +58,7 @@ export const names: Names = {
       'to-emulsion': 'mit dem Stabmixer bis zur Emulsion, dann von Hand',
       hand: 'von Hand',
     },
+    process: { cold: 'nicht gekocht', cooked: 'gekocht', rebatched: 'noch einmal eingeschmolzen' },
   },
   paces: {
     cooling: 'wie Lauge und Fette abkühlen',
@@ -70,6 +72,7 @@ export const names: Names = {
   stageKinds: {
     'make-lye': 'die Lauge anrühren',
     'melt-fats': 'die Fette schmelzen',
+    'melt-base': 'die Seifenbasis schmelzen',
     mix: 'verrühren',
     split: 'aufteilen und färben',
     cook: 'kochen',

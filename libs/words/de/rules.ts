@@ -39,6 +39,11 @@ export const rules: Names['rules'] = {
   oleic: 'Seife aus vorwiegend Ölsäure bleibt monatelang weich und schleimig.',
   'room-humidity': 'Feuchte Luft nimmt Wasser langsamer auf.',
   'gel-on-cure': 'Nach voller Gelphase beginnt die Reife mit fertiger Reaktion.',
+  'hot-process-on-set': 'Gekochte Seife ist schon Seife: Sie muss nur abkühlen.',
+  'hot-process-on-ash': 'Die Lauge ist im Topf verbraucht, also kommt keine an die Luft.',
+  'hot-process-on-cure': 'Gekochte Seife ist fertig, aber feucht: Sie trocknet noch Wochen.',
+  'rebatch-on-set': 'Noch einmal eingeschmolzene Seife ist feucht und wird langsam fest.',
+  'rebatch-on-cure': 'Was beim Einschmelzen dazukam, muss wieder heraustrocknen.',
   lesson: 'Ihr Raum, Ihre Formen und Ihre Fette haben ein eigenes Tempo.',
 };
 

@@ -47,6 +47,7 @@ export const influences: Names['influences'] = {
   fragrance: ({ value }) => fragrances[value] ?? 'of its fragrance',
   gel: () => 'it goes through gel',
   mixing: ({ value }) => mixings[value] ?? 'it is mixed by hand',
+  process: ({ value }) => (value === 'cooked' ? 'it was cooked' : 'it was melted again'),
   log: ({ value }) => `your log says so (${String(value)} ${value === 1 ? 'batch' : 'batches'})`,
 };
 

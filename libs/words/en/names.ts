@@ -31,6 +31,7 @@ export const names: Names = {
     fragrance: 'fragrance',
     gel: 'gel',
     mixing: 'mixing',
+    process: 'process',
   },
   choices: {
     mould: {
@@ -55,6 +56,7 @@ export const names: Names = {
       'to-emulsion': 'blender until it is an emulsion, then by hand',
       hand: 'by hand',
     },
+    process: { cold: 'not cooked', cooked: 'cooked', rebatched: 'melted again' },
   },
   paces: {
     cooling: 'how lye and fats cool',
@@ -68,6 +70,7 @@ export const names: Names = {
   stageKinds: {
     'make-lye': 'make the lye',
     'melt-fats': 'melt the fats',
+    'melt-base': 'melt the base',
     mix: 'mix',
     split: 'split and colour',
     cook: 'cook',

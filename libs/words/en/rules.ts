@@ -37,6 +37,11 @@ export const rules: Names['rules'] = {
   oleic: 'Soap that is mostly oleic acid stays soft and slimy for months.',
   'room-humidity': 'Damp air takes up water more slowly.',
   'gel-on-cure': 'Soap that went through full gel begins its cure with the reaction finished.',
+  'hot-process-on-set': 'Cooked soap is soap already: it only has to cool.',
+  'hot-process-on-ash': 'The lye was used up in the pot, so none reaches the air.',
+  'hot-process-on-cure': 'Cooked soap is finished but wet: it still dries for weeks.',
+  'rebatch-on-set': 'Soap that was melted again is wet and firms slowly.',
+  'rebatch-on-cure': 'The liquid it was melted with has to dry out again.',
   lesson: 'Your room, moulds and fats have a pace of their own.',
 };
 

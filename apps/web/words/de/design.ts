@@ -63,6 +63,7 @@ export const design: typeof english = {
   stageKinds: {
     'make-lye': 'Lauge anrühren',
     'melt-fats': 'Fette schmelzen',
+    'melt-base': 'Basis schmelzen',
     mix: 'Verrühren',
     split: 'Aufteilen und färben',
     cook: 'Kochen (Heißverfahren)',
@@ -161,6 +162,7 @@ export const design: typeof english = {
     'piping-turnable': (part) => `sobald „${part}“ das Wenden verträgt`,
     'glaze-set': (part) => `sobald „${part}“ fest ist`,
     'glaze-turnable': (part) => `sobald „${part}“ hart genug zum Wenden ist`,
+    'melt-firm': (part) => `sobald „${part}“ abgekühlt ist`,
     cured: (part) => `sobald „${part}“ gereift ist`,
   },
   closes: {
@@ -179,6 +181,7 @@ export const design: typeof english = {
     'takes-piping-until': (part) => `solange „${part}“ frisch genug ist, um Aufgespritztes zu halten`,
     'takes-coat-until': (part) => `solange „${part}“ frisch genug für einen Überzug ist`,
     'takes-glaze-until': (part) => `solange „${part}“ frisch genug für einen Guss ist`,
+    'embeds-until': (part) => `solange sich „${part}“ beim Einlegen bindet`,
   },
   enough: 'Reicht es?',
   pieces: 'Stücke',

@@ -61,6 +61,7 @@ export const design = {
   stageKinds: {
     'make-lye': 'Make the lye',
     'melt-fats': 'Melt the fats',
+    'melt-base': 'Melt the base',
     mix: 'Mix',
     split: 'Split and colour',
     cook: 'Cook (hot process)',
@@ -154,6 +155,7 @@ export const design = {
     'piping-turnable': (part: string) => `once “${part}” bears being turned over`,
     'glaze-set': (part: string) => `once “${part}” is set`,
     'glaze-turnable': (part: string) => `once “${part}” is hard enough to turn over`,
+    'melt-firm': (part: string) => `once “${part}” has cooled`,
     cured: (part: string) => `once “${part}” is cured`,
   },
   closes: {
@@ -172,6 +174,7 @@ export const design = {
     'takes-piping-until': (part: string) => `while “${part}” is fresh enough to hold piping`,
     'takes-coat-until': (part: string) => `while “${part}” is fresh enough to bond with a coat`,
     'takes-glaze-until': (part: string) => `while “${part}” is fresh enough to hold a glaze`,
+    'embeds-until': (part: string) => `while “${part}” bonds when set in`,
   },
   enough: 'Is it enough?',
   pieces: 'Pieces',

@@ -1,5 +1,6 @@
-import type { LogEntry, Part } from '#contract';
+import { mouldOf, type LogEntry, type Part, type PieceDesign } from '#contract';
 import { isoInstant } from '#units';
+import { isSetInto } from '../../input/part-condition.js';
 import { makingStage } from '../../input/resolve-run.js';
 import { liveAttempts, makingAttempt, type AssessedRun } from '../../assessed-run.js';
 import { troubledRuns, troublesOf, type Candidate, type Situation } from '../candidate.js';
@@ -19,7 +20,7 @@ export function dropParts(situation: Situation): Candidate[] {
     const parts = new Set(troubles.flatMap((trouble) => trouble.parts));
     const concerned = design.parts.filter(
       (part) =>
-        isDecoration(part) &&
+        isDecoration(part, design) &&
         makingAttempt(assessed, part.key)?.status === 'open' &&
         (parts.has(part.key) || design.stages.some((s) => s.part === part.key && stages.has(s.key))),
     );
@@ -56,8 +57,10 @@ export function dropParts(situation: Situation): Candidate[] {
   });
 }
 
-function isDecoration(part: Part): boolean {
-  return part.kind !== 'batch' || part.mould === undefined;
+/** What is never in a mould, or is cast to be set into the piece. */
+function isDecoration(part: Part, design: PieceDesign): boolean {
+  if (mouldOf(part) === undefined) return true;
+  return design.stages.some((stage) => stage.part === part.key && isSetInto(design, stage));
 }
 
 /** Other decoration that is made for nothing but stages of the part. */
