@@ -33,6 +33,7 @@ export {
   fatSharePercent,
   hardFattyAcidsPercent,
   oleicPercent,
+  polyunsaturatedPercent,
   solidFatsPercent,
 } from './fats/fat-profile.js';
 export { givenFatsG } from './fats/fat-shares.js';

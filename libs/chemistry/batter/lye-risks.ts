@@ -22,6 +22,7 @@ export function lyeRisks(
     leanLot(recipe, batch),
     acid(recipe, batch, fats),
     small(batch),
+    heavy(batch),
     tooCool(recipe, fats),
   ].flatMap((risk) => risk ?? []);
 }
@@ -70,6 +71,21 @@ function small({ fatsG, naohG, kohG }: BatchAmounts): Risk | undefined {
   const gramPercent = 100 / (naohG + kohG);
   if (fatsG < 100) return { code: 'batch.small', level: 'high', gramPercent, scalesG: 0.01 };
   return { code: 'batch.small', level: 'medium', gramPercent, scalesG: 0.1 };
+}
+
+/**
+ * What one person lifts with both hands and nothing in the way (load constant of the revised NIOSH lifting equation, Waters
+ * et al., Ergonomics 36 (1993) 749): a pot of caustic batter is poured by hand.
+ */
+const LIFTS_G = 23_000;
+
+/** Many times that is a factory’s batch, or a slip of a digit. A choice, no source. */
+const SURELY_TOO_HEAVY = 4;
+
+function heavy({ batchG }: BatchAmounts): Risk | undefined {
+  if (batchG <= LIFTS_G) return undefined;
+  const level = batchG > LIFTS_G * SURELY_TOO_HEAVY ? 'high' : 'medium';
+  return { code: 'batch.heavy', level, massG: batchG, liftsG: LIFTS_G, batches: Math.ceil(batchG / LIFTS_G) };
 }
 
 /** Stearic acid melts at 69 °C and beeswax at 62 to 65 °C (CRC Handbook, from memory); blends of them lower. */

@@ -3,6 +3,7 @@ import { carrierShare } from '../lye/lye-amounts.js';
 import type { BatchAmounts } from './batch-amounts.js';
 import type { BatterRecipe } from '../recipe/batter-recipe.js';
 import { fragranceRisks } from './fragrance-risks.js';
+import { keepingRisks } from './keeping-risks.js';
 import { lyeRisks } from './lye-risks.js';
 import type { Risk } from './risk.js';
 
@@ -22,6 +23,7 @@ export function recipeRisks(
     ...fragranceRisks(recipe, batch),
     ...colourRisks(recipe),
     ...spoilingRisks(recipe),
+    ...keepingRisks(recipe, fats),
   ];
 }
 

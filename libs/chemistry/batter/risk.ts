@@ -1,3 +1,4 @@
+import type { FatAllergen } from '../fats/fat-allergen.js';
 import type { FatFacts } from '../fats/fat-facts.js';
 
 /** How much a risk matters: a nuisance, a spoilt piece, a burn or a spoilt batch. */
@@ -68,6 +69,23 @@ export type Risk = { readonly level: RiskLevel } & (
       readonly shade: 'cream' | 'tan' | 'brown';
     }
   | { readonly code: 'colourant.much'; readonly colourant: string; readonly percent: number }
+  /** Linoleic and linolenic acid, of the fats. */
+  | { readonly code: 'fats.turn-rancid'; readonly percent: number }
+  | {
+      readonly code: 'fats.allergens';
+      readonly fats: {
+        readonly fat: string;
+        readonly title: FatFacts['title'];
+        readonly allergen: FatAllergen;
+      }[];
+    }
+  /** The whole batch, what one person lifts, and into how many it would have to be split. */
+  | {
+      readonly code: 'batch.heavy';
+      readonly massG: number;
+      readonly liftsG: number;
+      readonly batches: number;
+    }
   | { readonly code: 'colourant.oil'; readonly superfatPercent: number }
   | { readonly code: 'addition.spoils' | 'addition.browns'; readonly addition: string }
 );

@@ -22,6 +22,11 @@ export function oleicPercent(recipe: Pick<BatterRecipe, 'fats'>, fats: Fats): nu
   return acidPercent(recipe, fats, 'C18:1');
 }
 
+/** Linoleic and linolenic acid (C18:2, C18:3) as a share of the fats, per cent. @throws RangeError on a fat not in the table */
+export function polyunsaturatedPercent(recipe: Pick<BatterRecipe, 'fats'>, fats: Fats): number {
+  return acidPercent(recipe, fats, 'C18:2') + acidPercent(recipe, fats, 'C18:3');
+}
+
 /** From this share of saturated acids on a fat is solid in a room: coconut, palm, butters, tallow. Common practice, no source. */
 const SOLID_FROM_PERCENT = 40;
 

@@ -16,6 +16,9 @@ const remedy = z.string().optional().meta({
   description: 'What would help, in words; like `text`, only in answers of the API',
 });
 
+const allergen = z
+  .enum(['tree-nut', 'peanut', 'soya', 'sesame', 'wheat', 'mustard', 'wool'])
+  .meta({ description: 'What the fat comes from that people are known to react to' });
 const fat = z.strictObject({ fat: key, title });
 /** What speaks for ash or heat, with its figure where it has one: per cent, or °C. */
 const signs = z.array(
@@ -84,6 +87,15 @@ export const risk = z
     about('fragrance.untried', { fragrance: title }),
     about('fragrance.browns', { vanillinPercent: percent, shade: z.enum(['cream', 'tan', 'brown']) }),
     about('colourant.much', { colourant: title, percent }),
+    about('fats.turn-rancid', {
+      percent: percent.meta({ description: 'Linoleic and linolenic acid, of the fats' }),
+    }),
+    about('fats.allergens', { fats: z.array(fat.extend({ allergen })) }),
+    about('batch.heavy', {
+      massG: figure,
+      liftsG: figure.meta({ description: 'What one person lifts' }),
+      batches: count.meta({ description: 'Into how many it would have to be split' }),
+    }),
     about('colourant.oil', { superfatPercent: percent }),
     about('addition.spoils', { addition: title }),
     about('addition.browns', { addition: title }),

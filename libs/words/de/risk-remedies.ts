@@ -56,6 +56,11 @@ export const riskRemedies: MessageWords<Risk> = {
     `${texts.range(texts.percent(1), texts.percent(3))} färben gut. Ein Stück auf einem weißen Tuch prüfen.`,
   'colourant.oil': () =>
     'Die Farbe stattdessen in etwas von den abgewogenen Fetten oder in Glycerin anrühren.',
+  'fats.turn-rancid': (_, texts) =>
+    `Unter ${texts.percent(15)} bleiben, höchstens ${texts.percent(5)} Überfettung. Die Seife kühl, dunkel und trocken lagern.`,
+  'fats.allergens': () => 'Auf dem Etikett nennen, und sagen Sie es allen, die fragen.',
+  'batch.heavy': ({ batches }, texts) =>
+    `In ${texts.number(batches, 0)} Ansätzen machen oder die Mengen prüfen.`,
   'addition.spoils': () =>
     'Getrocknet und gesiebt statt eines Teils des Wassers verwenden. Ein Stück zurücklegen und beobachten.',
   'addition.browns': () => 'Spät und ganz trocken obenauf geben und die Seife nach der Reife einwickeln.',

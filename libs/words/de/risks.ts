@@ -1,6 +1,12 @@
 import type { Risk } from '#contract';
 import type { MessageWords, Texts } from '../words.js';
 
+const allergens = {
+  'tree-nut': 'Schalenfrüchte',
+  ...{ peanut: 'Erdnuss', soya: 'Soja', sesame: 'Sesam', wheat: 'Weizen', mustard: 'Senf' },
+  wool: 'Wollwachs',
+} as const;
+
 /** Was schiefgehen kann. Was hilft, steht in `risk-remedies.ts`. */
 export const risks: MessageWords<Risk> = {
   'lye.strong': ({ lyePercent }, texts) =>
@@ -60,6 +66,12 @@ export const risks: MessageWords<Risk> = {
     `${texts.quoted(colourant)} mit ${texts.percent(percent)} der Fette kann den Schaum färben und abfärben.`,
   'colourant.oil': ({ superfatPercent }, texts) =>
     `Für das Öl, in dem die Farbe angerührt ist, gibt es keine Lauge. Die Überfettung steigt auf etwa ${texts.percent(superfatPercent)}.`,
+  'fats.turn-rancid': ({ percent }, texts) =>
+    `${texts.percent(percent)} der Fette sind Linol- und Linolensäure: Die Seife kann in Monaten ranzig riechen und orange Flecken bekommen.`,
+  'fats.allergens': ({ fats }, texts) =>
+    `Manche Menschen reagieren auf ${texts.and(fats.map(({ fat, title, allergen }) => `${texts.titled(fat, title)} (${allergens[allergen]})`))}.`,
+  'batch.heavy': ({ massG, liftsG }, texts) =>
+    `Dieser Ansatz wiegt ${texts.mass(massG)}; ein Mensch hebt höchstens ${texts.mass(liftsG)}. So viel Lauge auf einmal kann überkochen.`,
   'addition.spoils': ({ addition }, texts) =>
     `${texts.quoted(addition)}: Frische Lebensmittel können in Seife ohne Konservierung braun werden, riechen oder schimmeln.`,
   'addition.browns': ({ addition }, texts) =>

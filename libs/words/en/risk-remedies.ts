@@ -52,6 +52,11 @@ export const riskRemedies: MessageWords<Risk> = {
   'colourant.much': (_, texts) =>
     `${texts.range(texts.percent(1), texts.percent(3))} colours well. Test a piece on a white cloth.`,
   'colourant.oil': () => 'Stir the colour into some of the weighed fats instead, or into glycerol.',
+  'fats.turn-rancid': (_, texts) =>
+    `Keep them under ${texts.percent(15)} and the superfat at ${texts.percent(5)} or less. Store the soap cool, dark and dry.`,
+  'fats.allergens': () => 'Name them on the label, and tell whoever asks.',
+  'batch.heavy': ({ batches }, texts) =>
+    `Make it in ${texts.number(batches, 0)} batches, or check the amounts.`,
   'addition.spoils': () => 'Use it dried and strained, in place of some water. Keep a bar back and watch it.',
   'addition.browns': () => 'Put it on top late and bone dry, and wrap the soap once it is cured.',
   'fat.confirmed': () => 'Check the sheet once more before you weigh the lye.',

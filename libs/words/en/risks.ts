@@ -1,6 +1,12 @@
 import type { Risk } from '#contract';
 import type { MessageWords, Texts } from '../words.js';
 
+const allergens = {
+  'tree-nut': 'tree nuts',
+  ...{ peanut: 'peanut', soya: 'soya', sesame: 'sesame', wheat: 'wheat', mustard: 'mustard' },
+  wool: 'wool wax',
+} as const;
+
 /** What may go wrong. What would help is in `risk-remedies.ts`. */
 export const risks: MessageWords<Risk> = {
   'lye.strong': ({ lyePercent }, texts) =>
@@ -59,6 +65,12 @@ export const risks: MessageWords<Risk> = {
     `${texts.quoted(colourant)} at ${texts.percent(percent)} of the fats may colour the lather and rub off.`,
   'colourant.oil': ({ superfatPercent }, texts) =>
     `The oil that carries the colour gets no lye. The superfat becomes about ${texts.percent(superfatPercent)}.`,
+  'fats.turn-rancid': ({ percent }, texts) =>
+    `${texts.percent(percent)} of the fats is linoleic and linolenic acid: the soap may smell rancid and get orange spots within months.`,
+  'fats.allergens': ({ fats }, texts) =>
+    `Some people react to ${texts.and(fats.map(({ fat, title, allergen }) => `${texts.titled(fat, title)} (${allergens[allergen]})`))}.`,
+  'batch.heavy': ({ massG, liftsG }, texts) =>
+    `This batch weighs ${texts.mass(massG)}; one person lifts ${texts.mass(liftsG)} at most. So much lye, hot at once, can boil over.`,
   'addition.spoils': ({ addition }, texts) =>
     `${texts.quoted(addition)}: fresh food may brown, smell or grow mould in soap without a preservative.`,
   'addition.browns': ({ addition }, texts) =>
