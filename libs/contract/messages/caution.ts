@@ -9,6 +9,7 @@ export const caution = z
     message('caution.lye-making', {}),
     message('caution.lye-keeping', {}),
     message('caution.fresh-soap', {}),
+    message('caution.dust', {}),
     message('caution.hot-base', {}),
     message('caution.hot-fats', {}),
     message('caution.cooking', {}),

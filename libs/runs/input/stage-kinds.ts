@@ -72,7 +72,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     handsOn: hands(10, 0),
     after: [{ of: 'batch', kinds: ['mix'] }],
     batch: [{ from: 'mix', opens: 'emulsion', closes: 'medium-trace', evidence: commonPractice }],
-    cautions: ['caution.lye'],
+    cautions: ['caution.lye', 'caution.dust'],
   },
   cook: {
     makes: false,
@@ -227,7 +227,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
       },
       evidence: commonPractice,
     },
-    cautions: ['caution.fresh-soap'],
+    cautions: ['caution.fresh-soap', 'caution.dust'],
   },
   mist: {
     makes: false,

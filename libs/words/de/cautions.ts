@@ -18,6 +18,8 @@ export const cautions: MessageWords<Caution> = {
     'Öffnen das Sicherheitsdatenblatt des Lieferanten lesen.',
   'caution.fresh-soap': () =>
     'Ungereifte Seife ist noch ätzend. Handschuhe tragen und die Hände von den Augen fernhalten.',
+  'caution.dust': () =>
+    'Pigmente, Glimmer, Tonerde und Kristalle stauben fein: Staubmaske (FFP2) tragen, sacht löffeln, feucht aufwischen.',
   'caution.hot-base': () =>
     'Geschmolzene Seifenbasis haftet und verbrennt. Umrühren, die Hitze außen am Gefäß prüfen, auf Spritzer achten.',
   'caution.hot-fats': () =>

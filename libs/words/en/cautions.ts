@@ -7,7 +7,7 @@ import type { MessageWords } from '../words.js';
  * Sources: lye is classed Skin Corr. 1A, H314, in Regulation (EC) 1272/2008, Annex VI; rinsing for at least 30
  * minutes after the New Jersey Hazardous Substance Fact Sheet on sodium hydroxide (2015); flash point of
  * isopropyl alcohol 12 °C in NFPA 497 (2008); food imitation after Regulation (EU) 2023/988, Article 6(1)(f),
- * and SI 1989/1291 (United Kingdom). Gloves for uncured soap: common practice, no source.
+ * and SI 1989/1291 (United Kingdom). Gloves for uncured soap, a mask for powders: common practice, no source.
  */
 export const cautions: MessageWords<Caution> = {
   'caution.lye': () =>
@@ -24,6 +24,8 @@ export const cautions: MessageWords<Caution> = {
     'aluminium, and locked where no child reaches. Read the supplier’s safety data sheet before you open it.',
   'caution.fresh-soap': () =>
     'Uncured soap is still caustic. Wear gloves, and keep your hands away from your eyes.',
+  'caution.dust': () =>
+    'Pigments, mica, clay and crystals are fine dust: wear a dust mask (FFP2), spoon them gently, and wipe up wet.',
   'caution.hot-base': () =>
     'Melted base clings and burns. Stir it, test its heat on the side of the jug, and watch for splashes.',
   'caution.hot-fats': () =>
