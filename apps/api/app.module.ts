@@ -11,6 +11,7 @@ import {
   RecipesController,
 } from './library/catalogue.controllers.js';
 import { ShippedFatsController } from './library/shipped-fats.controller.js';
+import { ShippedLiquidsController } from './library/shipped-liquids.controller.js';
 import { CureController } from './lots/cure.controller.js';
 import { LotsController } from './lots/lots.controller.js';
 import { SERVICES, type Services } from './services.js';
@@ -45,6 +46,7 @@ export class AppModule {
         MouldsController,
         FatsController,
         ShippedFatsController,
+        ShippedLiquidsController,
         RecipesController,
         DesignsController,
         RunsController,

@@ -28,7 +28,7 @@ describe('inputs', () => {
   it.each([
     ['sodiumLactatePercent', -1],
     ['saltPercent', 101],
-    ['sugarPercent', 6],
+    ['sugarPercent', 21],
     ['hardFattyAcidsPercent', -0.1],
     ['oleicPercent', Number.NaN],
     ['castorPercent', -5],

@@ -77,7 +77,8 @@ export const measures: Readonly<Record<Measure, MeasureFacts>> = {
   lyeConcentrationPercent: { unit: '%', low: 20, high: 50 },
   sodiumLactatePercent: share(5),
   saltPercent: share(),
-  sugarPercent: share(5),
+  // With what milk or purée brings: five per cent of sugar, and all liquid as banana.
+  sugarPercent: share(20),
   hardFattyAcidsPercent: share(),
   oleicPercent: share(),
   castorPercent: share(),

@@ -25,6 +25,7 @@ export * from './plan-input.js';
 export * from './remedy.js';
 export * from './change-input.js';
 export * from './latest-start.js';
+export * from './liquid.js';
 export * from './what-if.js';
 export * from './nudge.js';
 export * from './problem.js';

@@ -53,8 +53,8 @@ function isEvidence(fields: object): fields is Evidence {
   return 'kind' in fields && kinds.has(fields.kind);
 }
 
-/** Fields that tell an amount: what has one of these beside a title is weighed or bought. */
-const AMOUNTS = ['massG', 'toBuy', 'after'];
+/** Fields that tell an amount: what has one of these beside a title is weighed or bought, or a liquid to weigh. */
+const AMOUNTS = ['massG', 'toBuy', 'after', 'figures'];
 
 /** What a shipped fat, or what is weighed or bought, is called, and what such a fat does. */
 function namesBeside(fields: Readonly<Record<string, unknown>>, texts: Texts): Record<string, string> {

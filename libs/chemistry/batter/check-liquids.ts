@@ -46,9 +46,10 @@ function nameIssues(liquids: readonly LiquidShare[], share: LiquidShare, index: 
 function amountIssues({ fats }: WrittenRecipe, share: LiquidShare, index: number): Issue[] {
   const { liquid, percentOfLiquid, grams } = share;
   const path = ['liquids', index];
-  const unclear = (problem: 'missing' | 'twice' | 'fats-in-shares'): Issue[] => [
-    { code: 'recipe.liquid-amount-unclear', path, value: grams, liquid, problem },
-  ];
+  const unclear = (problem: 'missing' | 'twice' | 'fats-in-shares'): Issue[] => {
+    const field = problem === 'missing' ? 'percentOfLiquid' : 'grams';
+    return [{ code: 'recipe.liquid-amount-unclear', path: [...path, field], value: grams, liquid, problem }];
+  };
   if (percentOfLiquid === undefined && grams === undefined) return unclear('missing');
   if (percentOfLiquid !== undefined && grams !== undefined) return unclear('twice');
   if (grams !== undefined) {

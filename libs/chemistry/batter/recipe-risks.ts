@@ -4,6 +4,7 @@ import type { BatchAmounts } from './batch-amounts.js';
 import type { BatterRecipe } from '../recipe/batter-recipe.js';
 import { fragranceRisks } from './fragrance-risks.js';
 import { keepingRisks } from './keeping-risks.js';
+import { liquidRisks, sugarAndSaltOf } from './liquid-risks.js';
 import { lyeRisks } from './lye-risks.js';
 import type { Risk } from './risk.js';
 
@@ -19,7 +20,8 @@ export function recipeRisks(
 ): Risk[] {
   return [
     ...lyeRisks(recipe, batch, fats),
-    ...hardenerRisks(recipe),
+    ...hardenerRisks(recipe, fats),
+    ...liquidRisks(recipe, fats),
     ...fragranceRisks(recipe, batch),
     ...colourRisks(recipe),
     ...spoilingRisks(recipe),
@@ -27,8 +29,9 @@ export function recipeRisks(
   ];
 }
 
-function hardenerRisks(recipe: BatterRecipe): Risk[] {
-  const { sodiumLactatePercent, saltPercent, sugarPercent, batterTemperatureC } = recipe;
+function hardenerRisks(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): Risk[] {
+  const { sodiumLactatePercent, batterTemperatureC } = recipe;
+  const { saltPercent, sugarPercent } = sugarAndSaltOf(recipe, fats);
   const risks: Risk[] = [];
   if (sodiumLactatePercent > 3) {
     risks.push({ code: 'sodium-lactate.much', level: 'medium', percent: sodiumLactatePercent });

@@ -68,6 +68,16 @@ export type Risk = { readonly level: RiskLevel } & (
       readonly vanillinPercent: number;
       readonly shade: 'cream' | 'tan' | 'brown';
     }
+  | {
+      readonly code: 'liquid.scorches' | 'liquid.boils-over' | 'liquid.spits' | 'liquid.spoils';
+      readonly liquids: { readonly liquid: string; readonly title: string }[];
+    }
+  /** Of the fats, and the superfat that it makes. */
+  | {
+      readonly code: 'liquid.adds-fat';
+      readonly fatPercent: number;
+      readonly superfatPercent: number;
+    }
   | { readonly code: 'colourant.much'; readonly colourant: string; readonly percent: number }
   /** Linoleic and linolenic acid, of the fats. */
   | { readonly code: 'fats.turn-rancid'; readonly percent: number }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { localDate } from '../common.js';
+import { liquidAllergens } from '../names/index.js';
 import { message } from './message.js';
 
 /** A caution that stands where the act is. */
@@ -16,10 +17,11 @@ export const caution = z
     message('caution.alcohol', {}),
     message('caution.zap-test', {}),
     message('caution.looks-edible', {}),
+    message('caution.allergens', { allergens: z.array(z.enum(liquidAllergens)).min(1) }),
     message('caution.missed-day', { readyBy: localDate }),
   ])
   .meta({ id: 'Caution' });
 
 export type Caution = z.infer<typeof caution>;
 /** Cautions that say the same wherever they stand. */
-export type CautionCode = Exclude<Caution['code'], 'caution.missed-day'>;
+export type CautionCode = Exclude<Caution['code'], 'caution.missed-day' | 'caution.allergens'>;

@@ -20,6 +20,7 @@ const allergen = z
   .enum(['tree-nut', 'peanut', 'soya', 'sesame', 'wheat', 'mustard', 'wool'])
   .meta({ description: 'What the fat comes from that people are known to react to' });
 const fat = z.strictObject({ fat: key, title });
+const liquids = z.array(z.strictObject({ liquid: key, title }));
 /** What speaks for ash or heat, with its figure where it has one: per cent, or °C. */
 const signs = z.array(
   z.strictObject({
@@ -86,6 +87,14 @@ export const risk = z
     about('fragrance.rices', { fragrance: title }),
     about('fragrance.untried', { fragrance: title }),
     about('fragrance.browns', { vanillinPercent: percent, shade: z.enum(['cream', 'tan', 'brown']) }),
+    about('liquid.scorches', { liquids }),
+    about('liquid.boils-over', { liquids }),
+    about('liquid.spits', { liquids }),
+    about('liquid.spoils', { liquids }),
+    about('liquid.adds-fat', {
+      fatPercent: percent.meta({ description: 'Of the fats' }),
+      superfatPercent: percent.meta({ description: 'What is left of all fat with it' }),
+    }),
     about('colourant.much', { colourant: title, percent }),
     about('fats.turn-rancid', {
       percent: percent.meta({ description: 'Linoleic and linolenic acid, of the fats' }),

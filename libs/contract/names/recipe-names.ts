@@ -12,6 +12,12 @@ export const liquidAcidNames = [
 /** Lye is dissolved in a liquid, or the liquid goes into the batter. */
 export const liquidPlaces = ['lye', 'batter'] as const;
 
+/** How a liquid behaves with lye. */
+export const liquidKinds = ['milk', 'plant-drink', 'alcohol', 'infusion', 'puree', 'acid', 'brine'] as const;
+
+/** What liquids may hold that people are allergic to. */
+export const liquidAllergens = ['milk', 'nuts', 'gluten'] as const;
+
 /** What a fragrance does to the batter; `unknown` is one that was not tried. */
 export const fragranceBehaviours = [
   'none',

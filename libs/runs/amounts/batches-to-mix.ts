@@ -1,5 +1,12 @@
-import { batchForFats, questionsAbout, recipeRisks, replacedFat, type BatchAmounts } from '#chemistry';
-import type { BatchPart, BatchToMix, PartAmounts, Portion, RecipeFacts, Risk } from '#contract';
+import {
+  batchForFats,
+  liquidTable,
+  questionsAbout,
+  recipeRisks,
+  replacedFat,
+  type BatchAmounts,
+} from '#chemistry';
+import type { BatchPart, BatchToMix, Caution, PartAmounts, Portion, RecipeFacts, Risk } from '#contract';
 import { failed, isNonEmpty, ok, type Issue, type Result } from '#units';
 import { batchOf } from '../input/mixed-together.js';
 import { partBatter, portionsOf, portionBatter, scentsOf } from '../input/part-batter.js';
@@ -57,13 +64,19 @@ function mixedAtOnce(run: ResolvedRun, members: Members): Result<BatchToMix> {
       ...ownFigures(recipe, run),
       ...recipeRisks(recipe, batch.value, run.fats),
     ],
-    cautions: [{ code: 'caution.lye' }, { code: 'caution.fresh-soap' }],
+    cautions: [{ code: 'caution.lye' }, { code: 'caution.fresh-soap' }, ...allergensOf(recipe)],
   });
 }
 
 function fatsOf({ batch }: PartAmounts): number {
   if (batch === undefined) throw new Error('a batch part without its amounts');
   return batch.fatsG;
+}
+
+/** What people may be allergic to in the liquids; of one with figures of its own only what its row of the table tells is known. */
+function allergensOf({ liquids }: Batter): Caution[] {
+  const all = liquids.flatMap(({ liquid }) => liquidTable.get(liquid)?.allergens ?? []);
+  return all.length === 0 ? [] : [{ code: 'caution.allergens', allergens: [...new Set(all)] }];
 }
 
 /** What a recipe says, beside what is weighed by it. */

@@ -1,4 +1,4 @@
-import { hardFattyAcidsPercent } from '#chemistry';
+import { hardFattyAcidsPercent, sugarAndSaltOf } from '#chemistry';
 import { mouldOf, type BatchPart, type Risk, type WorkshopFacts } from '#contract';
 import { potashOf } from '../clocks/forecast-clocks.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
@@ -19,11 +19,12 @@ export function soapRisks(
   const potashPercent = potashOf(part, run);
   if (potashPercent !== undefined) return [{ code: 'soap.not-forecast', level: 'high', potashPercent }];
   const hard = hardFattyAcidsPercent(recipe, run.fats);
+  const { sugarPercent, saltPercent } = sugarAndSaltOf(recipe, run.fats);
   return [
     ash(recipe, workshop),
-    overheating(recipe, mould),
-    sweating(recipe, workshop),
-    sticking(recipe, hard, mould),
+    overheating(recipe, sugarPercent, mould),
+    sweating(saltPercent, workshop),
+    sticking(recipe, saltPercent, hard, mould),
   ].flatMap((risk) => risk ?? []);
 }
 
@@ -46,13 +47,16 @@ function ash(recipe: Batter, { room }: WorkshopFacts): Risk | undefined {
   return { code: 'soap.ash', level: signs.length > 2 ? 'medium' : 'low', signs };
 }
 
-function overheating(recipe: Batter, mould: string | undefined): Risk | undefined {
+/** Sugar of liquids from which on it counts, per cent of the fats: what tea and vinegar bring does not. */
+const LEAST_SUGAR_PERCENT = 0.5;
+
+function overheating(recipe: Batter, sugarPercent: number, mould: string | undefined): Risk | undefined {
   const { batterTemperatureC, fragrances } = recipe;
   const milk = recipe.additions.some(({ kind }) => kind === 'powdered-milk');
   const signs = [
     ...when(recipe.gel === 'full', 'full-gel'),
     ...when(mould === 'lined-wood' || mould === 'lined-carton', 'large-block'),
-    ...when(recipe.sugarPercent > 0 || milk, 'sugar-or-milk'),
+    ...when(sugarPercent >= LEAST_SUGAR_PERCENT || recipe.sugarPercent > 0 || milk, 'sugar-or-milk'),
     ...when(batterTemperatureC > 45, 'warm-batter', batterTemperatureC),
     ...when(fragrances.some(isHot), 'hot-fragrance'),
   ];
@@ -60,14 +64,19 @@ function overheating(recipe: Batter, mould: string | undefined): Risk | undefine
   return { code: 'soap.overheats', level: signs.length > 3 ? 'high' : 'medium', signs };
 }
 
-function sweating(recipe: Batter, { room: { humidityPercent } }: WorkshopFacts): Risk | undefined {
-  if (recipe.saltPercent < 10 || humidityPercent <= 60) return undefined;
+function sweating(saltPercent: number, { room: { humidityPercent } }: WorkshopFacts): Risk | undefined {
+  if (saltPercent < 10 || humidityPercent <= 60) return undefined;
   return { code: 'soap.sweats', level: humidityPercent > 75 ? 'medium' : 'low', humidityPercent };
 }
 
-function sticking(recipe: Batter, hardPercent: number, mould: string | undefined): Risk | undefined {
+function sticking(
+  recipe: Batter,
+  saltPercent: number,
+  hardPercent: number,
+  mould: string | undefined,
+): Risk | undefined {
   if (mould !== 'silicone-cavity' && mould !== 'rigid-plastic') return undefined;
-  const hardened = recipe.sodiumLactatePercent >= 1 || recipe.saltPercent >= 0.5;
+  const hardened = recipe.sodiumLactatePercent >= 1 || saltPercent >= 0.5;
   if (hardened || hardPercent >= 50) return undefined;
   return { code: 'soap.sticks', level: hardPercent < 35 ? 'medium' : 'low', hardPercent };
 }

@@ -1,5 +1,5 @@
 import { coolingForecast, fatsCooling, lyeCooling, meltCooling, type Cooling, type Forecast } from '#clocks';
-import { batchForFats, solidFatsPercent } from '#chemistry';
+import { batchForFats, solidFatsPercent, type BatchAmounts } from '#chemistry';
 import { mouldOf, type BatchPart, type MeltPart, type WorkshopFacts } from '#contract';
 import { expectedUse } from '../input/expected-use.js';
 import { mixedTogether } from '../input/mixed-together.js';
@@ -31,11 +31,11 @@ export function batchCooling(part: BatchPart, run: ResolvedRun, workshop: Worksh
     return sum + expectedUse(each, around).meanMl * around.densityGPerMl * piecesWith(order, each.key);
   }, 0);
   const share = batchG / sample.value.batchG;
-  const { batterTemperatureC, lyeConcentrationPercent } = recipe;
+  const { batterTemperatureC } = recipe;
   const at = { batterTemperatureC, roomTemperatureC: workshop.room.temperatureC };
-  const [lyeG, fatsG] = [sample.value.lyeG * share, sample.value.fatsG * share];
+  const [lyeG, fatsG] = [inJug(sample.value, 'massG') * share, sample.value.fatsG * share];
   return {
-    ...(made && { lye: lyeCooling({ ...at, massG: lyeG, lyePercent: lyeConcentrationPercent }) }),
+    ...(made && { lye: lyeCooling({ ...at, massG: lyeG, lyePercent: strengthInJug(sample.value) }) }),
     ...(melted && {
       fats: fatsCooling({ ...at, massG: fatsG, solidPercent: solidFatsPercent(recipe, fats) }),
     }),
@@ -48,6 +48,16 @@ export function meltForecasts(part: MeltPart, run: ResolvedRun, { room }: Worksh
   const { meanMl } = expectedUse(part, useSurroundings(part, run));
   const volumeMl = (meanMl * part.piecesPerCavity) / part.cavitiesPerPiece;
   return [coolingForecast('melt-firm', meltCooling({ volumeMl, roomTemperatureC: room.temperatureC }))];
+}
+
+/** Lye as it stands in its jug, liquids that it is dissolved in included, g. */
+function inJug({ lyeG, liquids }: BatchAmounts, what: 'massG' | 'waterG'): number {
+  return liquids.reduce((sum, { addedTo, [what]: grams }) => sum + (addedTo === 'lye' ? grams : 0), lyeG);
+}
+
+/** How strong it is there, before what goes into the batter makes it weaker: pure alkali of alkali and water, per cent. */
+function strengthInJug(batch: BatchAmounts): number {
+  return (100 * (batch.pureNaohG + batch.pureKohG)) / inJug(batch, 'waterG');
 }
 
 /** The forecasts that follow from it. */

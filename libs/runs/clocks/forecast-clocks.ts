@@ -14,6 +14,7 @@ import {
   fatSharePercent,
   hardFattyAcidsPercent,
   oleicPercent,
+  sugarAndSaltOf,
 } from '#chemistry';
 import { mouldOf, type BatchPart, type Part, type WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
@@ -148,8 +149,7 @@ function batchInputs(
     ...roomOf(workshop),
     lyeConcentrationPercent: effectiveLyePercent(partBatter(part, recipe, fats).batter, fats),
     sodiumLactatePercent: recipe.sodiumLactatePercent,
-    saltPercent: recipe.saltPercent,
-    sugarPercent: recipe.sugarPercent,
+    ...sugarAndSaltOf(recipe, fats),
     hardFattyAcidsPercent: hardFattyAcidsPercent(recipe, fats),
     oleicPercent: oleicPercent(recipe, fats),
     castorPercent: fatSharePercent(recipe, fats, 'castor'),

@@ -1,6 +1,8 @@
 import type { Caution } from '#contract';
 import type { MessageWords } from '../words.js';
 
+const allergenNames = { milk: 'Milch', nuts: 'Nüsse', gluten: 'Gluten' } as const;
+
 /** Quellen: siehe die englische Fassung. */
 export const cautions: MessageWords<Caution> = {
   'caution.lye': () =>
@@ -38,6 +40,8 @@ export const cautions: MessageWords<Caution> = {
     'Dieses Stück kann mit Essen verwechselt werden. Von Kindern fernhalten, mit „Seife, nicht essbar“ kennzeichnen und ' +
     'vor dem Verkauf die örtlichen Vorschriften prüfen: Das Vereinigte Königreich verbietet solche Waren, wenn sie im ' +
     'Mund gefährlich sind, und die Europäische Union verlangt, die Ähnlichkeit in der Sicherheitsbewertung zu bedenken.',
+  'caution.allergens': ({ allergens }, texts) =>
+    `Enthält ${texts.and(allergens.map((each) => allergenNames[each]))}. Sagen Sie es allen, die davon bekommen: Manche sind allergisch.`,
   'caution.missed-day': ({ readyBy }, texts) =>
     `Bis ${texts.calendarDay(readyBy)} wird diese Seife kaum reif. Sie ist ohne diesen Termin geplant.`,
 };

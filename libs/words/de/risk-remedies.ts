@@ -52,6 +52,15 @@ export const riskRemedies: MessageWords<Risk> = {
   'fragrance.untried': () => 'Machen Sie einen kleinen Probeansatz, und tragen Sie ein, was geschieht.',
   'fragrance.browns': () =>
     'Die Farbe darauf abstimmen. In hellen Schichten und Gespritztem daneben weglassen: Das Braun wandert.',
+  'liquid.scorches': (_, texts) =>
+    `Frieren Sie es in Würfeln ein, stellen Sie den Becher in Eis, und geben Sie die Lauge löffelweise dazu, unter ${texts.temperature(35)}. Oder geben Sie es in den Leim.`,
+  'liquid.boils-over': () =>
+    'Kochen Sie es zehn Minuten, lassen Sie es schal werden, und füllen Sie mit Wasser auf. Nehmen Sie es eiskalt in einem hohen Becher, und geben Sie die Lauge löffelweise dazu.',
+  'liquid.spits': () =>
+    'Gießen Sie es nie auf trockene oder starke Lauge. Nehmen Sie es kalt, und geben Sie die Lauge löffelweise dazu. Auf eine Verätzung kein Essig: viel fließendes Wasser.',
+  'liquid.spoils': () => 'Passieren Sie es fein, und heben Sie zum Beobachten ein Stück auf.',
+  'liquid.adds-fat': () =>
+    'So lassen es die meisten. Soll die Überfettung bleiben, geben Sie im Rezept eine niedrigere an.',
   'colourant.much': (_, texts) =>
     `${texts.range(texts.percent(1), texts.percent(3))} färben gut. Ein Stück auf einem weißen Tuch prüfen.`,
   'colourant.oil': () =>

@@ -62,6 +62,16 @@ export const risks: MessageWords<Risk> = {
     `Was ${texts.quoted(fragrance)} mit dem Leim macht, ist nicht bekannt. Die Zeiten können weit danebenliegen.`,
   'fragrance.browns': ({ shade }) =>
     `Das Vanillin im Duft färbt die Seife ${shades[shade]}, nach Stunden bis Wochen.`,
+  'liquid.scorches': ({ liquids }, texts) =>
+    `${liquidsOf(liquids, texts)}: Mit Lauge wird das heiß, färbt sich orange und riecht nach Ammoniak.`,
+  'liquid.boils-over': ({ liquids }, texts) =>
+    `${liquidsOf(liquids, texts)}: Mit Alkohol und Kohlensäure schäumt Lauge über und verätzt Sie.`,
+  'liquid.spits': ({ liquids }, texts) =>
+    `${liquidsOf(liquids, texts)}: Säure auf Lauge wird heiß und spritzt.`,
+  'liquid.spoils': ({ liquids }, texts) =>
+    `${liquidsOf(liquids, texts)}: Stückchen davon können in der Seife braun werden oder schimmeln.`,
+  'liquid.adds-fat': ({ fatPercent, superfatPercent }, texts) =>
+    `Die Flüssigkeiten bringen Fett mit: ${texts.percent(fatPercent)} der Fette. Es bekommt keine Lauge, und die Überfettung wird etwa ${texts.percent(superfatPercent)}.`,
   'colourant.much': ({ colourant, percent }, texts) =>
     `${texts.quoted(colourant)} mit ${texts.percent(percent)} der Fette kann den Schaum färben und abfärben.`,
   'colourant.oil': ({ superfatPercent }, texts) =>
@@ -101,6 +111,13 @@ export const risks: MessageWords<Risk> = {
 };
 
 const shades = { cream: 'cremefarben', tan: 'hellbraun', brown: 'schokoladenbraun' } as const;
+
+function liquidsOf(
+  liquids: readonly { readonly liquid: string; readonly title: string }[],
+  texts: Texts,
+): string {
+  return texts.and(liquids.map(({ liquid, title }) => texts.titled(liquid, title)));
+}
 
 type Signs = Extract<Risk, { readonly code: 'soap.ash' }>['signs'];
 

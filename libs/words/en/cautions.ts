@@ -1,6 +1,8 @@
 import type { Caution } from '#contract';
 import type { MessageWords } from '../words.js';
 
+const allergenNames = { milk: 'milk', nuts: 'nuts', gluten: 'gluten' } as const;
+
 /**
  * The usual cautions. They defer to the supplier's safety data sheet and to local rules, and replace neither.
  *
@@ -44,6 +46,8 @@ export const cautions: MessageWords<Caution> = {
     'This piece could be taken for food. Keep it from children, mark it “soap, not food”, and check your local rules ' +
     'before you sell it: the United Kingdom forbids supplying such goods where they are dangerous in the mouth, and ' +
     'the European Union wants the likeness weighed in the safety assessment.',
+  'caution.allergens': ({ allergens }, texts) =>
+    `Holds ${texts.and(allergens.map((each) => allergenNames[each]))}. Tell whoever gets it: some people are allergic.`,
   'caution.missed-day': ({ readyBy }, texts) =>
     `This soap will hardly be cured by ${texts.calendarDay(readyBy)}. It is planned without that day.`,
 };

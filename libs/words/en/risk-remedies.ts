@@ -49,6 +49,15 @@ export const riskRemedies: MessageWords<Risk> = {
   'fragrance.untried': () => 'Make a small test batch, and enter what it does.',
   'fragrance.browns': () =>
     'Plan the colour around it. Leave it out of light layers and piping beside it: the brown creeps.',
+  'liquid.scorches': (_, texts) =>
+    `Freeze it in cubes, stand the jug in ice, and add the lye a spoon at a time, below ${texts.temperature(35)}. Or put it into the batter.`,
+  'liquid.boils-over': () =>
+    'Boil it for ten minutes, let it go flat, and top it up with water. Use it ice-cold in a tall jug, and add the lye a spoon at a time.',
+  'liquid.spits': () =>
+    'Never pour it onto dry or strong lye. Have it cold, and add the lye a spoon at a time. On a lye burn no vinegar: plenty of running water.',
+  'liquid.spoils': () => 'Strain it finely, and keep a bar back to watch.',
+  'liquid.adds-fat': () =>
+    'That is how most makers leave it. To keep the superfat you want, lower it in the recipe.',
   'colourant.much': (_, texts) =>
     `${texts.range(texts.percent(1), texts.percent(3))} colours well. Test a piece on a white cloth.`,
   'colourant.oil': () => 'Stir the colour into some of the weighed fats instead, or into glycerol.',

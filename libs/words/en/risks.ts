@@ -61,6 +61,15 @@ export const risks: MessageWords<Risk> = {
     `What ${texts.quoted(fragrance)} does to the batter is not known. Its times may be far off.`,
   'fragrance.browns': ({ shade }) =>
     `The vanillin in the fragrance turns the soap ${shades[shade]} within hours to weeks.`,
+  'liquid.scorches': ({ liquids }, texts) =>
+    `${liquidsOf(liquids, texts)}: with lye it heats up, turns orange and smells of ammonia.`,
+  'liquid.boils-over': ({ liquids }, texts) =>
+    `${liquidsOf(liquids, texts)}: alcohol and fizz make lye foam over and burn you.`,
+  'liquid.spits': ({ liquids }, texts) => `${liquidsOf(liquids, texts)}: acid on lye heats and spits.`,
+  'liquid.spoils': ({ liquids }, texts) =>
+    `${liquidsOf(liquids, texts)}: bits of it may brown or grow mould in the soap.`,
+  'liquid.adds-fat': ({ fatPercent, superfatPercent }, texts) =>
+    `The liquids bring fat: ${texts.percent(fatPercent)} of the fats. It gets no lye, and the superfat becomes about ${texts.percent(superfatPercent)}.`,
   'colourant.much': ({ colourant, percent }, texts) =>
     `${texts.quoted(colourant)} at ${texts.percent(percent)} of the fats may colour the lather and rub off.`,
   'colourant.oil': ({ superfatPercent }, texts) =>
@@ -99,6 +108,13 @@ export const risks: MessageWords<Risk> = {
 };
 
 const shades = { cream: 'cream', tan: 'tan', brown: 'chocolate brown' } as const;
+
+function liquidsOf(
+  liquids: readonly { readonly liquid: string; readonly title: string }[],
+  texts: Texts,
+): string {
+  return texts.and(liquids.map(({ liquid, title }) => texts.titled(liquid, title)));
+}
 
 type Signs = Extract<Risk, { readonly code: 'soap.ash' }>['signs'];
 

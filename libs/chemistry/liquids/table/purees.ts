@@ -7,7 +7,7 @@ export const purees: readonly LiquidFacts[] = [
     key: 'aloe-juice',
     title: 'Aloe vera juice',
     aliases: ['aloe', 'aloe vera', 'aloe gel', 'Aloe-vera-Saft', 'Aloesaft', 'Aloe-vera-Gel'],
-    kind: 'puree',
+    kind: 'infusion',
     figures: {
       ...{ waterG: 98.9, fatG: 0, sugarG: 0.3, proteinG: 0.1, saltG: 0 },
       acid: { acid: 'malic-acid', grams: 0.2 },
