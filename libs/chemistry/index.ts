@@ -15,7 +15,8 @@ export type {
   WrittenRecipe,
 } from './recipe/batter-recipe.js';
 export { allergenNames, RINSE_OFF_THRESHOLD_PERCENT } from './fragrance/allergens.js';
-export { behaviourTogether } from './fragrance/behaviour.js';
+export { checkFragrances } from './batter/check-fragrances.js';
+export { behaviourTogether, quickestBehaviour } from './fragrance/behaviour.js';
 export type { DeclaredAllergen } from './fragrance/declared-allergens.js';
 export { acids } from './lye/acids.js';
 export {

@@ -1,8 +1,8 @@
-import { listAt, valueAt, type Value } from '../form/values.js';
+import { listAt, valueAt, type Path, type Value } from '../form/values.js';
 
 /** Short names in use in one of the lists of what is edited. */
-export function keysIn(content: Value, list: string): string[] {
-  return listAt(content, [list]).flatMap((each) => {
+export function keysAt(content: Value, path: Path): string[] {
+  return listAt(content, path).flatMap((each) => {
     const key = valueAt(each, ['key']);
     return typeof key === 'string' ? [key] : [];
   });

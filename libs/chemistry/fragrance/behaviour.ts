@@ -32,6 +32,13 @@ export function behaviourTogether(fragrances: readonly Fragrance[] = []): Fragra
   return found.reduce<FragranceBehaviour>(quicker, found[0] ?? 'none');
 }
 
+/** The behaviour that makes a batter thick soonest: who pours several at once has as long as the quickest of them. */
+export function quickestBehaviour(
+  behaviours: readonly [FragranceBehaviour, ...FragranceBehaviour[]],
+): FragranceBehaviour {
+  return behaviours.reduce(quicker);
+}
+
 function quicker(a: FragranceBehaviour, b: FragranceBehaviour): FragranceBehaviour {
   return quickening.indexOf(a) >= quickening.indexOf(b) ? a : b;
 }

@@ -9,7 +9,7 @@ import {
 import type { BatchPart, BatchToMix, Caution, PartAmounts, Portion, RecipeFacts, Risk } from '#contract';
 import { failed, isNonEmpty, ok, type Issue, type Result } from '#units';
 import { batchOf } from '../input/mixed-together.js';
-import { partBatter, portionsOf, portionBatter, scentsOf } from '../input/part-batter.js';
+import { partBatter, portionsOf, portionBatter } from '../input/part-batter.js';
 import { piecesWith } from '../input/pieces.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
 
@@ -102,7 +102,11 @@ function portionsTaken(
   const { shares } = partBatter(part, recipe, run.fats, size);
   return portionsOf(part).map((portion, i) => {
     const fatsG = fatsOf(amounts) * (shares[i] ?? 0);
-    const of = ({ key, title, percent }: Portion['additions'][number]) => ({
+    const of = ({
+      key,
+      title,
+      percent,
+    }: Pick<Portion['additions'][number], 'key' | 'title' | 'percent'>) => ({
       ...{ key, title },
       massG: (fatsG * percent) / 100,
     });
@@ -113,7 +117,7 @@ function portionsTaken(
       massG: (whole.batchG * fatsG) / whole.fatsG,
       sharePercent: (100 * fatsG) / whole.fatsG,
       colourants: portion.colourants.map(({ key, title, percent, carrier }) => ({
-        ...of({ key, title, percent, kind: 'other' }),
+        ...of({ key, title, percent }),
         ...(carrier && {
           carrier: {
             kind: carrier.kind,
@@ -123,7 +127,7 @@ function portionsTaken(
         }),
       })),
       additions: portion.additions.map(of),
-      fragrances: scentsOf(portion).map(of),
+      fragrances: portion.fragrances.map(of),
     };
   });
 }
@@ -131,10 +135,10 @@ function portionsTaken(
 /** What a part's own colours, additions and fragrances bring, beside what is told of its batch. */
 export function portionRisks(part: BatchPart, recipe: Batter, run: ResolvedRun, fatsG: number): Risk[] {
   const risks = portionsOf(part).flatMap((portion) => {
-    const coloured = portionBatter({ ...portion, fragrances: [] }, recipe);
+    const whole = portionBatter(portion, recipe);
     // What scents the whole batch is told with it, unless a portion has more.
-    const fragrances = portion.fragrances.length === 0 ? [] : [...recipe.fragrances, ...portion.fragrances];
-    const own = { ...coloured, additions: portion.additions, fragrances };
+    const fragrances = portion.fragrances.length === 0 ? [] : whole.fragrances;
+    const own = { ...whole, additions: portion.additions, fragrances };
     const batch = batchForFats(own, run.fats, fatsG);
     return batch.ok ? recipeRisks(own, batch.value, run.fats).filter(isOwn) : [];
   });

@@ -19,12 +19,15 @@ export function summed(uses: readonly MaterialUse[]): MaterialUse[] {
   const byName = new Map<string, MaterialUse>();
   for (const use of uses) {
     if (use.amount === 0) continue;
-    const name = `${use.unit} ${use.kind} ${use.key} ${use.kind === 'fragrance' ? use.title : ''}`;
+    const name = `${use.unit} ${use.kind} ${use.key} ${namedByMaker.has(use.kind) ? use.title : ''}`;
     const before = byName.get(name);
     byName.set(name, before === undefined ? use : { ...before, amount: before.amount + use.amount });
   }
   return [...byName.values()].sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
 }
+
+/** Two that go by one key are two things where their titles are the maker's own. */
+const namedByMaker: ReadonlySet<MaterialKind> = new Set(['fragrance', 'colourant', 'addition']);
 
 const order: readonly MaterialKind[] = [
   'fat',

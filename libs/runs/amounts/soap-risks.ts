@@ -1,6 +1,7 @@
 import { hardFattyAcidsPercent, sugarAndSaltOf } from '#chemistry';
 import { mouldOf, type BatchPart, type Risk, type WorkshopFacts } from '#contract';
 import { potashOf } from '../clocks/forecast-clocks.js';
+import { portionsOf } from '../input/part-batter.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
 
 /**
@@ -20,9 +21,10 @@ export function soapRisks(
   if (potashPercent !== undefined) return [{ code: 'soap.not-forecast', level: 'high', potashPercent }];
   const hard = hardFattyAcidsPercent(recipe, run.fats);
   const { sugarPercent, saltPercent } = sugarAndSaltOf(recipe, run.fats);
+  const fragrances = [...recipe.fragrances, ...portionsOf(part).flatMap((each) => each.fragrances)];
   return [
     ash(recipe, workshop),
-    overheating(recipe, sugarPercent, mould),
+    overheating({ ...recipe, fragrances }, sugarPercent, mould),
     sweating(saltPercent, workshop),
     sticking(recipe, saltPercent, hard, mould),
   ].flatMap((risk) => risk ?? []);

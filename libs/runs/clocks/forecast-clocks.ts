@@ -14,6 +14,7 @@ import {
   fatSharePercent,
   hardFattyAcidsPercent,
   oleicPercent,
+  quickestBehaviour,
   sugarAndSaltOf,
 } from '#chemistry';
 import { mouldOf, type BatchPart, type Part, type WorkshopFacts } from '#contract';
@@ -22,7 +23,7 @@ import { batchCooling, coolingForecasts, meltForecasts } from './batch-cooling.j
 import type { RunsInput } from '../input/input.js';
 import { mixedTogether } from '../input/mixed-together.js';
 import { processOf } from '../input/stage-order.js';
-import { partBatter } from '../input/part-batter.js';
+import { partBatter, portionsOf } from '../input/part-batter.js';
 import { stateHasClock } from '../input/states-of-parts.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
 
@@ -157,11 +158,19 @@ function batchInputs(
     olivePomacePercent: fatSharePercent(recipe, fats, 'olive-pomace'),
     batterTemperatureC: recipe.batterTemperatureC,
     mould: mould?.kind ?? 'silicone-cavity',
-    fragrance: behaviourTogether(recipe.fragrances),
+    fragrance: behaviourOf(part, recipe),
     gel: recipe.gel,
     mixing: mixingOf(part, recipe, run),
     process: processOf(run.design, part.key),
   };
+}
+
+/** What scents a batter decides how long there is for it; portions that are poured at once have as long as the quickest of them. */
+function behaviourOf(part: BatchPart, recipe: Batter): ClockInputs['fragrance'] {
+  const [first, ...others] = portionsOf(part).map(({ fragrances }) =>
+    behaviourTogether([...recipe.fragrances, ...fragrances]),
+  );
+  return first === undefined ? 'none' : quickestBehaviour([first, ...others]);
 }
 
 /** Nobody blends on to trace what is to be split: the blender stops once the emulsion holds, and spoons go on. */

@@ -1,8 +1,9 @@
 import { checkRecipe, fatTable, fromSheet } from '#chemistry';
 import { closingStates, mouldOf, openingStates } from '#contract';
 import type { Fat, MeltPart, BatchPart, Mould, PieceDesign, Recipe, Wait, WorkshopFacts } from '#contract';
-import type { Issue } from '#units';
+import { under, type Issue } from '#units';
 import { checkBatches } from './check-batches.js';
+import { checkPortions } from './check-portions.js';
 import { expectedUse } from './expected-use.js';
 import { cavityMl, checkMould } from './cavity-of-mould.js';
 import { repeatedKeys, unknownName } from './name-issues.js';
@@ -31,6 +32,9 @@ export function checkDesign(design: PieceDesign, around: DesignSurroundings): Is
   return [
     ...checkMaking(design),
     ...checkBatches(design),
+    ...design.parts.flatMap((part, i) =>
+      part.kind === 'batch' ? under(['parts', i], checkPortions(part, recipeOf(part, around))) : [],
+    ),
     ...checkCavities(design, around),
     ...checkCircles(design),
     ...checkWithout(design),
@@ -167,12 +171,17 @@ function checkStates(design: PieceDesign, wait: Wait, i: number): Issue[] {
   });
 }
 
-/** Of what the part is poured from; 1 where its recipe is unsound, which is told at the recipe. */
+function recipeOf({ recipe }: BatchPart, { recipes }: DesignSurroundings): Recipe | undefined {
+  return recipes.find(({ key }) => key === recipe);
+}
+
+/** Of what the part is poured from; 1 where its recipe or a portion is unsound, which is told there. */
 function densityOf(part: BatchPart | MeltPart, around: DesignSurroundings): number {
   if (part.kind === 'melt-and-pour') return MELT_DENSITY;
   const fats = fatTable(around.fats.map(fromSheet));
-  const recipe = around.recipes.find((r) => r.key === part.recipe);
+  const recipe = recipeOf(part, around);
   if (recipe === undefined || checkRecipe(recipe, fats).length > 0) return 1;
+  if (checkPortions(part, recipe).length > 0) return 1;
   return useSurroundings(part, lookupTables([recipe], around.fats, [])).densityGPerMl;
 }
 

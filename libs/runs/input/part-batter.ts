@@ -117,22 +117,14 @@ function made(batter: Batter, fats: Fats): BatchAmounts {
 function withOwn(recipe: Batter, portions: readonly Own[], shares: readonly number[]): ColouredBatter {
   const shareOf = (i: number): number => shares[i] ?? 0;
   const colourants = portions.flatMap((each, i) => each.colourants.map((c) => weighted(c, shareOf(i))));
-  const additions = portions.flatMap((each, i) =>
-    [...each.additions, ...scentsOf(each)].map((a) => weighted(a, shareOf(i))),
-  );
+  const additions = portions.flatMap((each, i) => each.additions.map((a) => weighted(a, shareOf(i))));
+  const fragrances = portions.flatMap((each, i) => each.fragrances.map((f) => weighted(f, shareOf(i))));
   return {
     ...recipe,
     colourants: merged(colourants),
     additions: [...recipe.additions, ...merged(additions)],
+    fragrances: [...recipe.fragrances, ...merged(fragrances)],
   };
-}
-
-/** Fragrances of a portion, as additions: they weigh what they weigh, and have the density of water within a tenth. */
-export function scentsOf({ fragrances }: Pick<Own, 'fragrances'>): Portion['additions'] {
-  return fragrances.map(({ key, title, percent }) => ({
-    ...{ key, title, percent },
-    kind: 'other',
-  }));
 }
 
 function weighted<T extends { readonly percent: number }>(thing: T, share: number): T {

@@ -6,20 +6,20 @@ import { ListEditor } from '../../form/list-editor.js';
 import { NumberField } from '../../form/number-field.js';
 import type { Path } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
-import { keysIn } from '../keys-in.js';
+import { keysAt } from '../keys-in.js';
 import { newKey } from '../new-key.js';
 
 /** Fragrance and essential oils, each with its limit and what it does. */
-export function FragrancesFields(): ReactNode {
+export function FragrancesFields({ path: list }: { readonly path: Path }): ReactNode {
   const { library } = useWords();
   const { content } = useForm();
   return (
     <ListEditor
-      path={['fragrances']}
+      path={list}
       title={library.fragrances}
       add={library.addFragrance}
       most={8}
-      make={() => ({ key: newKey('fragrance', keysIn(content, 'fragrances')), percent: 3 })}
+      make={() => ({ key: newKey('fragrance', keysAt(content, list)), percent: 3 })}
     >
       {(path) => <FragranceFields path={path} />}
     </ListEditor>

@@ -133,6 +133,8 @@ export const design: typeof english = {
   moreOfPart: 'Verluste, Farben und Weiteres',
   portions: 'Farben, die zusammen gegossen werden',
   portionShare: 'Anteil daran; leer: der Rest',
+  portionGrams: 'Oder das Gewicht, für alle Stücke eines Laufs',
+  portionOwn: 'Eigener Duft und eigene Zusätze',
   cavitiesPerPiece: 'Mulden für ein Stück',
   mixedWith: 'Zusammen gerührt mit',
   mixedAlone: 'nichts, für sich',

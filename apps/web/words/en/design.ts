@@ -129,6 +129,8 @@ export const design = {
   moreOfPart: 'Losses, colours and the rest',
   portions: 'Colours of one pour',
   portionShare: 'Share of the pour; empty: the rest',
+  portionGrams: 'Or its weight, for all pieces of a run',
+  portionOwn: 'Fragrance and additions of its own',
   cavitiesPerPiece: 'Cavities for one piece',
   mixedWith: 'Mixed at once with',
   mixedAlone: 'nothing, by itself',

@@ -21,7 +21,7 @@ const around = {
     {
       ...{ key: 'plain', title: 'Plain', fats: [{ fat: 'olive', percent: 100 }], superfatPercent: 5 },
       ...{ lyeConcentrationPercent: 33, naohPurityPercent: 100, kohSharePercent: 0, acids: [] },
-      ...{ sodiumLactatePercent: 0, saltPercent: 0, sugarPercent: 0, additions: [] },
+      ...{ sodiumLactatePercent: 0, saltPercent: 0, sugarPercent: 0, additions: [], fragrances: [] },
       ...{ batterTemperatureC: 38, mixing: 'blender', gel: 'none', lyeExcessIntended: false },
     },
   ],
