@@ -15,7 +15,7 @@ export function batchText(title: string, batch: BatchToMix, texts: Texts, seen: 
   return [
     wrap(factsText(batch, texts), 4, WIDTH),
     ...columns(rowsOf(batch, texts).map(([name, value]) => [`      ${name}`, texts.mass(value)])),
-    `    ${lyeText(amounts, texts)}`,
+    wrap(lyeText(amounts, texts), 4, WIDTH),
     ...acidText(amounts, texts),
     ...liquidText(amounts, texts),
     wrap(waterText(amounts, texts), 6, WIDTH),
@@ -104,7 +104,7 @@ function lyeMassText(grams: number, texts: Texts): string {
   return `${texts.number(grams, grams < 10 ? 2 : 1)} g`;
 }
 
-function lyeText({ naohG, kohG, waterG, stock, liquids }: BatchAmounts, texts: Texts): string {
+function lyeText({ naohG, kohG, waterG, stock, liquids = [] }: BatchAmounts, texts: Texts): string {
   const words = printed[texts.language].plan;
   const soda =
     stock === undefined
@@ -121,7 +121,7 @@ function lyeText({ naohG, kohG, waterG, stock, liquids }: BatchAmounts, texts: T
   return words.lye(texts.and(alkalis), texts.and(into));
 }
 
-function liquidText({ liquids }: BatchAmounts, texts: Texts): string[] {
+function liquidText({ liquids = [] }: BatchAmounts, texts: Texts): string[] {
   const { intoBatter, liquidsHold } = printed[texts.language].plan;
   const inBatter = liquids
     .filter(({ addedTo }) => addedTo === 'batter')
@@ -129,7 +129,7 @@ function liquidText({ liquids }: BatchAmounts, texts: Texts): string[] {
   const total = (what: 'fatG' | 'sugarG'): string =>
     texts.mass(liquids.reduce((sum, each) => sum + each[what], 0));
   return [
-    ...(inBatter.length === 0 ? [] : [`    ${intoBatter(texts.and(inBatter))}`]),
+    ...(inBatter.length === 0 ? [] : [wrap(intoBatter(texts.and(inBatter)), 4, WIDTH)]),
     ...(liquids.length === 0 ? [] : [`      ${liquidsHold(total('fatG'), total('sugarG'))}`]),
   ];
 }

@@ -56,9 +56,10 @@ export const batchAmounts = z
           inci: text.optional().meta({ description: 'For the list of ingredients' }),
         }),
       )
-      .default([])
+      .optional()
       .meta({
-        description: 'In place of water, and what they bring; `waterG` is the plain water beside them',
+        description:
+          'In place of water, and what they bring; `waterG` is the plain water beside them. Absent in plans from before',
       }),
     acids: z.array(z.strictObject(namedMass)),
     sodiumLactateG: mass.meta({ description: '60 % solution' }),

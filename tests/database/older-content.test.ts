@@ -173,6 +173,7 @@ describe('what the first version stored', () => {
       lyeConcentrationPercent: 35,
       kohSharePercent: 0,
       acids: [],
+      liquids: [],
     });
     const [stored] = await storage.library.recipes.list(workshopId);
     expect(stored?.content).toEqual(run?.snapshot.recipes[0]);

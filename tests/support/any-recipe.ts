@@ -77,7 +77,9 @@ export const anyRecipe: fc.Arbitrary<BatterRecipe> = fc
   });
 
 /** Everything that is weighed for a batch, added up from its named ingredients. */
-export function weighedTogether(b: BatchAmounts): number {
+export function weighedTogether(
+  b: Omit<BatchAmounts, 'liquids'> & Partial<Pick<BatchAmounts, 'liquids'>>,
+): number {
   const total = (masses: readonly { readonly massG: number }[]): number =>
     masses.reduce((sum, { massG }) => sum + massG, 0);
   return (
@@ -85,7 +87,7 @@ export function weighedTogether(b: BatchAmounts): number {
     b.naohG +
     b.kohG +
     b.waterG +
-    total(b.liquids) +
+    total(b.liquids ?? []) +
     total(b.acids) +
     b.sodiumLactateG +
     b.saltG +

@@ -61,6 +61,14 @@ export function useShippedFats(): UseQueryResult<readonly Schemas['ShippedFat'][
   });
 }
 
+export function useShippedLiquids(): UseQueryResult<readonly Schemas['ShippedLiquid'][]> {
+  return useQuery({
+    queryKey: ['shipped-liquids'],
+    queryFn: () => answered(api.GET('/api/shipped-liquids')),
+    staleTime: Infinity,
+  });
+}
+
 export function useWorkshop(): UseQueryResult<Schemas['StoredWorkshop']> {
   return useQuery({ queryKey: ['workshop'], queryFn: () => answered(api.GET('/api/workshop')) });
 }

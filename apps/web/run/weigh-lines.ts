@@ -27,6 +27,10 @@ export function weighGroups(
   titled: (key: string, title: string) => string,
 ): WeighGroup[] {
   if (batch === undefined) return [];
+  const liquidsInto = (place: 'lye' | 'batter'): WeighLine[] =>
+    (batch.liquids ?? [])
+      .filter(({ addedTo }) => addedTo === place)
+      .map(({ key, title, massG }) => ({ title: titled(key, title), massG }));
   const some = (lines: readonly WeighLine[]): WeighLine[] => lines.filter(({ massG }) => massG > 0);
   const groups: WeighGroup[] = [
     {
@@ -38,6 +42,7 @@ export function weighGroups(
       kind: 'lye',
       lines: some([
         { title: words.water, massG: batch.stock?.waterG ?? batch.waterG },
+        ...liquidsInto('lye'),
         batch.stock === undefined
           ? { title: words.naoh, massG: batch.naohG }
           : { title: words.stock(`${String(batch.stock.percent)} %`), massG: batch.stock.massG },
@@ -50,7 +55,7 @@ export function weighGroups(
     },
     {
       kind: 'batter',
-      lines: some([...batch.fragrances, ...batch.colourants, ...batch.additions]),
+      lines: some([...liquidsInto('batter'), ...batch.fragrances, ...batch.colourants, ...batch.additions]),
     },
   ];
   return groups.filter(({ lines }) => lines.length > 0);

@@ -66,7 +66,7 @@ function ofBatch(batch: BatchAmounts): MaterialUse[] {
     ...sodaOf(batch),
     grams('lye', 'koh', 'Potassium hydroxide (KOH)', batch.kohG),
     grams('water', 'water', 'Water, distilled', batch.stock?.waterG ?? batch.waterG),
-    ...batch.liquids.map(({ key, title, massG }) => grams('liquid', key, title, massG)),
+    ...(batch.liquids ?? []).map(({ key, title, massG }) => grams('liquid', key, title, massG)),
     grams('hardener', 'sodium-lactate', 'Sodium lactate, 60% solution', batch.sodiumLactateG),
     grams('hardener', 'salt', 'Salt', batch.saltG),
     grams('hardener', 'sugar', 'Sugar', batch.sugarG),

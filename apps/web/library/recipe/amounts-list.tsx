@@ -6,6 +6,9 @@ import { useWords } from '../../words/words.js';
 import { SuperfatPicture } from './superfat-picture.js';
 import { Sentence } from '../../look/sentence.js';
 
+/** Less than scales show: what the rounding of shares leaves that come to all of the liquid. */
+const LEAST_G = 0.005;
+
 /** What to weigh: lye and water first and large, with the caution right there; then all the rest. */
 export function AmountsList({
   amounts,
@@ -19,11 +22,15 @@ export function AmountsList({
   const { number, mass, percent, volume, ...rest } = useAmounts();
   const { batch, cover, lossG, lossFrom } = amounts;
   if (batch === undefined) return null;
+  const { liquids = [] } = batch;
   // Lye is weighed to a tenth of a gram whatever its amount.
   const weighed = (grams: number): string => (rest.system === 'us' ? mass(grams) : `${number(grams, 1)} g`);
   const lines: readonly (readonly [string, number])[] = [
     ...batch.fats.map((each) => [titled(each.fat, each.title), each.massG] as const),
     ...batch.acids.map((each) => [titled(each.key, each.title), each.massG] as const),
+    ...liquids
+      .filter(({ addedTo }) => addedTo === 'batter')
+      .map((each) => [library.intoBatter(titled(each.key, each.title)), each.massG] as const),
     [library.lactate, batch.sodiumLactateG],
     [library.salt, batch.saltG],
     [library.sugar, batch.sugarG],
@@ -31,6 +38,8 @@ export function AmountsList({
     ...batch.additions.map((each) => [each.title, each.massG] as const),
   ];
   const { low, used, high } = batch.superfat;
+  const plainG = batch.stock?.waterG ?? batch.waterG;
+  const inLye = liquids.filter(({ addedTo }) => addedTo === 'lye');
   return (
     <>
       <dl className="lye-figures">
@@ -41,7 +50,15 @@ export function AmountsList({
           <Figure name={library.naoh} text={weighed(batch.naohG)} />
         )}
         {batch.kohG > 0 && <Figure name={library.koh} text={weighed(batch.kohG)} />}
-        <Figure name={library.waterNow} text={weighed(batch.stock?.waterG ?? batch.waterG)} />
+        {(inLye.length === 0 || plainG > LEAST_G) && (
+          <Figure
+            name={liquids.length === 0 ? library.waterNow : library.plainWater}
+            text={weighed(plainG)}
+          />
+        )}
+        {inLye.map(({ key, title, massG }) => (
+          <Figure key={key} name={titled(key, title)} text={weighed(massG)} />
+        ))}
       </dl>
       {cautions.map((caution) => (
         <p key={caution.code} className={caution.code === 'caution.lye' ? 'note coral small' : 'note small'}>

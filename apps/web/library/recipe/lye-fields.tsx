@@ -6,6 +6,7 @@ import { ListEditor } from '../../form/list-editor.js';
 import { NumberField } from '../../form/number-field.js';
 import { valueAt, withValue } from '../../form/values.js';
 import { useWords } from '../../words/words.js';
+import { LiquidsFields } from './liquids-fields.js';
 import { waterIn, waterWay, waterWays, type WaterViews, type WaterWay } from './water-ways.js';
 
 /** Superfat, water in one of three ways, and what else belongs to the lye. */
@@ -51,6 +52,7 @@ export function LyeFields({ views }: { readonly views: WaterViews | undefined })
           ))}
         </div>
       </fieldset>
+      <LiquidsFields />
       <details className="more">
         <summary>{library.moreLye}</summary>
         <div className="stack">

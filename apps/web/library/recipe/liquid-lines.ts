@@ -1,0 +1,12 @@
+import { valueAt, type Value } from '../../form/values.js';
+
+/** What a liquid that is told the other way begins with: common amounts, for the maker to change. */
+const BEGINS = { percent: 50, grams: 100 } as const;
+
+/** A line of a liquid with its amount told as a share of all liquid, or as a weight; the other way goes. */
+export function turnedTo(line: Value, sort: 'percent' | 'grams'): Value {
+  if (typeof line !== 'object' || line === null || Array.isArray(line)) return line;
+  const { percentOfLiquid: _share, grams: _weight, ...rest } = line as Readonly<Record<string, Value>>;
+  if (sort === 'grams') return { ...rest, grams: valueAt(line, ['grams']) ?? BEGINS.grams };
+  return { ...rest, percentOfLiquid: valueAt(line, ['percentOfLiquid']) ?? BEGINS.percent };
+}
