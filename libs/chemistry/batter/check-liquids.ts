@@ -110,10 +110,10 @@ export function checkJug(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFact
   const broughtG = 100 * sumOf(perFat, 'waterG');
   // Strong acids ask for so much lye, and that for so much water, that no amount of them would bring it.
   if (perFat.some(({ massG }) => !(massG > 0)))
-    return [{ code: 'recipe.liquids-too-sour', path, value: undefined }];
+    return [{ code: 'recipe.liquids-too-sour', path, value: liquids }];
   if (waterG < -1e-9) {
     const askedG = waterG + broughtG;
-    return [{ code: 'recipe.liquids-over-water', path, value: undefined, broughtG, askedG }];
+    return [{ code: 'recipe.liquids-over-water', path, value: liquids, broughtG, askedG }];
   }
   const inJugG = waterG + 100 * sumOf(perFat, 'waterG', 'lye');
   if (recipe.lyeStockPercent !== undefined || inJugG >= naohG + kohG - 1e-9) return [];
@@ -121,7 +121,7 @@ export function checkJug(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFact
     {
       code: 'recipe.lye-not-dissolved',
       path,
-      value: undefined,
+      value: liquids,
       ...{ waterG: inJugG, lyeG: lyeG - waterG },
     },
   ];

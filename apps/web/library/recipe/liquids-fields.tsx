@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { liquidAcidNames, liquidPlaces } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
-import { useForm } from '../../form/form-context.js';
+import { fieldId, useField, useForm } from '../../form/form-context.js';
 import { ListEditor } from '../../form/list-editor.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
 import { listAt, valueAt, withValue, type Path, type Value } from '../../form/values.js';
@@ -19,16 +19,25 @@ const OTHER = 'own-figures';
 /** Liquids in place of water: which, how much, and where each goes in. */
 export function LiquidsFields(): ReactNode {
   const { library } = useWords();
+  // What all of them together do to the lye is about no single field.
+  const { wrong, id } = useField(['liquids']);
   return (
-    <ListEditor
-      path={['liquids']}
-      title={library.liquids}
-      add={library.addLiquid}
-      most={6}
-      make={() => ({ addedTo: 'lye', percentOfLiquid: 50 })}
-    >
-      {(path) => <LiquidLine path={path} />}
-    </ListEditor>
+    <>
+      <ListEditor
+        path={['liquids']}
+        title={library.liquids}
+        add={library.addLiquid}
+        most={6}
+        make={() => ({ addedTo: 'lye', percentOfLiquid: 50 })}
+      >
+        {(path) => <LiquidLine path={path} />}
+      </ListEditor>
+      {wrong.length > 0 && (
+        <p id={`${id}-wrong`} className="wrong" role="status">
+          {wrong.join(' ')}
+        </p>
+      )}
+    </>
   );
 }
 
@@ -65,16 +74,17 @@ function LiquidLine({ path }: { readonly path: Path }): ReactNode {
         />
       )}
       {(fatsInGrams || inGrams) && (
-        <label className="field">
-          <span>{library.liquidIn}</span>
+        <div className="field">
+          <label htmlFor={`${fieldId(path)}-sort`}>{library.liquidIn}</label>
           <select
+            id={`${fieldId(path)}-sort`}
             value={inGrams ? 'grams' : 'percent'}
             onChange={({ target }) => set(turnedTo(line, target.value === 'grams' ? 'grams' : 'percent'))}
           >
             <option value="percent">{library.liquidSorts.percent}</option>
             <option value="grams">{library.liquidSorts.grams}</option>
           </select>
-        </label>
+        </div>
       )}
       {inGrams ? (
         <MeasureField path={[...path, 'grams']} label={library.liquidWeight} keep dimension="mass" />
