@@ -15,6 +15,7 @@ const TEXT = [
   '8 oz Kakabutter',
   'NaOH 140 g',
   'Wasser 280 ml',
+  'Ziegenmilch 100 g',
   'Summe 977 g',
 ].join('\n');
 
@@ -49,17 +50,18 @@ describe.skipIf(browser === null)('a recipe pasted in, on a phone, in German, by
       .waitFor();
     const lines = await page.getByRole('list', { name: pasting.lines }).getByRole('listitem').allInnerTexts();
     await shoot(page, 'recipe-pasted-360');
-    expect(lines).toHaveLength(6);
+    expect(lines).toHaveLength(7);
     expect(lines[1]).toContain(pasting.taken('Kokosöl', '250 g'));
     expect(lines[2]).toContain(pasting.outcomes['unknown-fat']);
     expect(lines[3]).toContain(pasting.others.lye);
     expect(lines[4]).toContain(pasting.others.water);
-    expect(lines[5]).toContain(pasting.others.total);
+    expect(lines[5]).toContain(pasting.taken('Ziegenmilch', '100 g'));
+    expect(lines[6]).toContain(pasting.others.total);
   });
 
   it('takes the fats once the line in doubt is settled', async () => {
     await page.getByRole('button', { name: 'Kakaobutter' }).press('Enter');
-    await page.getByRole('button', { name: pasting.use(3) }).press('Enter');
+    await page.getByRole('button', { name: pasting.use(3, 1) }).press('Enter');
     const weight = (fat: string): Promise<string> =>
       page.getByLabel(`${pasting.weight}: ${fat}`).inputValue();
     expect(await weight('Olivenöl')).toBe('500');
@@ -76,6 +78,7 @@ describe.skipIf(browser === null)('a recipe pasted in, on a phone, in German, by
     await page.waitForURL(/recipes\/[\w-]{36}/);
     const [recipe] = (await bench.call('GET', '/api/recipes')).body;
     expect(recipe.content.size).toEqual({ by: 'fat', fat: 'olive', grams: 300 });
+    expect(recipe.content.liquids).toEqual([{ liquid: 'goat-milk', grams: 100, addedTo: 'lye' }]);
     expect(recipe.content.fats).toMatchObject([
       { fat: 'olive', grams: 500 },
       { fat: 'coconut', grams: 250 },

@@ -72,7 +72,7 @@ export function withoutQualities(folded: readonly string[]): readonly string[] {
 }
 
 /** Names that fats are given come first; a name cut short counts only where no fat was given it. */
-export function fatNames(fats: Iterable<FatFacts>): FatNames {
+export function fatNames(fats: Iterable<Pick<FatFacts, 'key' | 'title' | 'inci' | 'aliases'>>): FatNames {
   const given = new Map<string, Set<string>>();
   const short = new Map<string, Set<string>>();
   for (const { key, title, inci, aliases = [] } of fats) {

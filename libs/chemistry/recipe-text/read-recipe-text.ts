@@ -3,6 +3,7 @@ import { nearestFats } from '../fats/nearest-fats.js';
 import { amountOf, type AmountDoubt, type AmountFound, type TextAmount } from './amount-of.js';
 import { fatNames, foldedWord, withoutQualities, type FatNames } from './fat-names.js';
 import { tokensOf, type Token } from './line-tokens.js';
+import { liquidIn } from './liquid-names.js';
 import { otherIngredient, type OtherIngredient } from './other-ingredients.js';
 
 /** What is read of a text; what goes beyond is reported and left. */
@@ -10,6 +11,7 @@ export const recipeTextLimits = { characters: 20_000, lines: 200, lineCharacters
 
 /** Fats of one recipe; a contract allows as many. */
 const MOST_FATS = 30;
+const MOST_LIQUIDS = 6;
 const NEAREST = 3;
 /** Unknown names that the likest fats are looked for, and how much of each name. */
 const MOST_NEAREST = 40;
@@ -44,6 +46,8 @@ export type LineOutcome =
       readonly fat: string;
       readonly why: Exclude<AmountFound['found'], 'amount'>;
     }
+  /** A liquid in place of water, by weight. */
+  | { readonly kind: 'liquid'; readonly liquid: string; readonly amount: { readonly grams: number } }
   /** A share among weights, or a weight among shares. */
   | { readonly kind: 'other-sort'; readonly fat: string; readonly amount: TextAmount }
   | { readonly kind: 'not-a-fat'; readonly what: OtherIngredient; readonly amount?: TextAmount }
@@ -59,6 +63,8 @@ export interface ReadLine {
 export interface ReadRecipeText {
   /** As they come; a fat that stands twice is added up. */
   readonly fats: readonly TextFat[];
+  /** In place of water, as they come, where the fats are by weight. */
+  readonly liquids: readonly { readonly liquid: string; readonly grams: number }[];
   /** Every line that is not empty. */
   readonly lines: readonly ReadLine[];
   /** The text was longer than `recipeTextLimits`: what came after is in neither list. */
@@ -67,8 +73,8 @@ export interface ReadRecipeText {
 
 /**
  * Reads a recipe as people write it, one ingredient a line, English or German: “Olive oil 500 g”, “- coconut, 25 %”,
- * “250g shea butter”, “1 lb 4 oz lard”, “Kokosöl: 200 g”. Only fats are taken; lye, water, scent and settings are told
- * apart, for they are worked out or asked for elsewhere. Where the first fat has grams, shares are not taken, and the
+ * “250g shea butter”, “1 lb 4 oz lard”, “Kokosöl: 200 g”. Fats are taken, and liquids such as “100 g goat milk” where both are by weight;
+ * lye, water, scent and settings are told apart, for they are worked out or asked for elsewhere. Where the first fat has grams, shares are not taken, and the
  * other way round. Nothing is taken silently: each line says what became of it.
  * @param fats all that may be named, own ones included
  * @param chosen fats that were chosen for lines in doubt, by line number; only for lines that have an amount
@@ -88,8 +94,9 @@ export function readRecipeText(
       ? []
       : [{ line: at + 1, text: trimmed, outcome: chosenFor(readLine(trimmed, known), chosen.get(at + 1)) }];
   });
-  const { fats: taken, lines } = added(told);
-  return { fats: taken, lines, isCut: text.length > characters || all.length > mostLines };
+  const { fats: taken, lines: read } = added(told);
+  const { liquids, lines } = pouredOf(read, taken);
+  return { fats: taken, liquids, lines, isCut: text.length > characters || all.length > mostLines };
 }
 
 function chosenFor(outcome: LineOutcome, fat: string | undefined): LineOutcome {
@@ -119,6 +126,10 @@ function readLine(line: string, { names, nearest }: Known): LineOutcome {
   const named = nameIn(words, restWithShares.flatMap(wordOf), names);
   const weight = amount.found === 'amount' ? { amount: amount.amount } : {};
   const other = otherIngredient(words);
+  const liquid = named?.isWhole === true ? undefined : liquidIn(words.filter((word) => !isNumber(word)));
+  if (liquid !== undefined && amount.found === 'amount' && 'grams' in amount.amount) {
+    return { kind: 'liquid', liquid, amount: amount.amount };
+  }
   if (other !== undefined && named?.isWhole !== true) return { kind: 'not-a-fat', what: other, ...weight };
   const [fat, ...others] = named?.keys ?? [];
   if (named !== undefined && fat !== undefined) {
@@ -201,4 +212,24 @@ function added(read: readonly ReadLine[]): { readonly fats: TextFat[]; readonly 
 function sum(a: TextAmount, b: TextAmount): TextAmount {
   if ('grams' in a && 'grams' in b) return { grams: a.grams + b.grams };
   return { percent: ('percent' in a ? a.percent : 0) + ('percent' in b ? b.percent : 0) };
+}
+
+/** The liquids, summed; beside fats in shares, and beyond as many as a recipe holds, they are told as not taken. */
+function pouredOf(
+  read: readonly ReadLine[],
+  fats: readonly TextFat[],
+): { readonly liquids: ReadRecipeText['liquids']; readonly lines: ReadLine[] } {
+  const inGrams = fats.some((each) => 'grams' in each);
+  const liquids = new Map<string, number>();
+  const lines = read.map((each): ReadLine => {
+    const { outcome } = each;
+    if (outcome.kind !== 'liquid') return each;
+    const { liquid, amount } = outcome;
+    if (!inGrams || (!liquids.has(liquid) && liquids.size === MOST_LIQUIDS)) {
+      return { ...each, outcome: { kind: 'not-a-fat', what: 'other', amount } };
+    }
+    liquids.set(liquid, (liquids.get(liquid) ?? 0) + amount.grams);
+    return each;
+  });
+  return { liquids: [...liquids].map(([liquid, grams]) => ({ liquid, grams })), lines };
 }

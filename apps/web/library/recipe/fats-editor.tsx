@@ -4,13 +4,15 @@ import type { Fat } from '#contract';
 import { SelectField, type Choice } from '../../form/fields.js';
 import { fieldId, useForm } from '../../form/form-context.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
-import { listAt, valueAt, withItem, withoutItem } from '../../form/values.js';
+import { listAt, valueAt, withItem, withoutItem, withValue } from '../../form/values.js';
 import { useAmounts } from '../../look/amounts.js';
 import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
-import { useShippedFats } from '../shelf-calls.js';
+import { useShippedFats, useShippedLiquids } from '../shelf-calls.js';
 import { gramsOf, sortOf, told, type AmountSort } from './amount-sorts.js';
 import { PasteRecipe } from './paste-recipe.js';
+import { linesOf } from './liquid-lines.js';
+import type { ReadRecipeText, TextFat } from './read-pasted.js';
 import { madeHundred, numberOf, sumOf, type Share } from './shares.js';
 import { SizeFields } from './size-fields.js';
 
@@ -21,11 +23,20 @@ export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode
   const { titled, language } = useTexts();
   const { mass } = useAmounts();
   const shipped = (useShippedFats().data ?? []).map(({ key, title }) => ({ key, title: titled(key, title) }));
+  const liquids = (useShippedLiquids().data ?? []).map(({ key, title }) => ({
+    key,
+    title: titled(key, title),
+  }));
   const shares = listAt(content, ['fats']) as unknown as readonly Share[];
   const sort = sortOf(shares);
   const wholeG = numberOf(valueAt(content, ['size', 'grams']));
   const isOfFats = valueAt(content, ['size', 'by']) === 'fats' && wholeG > 0;
   const set = (next: readonly Share[]): void => change(['fats'], next as never);
+  const take = (fats: readonly TextFat[], poured: ReadRecipeText['liquids']): void => {
+    const taken = withValue(content, ['fats'], fats as never);
+    // Liquids that the text does not name stay as they are.
+    change([], poured.length === 0 ? taken : withValue(taken, ['liquids'], linesOf(poured)));
+  };
   const choices = [
     ...(own.length === 0 ? [] : [{ title: library.ownFats, choices: own.map(choiceOf) }]),
     {
@@ -34,13 +45,14 @@ export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode
     },
   ];
   const titleOf = (key: unknown): string =>
-    [...own, ...shipped].find((each) => each.key === key)?.title ?? (typeof key === 'string' ? key : '…');
+    [...own, ...shipped, ...liquids].find((each) => each.key === key)?.title ??
+    (typeof key === 'string' ? key : '…');
   return (
     <section className="card stack" aria-labelledby={fieldId(['fats'])}>
       <h2 id={fieldId(['fats'])} tabIndex={-1}>
         {library.fats}
       </h2>
-      <PasteRecipe own={own} titleOf={titleOf} onTake={set} />
+      <PasteRecipe own={own} titleOf={titleOf} onTake={take} />
       <div className="field">
         <label htmlFor="amounts-in">{pasting.amountsIn}</label>
         <select

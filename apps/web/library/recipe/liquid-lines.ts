@@ -10,3 +10,8 @@ export function turnedTo(line: Value, sort: 'percent' | 'grams'): Value {
   if (sort === 'grams') return { ...rest, grams: valueAt(line, ['grams']) ?? BEGINS.grams };
   return { ...rest, percentOfLiquid: valueAt(line, ['percentOfLiquid']) ?? BEGINS.percent };
 }
+
+/** Lines of liquids that a pasted text names, each in the lye until the maker says otherwise. */
+export function linesOf(poured: readonly { readonly liquid: string; readonly grams: number }[]): Value {
+  return poured.map(({ liquid, grams }) => ({ liquid, grams, addedTo: 'lye' }));
+}

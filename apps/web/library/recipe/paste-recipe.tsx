@@ -15,7 +15,7 @@ export function PasteRecipe({
 }: {
   readonly own: readonly Fat[];
   readonly titleOf: (key: string) => string;
-  readonly onTake: (fats: readonly TextFat[]) => void;
+  readonly onTake: (fats: readonly TextFat[], liquids: ReadRecipeText['liquids']) => void;
 }): ReactNode {
   const { pasting } = useWords();
   const [text, setText] = useState('');
@@ -81,13 +81,13 @@ export function PasteRecipe({
                     type="button"
                     className="button main"
                     onClick={() => {
-                      onTake(found.fats);
+                      onTake(found.fats, found.liquids);
                       setText('');
                       setFound(null);
                       setOpen(false);
                     }}
                   >
-                    {pasting.use(found.fats.length)}
+                    {pasting.use(found.fats.length, found.liquids.length)}
                   </button>
                 </p>
                 <p className="soft small">{pasting.replaces}</p>
@@ -104,7 +104,10 @@ function Summary({ found: { fats, lines } }: { readonly found: ReadRecipeText })
   const { pasting } = useWords();
   if (fats.length === 0) return pasting.none;
   const look = lines.filter(
-    ({ outcome }) => outcome.kind !== 'not-a-fat' && (outcome.kind !== 'fat' || outcome.doubts.length > 0),
+    ({ outcome }) =>
+      outcome.kind !== 'not-a-fat' &&
+      outcome.kind !== 'liquid' &&
+      (outcome.kind !== 'fat' || outcome.doubts.length > 0),
   );
   return pasting.found(fats.length, look.length);
 }

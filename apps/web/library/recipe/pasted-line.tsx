@@ -16,7 +16,7 @@ export function PastedLine({
   const { pasting } = useWords();
   const said = useSaid(titleOf);
   const choices = choicesOf(outcome);
-  const isTaken = outcome.kind === 'fat';
+  const isTaken = outcome.kind === 'fat' || outcome.kind === 'liquid';
   return (
     <li className={isTaken ? 'taken' : undefined}>
       <p className="soft small written" translate="no">
@@ -60,6 +60,8 @@ function useSaid(titleOf: (key: string) => string): (outcome: LineOutcome) => st
           pasting.taken(titleOf(outcome.fat), amountText(outcome.amount)),
           ...outcome.doubts.map((doubt) => pasting.doubts[doubt]),
         ];
+      case 'liquid':
+        return [pasting.taken(titleOf(outcome.liquid), amountText(outcome.amount))];
       case 'no-amount':
         return [pasting.noAmount[outcome.why](titleOf(outcome.fat))];
       case 'not-a-fat':
