@@ -62,7 +62,7 @@ describe('liquids in a recipe as people write it', () => {
   it('go by names that no fat has, and no other liquid', () => {
     const fats = new Set(
       shippedFats
-        .flatMap(({ key, title, aliases = [] }) => [key, title, ...aliases])
+        .flatMap(({ key, title, aliases }) => [key, title, ...aliases])
         .map((name) => name.toLowerCase()),
     );
     const names = shippedLiquids.flatMap(({ key, title, aliases }) => [key, title, ...aliases]);

@@ -1,6 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import type { ReactNode } from 'react';
 import type { Fat } from '#contract';
+import type { Schemas } from '../../api/client.js';
 import { SelectField, type Choice } from '../../form/fields.js';
 import { fieldId, useForm } from '../../form/form-context.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
@@ -11,13 +12,20 @@ import { useWords } from '../../words/words.js';
 import { useShippedFats, useShippedLiquids } from '../shelf-calls.js';
 import { gramsOf, sortOf, told, type AmountSort } from './amount-sorts.js';
 import { PasteRecipe } from './paste-recipe.js';
-import { linesOf } from './liquid-lines.js';
+import { inShares, linesOf } from './liquid-lines.js';
 import type { ReadRecipeText, TextFat } from './read-pasted.js';
 import { madeHundred, numberOf, sumOf, type Share } from './shares.js';
 import { SizeFields } from './size-fields.js';
 
 /** The fats and their shares or weights, with a picture of them and their sum; pasted in or chosen one by one. */
-export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode {
+export function FatsEditor({
+  own,
+  batch,
+}: {
+  readonly own: readonly Fat[];
+  /** As it was worked out last; absent: not yet. */
+  readonly batch?: Schemas['BatchAmounts'] | undefined;
+}): ReactNode {
   const { library, pasting, form } = useWords();
   const { content, change } = useForm();
   const { titled, language } = useTexts();
@@ -32,8 +40,15 @@ export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode
   const wholeG = numberOf(valueAt(content, ['size', 'grams']));
   const isOfFats = valueAt(content, ['size', 'by']) === 'fats' && wholeG > 0;
   const set = (next: readonly Share[]): void => change(['fats'], next as never);
+  const turn = (next: AmountSort): void => {
+    const turned = withValue(content, ['fats'], told(shares, next, isOfFats ? wholeG : undefined) as never);
+    const lines = listAt(content, ['liquids']);
+    // Liquids have weights beside fats that have, and nowhere else.
+    const isBare = next === 'grams' || lines.length === 0;
+    change([], isBare ? turned : withValue(turned, ['liquids'], inShares(lines, batch)));
+  };
   const take = (fats: readonly TextFat[], poured: ReadRecipeText['liquids']): void => {
-    const taken = withValue(content, ['fats'], fats as never);
+    const taken = withValue(content, ['fats'], fats);
     // Liquids that the text does not name stay as they are.
     change([], poured.length === 0 ? taken : withValue(taken, ['liquids'], linesOf(poured)));
   };
@@ -55,13 +70,7 @@ export function FatsEditor({ own }: { readonly own: readonly Fat[] }): ReactNode
       <PasteRecipe own={own} titleOf={titleOf} onTake={take} />
       <div className="field">
         <label htmlFor="amounts-in">{pasting.amountsIn}</label>
-        <select
-          id="amounts-in"
-          value={sort}
-          onChange={({ target }) =>
-            set(told(shares, target.value as AmountSort, isOfFats ? wholeG : undefined))
-          }
-        >
+        <select id="amounts-in" value={sort} onChange={({ target }) => turn(target.value as AmountSort)}>
           <option value="percent">{pasting.sorts.percent}</option>
           <option value="grams">{pasting.sorts.grams}</option>
         </select>

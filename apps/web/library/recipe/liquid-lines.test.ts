@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { recipe } from '#contract';
-import { turnedTo } from './liquid-lines.js';
+import { inShares, turnedTo } from './liquid-lines.js';
 
 const milk = { liquid: 'goat-milk', addedTo: 'batter', percentOfLiquid: 30 };
 
@@ -17,4 +17,27 @@ it('makes lines that the contract takes', () => {
     const read = recipe.safeParse({ ...draft, liquids: [turnedTo(milk, sort)] });
     expect(read.success).toBe(true);
   }
+});
+
+it('turns weights into the shares that they were of all liquid, and leaves shares alone', () => {
+  const bare = { key: '', title: '', text: '', waterG: 0, fatG: 0, sugarG: 0, addedTo: 'lye' as const };
+  const batch = {
+    waterG: 50,
+    liquids: [
+      { ...bare, massG: 100 },
+      { ...bare, massG: 50 },
+    ],
+  };
+  const lines = [
+    { liquid: 'beer', grams: 60 },
+    { ...milk, liquid: 'tea' },
+  ];
+  expect(inShares(lines, batch)).toEqual([
+    { liquid: 'beer', percentOfLiquid: 50 },
+    { ...milk, liquid: 'tea' },
+  ]);
+  expect(inShares(lines, undefined)[0]).toEqual({ liquid: 'beer', percentOfLiquid: 50 });
+  expect(
+    inShares([{ liquid: 'tea', grams: 1 }], { waterG: 100, liquids: [{ ...bare, massG: 300 }] }),
+  ).toEqual([{ liquid: 'tea', percentOfLiquid: 75 }]);
 });

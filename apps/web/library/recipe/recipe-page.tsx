@@ -49,7 +49,7 @@ function RecipeBody({ draft, around }: { readonly draft: Draft; readonly around:
   return (
     <>
       <div className="beside long">
-        <FatsEditor own={around.fats} />
+        <FatsEditor own={around.fats} batch={preview.amounts?.batch} />
         <LyeFields views={preview.amounts?.batch?.water} />
         <LiveSheet preview={preview} purpose={purpose} onPurpose={setPurpose} moulds={around.moulds} />
         <ExtrasFields />
