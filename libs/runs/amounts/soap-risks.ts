@@ -2,6 +2,7 @@ import { hardFattyAcidsPercent, sugarAndSaltOf } from '#chemistry';
 import { mouldOf, type BatchPart, type Risk, type WorkshopFacts } from '#contract';
 import { potashOf } from '../clocks/forecast-clocks.js';
 import { portionsOf } from '../input/part-batter.js';
+import { processOf } from '../input/stage-order.js';
 import type { Batter, ResolvedRun } from '../input/resolve-run.js';
 
 /**
@@ -22,9 +23,10 @@ export function soapRisks(
   const hard = hardFattyAcidsPercent(recipe, run.fats);
   const { sugarPercent, saltPercent } = sugarAndSaltOf(recipe, run.fats);
   const fragrances = [...recipe.fragrances, ...portionsOf(part).flatMap((each) => each.fragrances)];
+  // What is cooked has no lye left to heat it in the mould, or to reach the air.
+  const isCooked = processOf(run.design, part.key) !== 'cold';
   return [
-    ash(recipe, workshop),
-    overheating({ ...recipe, fragrances }, sugarPercent, mould),
+    ...(isCooked ? [] : [ash(recipe, workshop), overheating({ ...recipe, fragrances }, sugarPercent, mould)]),
     sweating(saltPercent, workshop),
     sticking(recipe, saltPercent, hard, mould),
   ].flatMap((risk) => risk ?? []);

@@ -2,6 +2,7 @@ import { stretches, workingTime } from '#clocks';
 import type { FillingTime, Risk } from '#contract';
 import { makingAttempt, type AssessedRun } from '../assessed-run.js';
 import { handsOnOf, stageKindFacts } from '../input/stage-kinds.js';
+import { processOf } from '../input/stage-order.js';
 
 /** Below this chance the maker is told. */
 const SURE = 0.9;
@@ -12,6 +13,8 @@ export function fillingTimes(assessed: AssessedRun): FillingTime[] {
     const attempt = makingAttempt(assessed, part.key);
     const way = attempt === undefined ? undefined : stageKindFacts[attempt.stage.kind].fills;
     if (attempt === undefined || way === undefined) return [];
+    // What was cooked is spooned while it is hot, for which the plan has a window.
+    if (processOf(assessed.run.design, part.key) !== 'cold') return [];
     const { perPieceS } = handsOnOf(attempt.stage);
     if (perPieceS === 0) return [];
     const { start: startState, end: endState } = stretches[way];

@@ -1,12 +1,12 @@
 import { mouldOf, type BatchPart, type MeltPart, type PieceDesign } from '#contract';
 import { under, type Issue } from '#units';
 import { batchOf } from './mixed-together.js';
-import { preparingStage } from './stage-order.js';
+import { preparingStage, processOf } from './stage-order.js';
 import { repeatedKeys } from './name-issues.js';
 
 /**
- * Checks that what is mixed at once can be: one recipe and one mixing for all parts of a batch, keys of portions that differ, and as many
- * cavities for a piece wherever parts share them.
+ * Checks that what is mixed at once can be: one recipe and one mixing for all parts of a batch, keys of portions that differ, as many
+ * cavities for a piece wherever parts share them, and a test of what is cooked.
  * @returns issues with paths from the design's root
  */
 export function checkBatches(design: PieceDesign): Issue[] {
@@ -21,6 +21,7 @@ export function checkBatches(design: PieceDesign): Issue[] {
       ...under(['parts', i], repeatedKeys('portions', part.portions ?? [])),
       ...recipeIssues(part, i, before),
       ...mixingIssues(part, i, before, design),
+      ...testIssues(part, i, before, design),
       ...cavities,
     ];
     before.push(part);
@@ -64,6 +65,14 @@ function mixingIssues(
       titles: [other.title, part.title],
     },
   ];
+}
+
+/** Nothing else tells whether the pot was cooked long enough, and no weeks go by in which the rest of the lye is used up. */
+function testIssues(part: BatchPart, i: number, before: readonly BatchPart[], design: PieceDesign): Issue[] {
+  const isTold = before.some((each) => batchOf(each) === batchOf(part));
+  const isTested = design.stages.some(({ kind }) => kind === 'zap-test');
+  if (isTold || isTested || processOf(design, part.key) === 'cold') return [];
+  return [{ code: 'design.cook-needs-test', path: ['parts', i, 'key'], value: part.key, title: part.title }];
 }
 
 function cavityIssues(

@@ -178,7 +178,7 @@ class Adding {
   }
 
   private preparedBy(stage: Stage, kind: Stage['kind']): boolean {
-    return preparingStage(this.design, stage.part, kind) !== undefined;
+    return this.preparation(stage.part, kind) !== undefined;
   }
 
   /** A part is made when all that prepares its batch is done. */
@@ -228,7 +228,29 @@ class Adding {
   waitForSoap(stage: Stage): void {
     const { waits, embed } = stageKindFacts[stage.kind];
     if (waits !== undefined) this.waitFor(stage, waits);
-    if (embed !== undefined && isSetInto(this.design, stage)) this.waitFor(stage, embed);
+    if (embed !== undefined && isSetInto(this.design, stage)) {
+      this.waitFor(stage, embed);
+      this.haveReady(stage, embed);
+    }
+  }
+
+  /** Nobody pours what something is set into before that lies ready: it skins over while one waits. */
+  private haveReady(stage: Stage, { states }: KindWait): void {
+    const host = hostOf(this.design, stage, this.dropped);
+    const own = this.design.parts.find(({ key }) => key === stage.part);
+    const making = own && makingStage(this.design, own.key);
+    if (host === undefined || own === undefined || making === undefined || this.dropped.has(own.key)) return;
+    const condition = conditionAt(this.soFar(), stage, host);
+    const begun = this.preparation(host.key, 'mix') ?? makingStage(this.design, host.key);
+    const isFresh = condition !== 'out-of-mould' && condition !== 'melt-out-of-mould';
+    if (begun === undefined || !isFresh || this.comesBefore(begun.key, making.key)) return;
+    this.putAfter(begun, unmouldOf(this.design, own) ?? making);
+    const { opens } = states[conditionAt(this.design, stage, own) ?? 'decor'] ?? {};
+    if (opens !== undefined && !this.lagsBehind(begun, making)) this.addWait(begun, own, { opens }, {});
+  }
+
+  private preparation(part: string, kind: Stage['kind']): Stage | undefined {
+    return preparingStage(this.design, part, kind);
   }
 
   private waitFor(stage: Stage, waits: KindWait): void {

@@ -118,7 +118,8 @@ const practice: readonly (readonly [string, string, string[], string[]])[] = [
     'casting what was cooked and tested in the pot',
     'pour base',
     ['mix base', 'cook base', 'zap-test base', 'pour base'],
-    ['after zap-test-base', 'base before spoonable-until'],
+    // It counts from the test, until which it stays on the heat.
+    ['base before spoonable-until'],
   ],
   [
     'testing what was cooked, in the pot',

@@ -44,8 +44,16 @@ export function preparingStage(design: Outline, part: string, kind: StageKind): 
 export function startingStage(design: Outline, part: string, state: StateId): Stage | undefined {
   const beginning = countsFrom(state);
   if (beginning === 'making' || beginning === 'unmoulding') return makingStage(design, part);
-  const again = beginning === 'cook' ? preparingStage(design, part, 'rebatch') : undefined;
-  return again ?? preparingStage(design, part, beginning);
+  return (
+    (beginning === 'cook' ? offTheHeat(design, part) : undefined) ?? preparingStage(design, part, beginning)
+  );
+}
+
+/** What is tested in the pot stays hot until then, and what is melted again is hot again. */
+function offTheHeat(design: Outline, part: string): Stage | undefined {
+  const test = preparingStage(design, part, 'zap-test');
+  const isInPot = test !== undefined && isBeforeMaking(design, test);
+  return isInPot ? test : preparingStage(design, part, 'rebatch');
 }
 
 /** The stages that a wait counts from, one for each of its sides. */

@@ -12,9 +12,18 @@ const extras = [
   ...['make-lye base', 'melt-fats base', 'mix base', 'split base', 'mist base', 'rest base', 'patch base'],
   ...['stamp base', 'zap-test base', 'label base', 'wrap base', 'dip coat', 'make-lye coat', 'mix coat'],
   ...['pipe foam', 'melt-fats foam', 'mix foam', 'glaze drops', 'press-decor shells', 'set-in shells'],
-  ...['turn base', 'sprinkle base', 'cook base'],
+  ...['turn base', 'sprinkle base', 'cook base', 'rebatch base', 'melt-base star', 'unmould star'],
+  ...['set-in star', 'set-in moon', 'mist moon'],
 ];
-const making = { base: 'pour', coat: 'dip', foam: 'pipe', drops: 'glaze', shells: 'press-decor' } as const;
+const making = {
+  base: 'pour',
+  coat: 'dip',
+  foam: 'pipe',
+  drops: 'glaze',
+  shells: 'press-decor',
+  star: 'pour',
+  moon: 'pour',
+} as const;
 type PartKey = keyof typeof making;
 
 const batch = (key: string, more: object) => ({ key, title: key, kind: 'batch', recipe: 'base', ...more });
@@ -23,6 +32,8 @@ const parts: Readonly<Record<PartKey, object>> = {
   coat: batch('coat', { perPieceMl: 10 }),
   foam: batch('foam', { perPieceMl: 8 }),
   drops: { key: 'drops', title: 'drops', kind: 'melt-and-pour', perPieceMl: 2 },
+  star: { key: 'star', title: 'star', kind: 'melt-and-pour', perPieceMl: 5, mould: 'star' },
+  moon: batch('moon', { perPieceMl: 5, mould: 'moon' }),
   shells: { key: 'shells', title: 'shells', kind: 'decor', perPiece: 1 },
 };
 
@@ -32,13 +43,16 @@ const designs = fc
   .chain((some) => {
     const used = new Set(some.map((each) => each.split(' ')[1] as PartKey).concat('base'));
     const made = [...used].map((part) => `${making[part]} ${part}`);
-    const all = [...new Set([...made, 'unmould base', ...some])];
+    const cast = [...used].filter((part) => 'mould' in parts[part]).map((part) => `unmould ${part}`);
+    const tests = some.some((each) => /^(cook|rebatch) /.test(each)) ? ['zap-test base'] : [];
+    const all = [...new Set([...made, ...cast, ...tests, ...some])];
     return fc.shuffledSubarray(all, { minLength: all.length, maxLength: all.length });
   })
   .map((stages): PieceDesign => {
     const told = stages.map((each) => {
       const [kind = '', part = ''] = each.split(' ');
-      return { key: `${kind}-${part}`, title: each, kind, part };
+      const onto = kind === 'set-in' && (part === 'star' || part === 'moon') ? { onto: 'base' } : {};
+      return { key: `${kind}-${part}`, title: each, kind, part, ...onto };
     });
     const used = Object.entries(parts).filter(([key]) => told.some(({ part }) => part === key));
     const { key, title } = file.designs[0]!;
@@ -60,6 +74,15 @@ const before: readonly (readonly [first: string, then: string, leastMin: number]
   ['split-base', 'pour-base', 0],
   ['cook-base', 'pour-base', 0],
   ['cook-base', 'zap-test-base', 0],
+  ['rebatch-base', 'zap-test-base', 0],
+  ['rebatch-base', 'pour-base', 0],
+  ['cook-base', 'rebatch-base', 0],
+  ['melt-base-star', 'pour-star', 0],
+  ['pour-star', 'unmould-star', 5],
+  ['pour-moon', 'unmould-moon', 60],
+  ['unmould-star', 'set-in-star', 0],
+  ['unmould-moon', 'set-in-moon', 0],
+  ['pour-base', 'set-in-star', 0],
   ['pour-base', 'unmould-base', 60],
   ['unmould-base', 'patch-base', 0],
   ['unmould-base', 'stamp-base', 0],
@@ -73,19 +96,21 @@ const before: readonly (readonly [first: string, then: string, leastMin: number]
 
 function outOfOrder(run: RunPlan): string[] {
   const times = new Map(run.stages.map((stage) => [stage.key, stage]));
+  const isCooked = times.has('cook-base') || times.has('rebatch-base');
   const broken = before.flatMap(([first, then, least]) => {
     const [one, other] = [times.get(first), times.get(then)];
     if (one === undefined || other === undefined) return [];
     // What is cooked has no lye to lose in its cure, so it is tested on the day.
-    if (first === 'unmould-base' && then === 'zap-test-base' && times.has('cook-base')) return [];
+    if (first === 'unmould-base' && then === 'zap-test-base' && isCooked) return [];
     const gap = minuteOfIso(other.startAt) - minuteOfIso(one.endAt);
     return gap >= least ? [] : [`${then} ${String(gap)} min after ${first}`];
   });
   const handled = run.stages.flatMap((stage) => {
     const made = run.stages.find(({ kind, part }) => part === stage.part && kind === making[part as PartKey]);
-    const isOfPot = stage.kind === 'zap-test' && times.has('cook-base');
+    const isOfPot = stage.kind === 'zap-test' && isCooked;
     const prepares =
-      isOfPot || ['make-lye', 'melt-fats', 'mix', 'split', 'cook', 'rest'].includes(stage.kind);
+      isOfPot ||
+      ['make-lye', 'melt-fats', 'melt-base', 'mix', 'split', 'cook', 'rebatch', 'rest'].includes(stage.kind);
     if (made === undefined || made === stage || prepares) return [];
     return minuteOfIso(stage.startAt) >= minuteOfIso(made.endAt) ? [] : [`${stage.key} before ${made.key}`];
   });
@@ -100,6 +125,7 @@ it('has a plan in which nothing precedes what it needs, in a cold room or a hot 
         ...file,
         workshop: { ...file.workshop, room },
         recipes: file.recipes.map((each) => ({ ...each, batterTemperatureC })),
+        moulds: ['cup', 'star', 'moon'].map((key) => ({ ...file.moulds[0]!, key, title: key })),
         designs: [design],
       };
       const found = planRuns(input, { now: minuteOfIso('2026-11-27T12:00:00Z'), scenarios: 10 });

@@ -29,6 +29,8 @@ export interface DesignIssues {
   'design.batch-recipes': { readonly titles: readonly string[] };
   /** Titles of two parts of one batch that no stage mixes. */
   'design.batch-needs-mix': { readonly titles: readonly string[] };
+  /** What is cooked or melted again, by the title of its part, and never tested. */
+  'design.cook-needs-test': { readonly title: string };
   /** Titles of two parts in one cavity of which a piece takes different numbers. */
   'design.cavities-differ': { readonly titles: readonly string[] };
   'design.mould-never-freed': { readonly title: string };

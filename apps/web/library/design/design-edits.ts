@@ -6,7 +6,7 @@ import type { PieceTitles } from './patterns/piece-titles.js';
 /** Kinds of stages that can make a part of each kind; the first unless the maker chooses otherwise. */
 const makingKinds: Readonly<Record<PartKind, readonly [StageKind, ...StageKind[]]>> = {
   batch: ['pour', 'layer', 'dip', 'pipe'],
-  'melt-and-pour': ['glaze'],
+  'melt-and-pour': ['glaze', 'pour', 'layer'],
   decor: ['press-decor'],
 };
 
@@ -73,7 +73,40 @@ export function withStage(design: Value, kind: StageKind, titles: PieceTitles): 
       !listAt(design, ['stages']).some((stage) => valueAt(stage, ['part']) === valueAt(part, ['key'])),
   );
   const part = unmade ?? castParts(design)[0];
-  return withStageIn(design, kind, placeOf(design, kind), part, titles);
+  const made = withStageIn(design, kind, placeOf(design, kind), part, titles);
+  const isTested = listAt(made, ['stages']).some((stage) => valueAt(stage, ['kind']) === 'zap-test');
+  // What is cooked must be tested.
+  const asksTest = (kind === 'cook' || kind === 'rebatch') && !isTested;
+  return asksTest ? withStageIn(made, 'zap-test', placeOf(made, 'zap-test'), part, titles) : made;
+}
+
+/**
+ * A part of melted base that is cast in a mould, or in none any more: it is then poured and unmoulded instead of poured onto the
+ * piece, or the other way round. What the maker has already said of that stays.
+ */
+export function withMeltMould(
+  design: Value,
+  index: number,
+  mould: string | undefined,
+  titles: PieceTitles,
+): Value {
+  const put = withValue(design, ['parts', index, 'mould'], mould);
+  const part = valueAt(put, ['parts', index]);
+  const isOwn = (kind: StageKind) => (stage: Value) =>
+    valueAt(stage, ['part']) === valueAt(part, ['key']) && valueAt(stage, ['kind']) === kind;
+  const stages = listAt(put, ['stages']);
+  if (mould === undefined) {
+    const out = stages.findIndex(isOwn('unmould'));
+    const bare = out < 0 ? put : withoutStage(put, out);
+    const isOfCavity = valueAt(part, ['amount', 'by']) === 'cavity';
+    const open = isOfCavity ? withValue(bare, ['parts', index, 'amount'], undefined) : bare;
+    const poured = listAt(open, ['stages']).findIndex(isOwn('pour'));
+    return poured < 0 ? open : withStageKind(open, poured, 'glaze', titles);
+  }
+  const onto = stages.findIndex(isOwn('glaze'));
+  if (onto < 0) return put;
+  const cast = withStageKind(put, onto, 'pour', titles);
+  return stages.some(isOwn('unmould')) ? cast : withStageIn(cast, 'unmould', onto + 1, part, titles);
 }
 
 /**

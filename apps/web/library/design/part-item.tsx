@@ -18,6 +18,7 @@ import {
   withPartKind,
   withPartTitle,
   withPreparation,
+  withMeltMould,
 } from './design-edits.js';
 import { ItemDetails } from './item-details.js';
 import { LossFields } from './loss-fields.js';
@@ -56,7 +57,7 @@ export function PartItem({
         />
         {kind === 'batch' && <BatchFields path={path} around={around} />}
         {kind === 'batch' && isSplit && <PortionFields path={[...path, 'portions']} />}
-        {kind === 'melt-and-pour' && <MeltFields path={path} around={around} />}
+        {kind === 'melt-and-pour' && <MeltFields path={path} index={index} around={around} />}
         {kind === 'decor' && <DecorFields path={path} around={around} />}
         <details className="more">
           <summary>{library.moreOfPart}</summary>
@@ -102,7 +103,6 @@ function BatchFields({ path, around }: PartFieldsProps): ReactNode {
   const { id = 'new' } = useParams();
   const part = textAt(content, [...path, 'key']);
   const isCast = valueAt(content, [...path, 'mould']) !== undefined;
-  const isOfCavity = valueAt(content, [...path, 'amount', 'by']) === 'cavity';
   return (
     <>
       <div className="fields">
@@ -112,21 +112,41 @@ function BatchFields({ path, around }: PartFieldsProps): ReactNode {
           choices={around.recipes.map(({ key, title }) => ({ value: key, text: title }))}
           hint={<Link to={newForPiece('recipes', id, part)}>{patterns.newRecipe}</Link>}
         />
-        <SelectField
-          path={[...path, 'mould']}
-          label={library.mould}
-          none={isOfCavity ? '…' : library.noMouldNeeded}
-          choices={around.moulds.map(({ key, title }) => ({ value: key, text: title }))}
-          hint={<Link to={newForPiece('moulds', id, part)}>{patterns.newMould}</Link>}
-        />
-        {isCast && (
-          <>
-            <NumberField path={[...path, 'piecesPerCavity']} label={library.piecesPerCavity} preset={1} />
-            <NumberField path={[...path, 'cavitiesPerPiece']} label={library.cavitiesPerPiece} preset={1} />
-          </>
-        )}
+        <MouldFields path={path} around={around} />
       </div>
       <AmountFields path={path} ways={isCast ? 'all' : 'open'} />
+    </>
+  );
+}
+
+/** The mould that a part is cast in, and how its cavities come to pieces. */
+function MouldFields({
+  path,
+  around,
+  onChosen,
+}: PartFieldsProps & { readonly onChosen?: (mould: string | undefined) => void }): ReactNode {
+  const { library, patterns } = useWords();
+  const { content } = useForm();
+  const { id = 'new' } = useParams();
+  const part = textAt(content, [...path, 'key']);
+  const isCast = valueAt(content, [...path, 'mould']) !== undefined;
+  const isOfCavity = valueAt(content, [...path, 'amount', 'by']) === 'cavity';
+  return (
+    <>
+      <SelectField
+        path={[...path, 'mould']}
+        label={library.mould}
+        none={isOfCavity ? '…' : library.noMouldNeeded}
+        choices={around.moulds.map(({ key, title }) => ({ value: key, text: title }))}
+        hint={<Link to={newForPiece('moulds', id, part)}>{patterns.newMould}</Link>}
+        {...(onChosen && { onChosen })}
+      />
+      {isCast && (
+        <>
+          <NumberField path={[...path, 'piecesPerCavity']} label={library.piecesPerCavity} preset={1} />
+          <NumberField path={[...path, 'cavitiesPerPiece']} label={library.cavitiesPerPiece} preset={1} />
+        </>
+      )}
     </>
   );
 }
@@ -183,14 +203,22 @@ function PreparationButton({ index }: { readonly index: number }): ReactNode {
   );
 }
 
-function MeltFields({ path, around }: PartFieldsProps): ReactNode {
+function MeltFields({ path, index, around }: PartFieldsProps & { readonly index: number }): ReactNode {
   const { library } = useWords();
+  const { content, change } = useForm();
+  const titles = usePieceTitles();
+  const isCast = valueAt(content, [...path, 'mould']) !== undefined;
   return (
     <>
       <div className="fields">
         <Material path={path} around={around} none={library.meltBase} />
+        <MouldFields
+          path={path}
+          around={around}
+          onChosen={(mould) => change([], withMeltMould(content, index, mould, titles))}
+        />
       </div>
-      <AmountFields path={path} ways="open" />
+      <AmountFields path={path} ways={isCast ? 'all' : 'open'} />
     </>
   );
 }

@@ -12,6 +12,7 @@ export const patterns: typeof english = {
     piped: 'Gegossen und bespritzt',
     halves: 'Zwei Hälften mit Füllung',
     decor: 'Gegossen mit geformtem Dekor',
+    embeds: 'Gegossen mit Einlegern',
   },
   steps: {
     cast: 'Gießen, ausformen.',
@@ -21,7 +22,8 @@ export const patterns: typeof english = {
     coated: 'Gießen, ausformen, eintauchen, wenden.',
     piped: 'Gießen, ausformen, daraufspritzen.',
     halves: 'Gießen, ausformen, Füllung spritzen, zusammensetzen.',
-    decor: 'Dekor pressen, gießen, Dekor einsetzen, ausformen.',
+    decor: 'Dekor pressen, trocknen lassen, gießen, Dekor einsetzen, ausformen.',
+    embeds: 'Einleger gießen und ausformen, gießen, einlegen, ausformen.',
   },
   layers: 'Schichten',
   colours: 'Farben',
@@ -42,6 +44,7 @@ export const patterns: typeof english = {
     decor: 'Dekor',
     glaze: 'ein Guss',
     cast: 'noch ein gegossener Teil',
+    embed: 'gegossene Einleger',
   },
   roles: {
     base: 'Grundkörper',
@@ -51,10 +54,12 @@ export const patterns: typeof english = {
     piping: 'Haube',
     decor: 'Dekor',
     glaze: 'Guss',
+    embed: 'Einleger',
   },
   stageTitles: {
     'make-lye': (part) => `Lauge anrühren: ${part}`,
     'melt-fats': (part) => `Fette schmelzen: ${part}`,
+    'melt-base': (part) => `Basis schmelzen: ${part}`,
     mix: (part) => `Leim rühren: ${part}`,
     'press-decor': (part) => `${part} pressen`,
     pour: (part) => `${part} gießen`,

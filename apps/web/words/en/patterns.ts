@@ -11,6 +11,7 @@ export const patterns = {
     piped: 'Cast and piped',
     halves: 'Two halves with a filling',
     decor: 'Cast with moulded decor',
+    embeds: 'Cast with embeds inside',
   },
   steps: {
     cast: 'Pour, unmould.',
@@ -20,7 +21,8 @@ export const patterns = {
     coated: 'Pour, unmould, dip, turn.',
     piped: 'Pour, unmould, pipe onto it.',
     halves: 'Pour, unmould, pipe the filling, put the halves together.',
-    decor: 'Press the decor, pour, set it in, unmould.',
+    decor: 'Press the decor, let it dry, pour, set it in, unmould.',
+    embeds: 'Cast the embeds, unmould them, pour, set them in, unmould.',
   },
   layers: 'Layers',
   colours: 'Colours',
@@ -41,6 +43,7 @@ export const patterns = {
     decor: 'decor',
     glaze: 'a glaze',
     cast: 'another cast part',
+    embed: 'cast embeds',
   },
   roles: {
     base: 'Base',
@@ -50,11 +53,13 @@ export const patterns = {
     piping: 'Topping',
     decor: 'Decor',
     glaze: 'Glaze',
+    embed: 'Embeds',
   },
   /** What is done at a stage, with the title of its part; a kind that is not here is called by its name alone. */
   stageTitles: {
     'make-lye': (part: string) => `Make the lye for ${the(part)}`,
     'melt-fats': (part: string) => `Melt the fats for ${the(part)}`,
+    'melt-base': (part: string) => `Melt the base for ${the(part)}`,
     mix: (part: string) => `Mix ${the(part)}`,
     'press-decor': (part: string) => `Press ${the(part)}`,
     pour: (part: string) => `Pour ${the(part)}`,

@@ -65,6 +65,8 @@ export const runIssues: IssueWordsOf<Codes> = {
     `${and(titles.map(quoted))} werden auf einmal angerührt und brauchen dasselbe Rezept. Wählen Sie eines, oder rühren Sie sie getrennt an.`,
   'design.batch-needs-mix': ({ titles }, { quoted, and }) =>
     `${and(titles.map(quoted))} kommen aus einem Ansatz. Fügen Sie einen Schritt hinzu, der ihn anrührt: Von da an dicken sie zusammen ein.`,
+  'design.cook-needs-test': ({ title }, { quoted }) =>
+    `Lauge, die das Kochen in ${quoted(title)} übrig lässt, bleibt darin. Fügen Sie einen Schritt hinzu, der auf Lauge prüft.`,
   'design.cavities-differ': ({ titles }, { quoted, and }) =>
     `${and(titles.map(quoted))} teilen sich ihre Mulden. Also braucht ein Stück für beide gleich viele.`,
   'design.mould-never-freed': ({ title }, { quoted }) =>

@@ -61,6 +61,8 @@ export const runIssues: IssueWordsOf<Codes> = {
     `${and(titles.map(quoted))} are mixed at once, so they need the same recipe. Choose one, or mix them apart.`,
   'design.batch-needs-mix': ({ titles }, { quoted, and }) =>
     `${and(titles.map(quoted))} come from one batch. Add a stage that mixes it: from then on they stiffen together.`,
+  'design.cook-needs-test': ({ title }, { quoted }) =>
+    `Lye that cooking left in ${quoted(title)} stays there. Add a stage that tests it for lye.`,
   'design.cavities-differ': ({ titles }, { quoted, and }) =>
     `${and(titles.map(quoted))} share their cavities, so a piece takes as many for the one as for the other.`,
   'design.mould-never-freed': ({ title }, { quoted }) =>

@@ -4,7 +4,7 @@ import { newKey } from '../../new-key.js';
 import type { PieceTitles, Role } from './piece-titles.js';
 
 /** What can be put onto or into a piece that is there already. */
-export const additions = ['layer', 'filling', 'coat', 'piping', 'decor', 'glaze', 'cast'] as const;
+export const additions = ['layer', 'filling', 'coat', 'piping', 'decor', 'glaze', 'cast', 'embed'] as const;
 export type Addition = (typeof additions)[number];
 
 /** Where a stage goes: behind the last stage of these kinds, or at the very beginning. */
@@ -25,6 +25,8 @@ interface AddedPart {
   readonly kind: PartKind;
   readonly fields: Group;
   readonly stages: readonly AddedStage[];
+  /** Minutes that it stands from when it is made until it is put on; none where its kind says all. */
+  readonly standsMin?: number;
 }
 
 const casting: readonly StageKind[] = ['pour', 'layer'];
@@ -50,8 +52,20 @@ const added: Readonly<Record<Addition, AddedPart>> = {
       { kind: 'press-decor', place: 'first' },
       { kind: 'set-in', place: ['dip', 'pipe'] },
     ],
+    // Pressed dough dries overnight, so that it bears being picked up.
+    standsMin: 720,
   },
   glaze: { kind: 'melt-and-pour', fields: {}, stages: [{ kind: 'glaze', place: onTop }, turn] },
+  embed: {
+    kind: 'melt-and-pour',
+    fields: { amount: { by: 'cavity', fillPercent: 100 } },
+    stages: [
+      { kind: 'unmould', place: 'first' },
+      { kind: 'pour', place: 'first' },
+      { kind: 'melt-base', place: 'first' },
+      { kind: 'set-in', place: casting },
+    ],
+  },
   cast: {
     kind: 'batch',
     role: 'base',
@@ -65,7 +79,7 @@ const added: Readonly<Record<Addition, AddedPart>> = {
 
 /** A design with something more on the piece: the part, and its stages in the place where they are usually done. */
 export function withAddition(design: Value, addition: Addition, titles: PieceTitles): Value {
-  const { kind, fields, stages, role = addition as Role } = added[addition];
+  const { kind, fields, stages, standsMin, role = addition as Role } = added[addition];
   const recipe = kind === 'batch' ? valueAt(castParts(design)[0], ['recipe']) : undefined;
   const part = withRole(design, role, titles, {
     kind,
@@ -77,7 +91,17 @@ export function withAddition(design: Value, addition: Addition, titles: PieceTit
     const handled = stage.ofCast === true ? castParts(before)[0] : listAt(part, ['parts']).at(-1);
     return withStageIn(before, stage.kind, placeIn(before, stage.place), handled, titles);
   }, part);
+  if (standsMin !== undefined) return standing(made, part, standsMin);
   return addition === 'layer' ? sharedOut(made) : made;
+}
+
+/** The first and the last stage of the part that was added, apart by the time that it stands. */
+function standing(design: Value, withPart: Value, atLeastMin: number): Value {
+  const key = valueAt(listAt(withPart, ['parts']).at(-1), ['key']);
+  const own = listAt(design, ['stages']).filter((stage) => valueAt(stage, ['part']) === key);
+  const [from, to] = [own[0], own.at(-1)].map((stage) => textAt(stage, ['key']));
+  if (from === undefined || to === undefined || from === to) return design;
+  return withValue(design, ['links'], [...listAt(design, ['links']), { from, to, atLeastMin }]);
 }
 
 /** The design with one part more, named after what it is on the piece. */
@@ -103,7 +127,10 @@ export function withStageIn(
   titles: PieceTitles,
 ): Value {
   const stages = listAt(design, ['stages']);
-  const title = titles.stage(kind, textAt(part, ['title']));
+  const usual = titles.stage(kind, textAt(part, ['title']));
+  // Two that do not say what they handle would be the same to read.
+  const isTaken = stages.some((each) => textAt(each, ['title']) === usual);
+  const title = isTaken ? `${usual}: ${textAt(part, ['title'])}` : usual;
   const key = newKey(
     title,
     stages.map((each) => textAt(each, ['key'])),
@@ -127,7 +154,7 @@ export function castParts(design: Value): readonly Value[] {
 /** Kinds in the order in which they usually come. Common practice, no source. */
 const usualOrder: readonly (readonly StageKind[])[] = [
   ['press-decor'],
-  ['make-lye', 'melt-fats'],
+  ['make-lye', 'melt-fats', 'melt-base'],
   ['mix', 'cook', 'rebatch'],
   ['split'],
   casting,

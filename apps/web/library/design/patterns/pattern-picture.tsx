@@ -53,6 +53,12 @@ const pictures: Readonly<Record<PatternName, ReactNode>> = {
       <path d="M10 15q3-9 8-3 2-10 9-3 6-8 10 1 6-4 9 5z" className="two" />
     </>
   ),
+  embeds: (
+    <>
+      {body}
+      <path d="M17 20h8v8h-8zM31 24h8v8h-8z" className="two" />
+    </>
+  ),
   decor: (
     <>
       {body}

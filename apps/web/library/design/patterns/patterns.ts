@@ -24,6 +24,7 @@ export const patterns = {
   piped: { asks: [], additions: ['piping'] },
   halves: { asks: [], additions: ['filling'], isOfHalves: true },
   decor: { asks: [], additions: ['decor'] },
+  embeds: { asks: [], additions: ['embed'] },
 } as const satisfies Readonly<Record<string, Pattern>>;
 
 export type PatternName = keyof typeof patterns;

@@ -1,7 +1,7 @@
 import type { StageKind } from '#contract/names';
 
 /** What a part is on the piece; each has a title until the maker gives it another. */
-export const roles = ['base', 'layer', 'coat', 'filling', 'piping', 'decor', 'glaze'] as const;
+export const roles = ['base', 'layer', 'coat', 'filling', 'piping', 'decor', 'glaze', 'embed'] as const;
 export type Role = (typeof roles)[number];
 
 /** Titles of what a pattern makes up, in the maker's language. */
