@@ -1,14 +1,14 @@
 import type { ClockInputs } from './inputs.js';
-import { spreadUnlearned } from './offset-prior.js';
+import { spreadsUnlearned, type Spreads } from './offset-prior.js';
 import { beyondSide, factorOf } from './rule.js';
 import { rulesFor } from './rules.js';
 import { states, type StateId } from './states.js';
 
 /** A forecast without its reasons. */
-export interface Evaluation {
+export interface Evaluation extends Spreads {
   readonly medianMin: number;
-  readonly batchSigma: number;
-  readonly sigma: number;
+  /** What the rules that apply may have wrong about the recipe. */
+  readonly ruleSigma: number;
 }
 
 /** Past its table a rule is a guess, so its σ counts this many times, even where its factor is 1. */
@@ -18,7 +18,7 @@ const BEYOND_WIDENING = 2;
  * The numbers of a forecast, without the words: for benches, what-if sliders and simulations, which ask a hundred
  * thousand times a second.
  *
- *     median = base · Π f_r    σ_batch² = σ_base² + Σ σ_r²    σ² = σ_batch² + what is not known of the workshop
+ *     median = base · Π f_r    σ_rule² = Σ σ_r²    σ² = σ_base² + σ_rule² + what is not known of the workshop
  *
  * over the rules that act on the state; a rule whose factor is 1 adds no σ_r, one read outside its table 2 σ_r.
  *
@@ -28,13 +28,13 @@ const BEYOND_WIDENING = 2;
 export function evaluate(state: StateId, inputs: ClockInputs): Evaluation {
   const { baseMin, sigma } = states[state];
   let medianMin = baseMin;
-  let variance = sigma * sigma;
+  let variance = 0;
   for (const rule of rulesFor(state, inputs)) {
     const factor = factorOf(rule, inputs);
     medianMin *= factor;
     if (beyondSide(rule, inputs) !== undefined) variance += (BEYOND_WIDENING * rule.sigma) ** 2;
     else if (factor !== 1) variance += rule.sigma * rule.sigma;
   }
-  const batchSigma = Math.sqrt(variance);
-  return { medianMin, batchSigma, sigma: spreadUnlearned(batchSigma) };
+  const ruleSigma = Math.sqrt(variance);
+  return { medianMin, ruleSigma, ...spreadsUnlearned(sigma, ruleSigma) };
 }

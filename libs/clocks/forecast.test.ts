@@ -27,8 +27,9 @@ describe('a forecast', () => {
         baseMin,
         medianMin: baseMin,
         batchSigma: sigma,
+        ...{ ruleSigma: 0, recipeSigma: 0.15, sharedSigma: 0.35 },
         // What is not known of a workshop (0.35) and of a recipe (0.15).
-        sigma: Math.sqrt(sigma * sigma + 0.35 ** 2 + 0.15 ** 2),
+        sigma: expect.closeTo(Math.sqrt(sigma * sigma + 0.35 ** 2 + 0.15 ** 2), 12) as number,
         reasons: [],
         beyond: [],
       });
@@ -42,7 +43,9 @@ describe('a forecast', () => {
   it('multiplies the factors, adds the variances and says why', () => {
     const firm = given('firm', { lyeConcentrationPercent: 28, sodiumLactatePercent: 2 });
     expect(firm.medianMin / 60).toBeCloseTo(53.04, 10);
-    expect(firm.batchSigma).toBeCloseTo(Math.sqrt(0.0825), 12);
+    expect(firm.batchSigma).toBe(0.25);
+    expect(firm.ruleSigma).toBeCloseTo(Math.sqrt(0.02), 12);
+    expect(firm.recipeSigma).toBeCloseTo(Math.sqrt(0.0425), 12);
     expect(firm.sigma).toBeCloseTo(Math.sqrt(0.2275), 12);
     expect(firm.reasons).toEqual([
       {
@@ -74,8 +77,8 @@ describe('a forecast', () => {
   it('has the very numbers of its evaluation without words', () => {
     fc.assert(
       fc.property(anyState, anyInputs, (state, inputs) => {
-        const { medianMin, batchSigma, sigma } = forecast(state, inputs);
-        expect(evaluate(state, inputs)).toEqual({ medianMin, batchSigma, sigma });
+        const evaluated = evaluate(state, inputs);
+        expect(forecast(state, inputs)).toMatchObject(evaluated);
       }),
     );
   });
@@ -110,8 +113,8 @@ describe('a forecast', () => {
         factor: 0.6,
       },
     ]);
-    // By hand: 0.25² + (2 · 0.10)² = 0.1025 instead of 0.25² + 0.10² = 0.0725.
-    expect(past.batchSigma).toBeCloseTo(Math.sqrt(0.1025), 12);
+    // By hand: (2 · 0.10)² = 0.04 instead of 0.10² = 0.0725.
+    expect(past.ruleSigma).toBeCloseTo(0.2, 12);
   });
 
   it('widens the band beyond a table whose end is no 1', () => {
@@ -119,7 +122,7 @@ describe('a forecast', () => {
     expect(light.beyond).toEqual([
       { rule: 'castor', input: 'castorPercent', value: 40, side: 'above', from: 0, to: 30, factor: 0.8 },
     ]);
-    expect(light.batchSigma).toBeGreaterThan(given('light-trace', { castorPercent: 30 }).batchSigma);
+    expect(light.ruleSigma).toBeGreaterThan(given('light-trace', { castorPercent: 30 }).ruleSigma);
   });
 
   it('refuses inputs that were not checked', () => {

@@ -4,6 +4,7 @@ import { evaluate } from './evaluate.js';
 import { referenceInputs, type ClockInputs, type Measure } from './inputs.js';
 import type { Side } from './engine/factor-at.js';
 import { beyondSide, factorOf, isMeasureRule, type Rule, type RuleId } from './rule.js';
+import type { Spreads } from './offset-prior.js';
 import { rulesFor } from './rules.js';
 import { states, type StateId } from './states.js';
 
@@ -33,15 +34,18 @@ export interface Beyond {
 }
 
 /** When a state comes about: log-normal, in minutes from the state's own start. */
-export interface Forecast {
+export interface Forecast extends Spreads {
   readonly state: StateId;
   readonly baseMin: number;
   /** `baseMin` times the factor of every reason, multiplied in order. */
   readonly medianMin: number;
-  /** Standard deviation of the logarithm of the time from batch to batch, were the workshop's own pace known. */
-  readonly batchSigma: number;
-  /** The same with what is not known of the workshop and the recipe: what a band is made of. */
-  readonly sigma: number;
+  /** What the rules that apply may have wrong about the recipe. */
+  readonly ruleSigma: number;
+  /**
+   * Nobody in this workshop has found it so any sooner, nor looked for it: minutes from its start. A plan does not count on
+   * it before. Absent: it was looked for, or never had.
+   */
+  readonly earliestMin?: number;
   readonly reasons: readonly Reason[];
   /** Where a rule was asked beyond its table. */
   readonly beyond: readonly Beyond[];

@@ -4,8 +4,28 @@
  */
 export const offsetPrior = { workshopSigma: 0.35, recipeSigma: 0.15 } as const;
 
-/** The spread of a batch in a workshop of which nothing is known. @param batchSigma of the logarithm */
-export function spreadUnlearned(batchSigma: number): number {
-  const { workshopSigma, recipeSigma } = offsetPrior;
-  return Math.sqrt(batchSigma * batchSigma + workshopSigma * workshopSigma + recipeSigma * recipeSigma);
+/** Standard deviations of the logarithm of a time, by what varies together. */
+export interface Spreads {
+  /** From batch to batch of one recipe in one workshop. */
+  readonly batchSigma: number;
+  /** What batches of the recipe have in common, and other recipes not. */
+  readonly recipeSigma: number;
+  /** What all batches of the workshop have in common. */
+  readonly sharedSigma: number;
+  /** All three together: what a band is made of. */
+  readonly sigma: number;
+}
+
+/**
+ * Of a workshop of which nothing is known. What a rule has wrong about a recipe it has wrong about every batch of it.
+ * @param ruleSigma of the rules that apply
+ */
+export function spreadsUnlearned(batchSigma: number, ruleSigma: number): Spreads {
+  return spreadsOf(batchSigma, Math.hypot(offsetPrior.recipeSigma, ruleSigma), offsetPrior.workshopSigma);
+}
+
+/** The three with what they come to. */
+export function spreadsOf(batchSigma: number, recipeSigma: number, sharedSigma: number): Spreads {
+  const sigma = Math.sqrt(batchSigma * batchSigma + recipeSigma * recipeSigma + sharedSigma * sharedSigma);
+  return { batchSigma, recipeSigma, sharedSigma, sigma };
 }

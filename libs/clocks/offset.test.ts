@@ -21,12 +21,16 @@ const reason: Reason = {
 const firm = forecast('firm', { ...referenceInputs, sodiumLactatePercent: 2 });
 
 describe('a forecast with what a log has taught', () => {
-  /** By hand: 60 h · 0.68 · 1.25 = 51 h; σ² = 0.25² + 0.10² + 0.12² = 0.0869. */
+  /** By hand: 60 h · 0.68 · 1.25 = 51 h; σ² = (0.8 · 0.25)² + 0.12² = 0.0544, of which 0.12² − 0.05² are the recipe’s. */
   it('moves by the offset and keeps only what is still not known of it', () => {
-    const learned = withOffset(firm, { mean: Math.log(1.25), sd: 0.12, reason });
+    const learned = withOffset(firm, {
+      ...{ mean: Math.log(1.25), sd: 0.12, sharedSd: 0.05, spread: 0.8, reason },
+    });
     expect(learned.medianMin / 60).toBeCloseTo(51, 10);
-    expect(learned.sigma).toBeCloseTo(Math.sqrt(0.0869), 12);
-    expect(learned.batchSigma).toBe(firm.batchSigma);
+    expect(learned.sigma).toBeCloseTo(Math.sqrt(0.0544), 12);
+    expect(learned.batchSigma).toBeCloseTo(0.2, 12);
+    expect(learned.recipeSigma).toBeCloseTo(Math.sqrt(0.0119), 12);
+    expect(learned.sharedSigma).toBeCloseTo(0.05, 12);
     expect(learned.reasons.at(-1)).toMatchObject({ rule: 'lesson', input: 'log', value: 4 });
     expect(learned.reasons.at(-1)?.factor).toBeCloseTo(1.25, 12);
   });
@@ -34,7 +38,9 @@ describe('a forecast with what a log has taught', () => {
   it('has the product of its reasons as its likely value, to the last digit', () => {
     const offset = fc.record({
       mean: fc.integer({ min: -200, max: 200 }).map((n) => n / 100),
-      sd: fc.integer({ min: 0, max: 40 }).map((n) => n / 100),
+      sd: fc.integer({ min: 10, max: 40 }).map((n) => n / 100),
+      sharedSd: fc.integer({ min: 0, max: 10 }).map((n) => n / 100),
+      spread: fc.integer({ min: 20, max: 300 }).map((n) => n / 100),
       reason: fc.constant(reason),
     });
     fc.assert(
@@ -47,14 +53,19 @@ describe('a forecast with what a log has taught', () => {
   });
 
   it('taught nothing at all, is the forecast itself', () => {
-    const untaught = withOffset(firm, { mean: 0, sd: Math.hypot(0.35, 0.15), reason });
+    const untaught = withOffset(firm, {
+      ...{ mean: 0, sd: Math.hypot(0.35, 0.15, firm.ruleSigma), sharedSd: 0.35, spread: 1, reason },
+    });
     expect(untaught.medianMin).toBe(firm.medianMin);
     expect(untaught.sigma).toBeCloseTo(firm.sigma, 12);
   });
 
   it('refuses an offset that is none', () => {
-    expect(() => withOffset(firm, { mean: NaN, sd: 0.1, reason })).toThrow(RangeError);
-    expect(() => withOffset(firm, { mean: 0, sd: -0.1, reason })).toThrow(RangeError);
+    const fit = { mean: 0, sd: 0.1, sharedSd: 0.1, spread: 1, reason };
+    expect(withOffset(firm, fit).sigma).toBeGreaterThan(0);
+    for (const bad of [{ mean: NaN }, { sd: -0.1, sharedSd: -0.1 }, { sharedSd: 0.2 }, { spread: 0 }]) {
+      expect(() => withOffset(firm, { ...fit, ...bad })).toThrow(RangeError);
+    }
   });
 });
 

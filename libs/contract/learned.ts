@@ -1,8 +1,15 @@
 import { z } from 'zod';
 import { paces } from './clocks.js';
 import { key } from './common.js';
+import { soapStates } from './names/soap-states.js';
 
 const sigma = z.number().positive();
+
+const found = z.strictObject({
+  recipe: key,
+  state: z.enum(soapStates),
+  logRatio: z.number().meta({ description: 'ln(soonest / forecast median)' }),
+});
 
 /** Pieces of a part on the scales as they were made. */
 const weighed = {
@@ -26,13 +33,31 @@ export const runTeachings = z
           above: z.number().optional().meta({ description: 'The same: not yet at that' }),
           below: z.number().optional().meta({ description: 'The same: already at that' }),
           sigma,
+          doubt: z
+            .number()
+            .min(0)
+            .meta({ description: 'σ of what the rules may have wrong about the recipe' }),
+          readyAfterDays: z
+            .number()
+            .positive()
+            .optional()
+            .meta({ description: 'When it was found ready, from the start of its clock' }),
+          looks: z.int().min(0).meta({ description: 'How often “not yet” was written' }),
+          missed: z.int().min(0).meta({ description: 'Days between these on which nothing was' }),
+          day: z.int().meta({ description: 'When it was last seen, days since 1970' }),
           entries: z.array(z.string()).meta({ description: 'RUN/ENTRY of the log' }),
         }),
       )
-      .meta({ description: 'One for each recipe and pace' }),
+      .meta({ description: 'One for each batch and pace' }),
+    earliest: z
+      .array(found)
+      .meta({ description: 'How soon each state was found ready, by a look or as a stage was done' }),
     weighings: z.array(z.strictObject({ design: key, part: key, ...weighed, usedG: z.number().positive() })),
   })
   .meta({ id: 'RunTeachings' });
+
+/** Numbers that tell of one batch. */
+const SEEN_FIELDS = 7;
 
 const offset = { mean: z.number(), sd: z.number().min(0) };
 
@@ -48,33 +73,31 @@ export const learned = z
         workshop: z
           .strictObject(offset)
           .meta({ description: 'What batches of all recipes share, ln(observed / forecast median)' }),
+        spread: z
+          .number()
+          .positive()
+          .meta({ description: 'How many times batches vary as much as the rules say' }),
+        batches: z.int().min(0).meta({ description: 'Batches that taught it' }),
         recipes: z.array(
           z.strictObject({
             recipe: key,
             ...offset,
-            batches: z.int().min(1),
-            precision: z
+            sharedSd: z
               .number()
               .min(0)
-              .meta({ description: 'Σ 1/σ² over batches whose time is known exactly' }),
-            pull: z.number().meta({ description: 'Σ y/σ² over these, y = ln(observed / forecast median)' }),
-            censored: z
-              .array(z.strictObject({ above: z.number().optional(), below: z.number().optional(), sigma }))
-              .meta({ description: 'Batches known to lie above, below or between bounds' }),
-            table: z
-              .strictObject({
-                most: z.number().min(0).meta({ description: 'Σ 1/σ² of the batches in it' }),
-                values: z
-                  .array(z.number())
-                  .length(51)
-                  .meta({ description: 'Their log-likelihood at offsets from −2.5 to 2.5 in steps of 0.1' }),
-              })
-              .optional()
-              .meta({ description: 'Such batches once they are many, together; absent: few' }),
+              .meta({ description: 'As much of sd as all recipes of the workshop have in common' }),
+            doubt: z.number().min(0).meta({ description: 'σ of what the rules may have wrong about it' }),
+            seen: z.array(z.array(z.number().nullable()).length(SEEN_FIELDS)).meta({
+              description:
+                'The latest batches, oldest first. Of each: the day it was last seen, since 1970; σ of a batch; ' +
+                'not yet at and already at, ln(observed / forecast median); days until it was found ready; ' +
+                'how often “not yet” was written; days between these on which nothing was',
+            }),
           }),
         ),
       }),
     ),
+    earliest: z.array(found).meta({ description: 'How soon each state was ever found ready' }),
     uses: z
       .array(
         z.strictObject({

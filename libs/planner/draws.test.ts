@@ -70,6 +70,30 @@ describe('sampled draws', () => {
     expect(Math.abs(product)).toBeLessThan(4 / Math.sqrt(10_000));
   });
 
+  /** Of two normal variables with half their variance in common, the correlation is one half; each stays normal by itself. */
+  it('go together as far as they share, and each is spread as if alone', () => {
+    const shares = {
+      set: [{ of: 'room', share: Math.SQRT1_2 }],
+      soft: [{ of: 'room', share: Math.SQRT1_2 }],
+    };
+    const draws = sampleDraws({ ...problem(names), shares }, 7);
+    const [set, soft] = names.map((name) => valuesOf(draws.get(name), 10_000)) as [number[], number[]];
+    const product = set.reduce((sum, z, k) => sum + z * soft[k]!, 0) / 10_000;
+    expect(Math.abs(product - 0.5)).toBeLessThan(4 * Math.sqrt(1.25 / 10_000));
+    expect(distance(set, (z) => normalCdf(z, 0, 1))).toBeLessThan(FAR / 100);
+  });
+
+  it('that share all of themselves lie alike among what each may be', () => {
+    const all = [{ of: 'room', share: 1 }];
+    const seen = { set: { above: 0.5 } };
+    const draws = sampleDraws({ ...problem(names, seen), shares: { set: all, soft: all } }, 7);
+    const [set, soft] = names.map((name) => valuesOf(draws.get(name), 200)) as [number[], number[]];
+    const upper = 1 - normalCdf(0.5, 0, 1);
+    const ranks = set.map((z) => 1 - (1 - normalCdf(z, 0, 1)) / upper);
+    soft.forEach((z, k) => expect(normalCdf(z, 0, 1)).toBeCloseTo(ranks[k]!, 6));
+    expect(Math.min(...set)).toBeGreaterThanOrEqual(0.5);
+  });
+
   it('are the same for the same seed and name, whatever else is drawn', () => {
     const values = (other: string, seed: number): number[] =>
       valuesOf(sampleDraws(problem(['set', other]), seed).get('set'), 20);

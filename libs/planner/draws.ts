@@ -1,6 +1,6 @@
-import { normalCdf, seededRandom } from '#units';
+import { normalCdf, normalQuantile, seededRandom } from '#units';
 import { truncatedQuantile } from './length.js';
-import type { Problem } from './problem.js';
+import type { Problem, Share } from './problem.js';
 
 /** How many values are sampled at a time. */
 const AT_ONCE = 25;
@@ -44,15 +44,46 @@ export function sampleDraws(p: Problem, seed: number): Draws {
       [atLeast, atMost].flatMap((length) => (length?.kind === 'uncertain' ? [length.draw] : [])),
     ),
   );
+  const common = new Map<string, Draw>();
+  const inCommon = (name: string): Draw => {
+    let draw = common.get(name);
+    if (draw === undefined) {
+      const uniform = uniformOf(seed, `common ${name}`);
+      draw = new Draw(() => normalQuantile(uniform()));
+      common.set(name, draw);
+    }
+    return draw;
+  };
   return new Map(
     [...names].map((name) => {
-      const random = seededRandom((seed ^ hash(name)) >>> 0);
       const { above = -Infinity, below = Infinity } = p.draws[name] ?? {};
-      // Half a step off the ends of [0, 1): the generator can return 0, and no length is 0 or infinite.
-      const uniform = (): number => (random.next() * 4294967296 + 0.5) / 4294967296;
-      return [name, new Draw(() => truncatedQuantile(uniform(), above, below))];
+      const rank = rankOf(uniformOf(seed, name), p.shares?.[name] ?? [], inCommon);
+      return [name, new Draw(() => truncatedQuantile(rank(), above, below))];
     }),
   );
+}
+
+/** Half a step off the ends of [0, 1): the generator can return 0, and no length is 0 or infinite. */
+function uniformOf(seed: number, name: string): () => number {
+  const random = seededRandom((seed ^ hash(name)) >>> 0);
+  return () => (random.next() * 4294967296 + 0.5) / 4294967296;
+}
+
+/**
+ * Where a draw lies among all that it may be, scenario by scenario, even in [0, 1]: a normal copula, so that what was observed
+ * of a draw changes its own values and leaves how it goes with others (R. B. Nelsen, An Introduction to Copulas (2006),
+ * section 2.3; from memory).
+ */
+function rankOf(own: () => number, shares: readonly Share[], inCommon: (name: string) => Draw): () => number {
+  if (shares.length === 0) return own;
+  const parts = shares.map(({ of, share }) => ({ draw: inCommon(of), share }));
+  const rest = Math.sqrt(Math.max(0, 1 - shares.reduce((sum, { share }) => sum + share * share, 0)));
+  let scenario = 0;
+  return () => {
+    const k = scenario++;
+    const z = parts.reduce((sum, { draw, share }) => sum + share * draw.at(k), rest * normalQuantile(own()));
+    return normalCdf(z);
+  };
 }
 
 /** The median of a standard normal known to lie above `z` and below `below`. */

@@ -49,6 +49,13 @@ export type Length =
       readonly draw: string;
     };
 
+/** As much of a draw as it has in common with others: so many standard deviations of the standard normal variable `of`. */
+export interface Share {
+  readonly of: string;
+  /** Above 0 and at most 1. */
+  readonly share: number;
+}
+
 /** What has been observed of a draw: it lies in (above, below), in standard deviations. */
 export interface Truncation {
   readonly above?: number;
@@ -100,6 +107,11 @@ export interface Problem {
   readonly deliveries?: readonly (readonly string[])[];
   /** Observations on draws, by name. */
   readonly draws: Readonly<Record<string, Truncation>>;
+  /**
+   * What draws have in common, by name; squares of the shares of one come to at most 1. A draw that is not named has nothing in
+   * common with others. Of draws that were observed, where they lie within their bounds varies together in the same way.
+   */
+  readonly shares?: Readonly<Record<string, readonly Share[]>>;
   /** Nothing that is not fixed starts before this minute. */
   readonly from: number;
   /** Everything must have started by this minute: the horizon. */

@@ -15,11 +15,12 @@ import { foldLog, underEntries } from './log/fold-log.js';
 import { checkClockInputs, clocksOf } from './clocks/forecast-clocks.js';
 import type { RunsInput } from './input/input.js';
 import { addedUses } from './learned/added-uses.js';
-import { learnedFrom, nothingLearned } from './learned/learned-from.js';
-import { runTeachings } from './learned/run-teachings.js';
+import { learnedFrom, nothingLearned, withObservations } from './learned/learned-from.js';
+import { batchObservations, runTeachings } from './learned/run-teachings.js';
 import { taughtClocks } from './clocks/taught-clocks.js';
 import { observedDraws } from './observed/observe-draws.js';
-import { liveAttempts, makingAttempt, type AssessedRun, type RunState } from './assessed-run.js';
+import { sightingsOf } from './log/sightings.js';
+import { batchNameOf, liveAttempts, makingAttempt, type AssessedRun, type RunState } from './assessed-run.js';
 import { latestAttempt, type StageAttempt } from './log/run-progress.js';
 import { batchesToMix } from './amounts/batches-to-mix.js';
 import { mixedTogether } from './input/mixed-together.js';
@@ -119,9 +120,30 @@ function beginRun(run: ResolvedRun, input: RunsInput): BegunRun {
 }
 
 function withDraws(runState: RunState, learned: Learned, workshop: WorkshopFacts): AssessedRun {
-  const taught = { ...runState, clocks: taughtClocks(runState.run, runState.clocks, learned) };
-  const assessed = { ...taught, draws: observedDraws(taught) };
+  const learnedFor = withOwnLooks(runState, learned);
+  const taught = { ...runState, clocks: taughtClocks(runState.run, runState.clocks, learnedFor) };
+  const assessed = { ...taught, draws: observedDraws(taught, sightingsOf(runState)) };
   return { ...assessed, scales: cureByWeight(assessed, workshop.cureRule) };
+}
+
+/**
+ * What is learned for each part of a run once its own looks count too. Those at a part's own batch are left out: they tell of that
+ * batch, and of it they tell by what its times can still be (`observedDraws`).
+ */
+function withOwnLooks(runState: RunState, learned: Learned): (part: string) => Learned {
+  const own = learned === nothingLearned ? [] : batchObservations(runState);
+  const known = new Map<string, Learned>();
+  return (part) => {
+    const batch = batchNameOf(runState.run, part);
+    const name = own.some((each) => each.batch === batch) ? batch : '';
+    let found = known.get(name);
+    if (found === undefined) {
+      const others = own.filter((each) => each.batch !== batch).map(({ observation }) => observation);
+      found = others.length === 0 ? learned : withObservations(others, learned);
+      known.set(name, found);
+    }
+    return found;
+  };
 }
 
 /** A part that is left out and was never made needs no amounts. */

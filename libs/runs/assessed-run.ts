@@ -4,7 +4,7 @@ import type { Truncation } from '#planner';
 import type { PartClocks } from './clocks/forecast-clocks.js';
 import { latestAttempt, type RunProgress, type StageAttempt } from './log/run-progress.js';
 import { stageKindFacts } from './input/stage-kinds.js';
-import { preparedTogether } from './input/mixed-together.js';
+import { batchOf, preparedTogether } from './input/mixed-together.js';
 import { leadsTo } from './input/stage-order.js';
 import { freeingStage, makingStage, sharersOf, type ResolvedRun } from './input/resolve-run.js';
 
@@ -30,7 +30,7 @@ export interface LotCure {
 
 /** A run on its way into the network. */
 export interface AssessedRun extends RunState {
-  /** What the log tells of the draws behind its clocks, by name. */
+  /** What the log tells of the draws behind its clocks, by name; those of looked-at states apart. */
   readonly draws: Readonly<Record<string, Truncation>>;
   /** What weighing the lot says of its cure. */
   readonly scales: LotCure;
@@ -51,15 +51,23 @@ export function readyId(run: string): string {
   return `${run}/${READY}#1`;
 }
 
+/** The batch that a part is made from; one that is made again counts as the same. */
+export function batchNameOf(run: ResolvedRun, part: string): string {
+  const found = run.parts.get(part);
+  return found?.kind === 'batch' ? batchOf(found) : part;
+}
+
 /**
- * The name of the draw behind a state of a part: what varies together has the same.
- * Batches of one recipe in one run share the room, the fats and what the rules get wrong about them, so they are
- * fast or slow together, also when one of them is made again.
+ * The name of the draw behind a state of a part: what varies together has the same. Parts of one batch share its luck; what
+ * batches of a recipe and of the workshop share beside it is told by `sharesOf`.
  */
 export function drawOf(run: ResolvedRun, part: string, state: StateId): string {
-  const found = run.parts.get(part);
-  const stuff = found?.kind === 'batch' ? found.recipe : part;
-  return `${run.order.key}/${stuff}/${paceOf[state]}`;
+  return `${run.order.key}/${batchNameOf(run, part)}/${paceOf[state]}`;
+}
+
+/** The draw of a state that was looked at itself: of it more is known than of the others of its pace. */
+export function lookedDrawOf(run: ResolvedRun, part: string, state: StateId): string {
+  return `${drawOf(run, part, state)}/${state}`;
 }
 
 /**

@@ -66,7 +66,7 @@ describe('what a run teaches', () => {
   it('is kept with each entry, and given to the plans of others but not to its own', async () => {
     asked = [];
     expect(await learned(second)).toEqual(await fromLog());
-    expect(await learned(first)).toEqual({ paces: [], uses: [] });
+    expect(await learned(first)).toEqual({ paces: [], earliest: [], uses: [] });
     expect(asked).toEqual([]);
   });
 
@@ -85,7 +85,7 @@ describe('what a run teaches', () => {
 
   it('is worked out anew where it rests on other rules, and where the log has gone on without it', async () => {
     await bench.sql(
-      `UPDATE run_teaching SET basis = 'other rules', teachings = '{"observations":[],"weighings":[]}'`,
+      `UPDATE run_teaching SET basis = 'other rules', teachings = '{"observations":[],"earliest":[],"weighings":[]}'`,
     );
     const other = await bench.another();
     expect(await learned(second, other.call)).toEqual(await fromLog());
@@ -118,9 +118,12 @@ describe('what a run teaches', () => {
     const answer = await bench.call('POST', `/api/runs/${first}/log`, look);
     expect(answer.status, JSON.stringify(answer.body)).toBe(201);
     before = async () => undefined;
+    // Rows were deleted above, and versions count anew, so what this program had at hand by version is not asked for.
+    const other = await bench.another();
     asked = [];
-    expect(await learned(second)).toEqual(await fromLog());
+    expect(await learned(second, other.call)).toEqual(await fromLog());
     expect(asked).toEqual(['teach']);
+    await other.close();
   });
 
   it('makes the plan of another run anew when it changes meanwhile, even of a run that was given up', async () => {

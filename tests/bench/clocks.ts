@@ -12,7 +12,7 @@ import {
   type Forecast,
   type Reason,
   type Observation,
-  type Offset,
+  type RecipeOffset,
   type Sighting,
 } from '#clocks';
 import { normalQuantile, seededRandom, type Random } from '#units';
@@ -120,7 +120,7 @@ function shareHeld(
   offsets: readonly number[],
   random: Random,
 ): number {
-  const { low, high } = band(taught(lessons.recipe(String(recipe))));
+  const { low, high } = band(taught(lessons.recipe(String(recipe)), lessons.spread));
   let held = 0;
   for (let batch = 0; batch < HELD_BACK; batch += 1) {
     const minutes = drawMinutes(offsets[recipe] ?? NaN, random);
@@ -129,12 +129,12 @@ function shareHeld(
   return held / HELD_BACK;
 }
 
-function taught({ mean: offset, sd }: Offset): Forecast {
+function taught({ mean: offset, sd, sharedSd }: RecipeOffset, spread: number): Forecast {
   const reason: Reason = {
     ...{ rule: 'lesson', input: 'log', value: 1, usual: 0 },
     ...{ factor: 1, evidence: { kind: 'bench log' } },
   };
-  return withOffset(firm, { mean: offset, sd, reason });
+  return withOffset(firm, { mean: offset, sd, sharedSd, spread, reason });
 }
 
 /**
@@ -148,7 +148,9 @@ function anyObservation(recipe: string, minutes: number, random: Random): Observ
   for (let evening = 24 * HOUR * random.next(); ; evening += 24 * HOUR) {
     if (random.next() >= 0.75) continue;
     const kind = minutes <= evening ? 'already' : 'not-yet';
-    sightings.push({ kind, logRatio: Math.log(evening / firm.medianMin), sigma: firm.batchSigma, entry: '' });
+    const logRatio = Math.log(evening / firm.medianMin);
+    const { batchSigma: sigma, ruleSigma: doubt } = firm;
+    sightings.push({ kind, by: 'look', logRatio, sigma, doubt, minutes: evening, at: evening, entry: '' });
     if (kind === 'already' || random.next() < 0.1) break;
   }
   return oneOf(recipe, sightings) ?? anyObservation(recipe, minutes, random);
@@ -156,7 +158,7 @@ function anyObservation(recipe: string, minutes: number, random: Random): Observ
 
 function exactObservation(recipe: string, minutes: number): Observation {
   const exact = Math.log(minutes / firm.medianMin);
-  return { recipe, exact, sigma: firm.batchSigma, entries: [] };
+  return { recipe, exact, sigma: firm.batchSigma, doubt: 0, looks: 0, missed: 0, day: 0, entries: [] };
 }
 
 /** Width is ln(high/low) of the unmould band, after 20 batches of four recipes, mean of many workshops. */
@@ -168,7 +170,8 @@ function widthFigures(): Figure[] {
     const random = seededRandom(SEED);
     const lessons = Array.from({ length: 300 }, () => learn(logOf(drawOffsets(random), 20, random, observe)));
     const share = (recipe: number): number =>
-      (100 * mean(lessons.map((each) => logWidth(taught(each.recipe(String(recipe))))))) / logWidth(firm);
+      (100 * mean(lessons.map((each) => logWidth(taught(each.recipe(String(recipe)), each.spread))))) /
+      logWidth(firm);
     const name = (whose: string): string => `unmould band after 20 ${of} batches, ${whose}`;
     const unit = '% of unlearned';
     return [

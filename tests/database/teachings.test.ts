@@ -19,7 +19,7 @@ afterAll(() => database.drop());
 
 function teachings(usedG: number): RunTeachings {
   const weighing = { design: 'tile', part: 'base', pieces: 12, expectedMl: 30, usedG, at: 29_000_000 };
-  return { observations: [], weighings: [weighing] };
+  return { observations: [], earliest: [], weighings: [weighing] };
 }
 const keep = (usedG: number, through = 1) =>
   storage.teachings.put(workshopId, [{ runId, basis: 'b', through, teachings: teachings(usedG) }]);

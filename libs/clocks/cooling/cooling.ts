@@ -1,5 +1,5 @@
 import type { Forecast } from '../forecast.js';
-import { spreadUnlearned } from '../offset-prior.js';
+import { spreadsUnlearned } from '../offset-prior.js';
 import type { StateId } from '../states.js';
 import { freshLyeC } from './lye-heat.js';
 
@@ -91,6 +91,6 @@ export function coolingForecast(state: StateId, cooling: Cooling): Forecast {
   const batchSigma = isCool
     ? spread.timeConstant
     : Math.min(1, Math.hypot(spread.timeConstant, byStart, byAround));
-  const sigma = spreadUnlearned(batchSigma);
-  return { state, baseMin: medianMin, medianMin, batchSigma, sigma, reasons: [], beyond: [] };
+  const spreads = spreadsUnlearned(batchSigma, 0);
+  return { state, baseMin: medianMin, medianMin, ruleSigma: 0, ...spreads, reasons: [], beyond: [] };
 }

@@ -1,56 +1,70 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evidenceOf, isExact } from './evidence.js';
+import { evidenceOf, type Evidence } from './evidence.js';
 import type { Observation } from './observation.js';
 
+fc.configureGlobal({ seed: 1843 });
+
 const seen = (over: Partial<Observation>): Observation => ({
-  ...{ recipe: 'tiles', sigma: 0.5, entries: [] },
+  ...{ recipe: 'tiles', sigma: 0.25, doubt: 0.1, looks: 1, missed: 0, day: 20_000, entries: [] },
   ...over,
 });
-const looks = (count: number): Observation[] => Array.from({ length: count }, () => seen({ above: 0.1 }));
+const many = fc.array(
+  fc
+    .record({
+      recipe: fc.constantFrom('tiles', 'loaves', 'shells'),
+      at: fc.integer({ min: -1500, max: 1500 }),
+      width: fc.integer({ min: 2, max: 900 }),
+      day: fc.integer({ min: 20_000, max: 20_400 }),
+    })
+    .map(({ recipe, at, width, day }) =>
+      seen({ recipe, above: at / 1000, below: (at + width) / 1000, readyAfterDays: 2.5, day }),
+    ),
+  { maxLength: 260 },
+);
+
+/** Whatever the order in which its recipes were seen. */
+const byRecipe = (evidence: Evidence) => Object.fromEntries(evidence);
 
 describe('what observations of one pace add up to', () => {
-  it('is kept by recipe', () => {
+  it('is kept by recipe, rounded to a thousandth of a time', () => {
     const evidence = evidenceOf([
-      seen({ exact: 1 }),
-      seen({ recipe: 'loaves', below: 2 }),
-      seen({ exact: 3 }),
+      seen({ above: 0.123456, below: 0.5, readyAfterDays: 2.3456 }),
+      seen({ recipe: 'loaves', exact: 0.2, looks: 0, doubt: 0.2 }),
     ]);
-    // Two of σ 0.5 weigh 4 each: Σ 1/σ² = 8 and Σ y/σ² = 4 · (1 + 3) = 16.
+    const common = { day: 20_000, sigma: 0.25, missed: 0 };
     expect([...evidence]).toEqual([
-      ['tiles', { batches: 2, precision: 8, pull: 16, censored: [] }],
-      ['loaves', { batches: 1, precision: 0, pull: 0, censored: [{ below: 2, sigma: 0.5 }] }],
+      [
+        'tiles',
+        { doubt: 0.1, seen: [{ ...common, looks: 1, above: 0.123, below: 0.5, readyAfterDays: 2.3 }] },
+      ],
+      ['loaves', { doubt: 0.2, seen: [{ ...common, looks: 0, above: 0.18, below: 0.22 }] }],
     ]);
   });
 
-  it('is added to what was known, which stays as it was', () => {
-    const before = evidenceOf([seen({ exact: 1 }), seen({ above: 0, below: 1 })]);
-    const kept = structuredClone([...before]);
-    const more = evidenceOf([seen({ exact: 2 }), seen({ above: -Infinity, below: 3 })], before);
-    expect([...before]).toEqual(kept);
-    expect(more.get('tiles')).toEqual({
-      ...{ batches: 4, precision: 8, pull: 12 },
-      censored: [
-        { above: 0, below: 1, sigma: 0.5 },
-        { below: 3, sigma: 0.5 },
-      ],
-    });
+  it('depends neither on the order nor on whether it comes at once', () => {
+    fc.assert(
+      fc.property(many, fc.integer({ min: 0, max: 260 }), (observations, cut) => {
+        const once = byRecipe(evidenceOf(observations));
+        const parts = evidenceOf(observations.slice(cut), evidenceOf(observations.slice(0, cut)));
+        expect(byRecipe(parts)).toEqual(once);
+        expect(byRecipe(evidenceOf([...observations].toReversed()))).toEqual(once);
+      }),
+      { numRuns: 40 },
+    );
   });
 
-  it('is exact until something is known only by bounds, one by one or in a table', () => {
-    const of = (observations: Observation[]) => [...evidenceOf(observations).values()].every(isExact);
-    expect(of([seen({ exact: 1 })])).toBe(true);
-    expect(of([seen({ exact: 1 }), ...looks(1)])).toBe(false);
-    expect(of(looks(20))).toBe(false);
+  it('keeps the latest of a pace, and of each recipe at least twelve', () => {
+    const old = Array.from({ length: 30 }, (_, i) => seen({ recipe: 'loaves', above: 0, day: 100 + i }));
+    const late = Array.from({ length: 200 }, (_, i) => seen({ above: 0, day: 1000 + i }));
+    const evidence = evidenceOf([...late, ...old]);
+    expect(evidence.get('tiles')?.seen.map(({ day }) => day)).toEqual(late.slice(-96).map(({ day }) => day));
+    expect(evidence.get('loaves')?.seen.map(({ day }) => day)).toEqual(old.slice(-12).map(({ day }) => day));
   });
 
-  it('keeps eight looks as they are and puts the ninth and all after it into a table', () => {
-    expect(evidenceOf(looks(8)).get('tiles')).toMatchObject({ batches: 8, censored: looks(8).map(bare) });
-    expect(evidenceOf(looks(8)).get('tiles')?.table).toBeUndefined();
-    const nine = evidenceOf(looks(9));
-    expect(nine.get('tiles')).toMatchObject({ batches: 9, censored: [], table: { most: 36 } });
-    expect(evidenceOf(looks(1), nine).get('tiles')).toMatchObject({
-      ...{ batches: 10, censored: [], table: { most: 40 } },
-    });
+  it('leaves room between bounds that meet once they are rounded', () => {
+    const batch = evidenceOf([seen({ above: 0.1001, below: 0.1003 })]).get('tiles')?.seen[0];
+    expect(batch).toMatchObject({ above: 0.1, below: 0.101 });
   });
 
   it.each<[string, Observation]>([
@@ -62,7 +76,3 @@ describe('what observations of one pace add up to', () => {
     expect(() => evidenceOf([observation])).toThrow(RangeError);
   });
 });
-
-function bare({ above, sigma }: Observation): { above: number | undefined; sigma: number } {
-  return { above, sigma };
-}

@@ -1,38 +1,215 @@
+import { normalCdf, normalQuantile } from '#units';
 import { offsetPrior } from '../offset-prior.js';
-import { conjugate } from './conjugate.js';
-import { integrated } from './integrated.js';
+import { gridFor } from './cells.js';
+import { evidenceOf, type Evidence, type SeenBatch } from './evidence.js';
+import { givenWorkshop, type GivenWorkshop } from './levels.js';
+import { lookingDaysOf, lookingHabits, stretchesOf } from './looking-habits.js';
 import type { Observation } from './observation.js';
-import { evidenceOf, isExact, type Evidence } from './evidence.js';
-import type { OffsetPrior, Posterior } from './posterior.js';
+import type { OffsetPrior, Posterior, RecipeOffset } from './posterior.js';
+import { recipeLikelihood } from './recipe-likelihood.js';
+
+/** What is taken for granted before any log. */
+export interface LearningPrior extends OffsetPrior {
+  /** The share of entries that are slips, which tell of no soap. */
+  readonly slips: number;
+  /** How many times the σ of the rules batches may vary, with how likely that is; the sum does not matter. */
+  readonly spreads: readonly { readonly times: number; readonly prior: number }[];
+}
+
+/** Batches that the prior of their spread counts as. A choice. */
+const NU = 2;
 
 /**
- * Learns the offsets of a workshop and of its recipes for one pace.
+ * Scaled inverse chi-square for the variance of batches, with ν = 2 and a scale of 1.12 times the rules' σ, laid out on seven
+ * points that rise evenly in the logarithm: p(κ) ∝ κ^−ν exp(−ν scale² / 2κ²). A choice; makers differ by a factor of four.
+ */
+const spreads = [0.24, 0.36, 0.54, 0.8, 1.2, 1.72, 2.4].map((times) => ({
+  times,
+  prior: times ** -NU * Math.exp((-NU * 1.12 ** 2) / (2 * times ** 2)),
+}));
+
+/** One entry in twenty is taken for a slip. A choice. */
+export const learningPrior: LearningPrior = { ...offsetPrior, spreads, slips: 0.05 };
+
+/**
+ * Learns how a workshop, its recipes and its batches differ from the rules in one pace.
  *
- *     y = ln(observed / forecast median) = δ_w + δ_r + ε
- *     δ_w ~ N(0, workshopSigma²)   δ_r ~ N(0, recipeSigma²)   ε ~ N(0, σ²), σ of that observation
+ *     y = ln(time / forecast median) = u + r + ε       s = u + r
+ *     u ~ N(0, workshopSigma²)       r ~ N(0, recipeSigma² + doubt²)       ε ~ N(0, (κσ)²)
  *
- * Exact observations alone are solved in closed form; as soon as one is censored the posterior is integrated on
- * a grid and summarised by its mean and standard deviation. Without observations it is the prior, to the last bit.
+ * σ is what the rules say of a batch, κ how many times that batches of this workshop vary, with a scaled inverse chi-square
+ * prior for κ². No time is taken for known: of a batch is seen that it came between two looks (interval censoring), and what
+ * was found ready may have been so for days, during which nobody looked, or looked and wrote nothing. How often that is the
+ * case is learned too (`stretchesOf`). One entry in twenty is taken for a slip (`recipeLikelihood`), so that none bends the rest.
  *
- * The normal ε believes whatever it is told: one time ten times too long among twenty good ones makes every
- * later forecast about a tenth longer. A heavier tail would shrug that off, at the price of the closed form and of
- * a batch teaching more or less depending on what the others said. So what went wrong is kept out by its mishap,
- * or forgotten once it is seen, and not guessed at here.
+ * “Done” alone tells when somebody had time: with no look that found the soap not ready it teaches nothing, as nothing then
+ * tells whoever writes all they see from whoever writes the end only. All sums go over a grid of u, s, κ and habits.
  *
  * @param observations one per batch (see `oneOf`), in any order; forgetting one is learning without it
- * @param prior workshopSigma above 0, recipeSigma 0 or more
- * @throws RangeError for a prior or an observation outside its range
+ * @throws RangeError for an observation outside its range
+ * @see A. Gelman et al., Bayesian Data Analysis, 3rd ed. (2013), 2.6 and 5.4 for the variances and levels; J. Sun, The
+ *   Statistical Analysis of Interval-censored Failure Time Data (2006), for looks; P. J. Huber, Ann. Math. Statist. 35 (1964)
+ *   73-101, for slips (all from memory)
  */
-export function learn(observations: readonly Observation[], prior: OffsetPrior = offsetPrior): Posterior {
+export function learn(observations: readonly Observation[], prior: LearningPrior = learningPrior): Posterior {
   return learnFrom(evidenceOf(observations), prior);
 }
 
 /** `learn` from what the observations add up to. @throws RangeError for a prior outside its range */
-export function learnFrom(recipes: Evidence, prior: OffsetPrior = offsetPrior): Posterior {
-  if (!(prior.workshopSigma > 0 && prior.recipeSigma >= 0)) {
-    throw new RangeError(
-      `priors ${String(prior.workshopSigma)} and ${String(prior.recipeSigma)}; accepted: above 0, and 0 or more`,
-    );
+export function learnFrom(evidence: Evidence, prior: LearningPrior = learningPrior): Posterior {
+  const { workshopSigma, recipeSigma } = prior;
+  if (!(workshopSigma > 0 && recipeSigma > 0)) {
+    throw new RangeError(`priors ${String(workshopSigma)} and ${String(recipeSigma)}; accepted: above 0`);
   }
-  return [...recipes.values()].every(isExact) ? conjugate(recipes, prior) : integrated(recipes, prior);
+  const all = [...evidence.values()].flatMap(({ seen }) => seen);
+  return all.some(({ above }) => above !== undefined)
+    ? learned(evidence, all, prior)
+    : {
+        ...{ workshop: { mean: 0, sd: workshopSigma }, spread: 1, batches: 0 },
+        recipe: (_, doubt = 0) => ({
+          mean: 0,
+          sd: Math.sqrt(workshopSigma ** 2 + recipeSigma ** 2 + doubt ** 2),
+          sharedSd: workshopSigma,
+        }),
+      };
+}
+
+/** A spread and a habit, and what all recipes say of the workshop if they are the true ones. */
+interface Case {
+  readonly spread: number;
+  /** By offset of the workshop: log of prior and likelihood. */
+  readonly log: Float64Array;
+  readonly recipes: readonly GivenWorkshop[];
+}
+
+function topOf(log: Float64Array): number {
+  let top = -Infinity;
+  for (const each of log) if (each > top) top = each;
+  return top;
+}
+
+/** Less likely than this beside the likeliest, a case does not count. */
+const NEGLIGIBLE = 1e-4;
+
+function learned(evidence: Evidence, all: readonly SeenBatch[], prior: LearningPrior): Posterior {
+  const { workshopSigma, recipeSigma } = prior;
+  const days = lookingDaysOf(evidence);
+  const placed = [...evidence].map(([key, { seen, doubt }]) => ({
+    key,
+    tau: Math.hypot(recipeSigma, doubt),
+    batches: seen.map((batch) => ({
+      sigma: batch.sigma,
+      stretches: stretchesOf(batch, days, lookingHabits),
+    })),
+  }));
+  // Habits matter only where somebody may have looked without a word.
+  const isPlain = placed.every(({ batches }) =>
+    batches.every(({ stretches }) => stretches.ends.length === 2),
+  );
+  const habits = isPlain ? lookingHabits.slice(0, 1) : lookingHabits;
+  const grid = gridFor(all.flatMap(({ above, below }) => [Math.max(above ?? 0, 0), Math.min(below ?? 0, 0)]));
+  const { points } = grid;
+  const likelihoods = placed.map(({ batches }) =>
+    recipeLikelihood(
+      batches,
+      { spreads: prior.spreads.map(({ times }) => times), habits: habits.length, slips: prior.slips },
+      grid,
+    ),
+  );
+  const priorLog = points.map((u) => -((u / workshopSigma) ** 2) / 2);
+  const supposed = prior.spreads
+    .flatMap(({ times, prior: chance }, j) =>
+      habits.map((habit, h) => {
+        const logs = likelihoods.map((likelihood) => likelihood[j]![h]!);
+        const most = logs.reduce((sum, log) => sum + topOf(log), Math.log(chance * habit.prior));
+        return { spread: times, logPrior: Math.log(chance * habit.prior), logs, most };
+      }),
+    )
+    .sort((one, other) => other.most - one.most);
+  const cases: Case[] = [];
+  let best = -Infinity;
+  for (const { spread, logPrior, logs, most } of supposed) {
+    // No sum over a case is more than its likeliest point.
+    if (most < best + Math.log(NEGLIGIBLE / points.length)) break;
+    const recipes = placed.map(({ tau }, r) => givenWorkshop(grid, logs[r]!, tau));
+    const log = priorLog.map((ofPrior) => ofPrior + logPrior);
+    for (const { log: given } of recipes) for (let i = 0; i < log.length; i += 1) log[i]! += given[i]!;
+    best = Math.max(best, topOf(log));
+    cases.push({ spread, log, recipes });
+  }
+  // The prior allows for more than the rules say; what batches have not shown yet is taken from the rules.
+  const bounded = all.filter(({ above, below }) => above !== undefined && below !== undefined).length;
+  const total = prior.spreads.reduce((sum, each) => sum + each.prior, 0);
+  const ofPrior = spreadOf(
+    prior.spreads.map(({ times, prior: chance }) => ({ spread: times, share: chance / total })),
+  );
+  const unlearned = ofPrior ** (NU / (NU + bounded));
+  return summary(cases, points, grid.step, placed, { recipeSigma, batches: all.length, unlearned });
+}
+
+function summary(
+  cases: readonly Case[],
+  points: Float64Array,
+  step: number,
+  placed: readonly { readonly key: string }[],
+  of: { readonly recipeSigma: number; readonly batches: number; readonly unlearned: number },
+): Posterior {
+  const { recipeSigma, batches, unlearned } = of;
+  const top = Math.max(...cases.map(({ log }) => topOf(log)));
+  const weighed = cases.map((each) => ({ ...each, weights: each.log.map((log) => Math.exp(log - top)) }));
+  const masses = weighed.map(({ weights }) => weights.reduce((sum, weight) => sum + weight, 0));
+  const most = Math.max(...masses);
+  const counted = weighed.filter((_, c) => masses[c]! >= NEGLIGIBLE * most);
+  const total = masses.reduce((sum, mass) => sum + (mass >= NEGLIGIBLE * most ? mass : 0), 0);
+  const expect = (value: (each: Case, i: number) => number): number =>
+    counted.reduce(
+      (sum, each) =>
+        sum + each.weights.reduce((all, weight, i) => all + (weight > 0 ? weight * value(each, i) : 0), 0),
+      0,
+    ) / total;
+  // Within a step of the grid nothing is told apart.
+  const grain = (step * step) / 12;
+  const mean = expect((_, i) => points[i]!);
+  const variance = expect((_, i) => (points[i]! - mean) ** 2) + grain;
+  const workshop = { mean, sd: Math.sqrt(variance) };
+  const recipes = new Map(
+    placed.map(({ key }, r): [string, RecipeOffset] => {
+      const own = expect(({ recipes: given }, i) => given[r]!.mean[i]!);
+      const square = expect(({ recipes: given }, i) => given[r]!.square[i]!);
+      const common = expect(({ recipes: given }, i) => (points[i]! - mean) * (given[r]!.mean[i]! - own));
+      const sd = Math.sqrt(Math.max(0, square - own * own) + grain);
+      return [key, { mean: own, sd, sharedSd: Math.min(sd, Math.max(0, common) / workshop.sd) }];
+    }),
+  );
+  const shares = counted.map(({ spread, weights }) => ({
+    spread,
+    share: weights.reduce((sum, weight) => sum + weight, 0) / total,
+  }));
+  return {
+    ...{ workshop, batches, spread: spreadOf(shares) / unlearned },
+    recipe: (key, doubt = 0) =>
+      recipes.get(key) ?? {
+        mean,
+        sd: Math.sqrt(variance + recipeSigma ** 2 + doubt ** 2),
+        sharedSd: workshop.sd,
+      },
+  };
+}
+
+/** Ends of the band of 80 %. */
+const Z90 = normalQuantile(0.9);
+
+/** The spread whose band of 80 % is that of all spreads together, each with its share. */
+function spreadOf(shares: readonly { readonly spread: number; readonly share: number }[]): number {
+  let [low, high] = [0, 2 * Math.max(...shares.map(({ spread }) => spread))];
+  for (let i = 0; i < 40; i += 1) {
+    const middle = (low + high) / 2;
+    const within = shares.reduce(
+      (sum, { spread, share }) => sum + share * normalCdf((Z90 * middle) / spread),
+      0,
+    );
+    if (within < 0.9) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
 }

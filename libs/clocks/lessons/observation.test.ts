@@ -1,78 +1,63 @@
 import { describe, expect, it } from 'vitest';
 import { oneOf, type Sighting } from './observation.js';
 
-const seen = (kind: Sighting['kind'], logRatio: number, entry: string, sigma = 0.25): Sighting => ({
-  kind,
-  logRatio,
-  sigma,
-  entry,
+const MIDNIGHT = 20_000 * 1440;
+
+const sighting = (kind: Sighting['kind'], logRatio: number, over: Partial<Sighting> = {}): Sighting => ({
+  ...{ kind, by: 'look', logRatio, sigma: 0.25, doubt: 0.1 },
+  ...{ minutes: 2000 * Math.exp(logRatio), at: MIDNIGHT + 2000 * Math.exp(logRatio), entry: '#1' },
+  ...over,
 });
 
-describe('the sightings of one batch', () => {
-  it('are one exact observation at the mean of the exact times', () => {
-    expect(oneOf('tiles', [seen('exact', 0.2, 'a'), seen('exact', 0.5, 'b')])).toEqual({
-      recipe: 'tiles',
-      exact: 0.35,
-      sigma: 0.25,
-      entries: ['a', 'b'],
-    });
+describe('one observation of all looks at a batch', () => {
+  it('keeps the tightest bounds, and when it was found ready', () => {
+    const one = oneOf('tiles', [
+      sighting('not-yet', -0.5, { entry: '#1' }),
+      sighting('not-yet', 0.1, { entry: '#2', sigma: 0.3 }),
+      sighting('already', 0.4, { entry: '#3', by: 'done' }),
+    ]);
+    expect(one).toMatchObject({ recipe: 'tiles', above: 0.1, below: 0.4, sigma: 0.3, doubt: 0.1 });
+    expect(one).toMatchObject({ entries: ['#2', '#3'], looks: 2, day: 20_002 });
+    expect(one?.readyAfterDays).toBeCloseTo((2000 * Math.exp(0.4)) / 1440, 9);
   });
 
-  it('rest on the exact time alone where there is one, wherever the bounds lie', () => {
-    const sightings = [seen('not-yet', 0.5, 'a'), seen('exact', 0.2, 'b'), seen('already', 0.1, 'c')];
-    expect(oneOf('tiles', sightings)).toEqual({ recipe: 'tiles', exact: 0.2, sigma: 0.25, entries: ['b'] });
+  it('counts the days between looks on which nothing was written', () => {
+    const at = (days: number, logRatio: number) =>
+      sighting('not-yet', logRatio, { at: MIDNIGHT + days * 1440 });
+    expect(oneOf('tiles', [at(1, 0), at(2, 0.3), at(5, 0.6)])).toMatchObject({ looks: 3, missed: 2 });
+    expect(oneOf('tiles', [at(1, 0), at(1.4, 0.3)])).toMatchObject({ looks: 2, missed: 0 });
   });
 
-  it('give an exact time up when a later look puts it clearly on the other side', () => {
-    const sightings = [seen('exact', 0.2, 'a'), seen('not-yet', 0.6, 'b')];
-    expect(oneOf('tiles', sightings)).toEqual({ recipe: 'tiles', above: 0.6, sigma: 0.25, entries: ['b'] });
-    const sooner = [seen('exact', 0.2, 'a'), seen('already', -0.3, 'b')];
-    expect(oneOf('tiles', sooner)).toEqual({ recipe: 'tiles', below: -0.3, sigma: 0.25, entries: ['b'] });
+  it('does not count as a look what follows from a stage that was done', () => {
+    const one = oneOf('tiles', [sighting('not-yet', 0, { by: 'done' }), sighting('already', 0.4)]);
+    expect(one).toMatchObject({ above: 0, looks: 0 });
   });
 
-  it('lie between the last “not yet” and the first “already”, and name those two', () => {
-    const sightings = [
-      seen('not-yet', -0.4, 'a'),
-      seen('not-yet', -0.1, 'b'),
-      seen('already', 0.3, 'c'),
-      seen('already', 0.6, 'd'),
-    ];
-    expect(oneOf('tiles', sightings)).toEqual({
-      recipe: 'tiles',
-      above: -0.1,
-      below: 0.3,
-      sigma: 0.25,
-      entries: ['b', 'c'],
-    });
+  it('averages exact times, which outweigh bounds', () => {
+    const one = oneOf('tiles', [sighting('not-yet', 0), sighting('exact', 0.1), sighting('exact', 0.3)]);
+    expect(one?.exact).toBeCloseTo(0.2, 12);
+    expect(one).not.toHaveProperty('above');
   });
 
-  it('keep what was said later where they contradict each other', () => {
-    expect(oneOf('tiles', [seen('already', 0.1, 'a'), seen('not-yet', 0.2, 'b')])).toEqual({
-      recipe: 'tiles',
-      above: 0.2,
-      sigma: 0.25,
-      entries: ['b'],
-    });
-    const changed = [seen('not-yet', 0.2, 'a'), seen('already', 0.1, 'b'), seen('not-yet', 0, 'c')];
-    expect(oneOf('tiles', changed)).toMatchObject({ above: 0, below: 0.1, entries: ['b', 'c'] });
+  it('drops an exact time that a later look contradicts by more than one σ', () => {
+    const looks = [sighting('exact', 0), sighting('not-yet', 0.26)];
+    expect(oneOf('tiles', looks)).toMatchObject({ above: 0.26 });
+    expect(oneOf('tiles', [sighting('exact', 0), sighting('not-yet', 0.24)])).toMatchObject({ exact: 0 });
   });
 
-  it('are as unsure as the least sure of those that count', () => {
-    const sightings = [
-      seen('not-yet', -0.4, 'a', 0.9),
-      seen('not-yet', 0, 'b', 0.3),
-      seen('already', 1, 'c'),
-    ];
-    expect(oneOf('tiles', sightings)?.sigma).toBe(0.3);
+  it('believes the later of two that contradict each other', () => {
+    const looks = [sighting('already', 0, { entry: '#1' }), sighting('not-yet', 0.2, { entry: '#2' })];
+    expect(oneOf('tiles', looks)).toMatchObject({ above: 0.2, entries: ['#2'] });
+    expect(oneOf('tiles', looks)).not.toHaveProperty('readyAfterDays');
   });
 
-  it('are nothing when nothing was seen, or only that it had not come at the very start', () => {
+  it('is none where nothing was learned', () => {
     expect(oneOf('tiles', [])).toBeUndefined();
-    expect(oneOf('tiles', [seen('not-yet', -Infinity, 'a')])).toBeUndefined();
+    expect(oneOf('tiles', [sighting('not-yet', -Infinity)])).toBeUndefined();
   });
 
-  it('are refused at no time at all', () => {
-    expect(() => oneOf('tiles', [seen('exact', -Infinity, 'a')])).toThrow(RangeError);
-    expect(() => oneOf('tiles', [seen('already', NaN, 'a')])).toThrow(RangeError);
+  it('refuses a time that is none', () => {
+    expect(() => oneOf('tiles', [sighting('exact', NaN)])).toThrow(RangeError);
+    expect(() => oneOf('tiles', [sighting('already', NaN)])).toThrow(RangeError);
   });
 });

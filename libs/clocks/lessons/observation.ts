@@ -10,17 +10,38 @@ export interface Observation {
   readonly below?: number | undefined;
   /** batchSigma of that forecast. */
   readonly sigma: number;
+  /** What the rules may have wrong about the recipe, of that forecast. */
+  readonly doubt: number;
+  /** How long after its clock began it was found ready, in days; absent where it never was. */
+  readonly readyAfterDays?: number | undefined;
+  /** How often somebody looked and wrote “not yet”. */
+  readonly looks: number;
+  /** On how many days between the first and the last of these looks nothing was written. */
+  readonly missed: number;
+  /** When it was last seen, in days since 1970. */
+  readonly day: number;
   /** Log entries it came from, so that a lesson can be traced and forgotten. */
   readonly entries: readonly string[];
 }
 
-/** One line of the log about one batch: `logRatio` is ln(time seen / forecast median), `sigma` as in `Observation`. */
+/** One line of the log about one batch. */
 export interface Sighting {
   readonly kind: 'exact' | 'not-yet' | 'already';
+  /** Whether somebody looked for it, or it follows from a stage that was done. */
+  readonly by: 'look' | 'done';
+  /** ln(time seen / forecast median). */
   readonly logRatio: number;
+  /** As in `Observation`. */
   readonly sigma: number;
+  readonly doubt: number;
+  /** From the start of the state's clock. */
+  readonly minutes: number;
+  /** Minutes since 1970. */
+  readonly at: number;
   readonly entry: string;
 }
+
+const DAY = 1440;
 
 /**
  * Makes one observation of all that was seen of one batch: its sightings share the batch's luck, and counted one
@@ -45,14 +66,23 @@ export function oneOf(recipe: string, sightings: readonly Sighting[]): Observati
   if (exacts.length > 0) {
     const exact = exacts.reduce((sum, { logRatio }) => sum + logRatio, 0) / exacts.length;
     if (!Number.isFinite(exact)) throw new RangeError(`an exact time with the logarithm ${String(exact)}`);
-    return { recipe, exact, ...source(exacts) };
+    return { recipe, exact, ...habitOf([]), ...source(exacts) };
   }
   const looks = sightings.filter(({ kind }) => kind !== 'exact');
   const bounds = looks.map(boundOf).reduce(conditioned, {});
   const used = looks.filter(({ kind, logRatio }) =>
     kind === 'not-yet' ? logRatio === bounds.above : logRatio === bounds.below,
   );
-  return used.length === 0 ? undefined : { recipe, ...bounds, ...source(used) };
+  if (used.length === 0) return undefined;
+  const ready = used.find(({ kind }) => kind === 'already');
+  const before = looks.filter(
+    ({ kind, by, logRatio }) =>
+      kind === 'not-yet' && by === 'look' && logRatio <= (bounds.above ?? -Infinity) && logRatio > -Infinity,
+  );
+  return {
+    ...{ recipe, ...bounds, ...habitOf(before), ...source(used) },
+    ...(ready !== undefined && { readyAfterDays: ready.minutes / DAY }),
+  };
 }
 
 /** A later look that puts the state on the other side, by more than the states of one pace differ among themselves. */
@@ -66,9 +96,20 @@ function boundOf({ kind, logRatio }: Sighting): { above?: number; below?: number
   return kind === 'not-yet' ? { above: logRatio } : { below: logRatio };
 }
 
-function source(used: readonly Sighting[]): Pick<Observation, 'sigma' | 'entries'> {
+function habitOf(looks: readonly Sighting[]): Pick<Observation, 'looks' | 'missed'> {
+  const times = [...new Set(looks.map(({ at }) => at))].sort((a, b) => a - b);
+  const missed = times.reduce((sum, at, i) => {
+    const before = times[i - 1];
+    return before === undefined ? sum : sum + Math.max(0, Math.round((at - before) / DAY) - 1);
+  }, 0);
+  return { looks: times.length, missed };
+}
+
+function source(used: readonly Sighting[]): Pick<Observation, 'sigma' | 'doubt' | 'day' | 'entries'> {
   return {
     sigma: Math.max(...used.map(({ sigma }) => sigma)),
+    doubt: Math.max(...used.map(({ doubt }) => doubt)),
+    day: Math.floor(Math.max(...used.map(({ at }) => at)) / DAY),
     entries: [...new Set(used.map(({ entry }) => entry))],
   };
 }

@@ -29,7 +29,7 @@ function repeated({ runs, earlier }: RunFile): Issue[] {
 function askedOf(input: RunsInput, learned: Learned): Issue[] {
   return resolveRuns(input).flatMap((run) => {
     const lines = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
-    const clocks = taughtClocks(run, clocksOf(run, input.workshop), learned);
+    const clocks = taughtClocks(run, clocksOf(run, input.workshop), () => learned);
     return [...askWeighIns(run, lines), ...askTimes(run, lines, clocks)].map((issue) => {
       const [place, ...rest] = issue.path;
       return { ...issue, path: ['log', lines[Number(place)]?.i ?? 0, 'entry', ...rest] };

@@ -1,9 +1,9 @@
-import { evidenceOf, learnFrom, type Evidence } from '#clocks';
+import { evidenceOf, learnFrom, type Evidence, type SeenBatch } from '#clocks';
 import { paces, type Learned, type LearnedPace, type RunTeachings } from '#contract';
 import { addedUses } from './added-uses.js';
 
 /** What a workshop has learned that has logged nothing. */
-export const nothingLearned: Learned = { paces: [], uses: [] };
+export const nothingLearned: Learned = { paces: [], earliest: [], uses: [] };
 
 /**
  * What a workshop has learned from runs. The order of the runs does not matter, nor whether they are added at once or one
@@ -13,33 +13,72 @@ export const nothingLearned: Learned = { paces: [], uses: [] };
 export function learnedFrom(teachings: readonly RunTeachings[], before: Learned = nothingLearned): Learned {
   const observations = teachings.flatMap((run) => run.observations);
   const weighings = teachings.flatMap((run) => run.weighings);
+  return {
+    ...withObservations(observations, before),
+    earliest: soonest([...before.earliest, ...teachings.flatMap((run) => run.earliest)]),
+    uses: weighings.length === 0 ? before.uses : addedUses(before.uses, weighings),
+  };
+}
+
+/** What was learned, with more that was seen of batches. */
+export function withObservations(
+  observations: RunTeachings['observations'],
+  before: Learned = nothingLearned,
+): Learned {
   const seen = new Set(observations.map(({ pace }) => pace));
   return {
+    ...before,
     paces: paces.flatMap((pace) => {
       const known = before.paces.find((each) => each.pace === pace);
       if (!seen.has(pace)) return known ?? [];
       const own = observations.filter((each) => each.pace === pace);
       return learnedPace(pace, evidenceOf(own, known && evidenceBehind(known)));
     }),
-    uses: weighings.length === 0 ? before.uses : addedUses(before.uses, weighings),
   };
 }
 
 function learnedPace(pace: LearnedPace['pace'], evidence: Evidence): LearnedPace {
-  const posterior = learnFrom(evidence);
+  const { workshop, spread, batches, recipe: offsetOf } = learnFrom(evidence);
   return {
-    pace,
-    workshop: posterior.workshop,
-    recipes: [...evidence].map(([recipe, { censored, table, ...known }]) => ({
+    ...{ pace, workshop, spread, batches },
+    recipes: [...evidence].map(([recipe, { doubt, seen }]) => ({
       recipe,
-      ...posterior.recipe(recipe),
-      ...known,
-      censored: [...censored],
-      ...(table !== undefined && { table: { ...table, values: [...table.values] } }),
+      ...offsetOf(recipe, doubt),
+      doubt,
+      seen: seen.map(packed),
     })),
   };
 }
 
 function evidenceBehind({ recipes }: LearnedPace): Evidence {
-  return new Map(recipes.map(({ recipe, mean: _mean, sd: _sd, ...evidence }) => [recipe, evidence]));
+  return new Map(
+    recipes.map(({ recipe, doubt, seen }) => [recipe, { doubt, seen: seen.map(unpacked) }] as const),
+  );
+}
+
+type Packed = LearnedPace['recipes'][number]['seen'][number];
+
+function packed({ day, sigma, above, below, readyAfterDays, looks, missed }: SeenBatch): Packed {
+  return [day, sigma, above ?? null, below ?? null, readyAfterDays ?? null, looks, missed];
+}
+
+function unpacked([day, sigma, above, below, readyAfterDays, looks, missed]: Packed): SeenBatch {
+  return {
+    ...{ day: day ?? 0, sigma: sigma ?? 1, looks: looks ?? 0, missed: missed ?? 0 },
+    above: above ?? undefined,
+    below: below ?? undefined,
+    readyAfterDays: readyAfterDays ?? undefined,
+  };
+}
+
+function soonest(found: Learned['earliest']): Learned['earliest'] {
+  const by = new Map<string, Learned['earliest'][number]>();
+  for (const each of found) {
+    const name = `${each.recipe} ${each.state}`;
+    const known = by.get(name);
+    if (known === undefined || each.logRatio < known.logRatio) by.set(name, each);
+  }
+  return [...by.values()].sort((a, b) =>
+    a.recipe === b.recipe ? (a.state < b.state ? -1 : 1) : a.recipe < b.recipe ? -1 : 1,
+  );
 }

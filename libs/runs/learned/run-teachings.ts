@@ -5,7 +5,7 @@ import { recipeKeyOf } from '../input/resolve-run.js';
 import { useSurroundings } from '../input/piece-surroundings.js';
 import { badBatch } from '../log/bad-batch.js';
 import { sightingsOf, type Sighting } from '../log/sightings.js';
-import type { RunState } from '../assessed-run.js';
+import { batchNameOf, type RunState } from '../assessed-run.js';
 
 /**
  * What a run teaches, where it stands. A batch that went wrong is no lesson in how batches go, and entries that are to be
@@ -13,49 +13,74 @@ import type { RunState } from '../assessed-run.js';
  * @param runState with clocks as forecast without any lesson
  */
 export function runTeachings(runState: RunState): RunTeachings {
-  return { observations: observationsOf(runState), weighings: weighingsOf(runState) };
+  return {
+    observations: batchObservations(runState).map(({ observation }) => observation),
+    earliest: earliestOf(runState),
+    weighings: weighingsOf(runState),
+  };
 }
 
-/**
- * One observation for each recipe and pace of a run: batches of one recipe in one run are fast or slow together (`drawOf`),
- * so they are seen once, however many there are and however often they were looked at.
- */
-function observationsOf(runState: RunState): RunTeachings['observations'] {
-  const { progress, run, clocks } = runState;
-  const seen = new Map<string, { pace: Pace; recipe: string; sightings: SightingOfBatch[] }>();
-  for (const { part, state, saw, by, minutes, entry } of sightingsOf(runState)) {
-    const forecast = clocks.get(part)?.get(state);
-    if (forecast === undefined || badBatch(runState, part) || progress.forgotten.has(entry)) continue;
+/** What was seen of one batch, and which it is. */
+export interface BatchObservation {
+  readonly batch: string;
+  readonly observation: RunTeachings['observations'][number];
+}
+
+/** One observation for each batch and pace of a run, however often it was looked at: all looks share the batch's luck. */
+export function batchObservations(runState: RunState): BatchObservation[] {
+  const { run } = runState;
+  const seen = new Map<string, { pace: Pace; batch: string; recipe: string; sightings: SightingOfBatch[] }>();
+  for (const sighting of teachingSightings(runState)) {
+    const { part, state, saw, by, minutes, at, entry, forecast } = sighting;
     const pace = paceOf[state];
-    const recipe = recipeKeyOf(run, part);
-    const name = `${pace} ${recipe}`;
-    const batch = seen.get(name) ?? { pace, recipe, sightings: [] };
-    seen.set(name, batch);
-    batch.sightings.push({
+    const batch = batchNameOf(run, part);
+    const name = `${pace} ${batch}`;
+    const known = seen.get(name) ?? { pace, batch, recipe: recipeKeyOf(run, part), sightings: [] };
+    seen.set(name, known);
+    known.sightings.push({
       kind: saw === 'just-now' ? 'exact' : saw,
-      by,
       logRatio: Math.log(minutes / forecast.medianMin),
-      sigma: forecast.batchSigma,
+      ...{ by, minutes, at, sigma: forecast.batchSigma, doubt: forecast.ruleSigma },
       entry: `${run.order.key}/${entry}`,
     });
   }
-  return [...seen.values()].flatMap(({ pace, recipe, sightings }) => {
+  return [...seen.values()].flatMap(({ pace, batch, recipe, sightings }) => {
     const one = oneOf(recipe, thoseThatTeach(sightings));
-    return one === undefined ? [] : [{ pace, ...one, entries: [...one.entries] }];
+    return one === undefined ? [] : [{ batch, observation: { pace, ...one, entries: [...one.entries] } }];
+  });
+}
+
+function teachingSightings(runState: RunState) {
+  return sightingsOf(runState).flatMap((sighting) => {
+    const forecast = runState.clocks.get(sighting.part)?.get(sighting.state);
+    const isLesson = !badBatch(runState, sighting.part) && !runState.progress.forgotten.has(sighting.entry);
+    return forecast !== undefined && isLesson ? [{ ...sighting, forecast }] : [];
   });
 }
 
 type SightingOfBatch = Parameters<typeof oneOf>[1][number] & Pick<Sighting, 'by'>;
 
 /**
- * A stage is done when the maker gets to it, which is some time after the soap is ready, and a window that was missed is
- * often logged as done too. By itself “done” therefore tells of the maker's hours, not of the soap: taken for “ready by
- * then”, it would move every forecast one way with each run. It teaches where a look at the same batch says that the
- * soap was not ready before; then it came between the two.
+ * A window that was missed is often logged as done too, so that it was still open counts only where somebody looked at
+ * the same batch.
  */
 function thoseThatTeach(sightings: readonly SightingOfBatch[]): readonly SightingOfBatch[] {
   const looked = sightings.some(({ by, kind }) => by === 'look' && kind !== 'already');
-  return looked ? sightings : sightings.filter(({ by }) => by === 'look');
+  return looked ? sightings : sightings.filter(({ kind }) => kind === 'already');
+}
+
+/** How soon each state was found ready. */
+function earliestOf(runState: RunState): RunTeachings['earliest'] {
+  return teachingSightings(runState).flatMap(({ part, state, saw, minutes, forecast }) =>
+    saw === 'not-yet'
+      ? []
+      : [
+          {
+            ...{ recipe: recipeKeyOf(runState.run, part), state },
+            logRatio: Math.log(minutes / forecast.medianMin),
+          },
+        ],
+  );
 }
 
 /** What its pieces took on the scales. */

@@ -107,8 +107,8 @@ describe('asking back', () => {
 
   it('goes by what the workshop has learned', () => {
     const learned = (mean: number) => ({
-      ...{ uses: [] },
-      paces: [{ pace: 'set' as const, workshop: { mean, sd: 0.05 }, recipes: [] }],
+      ...{ earliest: [], uses: [] },
+      paces: [{ pace: 'set' as const, workshop: { mean, sd: 0.05 }, spread: 1, batches: 9, recipes: [] }],
     });
     // Three times as quick as the rules say: what is early for others is not for this one.
     const early = unmould(600);

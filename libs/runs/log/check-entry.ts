@@ -19,7 +19,8 @@ export function checkEntry(input: RunsInput, run: string, entry: LogEntry): Issu
   const resolved = resolveRuns(input).find((w) => w.order.key === run);
   if (resolved === undefined) throw new Error(`run ${run} is not in the input`);
   const before = input.log.filter((line) => line.run === run);
-  const clocks = taughtClocks(resolved, clocksOf(resolved, input.workshop), input.learned ?? nothingLearned);
+  const learned = input.learned ?? nothingLearned;
+  const clocks = taughtClocks(resolved, clocksOf(resolved, input.workshop), () => learned);
   const had = new Set(foldLog(resolved, before).issues.map((issue) => JSON.stringify(issue)));
   const after = [...before, { entry }];
   const { issues } = foldLog(resolved, after);

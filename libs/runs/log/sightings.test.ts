@@ -178,7 +178,11 @@ describe('what a log tells of the states of the soap', () => {
 });
 
 /** @param medians of the states that a part is firm after, in minutes */
-function seenIn(input: RunsInput, medians: Record<string, number>, ...entries: LogEntry[]): Sighting[] {
+function seenIn(
+  input: RunsInput,
+  medians: Record<string, number>,
+  ...entries: LogEntry[]
+): Omit<Sighting, 'at'>[] {
   const [run] = resolveRuns(input);
   const clocks = new Map(
     Object.entries(medians).map(([part, medianMin]) => [
@@ -191,5 +195,5 @@ function seenIn(input: RunsInput, medians: Record<string, number>, ...entries: L
     entries.map((entry) => ({ entry })),
   );
   expect(issues).toEqual([]);
-  return sightingsOf({ run: run!, progress, clocks });
+  return sightingsOf({ run: run!, progress, clocks }).map(({ at: _at, ...sighting }) => sighting);
 }

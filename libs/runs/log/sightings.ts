@@ -15,6 +15,8 @@ export interface Sighting {
   readonly by: 'look' | 'done';
   /** From the start of the state's clock. */
   readonly minutes: number;
+  /** Minutes since 1970. */
+  readonly at: number;
   /** What the log calls the entry behind it, and where that stands. */
   readonly entry: string;
   readonly place: number;
@@ -40,7 +42,7 @@ export function sightingsOf(runState: RunState): Sighting[] {
   ): void => {
     const since = clockStart(runState, part, state);
     if (since !== undefined && at > since) {
-      sightings.push({ part, state, saw, minutes: at - since, ...from });
+      sightings.push({ part, state, saw, minutes: at - since, at, ...from });
     }
   };
   for (const { stage, attempt, at, entry, place } of progress.notYet) {
@@ -63,7 +65,7 @@ export function sightingsOf(runState: RunState): Sighting[] {
   for (const { part, attempt, state, saw, at, since, entry, place } of progress.seen) {
     if (makingAttempt(runState, part)?.attempt !== attempt) continue;
     if (since === undefined) note(part, state, at, saw, { by: 'look', entry, place });
-    else sightings.push({ part, state, saw, by: 'look', minutes: at - since, entry, place });
+    else sightings.push({ part, state, saw, by: 'look', minutes: at - since, at, entry, place });
   }
   return sightings.sort((a, b) => a.place - b.place);
 }

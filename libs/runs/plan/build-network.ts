@@ -1,6 +1,6 @@
 import type { ResourceReference } from '#contract';
 import { instantOf, openIntervals, type OpenInterval } from '#hours';
-import type { Hold, Problem, Resource, Stage as PlannerStage, Truncation } from '#planner';
+import type { Hold, Problem, Resource, Share, Stage as PlannerStage, Truncation } from '#planner';
 import { minute, minuteOfIso, type Minute } from '#units';
 import { stageMinutes, type StageAttempt } from '../log/run-progress.js';
 import { restMinutesOf } from '../input/stage-kinds.js';
@@ -8,6 +8,7 @@ import { countsFrom } from '../input/counts-from.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { Network } from './network-references.js';
 import { lagsOf } from './network-lags.js';
+import { sharesOf } from './shares-of.js';
 import type { NetworkStage } from './network-references.js';
 import { BENCH, cureStarts, liveAttempts, readyId, stageId, type AssessedRun } from '../assessed-run.js';
 import { builtOn } from '../log/respond-to-mishap.js';
@@ -47,6 +48,7 @@ export function buildNetwork(
     resources: resources.map(({ resource }) => resource),
     calendars: { [BENCH]: open ?? openIntervals(hours, timeZone, options.now, hoursUntil) },
     draws: Object.assign({}, ...runs.map(({ draws }) => draws)) as Record<string, Truncation>,
+    shares: Object.assign({}, ...runs.map(sharesOf)) as Record<string, Share[]>,
     from,
     until: hoursUntil + READY_WITHIN_DAYS * 1440,
   };

@@ -42,26 +42,36 @@ const slices = (count: number): number[] =>
   Array.from({ length: count }, (_, i) => normalQuantile((i + 0.5) / count));
 
 /**
- * Oracle: the demo's own weekend, walked through once more for 60 × 400 equally likely paces. The second layer goes on
- * once the first holds it; the tiles are unmoulded once the second is firm, and patched at once; lost is what is too hard
- * to patch by then. Both layers are of one batter, so firm and too hard go with one pace.
+ * Oracle: the demo's own weekend, walked through once more for equally likely paces. The second layer goes on once the first
+ * holds it; the tiles are unmoulded once both are firm, and patched at once; lost is what is too hard to patch by then. Firm and
+ * too hard go with one pace in each layer; the paces of both, two pours of one recipe, have all in common but the luck of a
+ * batch, of σ 0.25.
  */
 it('loses as many tiles of the demo to the patching as a walk through its weekend', () => {
   const pouring = time('pour-sand', 'endAt') - time('pour-sand', 'startAt');
   const unmouldAndPatch = time('patch', 'endAt') - time('unmould', 'startAt');
   const base = time('pour-deep', 'endAt');
+  const apart = 0.25 / runs[0]!.clocks.find(({ state }) => state === 'firm')!.sigma;
+  const together = Math.sqrt(1 - apart * apart);
+  const lucks = slices(16).flatMap((one) => slices(16).map((other) => [one, other] as const));
   let lost = 0;
-  for (const early of slices(60)) {
+  for (const early of slices(10)) {
     const holds = base + lengthOf('deep', 'holds-layer', early);
     const poured = firstTest(time('pour-sand', 'startAt'), holds, pouring) + pouring;
     if (poured > base + lengthOf('deep', 'bonds-until', early)) continue;
-    for (const set of slices(400)) {
-      const firm = poured + lengthOf('sand', 'firm', set);
-      const patched = firstTest(time('unmould', 'startAt'), firm, unmouldAndPatch) + unmouldAndPatch;
-      if (patched > poured + lengthOf('sand', 'pliable-until', set)) lost++;
+    for (const common of slices(30)) {
+      for (const [sandLuck, deepLuck] of lucks) {
+        const [sand, deep] = [sandLuck, deepLuck].map((luck) => together * common + apart * luck) as [
+          number,
+          number,
+        ];
+        const firm = Math.max(poured + lengthOf('sand', 'firm', sand), base + lengthOf('deep', 'firm', deep));
+        const patched = firstTest(time('unmould', 'startAt'), firm, unmouldAndPatch) + unmouldAndPatch;
+        if (patched > poured + lengthOf('sand', 'pliable-until', sand)) lost++;
+      }
     }
   }
-  const expected = lost / (60 * 400);
+  const expected = lost / (10 * 30 * lucks.length);
   // What is lost in the bowls is taken off all other shares alike.
   const windows = weakLinks.filter(({ why }) => why.code !== 'loss.batter');
   const kept = (odds?.probability ?? NaN) + windows.reduce((sum, { share }) => sum + share, 0);

@@ -105,14 +105,15 @@ describe('the waits of a design', () => {
     ]);
   });
 
-  it('vary together where batches are of one recipe and the clock is the same', () => {
+  it('are one draw in one batch where the clock is the same', () => {
     const lags = lagsIn(tiles).map(({ lag }) => lag);
-    const drawOf = (id: string): string | undefined => {
-      const { atLeast } = lags.find((lag) => lag.id === `harbour-market/${id}`)!;
-      return atLeast?.kind === 'uncertain' ? atLeast.draw : undefined;
+    const drawOf = (id: string, side: 'atLeast' | 'atMost' = 'atLeast'): string | undefined => {
+      const length = lags.find((lag) => lag.id === `harbour-market/${id}`)?.[side];
+      return length?.kind === 'uncertain' ? length.draw : undefined;
     };
-    // Firm sand, firm deep blue; a foam of another recipe.
-    expect(drawOf('waits/1')).toBe(drawOf('waits/2'));
+    // Firm sand and firm deep blue are two pours of one recipe; foam is of another.
+    expect(drawOf('waits/1')).not.toBe(drawOf('waits/2'));
+    expect(drawOf('waits/1')).toBe(drawOf('waits/3', 'atMost'));
     expect(drawOf('waits/5')).not.toBe(drawOf('waits/1'));
     expect(drawOf('cure/deep')).not.toBe(drawOf('waits/1'));
   });

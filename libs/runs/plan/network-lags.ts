@@ -7,6 +7,7 @@ import {
   cureStarts,
   drawOf,
   liveAttempts,
+  lookedDrawOf,
   readyId,
   stageId,
   type AssessedRun,
@@ -51,6 +52,11 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
       { id: `${key}/waits/${String(i)}`, from: idOf(from), to: idOf(to), ...times },
       { kind: 'wait', wait },
     );
+    const earliest = earliestOf(assessed, wait);
+    if (earliest === undefined) return;
+    const atLeast = { kind: 'known', minutes: earliest } as const;
+    const id = `${key}/waits/${String(i)}/earliest`;
+    add({ id, from: idOf(from), to: idOf(to), atLeast }, { kind: 'wait', wait });
   });
   // Nobody unmoulds, patches or turns what is not made yet, whether the design says so or not.
   for (const attempt of live.values()) {
@@ -105,6 +111,21 @@ function lengthsOf(
   const atLeast = opens === undefined ? none : length(opens);
   // The last piece must be done in time, not only the first.
   return closes === undefined ? { atLeast } : { atLeast, atMost: length(closes), until: 'end' };
+}
+
+/**
+ * How soon the maker has ever found ready what a stage waits for, where only done stages tell: a plan that asks for it sooner
+ * would rest on no look. Not in the bowl, nor where something closes soon after, as whoever is late there loses it.
+ */
+function earliestOf(assessed: AssessedRun, { part, stage, opens }: Wait): number | undefined {
+  if (opens === undefined || (countsFrom(opens) !== 'making' && countsFrom(opens) !== 'unmoulding'))
+    return undefined;
+  const { waits, links } = assessed.run.design;
+  const closes =
+    waits.some((wait) => wait.stage === stage && wait.closes !== undefined) ||
+    links.some(({ to, atMostMin }) => to === stage && atMostMin !== undefined);
+  const earliest = assessed.clocks.get(part)?.get(opens)?.earliestMin;
+  return closes || earliest === undefined ? undefined : Math.floor(earliest);
 }
 
 /** A wait whose two sides count from different moments, as firmness does from the pour and drying from the unmoulding, is two. */
@@ -171,6 +192,7 @@ type Uncertain = Extract<Length, { readonly kind: 'uncertain' }>;
 function uncertain(assessed: AssessedRun, part: string, state: StateId): Uncertain {
   const found = assessed.clocks.get(part)?.get(state);
   if (found === undefined) throw new Error(`no clock for ${state} of ${part}`);
-  const draw = drawOf(assessed.run, part, state);
+  const looked = lookedDrawOf(assessed.run, part, state);
+  const draw = looked in assessed.draws ? looked : drawOf(assessed.run, part, state);
   return { kind: 'uncertain', median: found.medianMin, sigma: found.sigma, draw };
 }

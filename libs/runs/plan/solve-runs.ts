@@ -41,6 +41,34 @@ export function solveRuns(
   options: PlanOptions,
   open?: readonly OpenInterval[],
 ): SolvedRuns {
+  const solved = solve(input, assessedRuns, options, open);
+  // How soon the maker has ever done something is no law of soap: where it leaves no plan, it does not count.
+  if (solved.outcome?.status !== 'conflict' || !assessedRuns.some(hasEarliest)) return solved;
+  return solve(input, assessedRuns.map(withoutEarliest), options, open);
+}
+
+function hasEarliest({ clocks }: AssessedRun): boolean {
+  return [...clocks.values()].some((states) =>
+    [...states.values()].some(({ earliestMin }) => earliestMin !== undefined),
+  );
+}
+
+function withoutEarliest(assessed: AssessedRun): AssessedRun {
+  const clocks = new Map(
+    [...assessed.clocks].map(([part, states]) => [
+      part,
+      new Map([...states].map(([state, { earliestMin: _earliest, ...forecast }]) => [state, forecast])),
+    ]),
+  );
+  return { ...assessed, clocks };
+}
+
+function solve(
+  input: RunsInput,
+  assessedRuns: readonly AssessedRun[],
+  options: PlanOptions,
+  open?: readonly OpenInterval[],
+): SolvedRuns {
   const network = buildNetwork(input, assessedRuns, options, open);
   const { references } = network;
   const scarce = checkCapacity(network);

@@ -134,7 +134,10 @@ function untaughtForecast(making: Making): Forecast {
 
 function taughtForecast(making: Making, learned: typeof nothingLearned): Forecast {
   const run = resolved(making);
-  return firmOf(making, taughtClocks(run, clocksOf(run, making.workshop), learned));
+  return firmOf(
+    making,
+    taughtClocks(run, clocksOf(run, making.workshop), () => learned),
+  );
 }
 
 const resolvedOf = new WeakMap<Making, ReturnType<typeof resolveRuns>[number]>();
