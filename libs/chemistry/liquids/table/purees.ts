@@ -37,7 +37,7 @@ export const purees: readonly LiquidFacts[] = [
     ranges: { waterG: [86, 91], sugarG: [3.5, 6], acidG: [0.1, 0.3] },
     allergens: [],
     inci: 'Daucus Carota Sativa Root Juice',
-    evidence: { figures: usdaRecalled('11124'), acid: recalledAcidity, inci },
+    evidence: { figures: usda('11124'), acid: recalledAcidity, inci },
   },
   {
     key: 'cucumber-puree',
@@ -73,13 +73,13 @@ export const purees: readonly LiquidFacts[] = [
     aliases: ['pumpkin', 'pumpkin puree', 'Kürbispüree', 'Kürbis', 'Kürbismus'],
     kind: 'puree',
     figures: {
-      ...{ waterG: 91.6, fatG: 0.1, sugarG: 2.76, proteinG: 1, saltG: 0 },
+      ...{ waterG: 91.6, fatG: 0.1, sugarG: 1.36, proteinG: 1, saltG: 0 },
       acid: { acid: 'malic-acid', grams: 0.15 },
     },
-    ranges: { waterG: [87, 94], sugarG: [1.5, 4], acidG: [0.1, 0.25] },
+    ranges: { waterG: [87, 94], sugarG: [1, 4], acidG: [0.1, 0.25] },
     allergens: [],
     inci: 'Cucurbita Pepo Fruit Extract',
-    evidence: { figures: usdaRecalled('11422'), acid: recalledAcidity, inci },
+    evidence: { figures: usda('11422'), acid: recalledAcidity, inci },
   },
   {
     key: 'avocado-puree',
