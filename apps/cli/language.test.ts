@@ -41,6 +41,8 @@ const asked = (command: Command, args: readonly string[], { language, units }: R
 /** What is no sentence: options, calls, paths of fields, keys and instants as files have them. */
 const NOT_SAID =
   /(?<![\p{L}\d])--?[a-z][a-z-]*|npm run [a-z]+|en\|de|metric(?:\||, )us|[a-z-]+\/#\d+|benchtide\.[a-z-]+\/\d/gu;
+/** Lists of ingredients, whose names are INCI. */
+const INGREDIENTS = /(?<=(?:As put in|As soap|Wie hineingetan|Als Seife):)[^.]*/gu;
 /** Where something is wrong: file, line and path of the field. */
 const PLACE = /^\S+\.yaml(?::\d+)?: (?:[\w.[\]]+: )?|^FILE(?::\d+)?: (?:[\w.[\]]+: )?/gmu;
 
@@ -48,7 +50,8 @@ function foreign({ stdout, stderr }: Outcome, reader: Reader, path = ''): string
   return [stdout, stderr].flatMap((stream) => {
     const said = (path === '' ? stream : stream.replaceAll(path, 'FILE'))
       .replace(PLACE, '')
-      .replace(NOT_SAID, '…');
+      .replace(NOT_SAID, '…')
+      .replace(INGREDIENTS, ' …');
     return foreignIn(said, reader, names);
   });
 }

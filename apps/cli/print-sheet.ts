@@ -2,6 +2,7 @@ import type { AmountsDocument, GatherLine, GatherList, PieceCost } from '#contra
 import type { Texts } from '#words';
 import { amountsSection, piecesText } from './print-amounts.js';
 import { groupsSection } from './print-groups.js';
+import { labelsSection } from './print-labels.js';
 import { cautionsSection, columns, heading, wrap } from './text-layout.js';
 import { printed } from './words/index.js';
 
@@ -16,6 +17,7 @@ export function printSheet(sheet: AmountsDocument, texts: Texts): string {
       heading(`${run.title} · ${printed[texts.language].plan.pieces(texts.number(run.count))}`),
       groupsSection(run, run.amounts, texts),
       amountsSection(run, texts),
+      labelsSection(run.labels, texts),
       costSection(run.cost, texts),
     ]),
     gatherSection(sheet.gather, texts),

@@ -37,6 +37,8 @@ export {
   polyunsaturatedPercent,
   solidFatsPercent,
 } from './fats/fat-profile.js';
+export { ingredientLists, type IngredientLists } from './label/ingredient-lists.js';
+export type { LabelIngredient } from './label/label-ingredient.js';
 export { givenFatsG } from './fats/fat-shares.js';
 export { fatTable } from './fats/fat-table.js';
 export { fromSheet, type SheetFat } from './fats/table/sheet-fat.js';

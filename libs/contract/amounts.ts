@@ -176,6 +176,32 @@ const portionAmounts = z
   })
   .meta({ id: 'PortionAmounts' });
 
+const labelIngredient = z
+  .strictObject({
+    ...namedMass,
+    inci: text.optional().meta({ description: 'Its name on the label; absent: not known, see `title`' }),
+    isColourant: z.literal(true).optional().meta({ description: 'Stands after all others' }),
+  })
+  .meta({ id: 'LabelIngredient' });
+
+/** The list of ingredients of a part, for its label. */
+const partLabel = z
+  .strictObject({
+    part: key,
+    title: text,
+    asPutIn: z.array(labelIngredient),
+    asSoap: z.array(labelIngredient).meta({
+      description: 'What the lye makes of it, before any water dries out; a label has this list or the other',
+    }),
+    allergens: z
+      .array(z.strictObject({ name: text, percent: z.number() }))
+      .meta({ description: 'To be named besides: above 0.01 % of the dry soap, of those entered' }),
+    unknownAllergens: z
+      .array(text)
+      .meta({ description: 'Fragrances whose allergens were not entered, by their titles' }),
+  })
+  .meta({ id: 'PartLabel', description: 'Ingredients by mass, most first, colourants last' });
+
 /** What is mixed at once from one lye: weighed once, and split afterwards where several parts or colours come from it. */
 export const batchToMix = z
   .strictObject({
@@ -271,6 +297,7 @@ export const amountsDocument = z
         batches: z.array(batchToMix),
         amounts: z.array(partAmounts),
         cost: pieceCost,
+        labels: z.array(partLabel).meta({ description: 'Of each part that is mixed from a recipe' }),
         cautions: z.array(caution),
       }),
     ),
@@ -286,5 +313,6 @@ export type PartAmounts = z.infer<typeof partAmounts>;
 export type MaterialKind = (typeof materialKinds)[number];
 export type GatherLine = z.infer<typeof gatherLine>;
 export type GatherList = z.infer<typeof gatherList>;
+export type PartLabel = z.infer<typeof partLabel>;
 export type PieceCost = z.infer<typeof pieceCost>;
 export type AmountsDocument = z.infer<typeof amountsDocument>;

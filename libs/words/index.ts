@@ -6,6 +6,7 @@ export * from './reader.js';
 export * from './words.js';
 export * from './phrases.js';
 export * from './names.js';
+export * from './ingredients.js';
 export * from './texts.js';
 export * from './with-texts.js';
 export * from './format/times.js';

@@ -1,5 +1,6 @@
 import { Printer } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
+import type { Schemas } from '../api/client.js';
 import { Sentence } from '../look/sentence.js';
 import { StagePieces } from '../look/stage-pieces.js';
 import { useTexts } from '../look/use-texts.js';
@@ -7,6 +8,7 @@ import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { BatchWeights } from './batch-weights.js';
+import { LabelLists } from './label-lists.js';
 import { PartWeights } from './part-weights.js';
 import type { RunProps } from './run-props.js';
 import './sheet.css';
@@ -64,6 +66,7 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
             run={run.order.title}
             groups={own?.groups}
             stages={stages.filter((stage) => stage.part === card.part.part)}
+            label={data.runs[0]?.labels.find(({ part }) => part === card.part.part)}
           />
         ),
       )}
@@ -114,11 +117,13 @@ function PartSheet({
   run,
   groups,
   stages,
+  label,
 }: {
   readonly card: Extract<SheetCard, { readonly part: PartAmounts }>;
   readonly run: string;
   readonly groups: RunPlan['groups'];
   readonly stages: RunPlan['stages'];
+  readonly label: Schemas['PartLabel'] | undefined;
 }): ReactNode {
   const { sheet: words } = useWords().run;
   const { dayTime } = useTimes();
@@ -140,6 +145,7 @@ function PartSheet({
         <PartWeights {...card} boxes />
       </div>
       {stages.length > 0 && <Steps stages={stages} groups={groups} shown={shown} />}
+      {label !== undefined && <LabelLists label={label} />}
       <h3>{words.notes}</h3>
       <div className="sheet-lines" aria-hidden />
     </article>

@@ -6,6 +6,7 @@ import { gatherMaterials } from '../amounts/gather-materials.js';
 import { presentGroups } from '../input/present-groups.js';
 import type { RunsInput } from '../input/input.js';
 import { materialsOf, type MaterialUse } from '../amounts/materials-of.js';
+import { partLabels } from '../amounts/part-labels.js';
 import { makingAttempt } from '../assessed-run.js';
 import { assessRuns, type SizedRun } from '../assess-runs.js';
 
@@ -31,6 +32,7 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
         ...costPieces(assessed, materialsOf([...amounts, ...spoilt]), input.workshop),
         ...costGroups(assessed, [...amounts, ...spoilt], input.workshop),
       },
+      labels: partLabels(assessed.run, amounts),
       cautions: assessed.run.design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
     })),
     gather: gatherMaterials(stillNeeded(taken.value), input.workshop),

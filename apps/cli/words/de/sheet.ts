@@ -1,6 +1,11 @@
 import type { PrintedWords } from '../en/index.js';
 
 export const sheet: PrintedWords['sheet'] = {
+  labels: 'Inhaltsstoffe für Etiketten',
+  labelsHow:
+    'Nach Masse, das meiste zuerst. Ein Etikett trägt eine der beiden Listen. Namen in Anführungszeichen sind Ihre eigenen: Den INCI-Namen nennt der Lieferant.',
+  asPutIn: 'Wie hineingetan',
+  asSoap: 'Als Seife',
   noPrices: 'Kosten je Stück: noch keine Preise bekannt.',
   cost: (total, materials, work) => `Kosten je Stück: ${total} (Material ${materials}, ${work})`,
   atLeast: (sum) => `mindestens ${sum}`,

@@ -1,5 +1,10 @@
 /** What a batch sheet says of costs and of what to gather. */
 export const sheet = {
+  labels: 'Ingredients for labels',
+  labelsHow:
+    'By mass, most first. A label has one of the two lists. Names in quotes are yours: ask the supplier for the INCI name.',
+  asPutIn: 'As put in',
+  asSoap: 'As soap',
   noPrices: 'Cost of a piece: no prices are known yet.',
   cost: (total: string, materials: string, work: string) =>
     `Cost of a piece: ${total} (materials ${materials}, ${work})`,

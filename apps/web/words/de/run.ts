@@ -142,6 +142,14 @@ export const run: Words['run'] = {
     lastCall: 'spätestens',
     doneAt: 'fertig um',
     notes: 'Notizen',
+    label: {
+      title: 'Inhaltsstoffe für das Etikett',
+      how: 'Nach Masse, das meiste zuerst. Ein Etikett trägt eine der beiden Listen. Namen in Anführungszeichen sind Ihre eigenen: Den INCI-Namen nennt der Lieferant.',
+      asPutIn: 'Wie hineingetan',
+      asSoap: 'Als Seife',
+      allergensUnknown: (fragrances) =>
+        `Allergene von ${fragrances} sind nicht eingetragen: Das Blatt des Lieferanten nennt sie.`,
+    },
     unplanned: 'nicht geplant',
   },
   amounts: {

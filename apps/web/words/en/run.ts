@@ -142,6 +142,14 @@ export const run = {
     lastCall: 'last call',
     doneAt: 'done at',
     notes: 'Notes',
+    label: {
+      title: 'Ingredients for the label',
+      how: 'By mass, most first. A label has one of the two lists. Names in quotes are yours: ask the supplier for the INCI name.',
+      asPutIn: 'As put in',
+      asSoap: 'As soap',
+      allergensUnknown: (fragrances: string) =>
+        `Allergens of ${fragrances} are not entered: its supplier’s sheet names them.`,
+    },
     unplanned: 'not planned',
   },
   amounts: {
