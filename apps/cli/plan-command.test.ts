@@ -97,7 +97,7 @@ describe('plan', () => {
     const valid = ajv.compile(JSON.parse(planCommand(['--schema']).stdout) as object);
     const document: unknown = JSON.parse(planCommand(['rockpool-tiles', '--json']).stdout);
     expect(valid(document), JSON.stringify(valid.errors)).toBe(true);
-    expect(planDocument.parse(document).schema).toBe('benchtide.plan/3');
+    expect(planDocument.parse(document).schema).toBe('benchtide.plan/4');
     expect(valid({ ...(document as object), status: 'splendid' })).toBe(false);
   });
 
@@ -119,9 +119,9 @@ describe('plan', () => {
     expect(stdout).toContain('Tide table');
     const answer = latestStartDocument.parse(JSON.parse(planCommand([...asked, '--json']).stdout));
     expect(answer.plan.runs[0]?.stages[0]?.startAt).toBe(answer.beginAt);
-    expect(answer.odds?.probability).toBeGreaterThanOrEqual(0.6);
+    expect(answer.odds?.soundByTheDay).toBeGreaterThanOrEqual(0.6);
     const schema = planCommand(['--schema', '--odds', '0.6']).stdout;
-    expect(schema).toContain('benchtide.latest-start/2');
+    expect(schema).toContain('benchtide.latest-start/3');
   });
 
   it('ends with 2 where no start has the odds, and with 64 where the question makes no sense', () => {

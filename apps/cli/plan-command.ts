@@ -50,7 +50,7 @@ function planInput(input: RunsInput, args: Arguments): Result<Outcome> {
 function helped(input: RunsInput, args: Arguments, plan: PlanDocument, now: Minute): Result<Outcome> {
   const remedies = suggestRemedies(input, { now, seed: args.seed });
   if (!remedies.ok) return remedies;
-  const both: PlanWithRemedies = { schema: 'benchtide.plan-with-remedies/2', plan, remedies: remedies.value };
+  const both: PlanWithRemedies = { schema: 'benchtide.plan-with-remedies/3', plan, remedies: remedies.value };
   const texts = textsOf(args, plan.timeZone);
   const text = args.json
     ? jsonWithTexts(both, args)

@@ -10,7 +10,7 @@ const wantedOdds = z.number().min(0.01).max(0.999);
 /** The answer to "when must I begin at the latest?". */
 export const latestStartDocument = z
   .strictObject({
-    schema: z.literal('benchtide.latest-start/2'),
+    schema: z.literal('benchtide.latest-start/3'),
     madeAt: instant,
     timeZone: z.string(),
     run: key,

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { ruleError } from './accepted-error.js';
 import { key, line, title } from './common.js';
-import { closingStates, openingStates, stageKinds } from './names/index.js';
+import { closingStates, lateLosses, openingStates, stageKinds } from './names/index.js';
 import { part } from './part.js';
 
 export const stage = z
@@ -38,6 +38,17 @@ export const stage = z
   })
   .meta({ id: 'Stage' });
 
+/** What coming too late loses on this piece, where it is not what the kind of the stage would. */
+const late = z
+  .strictObject({
+    loses: z.enum(lateLosses).meta({
+      description: 'pieces: they are lost, unsafe or do not bond; looks: no more than looks and easy work',
+    }),
+    reason: line(200).min(1).meta({ description: 'Why it is so on this piece; shown with the plan' }),
+  })
+  .optional()
+  .meta({ id: 'Late' });
+
 /** One stage after another, by the clock on the wall: `to` starts this long after `from` has ended. */
 export const link = z
   .strictObject({
@@ -45,6 +56,11 @@ export const link = z
     to: key,
     atLeastMin: z.int().min(0).max(525_600).default(0),
     atMostMin: z.int().min(0).max(525_600).optional(),
+    late,
+  })
+  .refine((l) => l.late === undefined || l.atMostMin !== undefined, {
+    ...ruleError('late-without-closing'),
+    path: ['late'],
   })
   .refine((l) => l.atMostMin === undefined || l.atLeastMin <= l.atMostMin, {
     ...ruleError('longest-under-shortest'),
@@ -65,6 +81,11 @@ export const wait = z
       .enum(closingStates)
       .optional()
       .meta({ description: 'The stage must start before the part has this state' }),
+    late,
+  })
+  .refine((w) => w.late === undefined || w.closes !== undefined, {
+    ...ruleError('late-without-closing'),
+    path: ['late'],
   })
   .refine((w) => w.opens !== undefined || w.closes !== undefined, {
     ...ruleError('wait-without-state'),

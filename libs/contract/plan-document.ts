@@ -47,10 +47,20 @@ const sitting = z
   })
   .meta({ id: 'Sitting' });
 
+const probability = z.number().min(0).max(1);
+
+/** Three figures from the same scenarios; each of the first two is at least the next. */
 export const odds = z
   .strictObject({
-    probability: z.number().min(0).max(1),
-    standardError: z.number().min(0),
+    soundAtAll: probability.meta({ description: 'Chance of sound pieces, whenever they are ready' }),
+    soundByTheDay: probability.meta({
+      description:
+        'The main figure: chance of sound pieces that are ready by the day asked for; without a day the same as at all',
+    }),
+    asPlanned: probability.meta({
+      description: 'Chance of that with everything that is nice to have, such as patching in time',
+    }),
+    standardError: z.number().min(0).meta({ description: 'Of soundByTheDay' }),
     scenarios: z.int(),
     seed: z.int(),
   })
@@ -61,7 +71,12 @@ export const weakLink = z
     run: key,
     stage: key,
     attempt: z.int(),
-    share: z.number().meta({ description: 'Share of all scenarios lost at this stage' }),
+    share: z.number().meta({
+      description: 'Share of all scenarios lost at this stage; all shares and asPlanned come to 1',
+    }),
+    loses: z.enum(['pieces', 'day', 'looks']).meta({
+      description: 'Sound pieces, only the day asked for, or no more than looks and easy work',
+    }),
     why: loss,
   })
   .meta({ id: 'WeakLink' });
@@ -132,7 +147,7 @@ export const guarantee = z
 /** The answer to "when?": either a plan, or the smallest set of requirements that cannot all hold. */
 export const planDocument = z
   .strictObject({
-    schema: z.literal('benchtide.plan/3'),
+    schema: z.literal('benchtide.plan/4'),
     madeAt: instant,
     timeZone: text,
     status: z.enum(['planned', 'conflict', 'undecided']),

@@ -142,7 +142,7 @@ export const remedy = z
 /** Changes that would help a plan, the most odds for the least disturbance first. */
 export const remediesDocument = z
   .strictObject({
-    schema: z.literal('benchtide.remedies/2'),
+    schema: z.literal('benchtide.remedies/3'),
     madeAt: instant,
     timeZone: text,
     planStatus: planDocument.shape.status.meta({ description: 'Of the plan that is to be helped' }),
@@ -156,7 +156,7 @@ export const remediesDocument = z
 /** What the command line prints for a plan with its remedies. */
 export const planWithRemedies = z
   .strictObject({
-    schema: z.literal('benchtide.plan-with-remedies/2'),
+    schema: z.literal('benchtide.plan-with-remedies/3'),
     plan: planDocument,
     remedies: remediesDocument,
   })

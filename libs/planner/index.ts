@@ -16,6 +16,7 @@ export { lengthAt } from './length.js';
 export { metScenarios, odds } from './odds.js';
 export { pinned } from './pinned.js';
 export { plan, type PlanOptions } from './plan.js';
+export { withoutDueDates, withoutPreferences } from './preferences.js';
 export { schedule, ScheduleSearch } from './schedule.js';
 export { sittings, type Sitting } from './sittings.js';
 export { windows, windowsAlong } from './windows.js';

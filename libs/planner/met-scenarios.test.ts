@@ -14,7 +14,7 @@ describe('scenarios that are met', () => {
     const options = { seed: 3, scenarios: 700 };
     const met = metScenarios(p, outcome.schedule, options);
     expect(met).toHaveLength(700);
-    expect(mean([...met])).toBeCloseTo(odds(p, outcome.schedule, options).probability, 12);
+    expect(mean([...met])).toBeCloseTo(odds(p, outcome.schedule, options).onTime, 12);
   });
 
   /**

@@ -33,10 +33,10 @@ describe('odds', () => {
     };
     const found = odds(p, at({ pour: 0, unmould: planned }), { seed: 5, scenarios: 20_000 });
     const expected = 1 - lognormalCdf(planned, Math.log(700), 0.4);
-    expect(Math.abs(found.probability - expected)).toBeLessThan(4 * found.standardError);
+    expect(Math.abs(found.onTime - expected)).toBeLessThan(4 * found.standardError);
     expect(found.losses).toHaveLength(1);
     expect(found.losses[0]).toMatchObject({ stage: 'unmould', missed: { kind: 'lag-at-most', lag: 'l' } });
-    expect(found.losses[0]?.share).toBeCloseTo(1 - found.probability, 12);
+    expect(found.losses[0]?.share).toBeCloseTo(1 - found.onTime, 12);
   });
 
   /** The same with all of the work to be done in time: F at the planned end, 200 minutes after the start. */
@@ -53,7 +53,7 @@ describe('odds', () => {
     };
     const found = odds(p, at({ pour: 0, unmould: 400 }), { seed: 5, scenarios: 20_000 });
     const expected = 1 - lognormalCdf(600, Math.log(700), 0.4);
-    expect(Math.abs(found.probability - expected)).toBeLessThan(4 * found.standardError);
+    expect(Math.abs(found.onTime - expected)).toBeLessThan(4 * found.standardError);
   });
 
   /**
@@ -71,7 +71,7 @@ describe('odds', () => {
     };
     const found = odds(p, at({ pour: 0, unmould: 600 }), { seed: 6, scenarios: 20_000 });
     const expected = lognormalCdf(690, Math.log(600), 0.3);
-    expect(Math.abs(found.probability - expected)).toBeLessThan(4 * found.standardError);
+    expect(Math.abs(found.onTime - expected)).toBeLessThan(4 * found.standardError);
     expect(found.losses[0]?.missed).toEqual({ kind: 'lag-at-least', lag: 'l' });
   });
 
@@ -91,7 +91,7 @@ describe('odds', () => {
     };
     const found = odds(p, at({ pour: 0, unmould: 600 }), { seed: 6, scenarios: 20_000 });
     const expected = lognormalCdf(650, Math.log(600), 0.3);
-    expect(Math.abs(found.probability - expected)).toBeLessThan(4 * found.standardError);
+    expect(Math.abs(found.onTime - expected)).toBeLessThan(4 * found.standardError);
   });
 
   /**
@@ -109,9 +109,7 @@ describe('odds', () => {
     const found = odds(p, at({ pour: 0, unmould: 1000 }), { seed: 7, scenarios: 20_000 });
     const cdf = (t: number): number => lognormalCdf(t, Math.log(600), 0.3);
     const seen = cdf(600 * Math.exp(0.3));
-    expect(Math.abs(found.probability - (cdf(1000) - seen) / (1 - seen))).toBeLessThan(
-      4 * found.standardError,
-    );
+    expect(Math.abs(found.onTime - (cdf(1000) - seen) / (1 - seen))).toBeLessThan(4 * found.standardError);
   });
 
   /**
@@ -139,7 +137,7 @@ describe('odds', () => {
       ],
     };
     const found = odds(p, at({ pour: 0, batch: 590, pipe: 600 }), { seed: 8, scenarios: 4000 });
-    expect(found.probability).toBe(1);
+    expect(found.onTime).toBe(1);
   });
 
   /**
@@ -158,7 +156,7 @@ describe('odds', () => {
     };
     const found = odds(p, at({ pour: 0, pipe: 600, mix: 610 }), { seed: 10, scenarios: 20_000 });
     const expected = lognormalCdf(630, Math.log(600), 0.05);
-    expect(Math.abs(found.probability - expected)).toBeLessThan(4 * found.standardError);
+    expect(Math.abs(found.onTime - expected)).toBeLessThan(4 * found.standardError);
   });
 
   it('keeps a promise fixed in the future: what is not ready by then is lost', () => {
@@ -169,7 +167,7 @@ describe('odds', () => {
     };
     const found = odds(p, at({ pour: 0, unmould: 700 }), { seed: 9, scenarios: 20_000 });
     const expected = lognormalCdf(700, Math.log(600), 0.3);
-    expect(Math.abs(found.probability - expected)).toBeLessThan(4 * found.standardError);
+    expect(Math.abs(found.onTime - expected)).toBeLessThan(4 * found.standardError);
   });
 
   it('is certain where nothing is uncertain', () => {
@@ -177,7 +175,15 @@ describe('odds', () => {
       seed: 1,
       scenarios: 10,
     });
-    expect(found).toEqual({ probability: 1, standardError: 0, scenarios: 10, seed: 1, losses: [] });
+    expect(found).toEqual({
+      atAll: 1,
+      onTime: 1,
+      asPlanned: 1,
+      standardError: 0,
+      scenarios: 10,
+      seed: 1,
+      losses: [],
+    });
   });
 
   /** Nothing is left to chance, so the schedule, valid by the independent checker, is simply carried out. */
@@ -204,17 +210,17 @@ describe('odds', () => {
   it('answers the same for the same seed, another for another', () => {
     const ask = (seed: number) => odds(tiles, tilePlan, { seed, scenarios: 500 });
     expect(ask(3)).toEqual(ask(3));
-    expect(ask(3).probability).not.toBe(ask(4).probability);
+    expect(ask(3).onTime).not.toBe(ask(4).onTime);
   });
 
   /** Over 40 seeds the spread of the answers must be the standard error they state: chi-square with 39 degrees, 0.1 %. */
   it('states its standard error truly', () => {
     const scenarios = 400;
     const answers = Array.from({ length: 40 }, (_, seed) => odds(tiles, tilePlan, { seed, scenarios }));
-    const mean = answers.reduce((sum, { probability }) => sum + probability, 0) / 40;
+    const mean = answers.reduce((sum, { onTime }) => sum + onTime, 0) / 40;
     expect(mean).toBeGreaterThan(0.05);
     expect(mean).toBeLessThan(0.95);
-    const variance = answers.reduce((sum, { probability }) => sum + (probability - mean) ** 2, 0);
+    const variance = answers.reduce((sum, { onTime }) => sum + (onTime - mean) ** 2, 0);
     const statistic = variance / ((mean * (1 - mean)) / scenarios);
     // Quantiles 0.0005 and 0.9995 of chi-square with 39 degrees of freedom, from memory rounded outwards.
     expect(statistic).toBeGreaterThan(14);

@@ -68,7 +68,7 @@ describe('paired simulation', () => {
     ]) {
       const { schedule, odds } = selectByPairedSimulation(p, order.map(cutAt), { seed: 1, scenarios: 400 });
       expect(schedule.starts.get('cut')).toBe(1);
-      expect(odds.probability).toBe(1);
+      expect(odds.onTime).toBe(1);
     }
   });
 });
@@ -76,16 +76,16 @@ describe('paired simulation', () => {
 /** Three standard errors of the difference, with one more scenario won and one more lost: 3 √(won + lost + 2). */
 describe('a schedule that trails the leader', () => {
   const compared = (won: number, lost: number, knowsTwins = true): boolean => {
-    const same = [1, 1, 0, 0, 0, 1, 0];
-    const met = Uint8Array.from([...same, ...Array<number>(won).fill(1), ...Array<number>(lost).fill(0), 0]);
+    const same = [3, 3, 0, 0, 0, 3, 0];
+    const met = Uint8Array.from([...same, ...Array<number>(won).fill(3), ...Array<number>(lost).fill(0), 0]);
     const leader = Uint8Array.from([
       ...same,
       ...Array<number>(won).fill(0),
-      ...Array<number>(lost).fill(1),
-      1,
+      ...Array<number>(lost).fill(3),
+      3,
     ]);
     // The last is not lived through yet.
-    return isInReach({ met, scenarios: met.length - 1 }, { met: leader }, knowsTwins);
+    return isInReach({ outcomes: met, scenarios: met.length - 1 }, { outcomes: leader }, knowsTwins);
   };
 
   it('is in reach until it trails by more than chance would', () => {

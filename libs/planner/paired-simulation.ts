@@ -1,6 +1,6 @@
 import { sampleDraws } from './draws.js';
 import type { Odds, Problem, Schedule } from './problem.js';
-import { Tally } from './tally.js';
+import { AS_PLANNED, ON_TIME, Tally } from './tally.js';
 
 /** Into how many batches the scenarios are cut. */
 const BATCHES = 8;
@@ -11,6 +11,9 @@ const HEARD = 25;
 /** So many the best is to be simulated in where it was stopped early, where the first batch has as many. */
 const LEAST = 100;
 
+/** A share of scenarios too small to choose by, where there is something else to choose by. */
+const NEXT_TO_NOTHING = 0.01;
+
 /** A schedule to choose from; of equal odds the earlier in total wins. */
 export interface Candidate {
   readonly schedule: Schedule;
@@ -18,7 +21,10 @@ export interface Candidate {
 }
 
 /**
- * The schedule with the best odds. All live through the same scenarios, so what tells them apart are those that one
+ * The schedule with the best odds: first of being on time; of those that are as good in that to a hundredth, of missing no
+ * requirement at all; of those again, of going as planned. So no preference costs what must be.
+ *
+ * All live through the same scenarios, so what tells them apart are those that one
  * comes through and another does not (a paired comparison). After each batch those that trail too far are out; one that
  * fared the same in everything as the leader is out after the second. So the best may be worse than another by a little
  * less than the standard error of its odds.
@@ -44,7 +50,7 @@ export function selectByPairedSimulation(
   const endOf = (batch: number): number => Math.ceil((scenarios * batch) / BATCHES);
   for (let batch = 1; batch <= BATCHES; batch++) {
     const isStopped = runBatch(left, endOf(batch), stop);
-    leader = left.reduce((a, b) => (isBetter(b, a) ? b : a));
+    leader = best(left);
     if (batch === BATCHES || isStopped) break;
     left = left.filter((each) => each === leader || isInReach(each.tally, leader.tally, batch > 1));
   }
@@ -62,26 +68,54 @@ function runBatch(left: readonly { readonly tally: Tally }[], end: number, stop:
   return false;
 }
 
-function isBetter(a: Candidate & { tally: Tally }, b: Candidate & { tally: Tally }): boolean {
-  const more = a.tally.probability - b.tally.probability;
-  return more > 0 || (more === 0 && a.total < b.total);
+function best<T extends Candidate & { readonly tally: Tally }>(left: readonly T[]): T {
+  const good = nextToBest(
+    nextToBest(left, ({ onTime }) => onTime),
+    ({ atAll }) => atAll,
+  );
+  return good.reduce((a, b) => {
+    const more = b.tally.asPlanned - a.tally.asPlanned;
+    return more > 0 || (more === 0 && b.total < a.total) ? b : a;
+  });
 }
 
-/** Scenarios lived through so far, and which of them were met. */
-type Lived = Pick<Tally, 'met' | 'scenarios'>;
+function nextToBest<T extends { readonly tally: Tally }>(
+  left: readonly T[],
+  figure: (tally: Tally) => number,
+): T[] {
+  const most = Math.max(...left.map(({ tally }) => figure(tally)));
+  return left.filter(({ tally }) => figure(tally) >= most - NEXT_TO_NOTHING);
+}
+
+/** Scenarios lived through so far, and how they came out. */
+type Lived = Pick<Tally, 'outcomes' | 'scenarios'>;
 
 /**
  * Whether the odds may still turn out better than the leader's.
  * @param knowsTwins true: what fared the same in everything may not
  */
-export function isInReach(tally: Lived, leader: Pick<Lived, 'met'>, knowsTwins: boolean): boolean {
+export function isInReach(tally: Lived, leader: Pick<Lived, 'outcomes'>, knowsTwins: boolean): boolean {
+  const [onTime, asPlanned] = [ON_TIME, AS_PLANNED].map((least) => comparedBy(least, tally, leader));
+  if (onTime!.differ + asPlanned!.differ === 0) return !knowsTwins;
+  if (onTime!.trails) return false;
+  return onTime!.ahead > 0 || !asPlanned!.trails;
+}
+
+/** How a schedule fares beside the leader, where what counts is to come out so or better. */
+function comparedBy(
+  least: number,
+  tally: Lived,
+  leader: Pick<Lived, 'outcomes'>,
+): { readonly differ: number; readonly ahead: number; readonly trails: boolean } {
   let won = 0;
   let lost = 0;
   for (let k = 0; k < tally.scenarios; k++) {
-    if (tally.met[k]! > leader.met[k]!) won++;
-    else if (tally.met[k]! < leader.met[k]!) lost++;
+    const own = tally.outcomes[k]! >= least;
+    const other = leader.outcomes[k]! >= least;
+    if (own && !other) won++;
+    else if (other && !own) lost++;
   }
-  if (won + lost === 0) return !knowsTwins;
   // One more of each, so that a few scenarios alone prove nothing.
-  return lost - won <= BEHIND * Math.sqrt(won + lost + 2);
+  const trails = lost - won > BEHIND * Math.sqrt(won + lost + 2);
+  return { differ: won + lost, ahead: won - lost, trails };
 }

@@ -2,6 +2,7 @@ import { deliveriesOf, totalEnd } from './deliveries.js';
 import type { Certainty, Odds, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { pinned } from './pinned.js';
 import { selectByPairedSimulation, type Candidate } from './paired-simulation.js';
+import { withoutUncertainPreferences } from './preferences.js';
 import { ScheduleSearch, withoutSchedule } from './schedule.js';
 
 /** From cautious to likely. The cautious plan is not always the best: it may open a window past its close. */
@@ -27,7 +28,9 @@ export interface PlanOptions {
 
 /**
  * The schedule with the best odds, as `selectByPairedSimulation` finds it, among those made at several certainties; equal odds go to the one
- * that is ready first. Certainties take turns, so that each has a first schedule before any is made better.
+ * that is ready first. Certainties take turns, so that each has a first schedule before any is made better. Where what is only
+ * preferred leaves no schedule at a certainty, one is made there without it, but for preferences of known length, which can
+ * always be kept or are the maker's own to change.
  * @returns the outcome and its odds; without any schedule, the outcome at the last certainty and null
  */
 export function plan(
@@ -51,22 +54,32 @@ export function plan(
     if (found === undefined || candidates.some((other) => sameStarts(other.schedule, found))) return;
     candidates.push({ schedule: found, total: totalOf(p, found) });
   };
-  const searches = certainties.map((certainty) => new ScheduleSearch(asked, { certainty, seed, ...limits }));
   const isOver = (): boolean => stop !== undefined && stop() && candidates.length > 0;
-  for (let left = searches; left.length > 0 && !isOver();) {
-    left = left.filter((search) => {
-      if (isOver()) return false;
-      const isFirst = !search.hasSchedule;
-      const goesOn = search.step();
-      // What is made better may be made less safe: both are candidates.
-      if (goesOn && isFirst) enter(search.schedule());
-      return goesOn;
-    });
+  const searchAt = (of: Problem, at: readonly Certainty[]): ScheduleSearch[] => {
+    const searches = at.map((certainty) => new ScheduleSearch(of, { certainty, seed, ...limits }));
+    for (let left = searches; left.length > 0 && !isOver();) {
+      left = left.filter((search) => {
+        if (isOver()) return false;
+        const isFirst = !search.hasSchedule;
+        const goesOn = search.step();
+        // What is made better may be made less safe: both are candidates.
+        if (goesOn && isFirst) enter(search.schedule());
+        return goesOn;
+      });
+    }
+    for (const search of searches) enter(search.schedule());
+    return searches;
+  };
+  let searches = searchAt(asked, certainties);
+  const required = withoutUncertainPreferences(asked);
+  if (required !== asked) {
+    const found = searches;
+    const left = certainties.filter((_, k) => !found[k]!.hasSchedule);
+    if (left.length > 0) searches = searchAt(required, left);
   }
-  for (const search of searches) enter(search.schedule());
   if (candidates.length === 0) {
     const verdict = searches.at(-1)?.verdict === 'infeasible' ? 'infeasible' : 'limit';
-    return { outcome: withoutSchedule(asked, verdict, { certainty: last, seed, ...limits }), odds: null };
+    return { outcome: withoutSchedule(required, verdict, { certainty: last, seed, ...limits }), odds: null };
   }
   const best = selectByPairedSimulation(p, candidates, { seed, scenarios, ...(stop && { stop }) });
   return { outcome: { status: 'planned', schedule: best.schedule }, odds: best.odds };

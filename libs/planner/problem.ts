@@ -25,6 +25,8 @@ export interface Stage {
   readonly earliest?: number;
   /** Not to start after this minute. */
   readonly latest?: number;
+  /** What starts after `latest` is late and no more: a plan keeps to it, but what comes of the plan late is not lost. */
+  readonly isDue?: true;
   /** Started at this minute for good: done, or promised. Lags between fixed stages are history, not checked. */
   readonly fixed?: number;
   /** Where the previous plan had it; ties are broken towards it. */
@@ -75,6 +77,8 @@ export interface Lag {
   readonly atMost?: Length;
   /** What must come in time; absent: the start. */
   readonly until?: 'start' | 'end';
+  /** `atMost` is a preference: a plan keeps to it where it can, and what comes later than that is not lost. */
+  readonly isPreference?: true;
 }
 
 /** A resource held from the start of one stage to the end of another: a cavity from pour to unmould. */
@@ -167,16 +171,29 @@ export type ScheduleOutcome =
   | { readonly status: 'conflict'; readonly requirements: readonly Requirement[] }
   | { readonly status: 'undecided'; readonly reason: 'limit' };
 
+/** What is missed: something that must be, the day that was asked for, or no more than a preference. */
+export type Loses = 'requirement' | 'due-date' | 'preference';
+
+/** What a plan comes to over its scenarios; each figure is at least the next. */
 export interface Odds {
-  /** Share of scenarios in which every stage was done in its window. */
-  readonly probability: number;
+  /** Share of scenarios in which every requirement was met, whenever that was. */
+  readonly atAll: number;
+  /** Share of those in which every due date was kept too. */
+  readonly onTime: number;
+  /** Share of those in which every preference was met besides. */
+  readonly asPlanned: number;
+  /** Of `onTime`. */
   readonly standardError: number;
   readonly scenarios: number;
   readonly seed: number;
-  /** Share of all scenarios lost at each stage that lost any, most first, with the requirement that was missed. */
+  /**
+   * Share of all scenarios lost at each stage that lost any, most first, with what was lost there and the requirement that
+   * was missed. A scenario is told once, by the worst that befell it; so these and `asPlanned` come to 1.
+   */
   readonly losses: readonly {
     readonly stage: string;
     readonly share: number;
+    readonly loses: Loses;
     readonly missed: Requirement;
   }[];
 }

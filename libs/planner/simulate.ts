@@ -3,13 +3,14 @@ import { lastInRow, nextIn } from './domains.js';
 import { DueStages } from './due-stages.js';
 import { raise } from './fixed-point.js';
 import type { Network } from './network.js';
-import type { Requirement } from './problem.js';
+import type { Loses, Requirement } from './problem.js';
 import type { SimulationModel, UncertainLag } from './simulation-model.js';
 
-/** Where a scenario was lost, and what was missed there. */
+/** Where a scenario was lost, what was missed there, and what that cost. */
 export interface Loss {
   readonly stage: number;
   readonly missed: Requirement;
+  readonly loses: Loses;
 }
 
 /**
@@ -18,15 +19,19 @@ export interface Loss {
  * later stages wait for is tested: what is ready is ready; for the rest the median of what it may still take counts. If
  * that pushes the stage at hand, because something rigid hangs on it, the maker waits; else it is done. A stage that is
  * not ready is tried again `retestMin` later in the same hours, or when the hours next open.
- * @returns a function from scenario number to the loss, or undefined when every window was met
+ *
+ * A missed requirement ends the scenario. A missed preference does not, nor a due date: nobody throws soap away because it is
+ * late, and for its sake nothing is done in haste.
+ * @returns a function from scenario number to the worst loss, the first of its kind; undefined when all went as planned
  */
 export function simulator(
   plan: SimulationModel,
   draws: Draws,
   retestMin: number,
 ): (scenario: number) => Loss | undefined {
-  const { likely, starts, uncertain } = plan;
-  const values = uncertain.map(({ draw }) => draws.get(draw)!);
+  const { likely, starts, uncertain, due } = plan;
+  // A preference of known length has no draw.
+  const values = uncertain.map(({ draw }) => draws.get(draw) ?? NO_DRAW);
   const world: World = {
     plan,
     retestMin,
@@ -35,12 +40,18 @@ export function simulator(
     done: new Uint8Array(likely.count),
     actual: new Float64Array(uncertain.length),
     waiting: [],
-    limits: new Map(),
+    disliked: undefined,
+    stuck: new Map(),
   };
+  const limits = due.map(({ stage }): Loss => {
+    const missed: Requirement = { kind: 'latest', stage: plan.p.stages[stage]!.id };
+    return { stage, missed, loses: 'due-date' };
+  });
   return (scenario) => {
     world.x.set(starts);
     world.due.reset();
     world.waiting.length = 0;
+    world.disliked = undefined;
     world.done.fill(0);
     world.done.fill(1, likely.stageCount);
     uncertain.forEach(({ median, sigma }, k) => {
@@ -50,9 +61,12 @@ export function simulator(
       const loss = attempt(world, j);
       if (loss) return loss;
     }
-    return undefined;
+    const late = due.findIndex(({ stage, latest }) => world.x[stage]! > latest);
+    return limits[late] ?? world.disliked;
   };
 }
+
+const NO_DRAW = { at: () => 0 };
 
 interface World {
   readonly plan: SimulationModel;
@@ -66,8 +80,10 @@ interface World {
   readonly actual: Float64Array;
   /** Uncertain lags that have begun and whose stage waits for them. */
   readonly waiting: number[];
-  /** What keeps each stage from starting any later, as far as that was asked: one object each, so that losses can be counted by it. */
-  readonly limits: Map<number, Requirement>;
+  /** The first preference that was missed. */
+  disliked: Loss | undefined;
+  /** The loss of each stage that could not start any later, as far as there was one. */
+  readonly stuck: Map<number, Loss>;
 }
 
 /** Does stage `j` if it is ready and wise, or moves it on. */
@@ -82,7 +98,7 @@ function attempt(world: World, j: number): Loss | undefined {
     if (loss) return loss;
     if (x[j]! > now) {
       const at = nextIn(plan.likely.domains[j]!, Math.max(x[j]!, now + world.retestMin));
-      if (Number.isNaN(at)) return { stage: j, missed: limitOf(world, j) };
+      if (Number.isNaN(at)) return stuckAt(world, j);
       x[j] = at;
       world.due.move(j, at);
       return push(world, [j]);
@@ -127,7 +143,7 @@ function moveOn(world: World, j: number, k: number): Loss | undefined {
     at += retestMin * Math.max(0, Math.floor((idle - at) / retestMin));
     at = nextIn(domain, at + retestMin);
   } while (at < readyAt && at <= other);
-  if (Number.isNaN(at)) return { stage: j, missed: requirement };
+  if (Number.isNaN(at)) return { stage: j, missed: requirement, loses: 'requirement' };
   x[j] = at;
   due.move(j, at);
   return push(world, [j]);
@@ -162,21 +178,20 @@ function likelyLength({ median, sigma, below, likely }: UncertainLag, elapsed: n
   return length;
 }
 
-/** Lets the rest of the plan follow: at likely values if that can be, else as far as the known lags ask. */
+/** Lets the rest of the plan follow: as expected if that can be, else as far as the known lags ask. */
 function push(world: World, seeds: readonly number[]): Loss | undefined {
   const { plan, x, done } = world;
-  if (raise(plan.likely, x, seeds, done) < 0) {
-    follow(world, plan.likely);
-    return undefined;
+  let stuck = -1;
+  for (const net of plan.expected) {
+    stuck = raise(net, x, seeds, done);
+    if (stuck < 0) {
+      follow(world, net);
+      return undefined;
+    }
+    const { touched, touchedCount, before } = net.scratch;
+    for (let k = 0; k < touchedCount; k++) x[touched[k]!] = before[touched[k]!]!;
   }
-  const { touched, touchedCount, before } = plan.likely.scratch;
-  for (let k = 0; k < touchedCount; k++) x[touched[k]!] = before[touched[k]!]!;
-  const stuck = raise(plan.certain, x, seeds, done);
-  if (stuck < 0) {
-    follow(world, plan.certain);
-    return undefined;
-  }
-  return { stage: stuck, missed: limitOf(world, stuck) };
+  return stuckAt(world, stuck);
 }
 
 function follow({ x, due, done }: World, { scratch: { touched, touchedCount } }: Network): void {
@@ -187,16 +202,17 @@ function follow({ x, due, done }: World, { scratch: { touched, touchedCount } }:
 }
 
 /** What is broken now that stage `j` has started: a known lag to, or an uncertain one from, what was done before. */
-function missedBy({ plan, x, done, actual }: World, j: number): Loss | undefined {
+function missedBy(world: World, j: number): Loss | undefined {
+  const { plan, x, done, actual } = world;
   const broken = brokenEdge(plan.certain, x, done, j);
-  if (broken) return { stage: j, missed: broken };
+  if (broken) return { stage: j, missed: broken, loses: 'requirement' };
   for (const k of plan.touching[j]!) {
-    const { from, to, offset, side, requirement } = plan.uncertain[k]!;
+    const { from, to, offset, side, isPreference, requirement } = plan.uncertain[k]!;
     if (done[from] === 0 || done[to] === 0) continue;
     const passed = x[to]! - (x[from]! + offset);
-    if (side === 'at-least' ? passed < actual[k]! : passed > actual[k]!) {
-      return { stage: j, missed: requirement };
-    }
+    if (side === 'at-least' ? passed >= actual[k]! : passed <= actual[k]!) continue;
+    if (!isPreference) return { stage: j, missed: requirement, loses: 'requirement' };
+    world.disliked ??= { stage: j, missed: requirement, loses: 'preference' };
   }
   return undefined;
 }
@@ -209,11 +225,13 @@ function brokenEdge(net: Network, x: Float64Array, done: Uint8Array, j: number):
   return undefined;
 }
 
-/** What keeps a stage from starting any later. */
-function limitOf({ plan, limits }: World, i: number): Requirement {
-  let limit = limits.get(i);
-  if (limit === undefined) limits.set(i, (limit = limitIn(plan, i)));
-  return limit;
+/** The loss of a stage that cannot start any later: one object each, so that losses can be counted by what was missed. */
+function stuckAt({ plan, stuck }: World, stage: number): Loss {
+  let loss = stuck.get(stage);
+  if (loss === undefined) {
+    stuck.set(stage, (loss = { stage, missed: limitIn(plan, stage), loses: 'requirement' }));
+  }
+  return loss;
 }
 
 function limitIn(plan: SimulationModel, i: number): Requirement {

@@ -2,15 +2,23 @@ import { chain } from './chain.js';
 import { compileProblem, stageIndex } from './compile-problem.js';
 import { loadsOf } from './loads.js';
 import { addEdge, type Network } from './network.js';
+import { withoutDueDates, withoutPreferences } from './preferences.js';
 import type { Length, Problem, Requirement, Schedule } from './problem.js';
 
 /** A plan laid out for simulation: numbered, with all that does not change between scenarios. */
 export interface SimulationModel {
   readonly p: Problem;
-  /** Lags at likely values: what the maker expects of the rest of the plan. */
+  /** Lags at likely values: what the maker expects of the rest of the plan. Due dates are left out of all networks. */
   readonly likely: Network;
-  /** Known lags only: what holds whatever the soap does. */
+  /**
+   * What the rest of the plan follows when a stage moves, the first that can be met: all lags at likely values, those
+   * among them that must hold, and the known ones among these, which hold whatever the soap does.
+   */
+  readonly expected: readonly Network[];
+  /** The last of `expected`. */
   readonly certain: Network;
+  /** Stages with a due date. */
+  readonly due: readonly { readonly stage: number; readonly latest: number }[];
   /** Planned starts, busy nodes included. */
   readonly starts: Float64Array;
   /** Position of each stage in the order of the plan, which decides between equal times. */
@@ -20,18 +28,20 @@ export interface SimulationModel {
   readonly touching: readonly (readonly number[])[];
 }
 
-/** One side of a lag that only shows when it has come about. */
+/** One side of a lag that only shows when it has come about; or a preference, which is looked at in the same way. */
 export interface UncertainLag {
   readonly from: number;
   readonly to: number;
   /** Minutes from the start of `from` to the point the lag counts from, less those that `to` itself must be done in. */
   readonly offset: number;
   readonly median: number;
+  /** 0 for a preference of known length. */
   readonly sigma: number;
   readonly draw: string;
   /** The draw is known to be below this. */
   readonly below: number;
   readonly side: 'at-least' | 'at-most';
+  readonly isPreference: boolean;
   /** What it is likely to come to after so many minutes without having come about, as far as that was asked. */
   readonly likely: Map<number, number>;
   readonly requirement: Requirement;
@@ -39,8 +49,14 @@ export interface UncertainLag {
 
 /** Lays out a schedule of the problem, its precedences and the order with busy intervals included. */
 export function compileSimulation(p: Problem, s: Schedule): SimulationModel {
-  const likely = compileProblem(p, 0.5, s.precedences);
-  const certain = compileProblem(p, 0.5, s.precedences, true);
+  const undated = withoutDueDates(p);
+  const required = withoutPreferences(undated);
+  const likely = compileProblem(undated, 0.5, s.precedences);
+  const certain = compileProblem(required, 0.5, s.precedences, true);
+  const expected =
+    required === undated
+      ? [likely, certain]
+      : [likely, compileProblem(required, 0.5, s.precedences), certain];
   const starts = Float64Array.from(likely.domains, (domain) => domain.from[0] ?? 0);
   p.stages.forEach(({ id, fixed }, i) => {
     const start = fixed ?? s.starts.get(id);
@@ -52,7 +68,7 @@ export function compileSimulation(p: Problem, s: Schedule): SimulationModel {
     if (before < p.stages.length && after < p.stages.length) continue;
     const stage = p.stages[Math.min(before, after)]!.id;
     const tag: Requirement = { kind: 'resource', resource, stages: [stage] };
-    for (const net of [likely, certain]) addEdge(net, before, after, net.duration[before]!, tag);
+    for (const net of expected) addEdge(net, before, after, net.duration[before]!, tag);
   }
   const uncertain = uncertainLags(p);
   const touching = p.stages.map((): number[] => []);
@@ -60,9 +76,15 @@ export function compileSimulation(p: Problem, s: Schedule): SimulationModel {
     for (const i of new Set([from, to])) touching[i]!.push(k);
   });
   return {
-    ...{ p, likely, certain, starts, rank: ranks(certain, starts), uncertain },
-    touching,
+    ...{ p, likely, expected, certain, starts, rank: ranks(certain, starts), uncertain },
+    ...{ due: dueStages(p), touching },
   };
+}
+
+function dueStages(p: Problem): SimulationModel['due'] {
+  return p.stages.flatMap(({ isDue, latest, fixed }, stage) =>
+    isDue === true && latest !== undefined && fixed === undefined ? [{ stage, latest }] : [],
+  );
 }
 
 function uncertainLags(p: Problem): UncertainLag[] {
@@ -78,11 +100,23 @@ function uncertainLags(p: Problem): UncertainLag[] {
       name: 'at-least' | 'at-most',
       offset: number,
     ): UncertainLag[] => {
-      if (length?.kind !== 'uncertain') return [];
-      const below = p.draws[length.draw]?.below ?? Infinity;
-      const { median, sigma, draw } = length;
+      const isPreference = lag.isPreference === true && name === 'at-most';
       const requirement: Requirement = { kind: `lag-${name}`, lag: lag.id };
-      return [{ from, to, offset, median, sigma, draw, below, side: name, requirement, likely: new Map() }];
+      const of = {
+        from,
+        to,
+        offset,
+        side: name,
+        isPreference,
+        requirement,
+        likely: new Map<number, number>(),
+      };
+      if (length?.kind === 'uncertain') {
+        const { median, sigma, draw } = length;
+        return [{ ...of, median, sigma, draw, below: p.draws[draw]?.below ?? Infinity }];
+      }
+      if (length === undefined || !isPreference) return [];
+      return [{ ...of, median: length.minutes, sigma: 0, draw: '', below: Infinity }];
     };
     return [...side(lag.atLeast, 'at-least', offset), ...side(lag.atMost, 'at-most', offset - last)];
   });

@@ -38,20 +38,20 @@ function tally(): Tally {
 describe('a tally', () => {
   it('counts what is met, and what is lost at each stage with the window that was missed most often there', () => {
     const found = tally().simulate(10);
-    expect([...found.met]).toEqual([1, 0, 0, 0, 0, 1, 1, 0, 0, 1]);
-    expect(found.probability).toBe(0.4);
+    expect([...found.outcomes]).toEqual([3, 0, 0, 0, 0, 3, 3, 0, 0, 3]);
+    expect(found.onTime).toBe(0.4);
     const odds = found.odds(5);
-    expect(odds).toMatchObject({ probability: 0.4, scenarios: 10, seed: 5 });
+    expect(odds).toMatchObject({ onTime: 0.4, scenarios: 10, seed: 5 });
     expect(odds.standardError).toBeCloseTo(Math.sqrt((0.4 * 0.6) / 10), 12);
     expect(odds.losses).toEqual([
-      { stage: 'patch', share: 0.5, missed: { kind: 'lag-at-most', lag: 'brittle' } },
-      { stage: 'glaze', share: 0.1, missed: { kind: 'lag-at-most', lag: 'dry' } },
+      { stage: 'patch', share: 0.5, loses: 'requirement', missed: { kind: 'lag-at-most', lag: 'brittle' } },
+      { stage: 'glaze', share: 0.1, loses: 'requirement', missed: { kind: 'lag-at-most', lag: 'dry' } },
     ]);
   });
 
   it('goes on from where it was', () => {
     const found = tally().simulate(3);
-    expect(found.odds(1)).toMatchObject({ scenarios: 3, probability: 1 / 3 });
+    expect(found.odds(1)).toMatchObject({ scenarios: 3, onTime: 1 / 3 });
     expect(found.simulate(10).odds(1)).toEqual(tally().simulate(10).odds(1));
     expect(found.simulate(4).scenarios).toBe(10);
   });

@@ -1,19 +1,25 @@
 import type { Draws } from './draws.js';
-import type { Odds, Problem, Requirement, Schedule } from './problem.js';
+import type { Loses, Odds, Problem, Requirement, Schedule } from './problem.js';
 import { compileSimulation } from './simulation-model.js';
 import { simulator, type Loss } from './simulate.js';
 
 /** Minutes until something that was not firm is touched again. Common practice, no source. */
 export const RETEST_MIN = 30;
 
+/** How a scenario came out, from the worst: 0 a requirement was missed, 1 a due date, 2 a preference, 3 nothing. */
+export const ON_TIME = 2;
+export const AS_PLANNED = 3;
+const outcomes: Readonly<Record<Loses, number>> = { requirement: 0, 'due-date': 1, preference: ON_TIME };
+
 /** How a schedule fares, scenario by scenario: those asked for so far. */
 export class Tally {
-  /** By scenario: 1 where every window was met. */
-  readonly met: Uint8Array;
+  /** By scenario: how it came out. */
+  readonly outcomes: Uint8Array;
   scenarios = 0;
   private readonly live: (scenario: number) => Loss | undefined;
-  private readonly lost = new Map<number, Map<Requirement, number>>();
-  private metCount = 0;
+  private readonly lost = new Map<number, Map<Loses, Map<Requirement, number>>>();
+  /** How many scenarios came out so or better. */
+  private readonly counts = [0, 0, 0, 0];
 
   /** @param most scenarios that will be asked for */
   constructor(
@@ -24,40 +30,56 @@ export class Tally {
     retestMin = RETEST_MIN,
   ) {
     this.live = simulator(compileSimulation(p, s), draws, retestMin);
-    this.met = new Uint8Array(most);
+    this.outcomes = new Uint8Array(most);
   }
 
   /** Goes on to the first `scenarios` scenarios. */
   simulate(scenarios: number): this {
     for (; this.scenarios < scenarios; this.scenarios++) {
       const loss = this.live(this.scenarios);
-      if (loss === undefined) {
-        this.met[this.scenarios] = 1;
-        this.metCount++;
-        continue;
-      }
-      let reasons = this.lost.get(loss.stage);
-      if (reasons === undefined) this.lost.set(loss.stage, (reasons = new Map<Requirement, number>()));
-      reasons.set(loss.missed, (reasons.get(loss.missed) ?? 0) + 1);
+      const outcome = loss === undefined ? AS_PLANNED : outcomes[loss.loses];
+      this.outcomes[this.scenarios] = outcome;
+      for (let k = 0; k <= outcome; k++) this.counts[k]!++;
+      if (loss !== undefined) this.count(loss);
     }
     return this;
   }
 
-  /** Share of scenarios met so far. */
-  get probability(): number {
-    return this.metCount / this.scenarios;
+  private count({ stage, loses, missed }: Loss): void {
+    let ofStage = this.lost.get(stage);
+    if (ofStage === undefined) this.lost.set(stage, (ofStage = new Map<Loses, Map<Requirement, number>>()));
+    let reasons = ofStage.get(loses);
+    if (reasons === undefined) ofStage.set(loses, (reasons = new Map<Requirement, number>()));
+    reasons.set(missed, (reasons.get(missed) ?? 0) + 1);
+  }
+
+  /** Share of scenarios so far that missed no requirement. */
+  get atAll(): number {
+    return this.counts[1]! / this.scenarios;
+  }
+
+  /** Share of those that kept every due date, too. */
+  get onTime(): number {
+    return this.counts[ON_TIME]! / this.scenarios;
+  }
+
+  /** Share of those with every preference, too. */
+  get asPlanned(): number {
+    return this.counts[AS_PLANNED]! / this.scenarios;
   }
 
   /** @param seed of the draws */
   odds(seed: number): Odds {
-    const { p, scenarios, probability } = this;
-    const losses = [...this.lost].map(([stage, reasons]) => {
-      const count = [...reasons.values()].reduce((sum, each) => sum + each, 0);
-      return { stage: p.stages[stage]!.id, share: count / scenarios, missed: mostMissed(reasons) };
-    });
+    const { p, scenarios, atAll, onTime, asPlanned } = this;
+    const losses = [...this.lost].flatMap(([stage, byKind]) =>
+      [...byKind].map(([loses, reasons]) => {
+        const count = [...reasons.values()].reduce((sum, each) => sum + each, 0);
+        return { stage: p.stages[stage]!.id, share: count / scenarios, loses, missed: mostMissed(reasons) };
+      }),
+    );
     return {
-      probability,
-      standardError: Math.sqrt((probability * (1 - probability)) / scenarios),
+      ...{ atAll, onTime, asPlanned },
+      standardError: Math.sqrt((onTime * (1 - onTime)) / scenarios),
       scenarios,
       seed,
       losses: losses.sort((a, b) => b.share - a.share),

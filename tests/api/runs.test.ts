@@ -35,7 +35,7 @@ describe('the life of a run', () => {
     const table = tideTable.parse((await bench.call('GET', `/api/runs/${runId}/tide-table`)).body);
     expect(table.stages.map((s) => s.key)).toEqual(['pour-under', 'pour-over', 'unmould', 'turn']);
     const { body } = await bench.call('GET', `/api/runs/${runId}/odds`);
-    expect(body.odds.probability).toBeGreaterThan(0.5);
+    expect(body.odds.soundByTheDay).toBeGreaterThan(0.5);
     expect(body.odds.standardError).toBeLessThan(0.02);
     const nudges = (await bench.call('GET', '/api/nudges?status=waiting')).body;
     expect(nudges.filter((n: { kind: string }) => n.kind === 'time-for-it')).toHaveLength(4);
@@ -195,7 +195,7 @@ describe('several runs', () => {
   it('plans a whole file without keeping anything', async () => {
     const before = await bench.count('run');
     const { status, body } = await bench.call('POST', '/api/plan-preview', loadRunFile('ok', 'two-layer'));
-    expect([status, body.schema]).toEqual([200, 'benchtide.plan/3']);
+    expect([status, body.schema]).toEqual([200, 'benchtide.plan/4']);
     expect(await bench.count('run')).toBe(before);
   });
 });

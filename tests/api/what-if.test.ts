@@ -30,7 +30,7 @@ describe('what if, over HTTP', () => {
     expect(remedies.length).toBeGreaterThan(0);
     for (const { change, effects } of remedies) {
       const { plan } = await tried({ change });
-      expect(plan.odds?.probability).toBeCloseTo(effects.odds.after, 10);
+      expect(plan.odds?.soundByTheDay).toBeCloseTo(effects.odds.after, 10);
     }
     expect(await bench.count('plan_revision')).toBe(plans);
   });

@@ -79,7 +79,7 @@ export function stage(over: Partial<PlannedStage> = {}): PlannedStage {
 /** A plan for `order` with one batch part and the given stages. */
 export function plan(stages: PlannedStage[] = [stage()], fatsG = 1000): PlanDocument {
   return planDocument.parse({
-    schema: 'benchtide.plan/3',
+    schema: 'benchtide.plan/4',
     madeAt: '2026-11-27T12:00:00.000Z',
     timeZone: 'Europe/Dublin',
     status: 'planned',

@@ -13,7 +13,7 @@ export function Gist({ state }: { readonly state: WhatIfState }): ReactNode {
   const outcome = state.told?.outcome;
   const plan = outcome?.ok === true ? outcome.plan : undefined;
   const ready = plan?.runs[0]?.ready;
-  const odds = plan?.odds ? texts.odds(plan.odds.probability) : '–';
+  const odds = plan?.odds ? texts.odds(plan.odds.soundByTheDay) : '–';
   const cured = ready ? times.day(ready.likely) : words.never;
   const isPlanned = plan?.status === 'planned';
   return (

@@ -52,7 +52,7 @@ function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isR
       <div>
         <dt>{words.odds}</dt>
         <dd className="numbers">
-          <strong className="figure">{plan.odds === null ? '–' : texts.odds(plan.odds.probability)}</strong>
+          <strong className="figure">{plan.odds === null ? '–' : texts.odds(plan.odds.soundByTheDay)}</strong>
           <span className="soft small">
             {words.oddsMeaning},{' '}
             {isRough ? words.oddsRough : words.oddsFull(amounts.number(plan.odds?.scenarios ?? 0))}

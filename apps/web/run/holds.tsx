@@ -21,7 +21,7 @@ export function Holds({ document, run }: { readonly document: Document; readonly
       ) : (
         <>
           <p>
-            <span className="run-odds">{odds(document.odds.probability)}</span> {holds.means}
+            <span className="run-odds">{odds(document.odds.soundByTheDay)}</span> {holds.means}
           </p>
           <Method odds={document.odds} />
         </>
@@ -50,8 +50,8 @@ export function Holds({ document, run }: { readonly document: Document; readonly
 function Method({ odds }: { readonly odds: NonNullable<Document['odds']> }): ReactNode {
   const { holds } = useWords().run;
   const { number, share } = useAmounts();
-  const { scenarios, probability, standardError } = odds;
-  const tried = [number(scenarios), ...[probability, standardError].map((each) => share(rounded(each)))];
+  const { scenarios, soundByTheDay, standardError } = odds;
+  const tried = [number(scenarios), ...[soundByTheDay, standardError].map((each) => share(rounded(each)))];
   return (
     <details className="small">
       <summary>{holds.method}</summary>

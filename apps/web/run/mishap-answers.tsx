@@ -86,7 +86,10 @@ function Answer({ of, run, plan }: RunProps & { readonly of: MishapAnswer }): Re
       </p>
     );
   }
-  const [odds, before] = oddsPair(then.odds?.probability ?? null, plan.document.odds?.probability ?? null);
+  const [odds, before] = oddsPair(
+    then.odds?.soundByTheDay ?? null,
+    plan.document.odds?.soundByTheDay ?? null,
+  );
   return (
     <>
       <p>

@@ -126,7 +126,7 @@ function Told({ moving }: { readonly moving: Moving }): ReactNode {
   const others = answer.changes.filter(({ stage }) => stage !== mark?.stage.key).length;
   return (
     <>
-      {words.odds(...oddsPair(answer.plan.odds?.probability ?? null, moving.before?.probability ?? null))}{' '}
+      {words.odds(...oddsPair(answer.plan.odds?.soundByTheDay ?? null, moving.before?.soundByTheDay ?? null))}{' '}
       {words.moves(others)}
     </>
   );

@@ -56,7 +56,9 @@ export function Remedies({
           ))}
           {hasAged(document.odds, data.odds) && (
             <p className="note amber">
-              {words.aged(...oddsPair(data.odds?.probability ?? null, document.odds?.probability ?? null))}
+              {words.aged(
+                ...oddsPair(data.odds?.soundByTheDay ?? null, document.odds?.soundByTheDay ?? null),
+              )}
             </p>
           )}
           <ol className="run-remedies">
@@ -85,7 +87,7 @@ export function Remedies({
 /** Other runs may have taken hours since the plan was made; remedies are measured against the plan as of now. */
 function hasAged(then: Document['odds'], now: Document['odds']): boolean {
   if (then === null || now === null) return false;
-  return Math.abs(then.probability - now.probability) > 3 * (then.standardError + now.standardError);
+  return Math.abs(then.soundByTheDay - now.soundByTheDay) > 3 * (then.standardError + now.standardError);
 }
 
 function OneRemedy({

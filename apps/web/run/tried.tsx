@@ -106,7 +106,7 @@ function figuresOf({ runs, odds, sittings, status }: Document, run: string): Fig
   );
   const isPlanned = status === 'planned';
   return {
-    odds: odds?.probability ?? null,
+    odds: odds?.soundByTheDay ?? null,
     ready: own?.ready?.likely ?? null,
     pieces,
     sittings: isPlanned ? sittings.length : null,

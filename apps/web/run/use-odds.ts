@@ -10,7 +10,7 @@ type Odds = Document['odds'];
 export function useOdds(): (odds: Odds) => string {
   const { run } = useWords();
   const { odds } = useTexts();
-  return (each) => (each === null ? run.noOdds : odds(each.probability));
+  return (each) => (each === null ? run.noOdds : odds(each.soundByTheDay));
 }
 
 /** Writes odds that are to be compared: as so many of the same number, where that tells them apart. */

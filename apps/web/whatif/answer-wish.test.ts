@@ -41,7 +41,7 @@ describe('a wish about a run that there is not yet', () => {
     const due = { ...order, readyBy: '2027-02-27' };
     const outcome = answered(library, { kind: 'order', order: due, recipes: [], latestWithOdds: 0.7 });
     expect(outcome).toMatchObject({ ok: true, latest: { status: 'found', readyBy: '2027-02-27' } });
-    expect(planOf(outcome).odds?.probability).toBeGreaterThanOrEqual(0.7);
+    expect(planOf(outcome).odds?.soundByTheDay).toBeGreaterThanOrEqual(0.7);
   });
 
   it('says which designs there are when it names another', () => {

@@ -36,6 +36,10 @@ export const stageKinds = [
 ] as const;
 export type StageKind = (typeof stageKinds)[number];
 
+/** What is lost where a stage comes too late: sound pieces, or no more than how they look and how easy they are to work. */
+export const lateLosses = ['pieces', 'looks'] as const;
+export type LateLoss = (typeof lateLosses)[number];
+
 /** States after which something may be done with a part, by its kind. */
 export const openingStatesOf = {
   batch: [

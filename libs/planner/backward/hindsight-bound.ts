@@ -2,6 +2,7 @@ import { compileProblem, stageIndex } from '../compile-problem.js';
 import type { Draws } from '../draws.js';
 import { leastSolution } from '../fixed-point.js';
 import { addEdge, mirror } from '../network.js';
+import { withoutPreferences } from '../preferences.js';
 import type { Length, Problem } from '../problem.js';
 
 /**
@@ -11,9 +12,12 @@ import type { Length, Problem } from '../problem.js';
  * Nobody at the bench knows more, so the share of scenarios whose value is `from` or later is at least the odds of
  * whatever plan begins at `from`: a bound that needs no plan. As the greatest solution of the network is greatest at
  * every stage at once, its earliest open stage is as late as it can be.
+ * @param asked the problem; its due dates are to be kept
  * @param draws of the problem
  */
-export function hindsightBegins(p: Problem, draws: Draws, scenarios: number): Float64Array {
+export function hindsightBegins(asked: Problem, draws: Draws, scenarios: number): Float64Array {
+  // What is only preferred keeps nobody from being on time.
+  const p = withoutPreferences(asked);
   const back = mirror(compileProblem(p, 0.5, [], true));
   const sides = uncertainSides(p);
   const first = back.from.length;

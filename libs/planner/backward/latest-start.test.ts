@@ -84,8 +84,8 @@ const any = randomProblem({ stages: 4, until: 40, calendars: true, resources: tr
 function byTryingAll(p: Problem, level: number): { begin: number; probability: number }[] {
   return Array.from({ length: p.until - p.from + 1 }, (_, k) => p.until - k).flatMap((from) => {
     const { outcome, odds } = plan({ ...p, from }, { seed: 1, scenarios });
-    if (outcome.status !== 'planned' || odds === null || odds.probability < level) return [];
-    return [{ begin: beginOf(p, outcome.schedule.starts), probability: odds.probability }];
+    if (outcome.status !== 'planned' || odds === null || odds.onTime < level) return [];
+    return [{ begin: beginOf(p, outcome.schedule.starts), probability: odds.onTime }];
   });
 }
 
@@ -107,15 +107,15 @@ describe('latest start', () => {
         const last = all.find(({ probability }) => probability >= level);
         if (answer.status === 'found') {
           expect(answer.found.begin).toBe(last?.begin);
-          expect(answer.found.odds.probability).toBe(last?.probability);
-          if (answer.found.odds.probability < 1) uncertain++;
+          expect(answer.found.odds.onTime).toBe(last?.probability);
+          if (answer.found.odds.onTime < 1) uncertain++;
           return;
         }
         expect(last).toBeUndefined();
         if (answer.status === 'no-plan') expect(all).toEqual([]);
         else {
           const most = Math.max(...all.map(({ probability }) => probability));
-          expect(answer.best.odds.probability).toBe(most);
+          expect(answer.best.odds.onTime).toBe(most);
           expect(answer.best.begin).toBe(all.find(({ probability }) => probability === most)?.begin);
           expect(answer.bound).toBeGreaterThanOrEqual(most);
         }
@@ -137,7 +137,7 @@ describe('latest start', () => {
           return;
         }
         const { found } = coarse;
-        expect(found.odds.probability).toBeGreaterThanOrEqual(level);
+        expect(found.odds.onTime).toBeGreaterThanOrEqual(level);
         const hours = p.calendars['hours']!.find(({ from, to }) => from <= found.begin && found.begin < to)!;
         expect(found.begin).toBe(all.find(({ begin }) => begin < hours.to)?.begin);
         if (all[0]!.begin !== found.begin) overlooked++;
@@ -173,7 +173,7 @@ describe('latest start', () => {
         const { outcome, odds } = plan({ ...p, from }, { seed: 3, scenarios });
         fc.pre(outcome.status === 'planned' && odds !== null);
         const begins = hindsightBegins(p, sampleDraws(p, 3), scenarios);
-        expect(shareFrom(begins, from)).toBeGreaterThanOrEqual(odds?.probability ?? 1);
+        expect(shareFrom(begins, from)).toBeGreaterThanOrEqual(odds?.onTime ?? 1);
       }),
       { numRuns: 200, seed: 63 },
     );
@@ -197,7 +197,7 @@ describe('latest start', () => {
     expect(before).toBeGreaterThan(lognormalQuantile(level - error, Math.log(median), sigma));
     expect(before).toBeLessThan(lognormalQuantile(Math.min(level + error, 1), Math.log(median), sigma));
     expect(answer.tooLate?.from).toBe(answer.found.begin + 1);
-    expect(answer.tooLate?.odds?.probability ?? 0).toBeLessThan(level);
+    expect(answer.tooLate?.odds?.onTime ?? 0).toBeLessThan(level);
   });
 
   /** Ready 600 minutes later, give or take nothing much, and too late after 700: only hours at that distance will do. */

@@ -105,7 +105,7 @@ function settled(p: Problem, options: LatestStartOptions, stop: Stop): LatestSta
   const reaches = (at: number): Beginning | undefined => {
     if (trials.at(at).met === undefined) return undefined;
     const made = from(at);
-    return made !== undefined && made.odds.probability >= level ? made : undefined;
+    return made !== undefined && made.odds.onTime >= level ? made : undefined;
   };
   const step = stepFor(looked, stepMin, mostTried);
   const grid = gridOf(inReach, step);
@@ -121,8 +121,8 @@ function settled(p: Problem, options: LatestStartOptions, stop: Stop): LatestSta
   const short = best([...rough, ...aroundEach(looked, rough, step)], trials)
     .flatMap((at) => from(at) ?? [])
     .sort((a, b) => b.from - a.from);
-  const most = Math.max(...short.map(({ odds }) => odds.probability));
-  const chosen = short.find(({ odds }) => odds.probability > most - NEXT_TO_NOTHING)!;
+  const most = Math.max(...short.map(({ odds }) => odds.onTime));
+  const chosen = short.find(({ odds }) => odds.onTime > most - NEXT_TO_NOTHING)!;
   return { status: 'out-of-reach', best: chosen, bound, lookedFrom };
 }
 

@@ -12,7 +12,7 @@ const ROUGH = 250;
 
 /** What came of plans that begin at one minute. */
 export interface Trial {
-  /** Scenarios that the best of them is lived through, where that is as many as were asked for. */
+  /** Scenarios that the best of them is lived through on time, where that is as many as were asked for. */
   readonly met: number | undefined;
   /** Odds of the best, perhaps from a part of the scenarios only; -1: there is no schedule. */
   readonly estimate: number;
@@ -74,7 +74,10 @@ export class Trials {
     const live = simulator(compileSimulation(this.p, schedule), this.draws, RETEST_MIN);
     let lost = 0;
     let k = 0;
-    while (k < scenarios && (k < ROUGH || scenarios - lost >= need)) if (live(k++) !== undefined) lost++;
+    while (k < scenarios && (k < ROUGH || scenarios - lost >= need)) {
+      const loss = live(k++);
+      if (loss !== undefined && loss.loses !== 'preference') lost++;
+    }
     const met = scenarios - lost >= need ? scenarios - lost : undefined;
     const trial = { met, estimate: 1 - lost / k };
     this.byStarts.set(key, trial);

@@ -1,5 +1,5 @@
 import type { WayOfWorking } from '#clocks';
-import type { CautionCode, ClosingState, OpeningState, StageKind } from '#contract';
+import type { CautionCode, ClosingState, LateLoss, OpeningState, StageKind } from '#contract';
 import type { Evidence } from '#units';
 
 /** How a part was made and where it is when a stage comes to it. */
@@ -14,16 +14,11 @@ export type PartCondition =
   | 'melt-out-of-mould'
   | 'decor';
 
-/** What is lost where a stage comes too late: sound pieces, or no more than how they look and how easy they are to work. */
-export type Loss = 'pieces' | 'looks';
-
-/** What a stage waits for, or must come before, of a part. */
-export interface StateWait {
-  readonly opens?: OpeningState;
-  readonly closes?: ClosingState;
-  /** Where it closes; pieces if it is not said. */
-  readonly loses?: Loss;
-}
+/** What a stage waits for, or must come before, of a part; and what coming after that loses. */
+export type StateWait = { readonly opens?: OpeningState } & (
+  | { readonly closes: ClosingState; readonly loses: LateLoss }
+  | { readonly closes?: never; readonly loses?: never }
+);
 
 /** What a kind of stage asks of the soap, by how the part was made and where it is; nothing where nothing is said. */
 export interface KindWait {
@@ -57,10 +52,10 @@ export interface Settling {
 }
 
 /** What a kind of stage asks of what is still in jug, pot or bowl, if the design has the stage that it counts from. */
-export interface BatchWait extends StateWait {
+export type BatchWait = StateWait & {
   readonly from: 'make-lye' | 'melt-fats' | 'mix' | 'cook';
   readonly evidence: Evidence;
-}
+};
 
 /** Time at the bench, as a maker would enter it. */
 export interface HandsOn {
@@ -73,6 +68,11 @@ export interface HandsOn {
 export interface StageKindFacts {
   /** It turns a recipe, melt-and-pour base or dough into its part; the part's clocks start at its end. */
   readonly makes: boolean;
+  /**
+   * What is lost where it comes later than its batter allows, or than a wait or a link of the design does that no row here
+   * speaks of. Common practice, no source.
+   */
+  readonly loses: LateLoss;
   /** It frees the mould that holds its part. */
   readonly frees: boolean;
   /** It is done for a whole batch, before any part of it is made. */

@@ -7,9 +7,14 @@ const fromMemory: Evidence = { kind: 'from memory' };
 
 const hands = (setupMin: number, perPieceS: number): HandsOn => ({ setupMin, perPieceS });
 
-const spoonable: BatchWait = { from: 'cook', closes: 'spoonable-until', evidence: commonPractice };
+const spoonable: BatchWait = {
+  from: 'cook',
+  closes: 'spoonable-until',
+  loses: 'pieces',
+  evidence: commonPractice,
+};
 
-const freshlyPoured: StateWait = { opens: 'holds-layer', closes: 'bonds-until' };
+const freshlyPoured: StateWait = { opens: 'holds-layer', closes: 'bonds-until', loses: 'pieces' };
 
 /** A second pour of melted base, or what else goes onto it in its mould, lies on the skin that it has by then. */
 const skinned: StateWait = { opens: 'glaze-set' };
@@ -33,6 +38,7 @@ const onceCured: KindWait = {
 export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   'make-lye': {
     makes: false,
+    loses: 'looks',
     frees: false,
     prepares: true,
     handsOn: hands(15, 0),
@@ -40,6 +46,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   'melt-fats': {
     makes: false,
+    loses: 'looks',
     frees: false,
     prepares: true,
     handsOn: hands(15, 0),
@@ -47,6 +54,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   'melt-base': {
     makes: false,
+    loses: 'looks',
     frees: false,
     prepares: true,
     handsOn: hands(15, 0),
@@ -54,12 +62,19 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   mix: {
     makes: false,
+    loses: 'looks',
     frees: false,
     prepares: true,
     handsOn: hands(15, 0),
     after: [{ of: 'batch', kinds: ['make-lye', 'melt-fats'] }],
     batch: [
-      { from: 'make-lye', opens: 'lye-cool', closes: 'lye-keeps-until', evidence: commonPractice },
+      {
+        from: 'make-lye',
+        opens: 'lye-cool',
+        closes: 'lye-keeps-until',
+        loses: 'pieces',
+        evidence: commonPractice,
+      },
       // Fats are warmed again where they have grown too cool.
       { from: 'melt-fats', opens: 'fats-cool', evidence: commonPractice },
     ],
@@ -67,15 +82,19 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   split: {
     makes: false,
+    loses: 'pieces',
     frees: false,
     prepares: true,
     handsOn: hands(10, 0),
     after: [{ of: 'batch', kinds: ['mix'] }],
-    batch: [{ from: 'mix', opens: 'emulsion', closes: 'medium-trace', evidence: commonPractice }],
+    batch: [
+      { from: 'mix', opens: 'emulsion', closes: 'medium-trace', loses: 'pieces', evidence: commonPractice },
+    ],
     cautions: ['caution.lye', 'caution.dust'],
   },
   cook: {
     makes: false,
+    loses: 'pieces',
     frees: false,
     prepares: true,
     handsOn: hands(90, 0),
@@ -85,15 +104,23 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   rebatch: {
     makes: false,
+    loses: 'looks',
     frees: false,
     prepares: true,
     handsOn: hands(60, 0),
     after: [{ of: 'batch', kinds: ['mix', 'cook'] }],
     cautions: ['caution.fresh-soap', 'caution.cooking'],
   },
-  'press-decor': { makes: true, frees: false, handsOn: hands(10, 60), cautions: ['caution.fresh-soap'] },
+  'press-decor': {
+    makes: true,
+    loses: 'looks',
+    frees: false,
+    handsOn: hands(10, 60),
+    cautions: ['caution.fresh-soap'],
+  },
   pour: {
     makes: true,
+    loses: 'pieces',
     frees: false,
     handsOn: hands(35, 8),
     fills: 'pour',
@@ -102,6 +129,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   layer: {
     makes: true,
+    loses: 'pieces',
     frees: false,
     handsOn: hands(30, 8),
     fills: 'layer',
@@ -116,6 +144,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   unmould: {
     makes: false,
+    loses: 'looks',
     frees: true,
     handsOn: hands(5, 30),
     waits: {
@@ -134,6 +163,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   patch: {
     makes: false,
+    loses: 'looks',
     frees: false,
     handsOn: hands(5, 30),
     after: [{ of: 'cavity', kinds: ['unmould'] }],
@@ -141,6 +171,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   dip: {
     makes: true,
+    loses: 'pieces',
     frees: false,
     handsOn: hands(35, 15),
     fills: 'dip',
@@ -150,8 +181,8 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     waits: {
       of: 'host',
       states: {
-        'out-of-mould': { closes: 'takes-coat-until' },
-        'without-mould': { opens: 'firm', closes: 'takes-coat-until' },
+        'out-of-mould': { closes: 'takes-coat-until', loses: 'pieces' },
+        'without-mould': { opens: 'firm', closes: 'takes-coat-until', loses: 'pieces' },
         dipped: { opens: 'coat-turnable' },
         piped: { opens: 'piping-turnable' },
         melted: { opens: 'glaze-turnable' },
@@ -162,6 +193,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   pipe: {
     makes: true,
+    loses: 'pieces',
     frees: false,
     handsOn: hands(35, 30),
     fills: 'pipe',
@@ -171,9 +203,9 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
       of: 'host',
       states: {
         'in-mould': freshlyPoured,
-        'out-of-mould': { closes: 'takes-piping-until' },
-        'without-mould': { opens: 'holds-layer', closes: 'takes-piping-until' },
-        dipped: { opens: 'coat-turnable', closes: 'takes-piping-until' },
+        'out-of-mould': { closes: 'takes-piping-until', loses: 'pieces' },
+        'without-mould': { opens: 'holds-layer', closes: 'takes-piping-until', loses: 'pieces' },
+        dipped: { opens: 'coat-turnable', closes: 'takes-piping-until', loses: 'pieces' },
         melted: { opens: 'glaze-set' },
         'melt-in-mould': skinned,
       },
@@ -183,6 +215,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   'set-in': {
     makes: false,
+    loses: 'pieces',
     frees: false,
     handsOn: hands(5, 25),
     hosted: true,
@@ -190,8 +223,8 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     waits: {
       of: 'host',
       states: {
-        'in-mould': { opens: 'holds-layer', closes: 'takes-decor-until' },
-        piped: { closes: 'piping-skinned' },
+        'in-mould': { opens: 'holds-layer', closes: 'takes-decor-until', loses: 'pieces' },
+        piped: { closes: 'piping-skinned', loses: 'pieces' },
       },
       evidence: commonPractice,
     },
@@ -214,16 +247,17 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   sprinkle: {
     makes: false,
+    loses: 'looks',
     frees: false,
     handsOn: hands(3, 5),
     hosted: true,
     waits: {
       of: 'host',
       states: {
-        'in-mould': { closes: 'takes-decor-until' },
-        'without-mould': { closes: 'takes-decor-until' },
-        dipped: { closes: 'coat-tacky-until' },
-        piped: { closes: 'piping-skinned' },
+        'in-mould': { closes: 'takes-decor-until', loses: 'looks' },
+        'without-mould': { closes: 'takes-decor-until', loses: 'looks' },
+        dipped: { closes: 'coat-tacky-until', loses: 'looks' },
+        piped: { closes: 'piping-skinned', loses: 'looks' },
       },
       evidence: commonPractice,
     },
@@ -231,6 +265,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   mist: {
     makes: false,
+    loses: 'looks',
     frees: false,
     handsOn: hands(2, 3),
     waits: {
@@ -248,6 +283,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   glaze: {
     makes: true,
+    loses: 'looks',
     frees: false,
     handsOn: hands(15, 25),
     hosted: true,
@@ -255,10 +291,10 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
       of: 'host',
       states: {
         'in-mould': { opens: 'firm' },
-        'out-of-mould': { closes: 'takes-glaze-until' },
-        'without-mould': { opens: 'firm', closes: 'takes-glaze-until' },
-        dipped: { opens: 'coat-turnable', closes: 'takes-glaze-until' },
-        piped: { opens: 'piping-firm', closes: 'takes-glaze-until' },
+        'out-of-mould': { closes: 'takes-glaze-until', loses: 'looks' },
+        'without-mould': { opens: 'firm', closes: 'takes-glaze-until', loses: 'looks' },
+        dipped: { opens: 'coat-turnable', closes: 'takes-glaze-until', loses: 'looks' },
+        piped: { opens: 'piping-firm', closes: 'takes-glaze-until', loses: 'looks' },
         melted: { opens: 'glaze-set' },
         'melt-in-mould': skinned,
       },
@@ -268,6 +304,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   rest: {
     makes: false,
+    loses: 'looks',
     frees: false,
     restMin: 60,
     handsOn: hands(0, 0),
@@ -275,6 +312,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   turn: {
     makes: false,
+    loses: 'looks',
     frees: false,
     handsOn: hands(2, 12),
     after: [{ of: 'cavity', kinds: ['unmould'] }],
@@ -292,6 +330,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   cut: {
     makes: false,
+    loses: 'pieces',
     frees: false,
     handsOn: hands(10, 20),
     after: [{ of: 'cavity', kinds: ['unmould'] }],
@@ -299,9 +338,9 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
     waits: {
       of: 'cavity',
       states: {
-        'in-mould': { opens: 'cuttable', closes: 'cuttable-until' },
-        'without-mould': { opens: 'cuttable', closes: 'cuttable-until' },
-        'out-of-mould': { closes: 'cuttable-until' },
+        'in-mould': { opens: 'cuttable', closes: 'cuttable-until', loses: 'pieces' },
+        'without-mould': { opens: 'cuttable', closes: 'cuttable-until', loses: 'pieces' },
+        'out-of-mould': { closes: 'cuttable-until', loses: 'pieces' },
         dipped: { opens: 'coat-turnable' },
         piped: { opens: 'piping-firm' },
         melted: { opens: 'glaze-set' },
@@ -313,6 +352,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   stamp: {
     makes: false,
+    loses: 'looks',
     frees: false,
     handsOn: hands(5, 20),
     after: [{ of: 'cavity', kinds: ['unmould'] }],
@@ -320,6 +360,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   'zap-test': {
     makes: false,
+    loses: 'looks',
     frees: false,
     handsOn: hands(10, 0),
     // What was cooked is tested in the pot or on the day, as it has no lye to lose in its cure.
@@ -332,6 +373,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   wrap: {
     makes: false,
+    loses: 'looks',
     frees: false,
     handsOn: hands(5, 60),
     after: [
@@ -343,6 +385,7 @@ export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
   },
   label: {
     makes: false,
+    loses: 'looks',
     frees: false,
     handsOn: hands(5, 20),
     after: [

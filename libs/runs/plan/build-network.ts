@@ -136,9 +136,9 @@ function stagesOf(
   return cureStarts(assessed).length === 0 ? stages : [...stages, ready];
 }
 
-function readyBy({ run }: AssessedRun, zone: string): { readonly latest?: number } {
+function readyBy({ run }: AssessedRun, zone: string): { readonly latest?: number; readonly isDue?: true } {
   const due = run.order.readyBy === undefined ? undefined : instantOf(run.order.readyBy, zone);
-  return due === undefined ? {} : { latest: due };
+  return due === undefined ? {} : { latest: due, isDue: true };
 }
 
 function previousStarts(options: PlanOptions): Map<string, number> {

@@ -22,7 +22,7 @@ function planWith(times: Pick<PlannedStage, 'opensAt' | 'startAt' | 'lastCallAt'
     ...times,
   };
   return {
-    schema: 'benchtide.plan/3',
+    schema: 'benchtide.plan/4',
     madeAt: '2026-10-23T12:00:00.000Z',
     timeZone: 'Europe/Dublin',
     status: 'planned',

@@ -194,7 +194,12 @@ describe('why a stage lies where it does', () => {
       ...{ code: 'why.opens', part: under, state: 'holds-layer', band: bandOf('under', 'holds-layer') },
     });
     expect(closes).toMatchObject({ code: 'why.closes', part: under, state: 'bonds-until' });
-    expect(atMost).toEqual({ code: 'why.at-most', after: stage('pour-under'), minutes: 240 });
+    expect(atMost).toEqual({
+      loses: 'pieces',
+      code: 'why.at-most',
+      after: stage('pour-under'),
+      minutes: 240,
+    });
     if (opens?.code !== 'why.opens') throw new Error('it waits first');
     const reasons = assessed.clocks.get('under')!.get('holds-layer')!.reasons;
     const size = (factor: number): number => Math.abs(Math.log(factor));
@@ -254,7 +259,7 @@ describe('why a stage lies where it does', () => {
 describe('why no start has the odds that are wanted', () => {
   const why = { code: 'loss.other', stage: stage('turn') } as never;
   const link = (share: number) => ({ run: 'cups', stage: 'turn', attempt: 1, share, why });
-  const plan = { odds: { probability: 0.7 }, weakLinks: [link(0.2), link(0.08), link(0.02)] } as never;
+  const plan = { odds: { soundByTheDay: 0.7 }, weakLinks: [link(0.2), link(0.08), link(0.02)] } as never;
   const open = minuteOfIso('2026-11-27T12:00:00Z');
   const base = { plan, beginAt: '2026-11-28T12:00:00.000Z', wantedOdds: 0.9, bound: 0.95, pace: 1, open };
   const codes = (more: object) =>

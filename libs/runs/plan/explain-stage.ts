@@ -1,8 +1,9 @@
 import type { Reason } from '#clocks';
-import type { Influence, PartReference, SoapState, Why } from '#contract';
+import type { Influence, Link, PartReference, SoapState, Wait, Why } from '#contract';
 import { isoInstant, minute } from '#units';
 import type { StageAttempt } from '../log/run-progress.js';
 import type { AssessedRun } from '../assessed-run.js';
+import { latenessOf } from '../input/lateness.js';
 import { demandBand } from './describe-conflict.js';
 import { partReference, stageReference } from './network-references.js';
 import type { StageWindow } from './stage-windows.js';
@@ -24,36 +25,35 @@ export function explainStage(assessed: AssessedRun, attempt: StageAttempt, windo
   return found.length > 0 ? found : [orderReason(assessed, key)];
 }
 
-function waitReasons(
-  assessed: AssessedRun,
-  wait: {
-    readonly part: string;
-    readonly opens?: SoapState | undefined;
-    readonly closes?: SoapState | undefined;
-  },
-): Why[] {
+function waitReasons(assessed: AssessedRun, wait: Wait): Why[] {
   const reasons: Why[] = [];
   if (wait.opens !== undefined) {
     const influences = strongest(assessed.clocks.get(wait.part)?.get(wait.opens)?.reasons ?? []);
     reasons.push({ code: 'why.opens', ...stateOf(assessed, wait.part, wait.opens), influences });
   }
   if (wait.closes !== undefined)
-    reasons.push({ code: 'why.closes', ...stateOf(assessed, wait.part, wait.closes) });
+    reasons.push({
+      ...{ code: 'why.closes', ...stateOf(assessed, wait.part, wait.closes) },
+      ...latenessOf(assessed.run.design, wait),
+    });
   return reasons;
 }
 
-function linkReasons(
-  assessed: AssessedRun,
-  {
-    from,
-    atLeastMin,
-    atMostMin,
-  }: { readonly from: string; readonly atLeastMin: number; readonly atMostMin?: number | undefined },
-): Why[] {
+function linkReasons(assessed: AssessedRun, link: Link): Why[] {
+  const { from, atLeastMin, atMostMin } = link;
   const after = stageReference(assessed, from);
   return [
     ...(atLeastMin > 0 ? [{ code: 'why.at-least' as const, after, minutes: atLeastMin }] : []),
-    ...(atMostMin === undefined ? [] : [{ code: 'why.at-most' as const, after, minutes: atMostMin }]),
+    ...(atMostMin === undefined
+      ? []
+      : [
+          {
+            code: 'why.at-most' as const,
+            after,
+            minutes: atMostMin,
+            ...latenessOf(assessed.run.design, link),
+          },
+        ]),
   ];
 }
 

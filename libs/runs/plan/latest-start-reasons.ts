@@ -17,7 +17,7 @@ export function reasonsOutOfReach(of: {
   readonly lookedFrom: string | null;
 }): StartReason[] {
   const { plan, beginAt, wantedOdds, bound, pace, open, lookedFrom } = of;
-  const best = plan.odds?.probability ?? 0;
+  const best = plan.odds?.soundByTheDay ?? 0;
   const limited = lookedFrom !== null && Date.parse(lookedFrom) <= open * 60_000;
   return [
     { code: 'start.out-of-reach', wanted: wantedOdds, best, at: beginAt },

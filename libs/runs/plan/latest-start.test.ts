@@ -25,7 +25,7 @@ function refused(input: RunsInput, wish: LatestStartWish): readonly Issue[] {
 function oddsFrom(input: RunsInput, readyBy: string, at: number): number {
   const runs = input.runs.map((run) => ({ ...run, readyBy }));
   const made = planRuns({ ...input, runs }, { now: minute(at), scenarios });
-  return made.ok ? (made.value.odds?.probability ?? 0) : -1;
+  return made.ok ? (made.value.odds?.soundByTheDay ?? 0) : -1;
 }
 
 describe('latest start of a run', () => {
@@ -38,7 +38,7 @@ describe('latest start of a run', () => {
     expect(oddsFrom(cups, readyBy, begin)).toBeGreaterThanOrEqual(0.8);
     expect(oddsFrom(cups, readyBy, begin + 1)).toBeLessThan(0.8);
     expect(answer.odds).toEqual(answer.plan.odds);
-    expect(oddsFrom(cups, readyBy, begin)).toBe(answer.odds?.probability);
+    expect(oddsFrom(cups, readyBy, begin)).toBe(answer.odds?.soundByTheDay);
     expect(oddsFrom(cups, readyBy, minuteOfIso(answer.tooLate?.beginAt ?? ''))).toBe(
       answer.tooLate?.probability,
     );
@@ -72,8 +72,8 @@ describe('latest start of a run', () => {
   it('says the best odds and what costs most where no start has them', () => {
     const far = asked(cups, { readyBy, odds: 0.999 });
     expect(far.status).toBe('out-of-reach');
-    expect(far.odds?.probability).toBeLessThan(0.999);
-    expect(far.oddsBound).toBeGreaterThanOrEqual(far.odds?.probability ?? 1);
+    expect(far.odds?.soundByTheDay).toBeLessThan(0.999);
+    expect(far.oddsBound).toBeGreaterThanOrEqual(far.odds?.soundByTheDay ?? 1);
     expect(far.why[0]).toMatchObject({ code: 'start.out-of-reach', wanted: 0.999, at: far.beginAt });
     expect(far.why[1]).toMatchObject({ code: 'start.loses', because: far.plan.weakLinks[0]?.why });
   });

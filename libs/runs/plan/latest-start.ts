@@ -98,7 +98,7 @@ function searchFor(
   const network = buildNetwork(input, assessedRuns, options, openIntervals(hours, timeZone, now, due));
   const { problem, references } = network;
   const base = {
-    schema: 'benchtide.latest-start/2' as const,
+    schema: 'benchtide.latest-start/3' as const,
     madeAt: isoInstant(now),
     timeZone,
     run: order.key,
@@ -158,7 +158,7 @@ function describeTooLate(
 ): LatestStartDocument['tooLate'] {
   if (tooLate === null) return null;
   const at = isoInstant(minute(tooLate.from));
-  const probability = (tooLate.odds?.probability ?? 0) * pace;
+  const probability = (tooLate.odds?.onTime ?? 0) * pace;
   const why: StartReason[] =
     tooLate.odds === null
       ? [{ code: 'start.no-plan-after', at }]

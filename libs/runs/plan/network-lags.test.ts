@@ -56,7 +56,7 @@ function bothCured({ band, sigma }: { band: { likely: number }; sigma: number },
 
 /** Within four standard errors. */
 function expectOdds({ odds }: PlanDocument, chance: number): void {
-  expect(Math.abs((odds?.probability ?? NaN) - chance)).toBeLessThan(4 * (odds?.standardError ?? NaN));
+  expect(Math.abs((odds?.soundByTheDay ?? NaN) - chance)).toBeLessThan(4 * (odds?.standardError ?? NaN));
 }
 
 describe('the odds that a lot is cured by a day', () => {

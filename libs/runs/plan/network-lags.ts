@@ -1,5 +1,5 @@
 import type { StateId } from '#clocks';
-import type { Wait } from '#contract';
+import type { Link, Wait } from '#contract';
 import type { Lag, Length } from '#planner';
 import { normalQuantile } from '#units';
 import type { StageAttempt } from '../log/run-progress.js';
@@ -16,6 +16,7 @@ import {
 import type { LagReason, NetworkLag } from './network-references.js';
 import { clockStarter } from '../log/sightings.js';
 import { countsFrom } from '../input/counts-from.js';
+import { latenessOf, type Lateness } from '../input/lateness.js';
 import { isBeforeMaking } from '../input/stage-order.js';
 
 /** A lag, and why it is there. */
@@ -37,17 +38,29 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
     const { from, to } = lag;
     lags.push({ lag: { ...lag, point: 'end' }, reference: { assessed, from, to, reason } });
   };
-  for (const { id, from, to, atLeastMin, atMostMin } of bridgedLinks(assessed, live)) {
+  const { design } = assessed.run;
+  for (const { id, from, to, atLeastMin, atMostMin, late } of bridgedLinks(assessed, live)) {
     const atLeast = { kind: 'known', minutes: atLeastMin } as const;
     const atMost = atMostMin === undefined ? {} : { atMost: { kind: 'known', minutes: atMostMin } as const };
-    const lag = { id, from: idOf(from), to: idOf(to), atLeast, ...atMost };
+    const loses = latenessOf(design, { to: to.stage.key, late });
+    const lag = {
+      id,
+      from: idOf(from),
+      to: idOf(to),
+      atLeast,
+      ...atMost,
+      ...(atMostMin !== undefined && preference(loses)),
+    };
     add(lag, { kind: 'link', atLeastMin, atMostMin });
   }
   assessed.run.design.waits.flatMap(bySideStart).forEach((wait, i) => {
     const from = clockStarter(assessed, wait.part, wait.opens ?? wait.closes);
     const to = live.get(wait.stage);
     if (from === undefined || to === undefined || isPast(from, to)) return;
-    const times = lengthsOf(assessed, wait);
+    const times = {
+      ...lengthsOf(assessed, wait),
+      ...(wait.closes !== undefined && preference(latenessOf(design, wait))),
+    };
     add(
       { id: `${key}/waits/${String(i)}`, from: idOf(from), to: idOf(to), ...times },
       { kind: 'wait', wait },
@@ -82,6 +95,11 @@ export function lagsOf(assessed: AssessedRun): ReasonedLag[] {
     );
   }
   return lags;
+}
+
+/** What closes on looks alone is a preference of the planner's. */
+function preference({ loses }: Lateness): Pick<Lag, 'isPreference'> {
+  return loses === 'looks' ? { isPreference: true } : {};
 }
 
 /** A stage that is done was done on what was there then, not on what is made again for the pieces of another group. */
@@ -130,11 +148,11 @@ function earliestOf(assessed: AssessedRun, { part, stage, opens }: Wait): number
 
 /** A wait whose two sides count from different moments, as firmness does from the pour and drying from the unmoulding, is two. */
 function bySideStart(wait: Wait): Wait[] {
-  const { opens, closes, ...of } = wait;
+  const { opens, closes, late, ...of } = wait;
   if (opens === undefined || closes === undefined || countsFrom(opens) === countsFrom(closes)) return [wait];
   return [
     { ...of, opens },
-    { ...of, closes },
+    { ...of, closes, ...(late && { late }) },
   ];
 }
 
@@ -155,6 +173,7 @@ interface BridgedLink {
   readonly to: StageAttempt;
   readonly atLeastMin: number;
   readonly atMostMin?: number;
+  readonly late?: Link['late'];
 }
 
 /** The links between live stages; where a stage between two was dropped, the order of the two is kept. */
@@ -180,8 +199,12 @@ function bridgedLinks(assessed: AssessedRun, live: ReadonlyMap<string, StageAtte
     if (from === undefined) return;
     if (to === undefined) follow(from, link.to, i, new Set([link.from, link.to]));
     else if (!isPast(from, to)) {
-      const { atLeastMin, atMostMin } = link;
-      bridged.push({ id: id(i), from, to, atLeastMin, ...(atMostMin === undefined ? {} : { atMostMin }) });
+      const { atLeastMin, atMostMin, late } = link;
+      bridged.push({
+        ...{ id: id(i), from, to, atLeastMin },
+        ...(atMostMin !== undefined && { atMostMin }),
+        ...(late && { late }),
+      });
     }
   });
   return bridged;

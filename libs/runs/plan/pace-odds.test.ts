@@ -35,8 +35,22 @@ function slow(): { document: PlanDocument; assessed: AssessedRun[] } {
     code: 'loss.other',
     stage: { run: 'harbour-market', stage: 'patch', attempt: 1, title: 'Patch' },
   };
-  const link = (share: number) => ({ run: 'harbour-market', stage: 'patch', attempt: 1, share, why });
-  const odds = { probability: 0.6, standardError: 0.02, scenarios: 600, seed: 1 };
+  const link = (share: number) => ({
+    run: 'harbour-market',
+    stage: 'patch',
+    attempt: 1,
+    share,
+    loses: 'pieces' as const,
+    why,
+  });
+  const odds = {
+    soundAtAll: 0.8,
+    soundByTheDay: 0.6,
+    asPlanned: 0.5,
+    standardError: 0.02,
+    scenarios: 600,
+    seed: 1,
+  };
   return {
     document: { odds, weakLinks: [link(0.01), link(0.39), link(0)] } as unknown as PlanDocument,
     assessed: taken.value.map((each) => each.assessed),
@@ -50,7 +64,9 @@ describe('what happens in the bowls', () => {
     expect(pace).toBeGreaterThan(0.05);
     expect(pace).toBeLessThan(0.9);
     const { odds, weakLinks } = withPaceOdds(document, assessed);
-    expect(odds?.probability).toBeCloseTo(0.6 * pace, 12);
+    expect(odds?.soundAtAll).toBeCloseTo(0.8 * pace, 12);
+    expect(odds?.soundByTheDay).toBeCloseTo(0.6 * pace, 12);
+    expect(odds?.asPlanned).toBeCloseTo(0.5 * pace, 12);
     expect(odds?.standardError).toBeCloseTo(0.02 * pace, 12);
     const bowls = weakLinks.filter(({ why }) => why.code === 'loss.batter');
     expect(bowls.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1 - pace, 12);
@@ -81,14 +97,14 @@ describe('what happens in the bowls', () => {
 describe('the odds of a plan', () => {
   it('hold the batter clock: slow hands lower them', () => {
     const [quick, slow] = [paced(4), paced(20)];
-    expect(slow.odds?.probability).toBeLessThan((quick.odds?.probability ?? NaN) * 0.8);
+    expect(slow.odds?.soundByTheDay).toBeLessThan((quick.odds?.soundByTheDay ?? NaN) * 0.8);
   });
 
   it('are shared out: what is lost at the weak links and what is kept make one', () => {
     for (const seconds of [4, 12, 30]) {
       const { odds, weakLinks } = paced(seconds);
       const lost = weakLinks.reduce((sum, { share }) => sum + share, 0);
-      expect((odds?.probability ?? NaN) + lost).toBeCloseTo(1, 9);
+      expect((odds?.asPlanned ?? NaN) + lost).toBeCloseTo(1, 9);
     }
   });
 

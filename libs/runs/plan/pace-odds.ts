@@ -30,7 +30,9 @@ export function withPaceOdds(document: PlanDocument, assessedRuns: readonly Asse
     ...document,
     odds: {
       ...odds,
-      probability: odds.probability * kept,
+      soundAtAll: odds.soundAtAll * kept,
+      soundByTheDay: odds.soundByTheDay * kept,
+      asPlanned: odds.asPlanned * kept,
       standardError: odds.standardError * kept,
     },
     weakLinks: [...links, ...windows].filter(({ share }) => share > 0).sort((a, b) => b.share - a.share),
@@ -61,6 +63,7 @@ function linkOf(assessed: AssessedRun, time: FillingTime, share: number): WeakLi
     stage: time.stage,
     attempt: makingAttempt(assessed, time.part)?.attempt ?? 1,
     share,
+    loses: 'pieces',
     why: {
       ...{ code: 'loss.batter', part: partReference(assessed, time.part) },
       ...{ minutes: time.neededMin, leaves: time.stretchMin },

@@ -118,7 +118,7 @@ function document(
   const { scarce, problem, references, outcome, odds, missed } = found.solved;
   const network = { problem, references };
   const base: PlanDocument = {
-    schema: 'benchtide.plan/3',
+    schema: 'benchtide.plan/4',
     madeAt: isoInstant(options.now),
     timeZone: zone,
     status: 'conflict',
@@ -176,16 +176,18 @@ function sittingsOf({ problem, references }: Network, schedule: Schedule): PlanD
   }));
 }
 
+const losses = { requirement: 'pieces', 'due-date': 'day', preference: 'looks' } as const;
+
 function oddsOf(odds: Odds | null): PlanDocument['odds'] {
   if (odds === null) return null;
-  const { losses: _told, ...shown } = odds;
-  return shown;
+  const { atAll, onTime, asPlanned, standardError, scenarios, seed } = odds;
+  return { soundAtAll: atAll, soundByTheDay: onTime, asPlanned, standardError, scenarios, seed };
 }
 
 function weakLinksOf(odds: Odds | null, { references }: Network, schedule: Schedule): WeakLink[] {
   return (odds?.losses ?? []).map((lost) => {
     const { run, stage, attempt } = stageNamed(references, lost.stage);
     const why = describeLoss(lost, references, schedule.starts);
-    return { run, stage: stage ?? 'ready', attempt, share: lost.share, why };
+    return { run, stage: stage ?? 'ready', attempt, share: lost.share, loses: losses[lost.loses], why };
   });
 }

@@ -129,7 +129,7 @@ it('is made in sittings of its own, so that no batter is wanted from lye that is
     timeOf(document, 'pour-deep', 'endAt') + 20,
   );
   // Without a log bands are wide; batter held to the minute of a plan would leave 2 in 100.
-  expect(document.odds?.probability).toBeGreaterThan(0.1);
+  expect(document.odds?.soundByTheDay).toBeGreaterThan(0.1);
 });
 
 describe('a rest', () => {

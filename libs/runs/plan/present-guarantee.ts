@@ -1,5 +1,12 @@
 import type { Guarantee } from '#contract';
-import { guarantee, type Length, type Problem, type Requirement, type Schedule } from '#planner';
+import {
+  guarantee,
+  withoutPreferences,
+  type Length,
+  type Problem,
+  type Requirement,
+  type Schedule,
+} from '#planner';
 import type { AssessedRun } from '../assessed-run.js';
 import { describeConflict } from './describe-conflict.js';
 import type { Network } from './network-references.js';
@@ -11,7 +18,8 @@ const CERTAINTY = 0.9;
 const BAND_PERCENT = 80;
 
 /**
- * Whether a plan holds whatever the soap does within its bands, or why not.
+ * Whether a plan gives sound pieces by their day whatever the soap does within its bands, or why not. What is only nice to
+ * have is left out, as it is from the odds beside it.
  * @returns null when nothing is left to do
  */
 export function presentGuarantee(
@@ -23,7 +31,8 @@ export function presentGuarantee(
     progress.attempts.some(({ status }) => status === 'open'),
   );
   if (!isOpen) return null;
-  const found = guarantee(alikeByRecipe(network.problem), schedule, CERTAINTY);
+  const required = withoutPreferences(network.problem);
+  const found = guarantee(alikeByRecipe(required), schedule, CERTAINTY);
   if (found.holds) return { holds: true, bandPercent: BAND_PERCENT, reasons: [] };
   const handOvers: HandOver[] = [];
   const others: Requirement[] = [];

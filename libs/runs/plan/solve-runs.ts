@@ -1,12 +1,14 @@
 import type { ConflictReason } from '#contract';
 import type { OpenInterval } from '#hours';
 import {
+  odds,
   pinned,
   plan,
   type Odds,
   type PlanOptions as PlannerOptions,
   type Problem,
   type ScheduleOutcome,
+  withoutDueDates,
 } from '#planner';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { liveAttempts, stageId, type AssessedRun } from '../assessed-run.js';
@@ -23,6 +25,8 @@ export interface SolvedRuns {
   readonly references: NetworkReferences;
   /** The question that was answered; pins are part of it only where there is no plan, which they may be why. */
   readonly problem: Problem;
+  /** The question that the odds are about: the same, with the day asked for even where no plan can keep it. */
+  readonly judged: Problem;
   /** What there is too little of, whatever the plan; then nothing was planned. */
   readonly scarce: readonly ConflictReason[];
   readonly outcome: ScheduleOutcome | undefined;
@@ -72,7 +76,9 @@ function solve(
   const network = buildNetwork(input, assessedRuns, options, open);
   const { references } = network;
   const scarce = checkCapacity(network);
-  if (scarce.length > 0) return { ...network, scarce, outcome: undefined, odds: null, missed: false };
+  if (scarce.length > 0) {
+    return { ...network, judged: network.problem, scarce, outcome: undefined, odds: null, missed: false };
+  }
   const { seed = 1, scenarios = DEFAULT_SCENARIOS, stop } = options;
   const pins = pinsById(assessedRuns, options);
   const solved = planOrMiss(network, assessedRuns, { seed, scenarios, pins, ...(stop && { stop }) });
@@ -94,13 +100,13 @@ function pinsById(assessedRuns: readonly AssessedRun[], { pins = [] }: PlanOptio
 
 /**
  * Plans; where a run that has begun cannot be ready by its day any more, plans it all the same without that day, since
- * soap in the mould has to be seen through.
+ * soap in the mould has to be seen through. The odds still tell how likely the day is.
  */
 function planOrMiss(
   { problem, references }: Network,
   assessedRuns: readonly AssessedRun[],
   options: PlannerOptions,
-): ReturnType<typeof plan> & { readonly problem: Problem; readonly missed: boolean } {
+): ReturnType<typeof plan> & Pick<SolvedRuns, 'problem' | 'judged' | 'missed'> {
   const first = plan(problem, options);
   const { outcome } = first;
   const late =
@@ -109,8 +115,12 @@ function planOrMiss(
       (each) => each.kind === 'latest' && stageNamed(references, each.stage).stage === null,
     );
   const begun = assessedRuns.some(({ progress }) => progress.attempts.some((a) => a.status !== 'open'));
-  if (!late || !begun) return { ...first, problem, missed: false };
-  const stages = problem.stages.map(({ latest: _day, ...stage }) => stage);
-  const open = { ...problem, stages };
-  return { ...plan(open, options), problem: open, missed: true };
+  if (!late || !begun) return { ...first, problem, judged: problem, missed: false };
+  const open = withoutDueDates(problem);
+  const made = plan(open, options);
+  const judged =
+    made.outcome.status === 'planned' && made.odds !== null
+      ? odds(problem, made.outcome.schedule, { seed: options.seed, scenarios: made.odds.scenarios })
+      : null;
+  return { ...made, odds: judged, problem: open, judged: problem, missed: true };
 }

@@ -1,4 +1,4 @@
-import { windowsAlong, type Problem, type Schedule, type Window } from '#planner';
+import { windowsAlong, withoutPreferences, type Problem, type Schedule, type Window } from '#planner';
 
 /** When a stage may start, given that what comes before it is done as planned. Minutes since 1970. */
 export interface StageWindow {
@@ -21,9 +21,18 @@ const CUT = 21 * 1440;
  * Stages that start earlier are taken as done at their planned times; those that follow are still free, so a last
  * call leaves room for all that must come after. Cautious bounds are one-sided: *surely open* asks that the soap
  * is ready with 90 % certainty, *surely until* that it is not yet too late; a stage can lack a moment at which
- * both hold. A stage that only the end of the looked-up hours closes has no last call.
+ * both hold. A stage that only the end of the looked-up hours closes has no last call. Where a plan gives up something
+ * that is only preferred, its windows are those of what must be.
  */
 export function stageWindows(problem: Problem, schedule: Schedule): Map<string, StageWindow> {
+  const found = windowsOf(problem, schedule);
+  const required = withoutPreferences(problem);
+  const open = problem.stages.filter(({ id, fixed }) => fixed === undefined && !found.has(id));
+  if (open.length === 0 || required === problem) return found;
+  return new Map([...windowsOf(required, schedule), ...found]);
+}
+
+function windowsOf(problem: Problem, schedule: Schedule): Map<string, StageWindow> {
   const along = (p: Problem, certainty: number): Map<string, Window | undefined> =>
     windowsAlong(p, certainty, schedule.starts);
   const likely = along(problem, LIKELY);

@@ -16,8 +16,8 @@ export function effectsOf(compared: Compared, { standardError }: Gain): RemedyEf
   const had = before.document.status === 'planned';
   const was = <T>(value: T): T | null => (had ? value : null);
   const odds = {
-    before: before.document.odds?.probability ?? null,
-    after: after.document.odds?.probability ?? 0,
+    before: before.document.odds?.soundByTheDay ?? null,
+    after: after.document.odds?.soundByTheDay ?? 0,
   };
   const changes = stood === undefined ? [] : comparePlans(stood, after.document);
   const cost = { before: costOf(before, inputs.before), after: costOf(after, inputs.after) };

@@ -6,14 +6,14 @@ export interface Gain {
   readonly standardError: number;
 }
 
-/** A plan lived through scenario by scenario: the chance of each to come off, the batter clock counted in. */
+/** A plan lived through scenario by scenario: the chance of each to give sound pieces by the day, the batter clock counted in. */
 export function chances({ document, solved }: FullPlan, seed: number, scenarios: number): Float64Array {
-  const { outcome, problem, odds } = solved;
+  const { outcome, judged, odds } = solved;
   if (outcome?.status !== 'planned' || odds === null || document.odds === null)
     return new Float64Array(scenarios);
   // The batter clock is not simulated: it multiplies the odds of the windows.
-  const kept = odds.probability === 0 ? 0 : document.odds.probability / odds.probability;
-  return Float64Array.from(metScenarios(problem, outcome.schedule, { seed, scenarios }), (met) => met * kept);
+  const kept = odds.onTime === 0 ? 0 : document.odds.soundByTheDay / odds.onTime;
+  return Float64Array.from(metScenarios(judged, outcome.schedule, { seed, scenarios }), (met) => met * kept);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { minute } from '#units';
 import type { OpenInterval } from '#hours';
 import { instantOf } from '#hours';
-import { withPaceOdds } from '../plan/pace-odds.js';
+import { paceChance } from '../plan/pace-odds.js';
 import { solveRuns, type SolvedRuns } from '../plan/solve-runs.js';
 import { assessRuns } from '../assess-runs.js';
 import type { Candidate, Situation } from './candidate.js';
@@ -57,9 +57,8 @@ function quickEvaluate(
   const options = { now: situation.options.now, seed, scenarios, stop: situation.options.stop };
   const solved = solveRuns(input, assessedRuns, options, hoursWith(candidate, situation));
   if (solved.odds === null) return undefined;
-  const { losses: _told, ...odds } = solved.odds;
-  const told = withPaceOdds({ ...situation.plan.document, odds, weakLinks: [] }, assessedRuns);
-  return { odds: told.odds?.probability ?? 0, moved: movedStages(situation.plan.solved, solved) };
+  const odds = solved.odds.onTime * paceChance(assessedRuns);
+  return { odds, moved: movedStages(situation.plan.solved, solved) };
 }
 
 /** Looking hours up anew costs more than planning. */

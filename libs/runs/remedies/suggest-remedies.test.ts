@@ -126,8 +126,8 @@ describe.each(Object.entries(all))('remedies for %s', (_name, trial) => {
     for (const { change, effects } of document.remedies) {
       const after = plan(trial, withChange(trial.input, change));
       expect(after.status).toBe('planned');
-      expect(effects.odds.after).toBe(after.odds?.probability);
-      expect(effects.odds.gain).toBe(Number(after.odds?.probability) - (before.odds?.probability ?? 0));
+      expect(effects.odds.after).toBe(after.odds?.soundByTheDay);
+      expect(effects.odds.gain).toBe(Number(after.odds?.soundByTheDay) - (before.odds?.soundByTheDay ?? 0));
       expect(effects.odds.gain).toBeGreaterThan(2 * effects.odds.standardError);
       expect(effects.sittings.after).toBe(after.sittings.length);
     }
@@ -309,10 +309,10 @@ describe('remedies', () => {
     });
     const result = suggestRemedies(trial.input, { ...options(trial), previous: late });
     if (!result.ok) throw new Error(JSON.stringify(result.issues));
-    const fresh = Number(plan(trial).odds?.probability);
+    const fresh = Number(plan(trial).odds?.soundByTheDay);
     for (const { change, effects } of result.value.remedies) {
       if (change.kind === 'plan-anew') expect(effects.odds.after).toBe(fresh);
-      expect(effects.odds.before).toBe(result.value.odds?.probability);
+      expect(effects.odds.before).toBe(result.value.odds?.soundByTheDay);
     }
   });
 });

@@ -61,7 +61,7 @@ export function suggestRemedies(input: RunsInput, options: PlanOptions): Result<
   }
   const chosen = chooseRemedies(remedies);
   return ok({
-    schema: 'benchtide.remedies/2',
+    schema: 'benchtide.remedies/3',
     madeAt: isoInstant(options.now),
     timeZone: situation.zone,
     planStatus: plan.document.status,

@@ -47,6 +47,7 @@ export const inputRules = [
   'pieces-or-cavities',
   'longest-under-shortest',
   'wait-without-state',
+  'late-without-closing',
   'ends-before-it-begins',
   'code-or-key',
   'one-wish',

@@ -1,4 +1,4 @@
-import type { Influence, Why } from '#contract';
+import type { Influence, LateLoss, Why } from '#contract';
 import { bearerOf, named, untilOf } from '../named.js';
 import type { MessageWords, Texts } from '../words.js';
 
@@ -7,14 +7,14 @@ export const why: MessageWords<Why> = {
     const { is, after } = texts.names.states[state];
     return `${bearerOf(part, state, texts)} ist ${texts.band(band)} ${after} ${is}${pushes(influences, texts)}.`;
   },
-  'why.closes': ({ part, state, band }, texts) => {
+  'why.closes': ({ part, state, band, ...late }, texts) => {
     const { after } = texts.names.states[state];
-    return `${bearerOf(part, state, texts)} bleibt bis ${texts.band(band)} ${after} ${untilOf(state, texts)}.`;
+    return `${bearerOf(part, state, texts)} bleibt bis ${texts.band(band)} ${after} ${untilOf(state, texts)}.${ownWord(late, texts)}`;
   },
   'why.at-least': ({ after, minutes }, texts) =>
     `Frühestens ${texts.duration(minutes)} nach ${named(after, texts)}.`,
-  'why.at-most': ({ after, minutes }, texts) =>
-    `Spätestens ${texts.duration(minutes)} nach ${named(after, texts)}.`,
+  'why.at-most': ({ after, minutes, ...late }, texts) =>
+    `Spätestens ${texts.duration(minutes)} nach ${named(after, texts)}.${ownWord(late, texts)}`,
   'why.hours': ({ at }, texts) => `Ihre Zeiten beginnen ${texts.dayTime(at)}.`,
   'why.after': ({ stages }, texts) =>
     `Jederzeit nach ${texts.and(stages.map((stage) => named(stage, texts)))}.`,
@@ -43,4 +43,16 @@ function pushes(influences: readonly Influence[], texts: Texts): string {
     ),
   ];
   return told.length === 0 ? '' : `: ${told.join('; ')}`;
+}
+
+/** What the design says itself of coming later. */
+function ownWord({ loses, reason }: Late, texts: Texts): string {
+  if (reason === undefined) return '';
+  const cost = loses === 'looks' ? 'Später leidet nur das Aussehen' : 'Später sind die Stücke verloren';
+  return ` ${cost}: ${texts.quoted(reason)}.`;
+}
+
+interface Late {
+  readonly loses?: LateLoss | undefined;
+  readonly reason?: string | undefined;
 }

@@ -1,4 +1,4 @@
-import type { Influence, Why } from '#contract';
+import type { Influence, LateLoss, Why } from '#contract';
 import { bearerOf, named, untilOf } from '../named.js';
 import type { MessageWords, Texts } from '../words.js';
 
@@ -7,14 +7,14 @@ export const why: MessageWords<Why> = {
     const { is, after } = texts.names.states[state];
     return `${bearerOf(part, state, texts)} is ${is} ${texts.band(band)} ${after}${pushes(influences, texts)}.`;
   },
-  'why.closes': ({ part, state, band }, texts) => {
+  'why.closes': ({ part, state, band, ...late }, texts) => {
     const { after } = texts.names.states[state];
-    return `${bearerOf(part, state, texts)} stays ${untilOf(state, texts)} until ${texts.band(band)} ${after}.`;
+    return `${bearerOf(part, state, texts)} stays ${untilOf(state, texts)} until ${texts.band(band)} ${after}.${ownWord(late, texts)}`;
   },
   'why.at-least': ({ after, minutes }, texts) =>
     `At least ${texts.duration(minutes)} after ${named(after, texts)}.`,
-  'why.at-most': ({ after, minutes }, texts) =>
-    `No later than ${texts.duration(minutes)} after ${named(after, texts)}.`,
+  'why.at-most': ({ after, minutes, ...late }, texts) =>
+    `No later than ${texts.duration(minutes)} after ${named(after, texts)}.${ownWord(late, texts)}`,
   'why.hours': ({ at }, texts) => `Your hours open ${texts.dayTime(at)}.`,
   'why.after': ({ stages }, texts) =>
     `Any time after ${texts.and(stages.map((stage) => named(stage, texts)))}.`,
@@ -44,4 +44,16 @@ function pushes(influences: readonly Influence[], texts: Texts): string {
     ),
   ];
   return told.length === 0 ? '' : `: ${told.join('; ')}`;
+}
+
+/** What the design says itself of coming later. */
+function ownWord({ loses, reason }: Late, texts: Texts): string {
+  if (reason === undefined) return '';
+  const cost = loses === 'looks' ? 'Later costs looks only' : 'Later costs the pieces';
+  return ` ${cost}: ${texts.quoted(reason)}.`;
+}
+
+interface Late {
+  readonly loses?: LateLoss | undefined;
+  readonly reason?: string | undefined;
 }

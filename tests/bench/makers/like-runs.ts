@@ -31,8 +31,8 @@ export function likeRuns(): Figure[] {
     );
     return [
       atMost(`first plan, ${of}`, first.ms / 1000, 's', bar),
-      watched(`odds of the first plan, ${of}`, 100 * (first.value.odds?.probability ?? 0), '%', 'higher'),
-      watched(`odds after ${SECONDS} s, ${of}`, 100 * (later.odds?.probability ?? 0), '%', 'higher'),
+      watched(`odds of the first plan, ${of}`, 100 * (first.value.odds?.onTime ?? 0), '%', 'higher'),
+      watched(`odds after ${SECONDS} s, ${of}`, 100 * (later.odds?.onTime ?? 0), '%', 'higher'),
       atMost(`missing or rejected plans, ${of}`, rejected.length, '', 0),
     ];
   });

@@ -24,6 +24,7 @@ const rules: RuleWords = {
     'Entweder gibt eine Mulde mehrere Stücke, oder ein Stück braucht mehrere Mulden, nicht beides.',
   'longest-under-shortest': 'Die längste Wartezeit ist kürzer als die kürzeste.',
   'wait-without-state': 'Geben Sie an, welcher Zustand das Warten beendet.',
+  'late-without-closing': 'Geben Sie zuerst an, bis wann der Schritt beginnen darf.',
   'ends-before-it-begins': 'Das endet, bevor es beginnt. Teilen Sie eine Nacht in zwei Spannen.',
   'code-or-key': 'Geben Sie entweder einen Code oder einen Schlüssel an.',
   'one-wish': 'Fragen Sie nur eines: eine Änderung, Einträge ins Protokoll oder neue Zeiten für Schritte.',

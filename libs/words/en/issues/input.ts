@@ -21,6 +21,7 @@ const rules: RuleWords = {
   'pieces-or-cavities': 'Either a cavity makes several pieces or a piece takes several cavities, not both.',
   'longest-under-shortest': 'The longest wait is shorter than the shortest.',
   'wait-without-state': 'Say which state opens or closes the wait.',
+  'late-without-closing': 'Say first until when the stage may start.',
   'ends-before-it-begins': 'This ends before it begins. Split a night into two spans.',
   'code-or-key': 'Give either a code or a key.',
   'one-wish': 'Ask for just one thing: a change, entries for the log, or new times for stages.',
