@@ -46,7 +46,6 @@ export { shippedFats } from './fats/table/shipped-fats.js';
 export type { ShippedFatFacts } from './fats/table/standard-fat.js';
 export type { LiquidAllergen, LiquidFacts, LiquidFigures, LiquidKind } from './liquids/liquid-facts.js';
 export { liquidTable, shippedLiquids } from './liquids/liquid-table.js';
-export { liquidsPerFat, sumOf, type LiquidPerFat } from './lye/liquids-per-fat.js';
 export { lyeForFats, superfatRange, type LyeAmounts } from './lye/lye-amounts.js';
 export { kohDensity } from './lye/koh-density.js';
 export { lyeDensity } from './lye/lye-density.js';

@@ -19,7 +19,7 @@ export function knownLiquid({ liquid, own }: LiquidShare): KnownLiquid | undefin
 }
 
 /** What a label tells, in the table's terms: water is what is left where it is not told. */
-export function figuresOf(own: OwnLiquid): LiquidFigures {
+function figuresOf(own: OwnLiquid): LiquidFigures {
   const { fatPercent = 0, sugarPercent = 0, proteinPercent = 0, saltPercent = 0, acid } = own;
   const dry = fatPercent + sugarPercent + proteinPercent + saltPercent + (acid?.percent ?? 0);
   return {

@@ -1,10 +1,10 @@
 import { expect, it } from 'vitest';
 import type { BatchPart, RunFile } from '#contract';
 import { loadRunFile } from '../../../tests/support/run-files.js';
-import { soapRisks } from '../amounts/soap-risks.js';
+import { soapRisks } from './soap-risks.js';
 import { resolveRuns, type ResolvedRun } from '../input/resolve-run.js';
-import { inputsFor } from './forecast-clocks.js';
-import { batchCooling } from './batch-cooling.js';
+import { inputsFor } from '../clocks/forecast-clocks.js';
+import { batchCooling } from '../clocks/batch-cooling.js';
 
 const file = loadRunFile('ok', 'goat-milk-bars');
 
