@@ -86,6 +86,24 @@ describe('plan', () => {
     }
   });
 
+  it('plans a loaf that is cooked, and pieces with embeds that are cast, in either language', () => {
+    const planned = (name: string, ...more: string[]): string => {
+      const { stdout, status } = planCommand([`tests/fixtures/ok/${name}.yaml`, ...more]);
+      expect(status).toBe(0);
+      return stdout;
+    };
+    expect(planned('hot-process-loaf')).toContain(
+      '“Spoon into the mould” is done while Base is soft enough to spoon',
+    );
+    expect(planned('hot-process-loaf')).toContain('because it was cooked');
+    expect(planned('hot-process-loaf', '--lang', 'de')).toContain('weil sie gekocht wurde');
+    expect(planned('melt-embeds')).toContain('171 g of melt-and-pour base');
+    expect(planned('melt-embeds')).toContain(
+      '“Unmould the stars” waits until Stars is cool enough to unmould.',
+    );
+    expect(planned('melt-embeds', '--lang', 'de')).toContain('kühl genug zum Ausformen');
+  });
+
   it('warns where a piece looks like food', () => {
     expect(planCommand(['honeycomb-tartlets']).stdout).toContain('could be taken for food');
     expect(planCommand(['rockpool-tiles']).stdout).not.toContain('could be taken for food');

@@ -56,6 +56,13 @@ describe('batch sheets over HTTP', () => {
     expect(lye?.needed).toBeCloseTo(batch?.amounts.naohG ?? NaN, 9);
   });
 
+  it('tell melted base by the cavities it is cast in', async () => {
+    const sheet = await sheetOf('/api/amounts-preview', loadRunFile('ok', 'melt-embeds'));
+    expect(part(sheet, 'stars')).toMatchObject({ neededMl: 144, material: 'clear-base' });
+    const base = sheet.gather.lines.find(({ key }) => key === 'clear-base');
+    expect(base).toMatchObject({ needed: part(sheet, 'stars')?.massG, onHand: 50 });
+  });
+
   it('answer “and for 26?” without making a run', async () => {
     const sheet = await sheetOf('/api/amounts', { ...order, count: 26 });
     const before = await sheetOf('/api/amounts', order);

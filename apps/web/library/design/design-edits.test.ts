@@ -8,6 +8,7 @@ import {
   withoutPart,
   withoutStage,
   withoutWait,
+  withMeltMould,
   withPartKind,
   withPartTitle,
   withPreparation,
@@ -73,6 +74,35 @@ describe('a design that is edited', () => {
     expect(kinds(withStage(coated, 'wrap', titles))).toEqual(['pour', 'unmould', 'dip', 'turn', 'wrap']);
     expect(withStage(coated, 'patch', titles)).toMatchObject({
       stages: { 2: { key: 'patch', title: 'Patch', part: 'base' } },
+    });
+  });
+
+  it('gains the test that cooked soap needs along with the cooking, once', () => {
+    const kinds = (made: Value): string[] =>
+      (valueAt(made, ['stages']) as { kind: string }[]).map(({ kind }) => kind);
+    const cooked = withStage(designAfter('cast', {}, titles), 'cook', titles);
+    expect(kinds(cooked)).toEqual(['cook', 'pour', 'unmould', 'zap-test']);
+    expect(kinds(withStage(cooked, 'rebatch', titles)).filter((kind) => kind === 'zap-test')).toHaveLength(1);
+  });
+
+  it('casts melted base once it has a mould, and pours it onto the piece again without one', () => {
+    const glazed = {
+      parts: [{ key: 'drops', kind: 'melt-and-pour', title: 'Drops', perPieceMl: 2 }],
+      stages: [{ key: 'glaze', kind: 'glaze', part: 'drops', title: titles.stage('glaze', 'Drops') }],
+    };
+    const cast = withMeltMould(glazed, 0, 'star', titles);
+    expect(cast).toMatchObject({
+      parts: [{ mould: 'star', perPieceMl: 2 }],
+      stages: [
+        { key: 'glaze', kind: 'pour', title: 'Pour the drops' },
+        { kind: 'unmould', part: 'drops' },
+      ],
+    });
+    // Another mould is no other work.
+    expect(withMeltMould(cast, 0, 'moon', titles)).toMatchObject({ stages: { length: 2 } });
+    expect(withMeltMould(cast, 0, undefined, titles)).toEqual({
+      ...glazed,
+      parts: [{ ...glazed.parts[0], mould: undefined }],
     });
   });
 

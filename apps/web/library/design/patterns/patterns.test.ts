@@ -67,8 +67,21 @@ describe('a piece built after a pattern', () => {
     ['coated', ['Pour the base', 'Unmould', 'Dip into the coat', 'Turn']],
     ['piped', ['Pour the base', 'Unmould', 'Pipe the topping']],
     ['decor', ['Press the decor', 'Pour the base', 'Set in the decor', 'Unmould']],
+    [
+      'embeds',
+      [
+        ...['Melt the base for the embeds', 'Pour the embeds', 'Unmould: Embeds'],
+        ...['Pour the base', 'Set in the embeds', 'Unmould'],
+      ],
+    ],
   ] as const)('%s is done so: %j', (name, stages) => {
     expect(titlesOf(designAfter(name, answers, titles), 'stages')).toEqual(stages);
+  });
+
+  it('lets pressed decor dry overnight: common practice, no source', () => {
+    expect(designAfter('decor', answers, titles)).toMatchObject({
+      links: [{ from: 'press-the-decor', to: 'set-in-the-decor', atLeastMin: 720 }],
+    });
   });
 
   it('has German titles in German', () => {
