@@ -28,7 +28,7 @@ export { planWithoutMoves, type PlansAround } from './plan/plan-without-moves.js
 export { impliedOrder, type ImpliedOrder } from './input/implied-order.js';
 export { isBeforeMaking, makingStage, stagesBehind, startingStage } from './input/stage-order.js';
 export type { HandsOn } from './input/stage-kind-facts.js';
-export { handsOnOf, isPutOnto } from './input/stage-kinds.js';
+export { handsOnOf, isPutOnto, makesPart } from './input/stage-kinds.js';
 export { hostOf } from './input/part-condition.js';
 export { replan, undecidedReplan, type Replan, type ReplanWish } from './plan/replan.js';
 export { tryOut } from './documents/try-out.js';

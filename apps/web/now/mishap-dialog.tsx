@@ -1,11 +1,11 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { LogEntry, MishapKind, MishapResponse, RunPlan } from '#contract';
 import { mishapKinds, mishapResponses, usualResponse } from '#contract/names';
+import { makesPart } from '#runs';
 import { groupsToChoose, mostAffected } from '../look/affected-groups.js';
 import { AloneChoice, spoilsOthers } from '../run/alone-choice.js';
 import { Dialog } from '../shell/dialog.js';
 import { useWords } from '../words/words.js';
-import { makesPart } from './stage-order.js';
 import { instantNow } from './use-logging.js';
 
 type Mishap = Extract<LogEntry, { kind: 'mishap' }>;

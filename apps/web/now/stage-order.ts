@@ -57,14 +57,6 @@ export function openBefore(
   });
 }
 
-/** Kinds that turn something into their part; its clocks start at their end. */
-const makes = new Set<string>(['press-decor', 'pour', 'layer', 'dip', 'pipe', 'glaze']);
-
-/** Whether a stage of that kind makes its part. */
-export function makesPart(kind: PlannedStage['kind']): boolean {
-  return makes.has(kind);
-}
-
 function latest(stages: readonly PlannedStage[], key: string): PlannedStage | undefined {
   return stages
     .filter((stage) => stage.key === key)

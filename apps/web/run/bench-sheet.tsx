@@ -27,6 +27,8 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
   }
   const own = plan.document.runs.find((each) => each.run === run.key);
   const stages = own?.stages ?? [];
+  // A copy that was kept for when there is no connection may be older than the lists.
+  const { labels = [] }: Partial<NonNullable<(typeof data.runs)[0]>> = data.runs[0] ?? {};
   const parts = inOrder(data.runs[0]?.amounts ?? [], stages);
   return (
     <div className={`stack sheet ${layout}`}>
@@ -66,7 +68,7 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
             run={run.order.title}
             groups={own?.groups}
             stages={stages.filter((stage) => stage.part === card.part.part)}
-            label={data.runs[0]?.labels.find(({ part }) => part === card.part.part)}
+            label={labels.find(({ part }) => part === card.part.part)}
           />
         ),
       )}

@@ -1,3 +1,4 @@
+import { makesPart } from '#runs';
 import type { Schemas } from '../api/client.js';
 import { plainEdge, ribbonEdges, type Beginnings, type RibbonEdge } from './firmness.js';
 import type { Stretch } from './local-days.js';
@@ -40,14 +41,6 @@ export interface TideRun {
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
-const makes: ReadonlySet<TideStage['kind']> = new Set([
-  'pour',
-  'layer',
-  'dip',
-  'pipe',
-  'press-decor',
-  'glaze',
-]);
 const frees: ReadonlySet<TideStage['kind']> = new Set(['unmould', 'cut']);
 
 /**
@@ -126,7 +119,7 @@ function beginningsOf(
   part: string,
   clocks: readonly TideClock[],
 ): Beginnings | undefined {
-  const makings = marks.filter(({ stage }) => stage.part === part && makes.has(stage.kind));
+  const makings = marks.filter(({ stage }) => stage.part === part && makesPart(stage.kind));
   const making = makings.findLast(({ stage }) => stage.status !== 'spoilt') ?? makings.at(-1);
   if (making === undefined) return undefined;
   // Parts that share a mould leave it together, at a stage of one of them.

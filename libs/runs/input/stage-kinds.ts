@@ -418,3 +418,8 @@ export function restMinutesOf({ kind, restMin }: Pick<Stage, 'kind' | 'restMin'>
   const usual = stageKindFacts[kind].restMin;
   return usual === undefined ? undefined : (restMin ?? usual);
 }
+
+/** Whether a stage of that kind turns something into its part; the part's clocks start at its end. */
+export function makesPart(kind: StageKind): boolean {
+  return stageKindFacts[kind].makes;
+}
