@@ -23,16 +23,18 @@ export function presentLessons(
   teachings: readonly RunTeachings[],
   run?: ResolvedRun,
 ): Lesson[] {
-  return learned.paces.flatMap(({ pace, workshop, recipes }) => {
+  return learned.paces.flatMap(({ pace, workshop, spread, batches, recipes }) => {
+    // Of what was only ever done nothing was learned.
+    if (batches === 0) return [];
     const observations = teachings.flatMap((each) => each.observations).filter((each) => each.pace === pace);
     const sd = Math.hypot(workshop.sd, offsetPrior.recipeSigma);
     return [
-      shown({ pace, recipe: null, title: null, offset: workshop, sd, observations }),
+      shown({ pace, spread, recipe: null, title: null, offset: workshop, sd, observations }),
       ...[...recipes]
         .sort((a, b) => (a.recipe < b.recipe ? -1 : 1))
         .map(({ recipe, mean, sd: known }) =>
           shown({
-            ...{ pace, recipe, title: run?.recipes.get(recipe)?.title ?? null },
+            ...{ pace, spread, recipe, title: run?.recipes.get(recipe)?.title ?? null },
             ...{ offset: { mean, sd: known }, sd: known },
             observations: observations.filter((each) => each.recipe === recipe),
           }),
@@ -43,6 +45,8 @@ export function presentLessons(
 
 interface Told {
   readonly pace: Pace;
+  /** How many times batches vary as much as the rules say. */
+  readonly spread: number;
   readonly recipe: string | null;
   readonly title: string | null;
   readonly offset: Offset;
@@ -51,7 +55,7 @@ interface Told {
   readonly observations: RunTeachings['observations'];
 }
 
-function shown({ pace, recipe, title, offset, sd, observations }: Told): Lesson {
+function shown({ pace, spread, recipe, title, offset, sd, observations }: Told): Lesson {
   const unlearned = Math.hypot(offsetPrior.workshopSigma, offsetPrior.recipeSigma);
   const batch = batchSigmaOf(pace);
   return {
@@ -60,7 +64,7 @@ function shown({ pace, recipe, title, offset, sd, observations }: Told): Lesson 
     recipeTitle: title,
     factor: factorOf(offset.mean, offset.sd),
     before: factorOf(0, unlearned),
-    widthShare: Math.hypot(batch, sd) / Math.hypot(batch, unlearned),
+    widthShare: Math.hypot(spread * batch, sd) / Math.hypot(batch, unlearned),
     observations: observations.map(({ recipe: of, entries, exact, above, below }) => ({
       recipe: of,
       entries: [...entries],

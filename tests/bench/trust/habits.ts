@@ -75,4 +75,16 @@ export const habits: Readonly<Record<string, Habit>> = {
     const by = 2 * DAY * either(random);
     return shifted(looks, () => by);
   },
+  // Not fitted to: what the estimator takes for granted of looking and writing is no longer so.
+  'one look in five written': (batch, random) =>
+    eveningsFromForecast(batch, random).filter(({ saw }) => saw === 'done' || random.next() < 0.2),
+  'mornings, before the forecast': ({ readyMin, forecastMin, pouredAtMin }, random) => {
+    const looks: Look[] = [];
+    for (let day = 0; ; day += 1) {
+      const atMin = day * DAY - pouredAtMin + (7 + 1.5 * random.next()) * HOUR;
+      if (atMin < Math.max(0.8 * forecastMin, 1)) continue;
+      if (atMin >= readyMin) return [...looks, { saw: 'done', atMin }];
+      looks.push({ saw: 'not-yet', atMin });
+    }
+  },
 };

@@ -37,6 +37,13 @@ export interface Judged {
   readonly ratio: number;
   /** High over low end of the band. */
   readonly width: number;
+  /** Likely time and width over those of a maker who has logged nothing. */
+  readonly moved: number;
+  readonly widened: number;
+  /** Whether the log has ever told that the soap was not ready: else it says when the maker had time, and nothing of the soap. */
+  readonly isTold: boolean;
+  /** Minutes by which a plan may ask for it sooner than it was ever done, 0 or less where it does not. */
+  readonly tooEarlyMin: number;
 }
 
 const MINUTE_MS = 60_000;
@@ -58,14 +65,27 @@ export function simulateMaker(
   const trueMedian = untaught.medianMin * truth.pace;
   const judged: Judged[] = [];
   let learned = nothingLearned;
+  let isTold = false;
+  let earliest = Infinity;
   const [last = 0] = after.slice(-1);
   for (let i = 0; i <= last; i += 1) {
     const forecast = taughtForecast(making, learned);
-    if (after.includes(i)) judged.push({ runs: i, ...judge(forecast, trueMedian, truth.batchSigma) });
+    if (after.includes(i)) {
+      const start = judge(untaught, trueMedian, truth.batchSigma);
+      const now = judge(forecast, trueMedian, truth.batchSigma);
+      const opens = Math.max(forecast.medianMin, forecast.earliestMin ?? 0);
+      judged.push({
+        ...{ runs: i, ...now, isTold },
+        ...{ moved: now.ratio / start.ratio, widened: now.width / start.width },
+        tooEarlyMin: isTold ? 0 : Math.max(0, Math.min(earliest, 1e9) - opens),
+      });
+    }
     const readyMin = trueMedian * Math.exp(truth.batchSigma * normalQuantile(inside(random.next())));
     const startMs = FIRST + i * WEEK_MS + Math.round(3 * 60 * random.next()) * MINUTE_MS;
     const pouredAtMin = (startMs / MINUTE_MS) % (24 * 60);
     const looks = truth.habit({ readyMin, forecastMin: forecast.medianMin, pouredAtMin }, random);
+    isTold ||= looks.some(({ saw }) => saw === 'not-yet');
+    for (const { saw, atMin } of looks) if (saw === 'done') earliest = Math.min(earliest, Math.round(atMin));
     const log: LogLine[] = [
       {
         entry: {
@@ -94,7 +114,11 @@ export function simulateMaker(
   return judged;
 }
 
-function judge(forecast: Forecast, trueMedian: number, sigma: number): Omit<Judged, 'runs'> {
+function judge(
+  forecast: Forecast,
+  trueMedian: number,
+  sigma: number,
+): Pick<Judged, 'coverage' | 'ratio' | 'width'> {
   const shift = Math.log(forecast.medianMin / trueMedian);
   const half = Z90 * forecast.sigma;
   return {
