@@ -54,7 +54,7 @@ describe('plan', () => {
       'last call',
       'Amounts',
       'Sittings',
-      'Every window is met: about ',
+      'Sound pieces by the day: ',
       'Take care',
       'water drops',
     ]) {

@@ -92,7 +92,9 @@ function sittingsSection(plan: PlanDocument, texts: Texts): string {
 function oddsSection(plan: PlanDocument, texts: Texts): string {
   if (plan.odds === null) return '';
   const words = printed[texts.language].plan;
-  const head = words.odds(texts.odds(plan.odds.soundByTheDay));
+  const { soundByTheDay, soundAtAll, asPlanned } = plan.odds;
+  const figures = [soundByTheDay, soundAtAll, asPlanned].map((each) => texts.odds(each));
+  const head = wrap(words.odds(...(figures as [string, string, string])), 0, 100);
   const weak = plan.weakLinks.slice(0, 3).map((link) => {
     const run = plan.runs.find((r) => r.run === link.run);
     const stage = run?.stages.find((s) => s.key === link.stage && s.attempt === link.attempt);

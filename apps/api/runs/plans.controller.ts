@@ -116,7 +116,8 @@ export class PlansController {
 
   @Get('runs/:id/odds')
   @Documents({
-    summary: 'The odds that every window is met, and the weak links',
+    summary:
+      'The odds of sound pieces by the day, of sound pieces at all and of all as planned, and the weak links',
     answer: planOdds,
     problems: [404, 422],
   })

@@ -23,6 +23,9 @@ export function Holds({ document, run }: { readonly document: Document; readonly
           <p>
             <span className="run-odds">{odds(document.odds.soundByTheDay)}</span> {holds.means}
           </p>
+          <p className="small">
+            {holds.besides(odds(document.odds.soundAtAll), odds(document.odds.asPlanned))}
+          </p>
           <Method odds={document.odds} />
         </>
       )}

@@ -5,19 +5,23 @@ import { minuteOfIso } from '#units';
 const SHOWN = 5;
 /** Standard errors that a gain has to be above: less may be luck. */
 const SURELY = 2;
-/** Odds that are worth no change, however sure they are. */
+/** Odds that are worth no change where another gains more, and those worth none at all, however sure they are. */
+const WORTHWHILE = 0.05;
 const TRIFLE = 0.005;
 
 /**
- * The remedies to show: those that gain more than chance would and that no other outdoes, the most odds for each point of
+ * The remedies to show: those that gain five in a hundred, or else the one that helps most; that gain more than chance would and that no other outdoes, the most odds for each point of
  * disturbance first. Where there is no plan, all that make one possible gain the odds that it has.
  */
 export function chooseRemedies(remedies: readonly Remedy[]): Remedy[] {
   const helping = remedies.filter(
     ({ effects: { odds } }) => odds.gain >= TRIFLE && odds.gain > SURELY * odds.standardError,
   );
-  return helping
-    .filter((each) => !helping.some((other) => other !== each && outdoes(other, each)))
+  const worthwhile = helping.filter(({ effects: { odds } }) => odds.gain >= WORTHWHILE);
+  const few = [...helping].sort((a, b) => worth(b) - worth(a)).slice(0, 1);
+  const shown = worthwhile.length > 0 ? worthwhile : few;
+  return shown
+    .filter((each) => !shown.some((other) => other !== each && outdoes(other, each)))
     .sort((a, b) => worth(b) - worth(a) || a.disturbance.points - b.disturbance.points)
     .slice(0, SHOWN);
 }

@@ -16,7 +16,8 @@ export const plan: PrintedWords['plan'] = {
   attempt: (title, attempt) => `${title} (Versuch ${attempt})`,
   sittings: 'Sitzungen',
   until: (from, to) => `${from} bis ${to}`,
-  odds: (odds) => `Jedes Zeitfenster wird gehalten: ${odds}.`,
+  odds: (byTheDay, atAll, asPlanned) =>
+    `Gute Stücke bis zum Tag: ${byTheDay}. Gute Stücke überhaupt: ${atAll}. Alles wie geplant, auch das Aussehen: ${asPlanned}.`,
   lost: (stage, odds) => `${stage}, verloren ${odds}.`,
   curedInTime: 'rechtzeitig reif',
   keeps: (tail) =>

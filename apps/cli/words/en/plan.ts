@@ -15,7 +15,8 @@ export const plan = {
   attempt: (title: string, attempt: string) => `${title} (attempt ${attempt})`,
   sittings: 'Sittings',
   until: (from: string, to: string) => `${from} to ${to}`,
-  odds: (odds: string) => `Every window is met: ${odds}.`,
+  odds: (byTheDay: string, atAll: string, asPlanned: string) =>
+    `Sound pieces by the day: ${byTheDay}. Sound at all: ${atAll}. All as planned, looks too: ${asPlanned}.`,
   lost: (stage: string, odds: string) => `${stage}, lost ${odds}.`,
   curedInTime: 'cured in time',
   keeps: (tail: string) =>

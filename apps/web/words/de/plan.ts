@@ -67,7 +67,7 @@ export const plan: Words['plan'] = {
   choose: 'Wählen Sie, was Sie machen; hier erscheint der Plan.',
   reckoning: 'Wird gerechnet …',
   odds: 'Chance',
-  oddsMeaning: 'dass jeder Schritt in sein Zeitfenster fällt',
+  oddsMeaning: 'für gute Stücke bis zum Tag',
   oddsRough: 'grob, solange Sie etwas verschieben',
   oddsFull: (times) => `${times}-mal durchgespielt`,
   cured: 'Gereift',

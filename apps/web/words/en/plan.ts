@@ -66,7 +66,7 @@ export const plan = {
   choose: 'Choose what you make, and its plan shows here.',
   reckoning: 'Working it out …',
   odds: 'Odds',
-  oddsMeaning: 'that every stage is done in its window',
+  oddsMeaning: 'of sound pieces by the day',
   oddsRough: 'rough while you move things',
   oddsFull: (times: string) => `tried ${times} times`,
   cured: 'Cured',
