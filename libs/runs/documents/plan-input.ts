@@ -1,6 +1,6 @@
 import type { PlanInput } from '#contract';
 import { isoInstant, minuteOfIso, type Minute } from '#units';
-import { nothingLearned } from '../learned/learned-from.js';
+import { nothingLearned } from '../clocks/nothing-learned.js';
 import type { RunsInput } from '../input/input.js';
 
 /** The input as it crosses a wire. @param madeAt when it was read */

@@ -1,9 +1,7 @@
 import { evidenceOf, learnFrom, type Evidence, type SeenBatch } from '#clocks';
 import { paces, type Learned, type LearnedPace, type RunTeachings } from '#contract';
 import { addedUses } from './added-uses.js';
-
-/** What a workshop has learned that has logged nothing. */
-export const nothingLearned: Learned = { paces: [], earliest: [], uses: [] };
+import { nothingLearned } from '../clocks/nothing-learned.js';
 
 /**
  * What a workshop has learned from runs. The order of the runs does not matter, nor whether they are added at once or one

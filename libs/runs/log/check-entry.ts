@@ -2,7 +2,7 @@ import type { LogEntry } from '#contract';
 import type { Issue } from '#units';
 import { clocksOf } from '../clocks/forecast-clocks.js';
 import { taughtClocks } from '../clocks/taught-clocks.js';
-import { nothingLearned } from '../learned/learned-from.js';
+import { nothingLearned } from '../clocks/nothing-learned.js';
 import { askTimes } from './ask-times.js';
 import { askWeighIns } from './ask-weigh-ins.js';
 import { foldLog } from './fold-log.js';
