@@ -1,5 +1,4 @@
 import { pieceDesign, type PieceDesign } from '#contract';
-import { impliedOrder } from '#runs';
 
 const soap = (key: string, mould?: string) => ({
   ...{ key, title: key, kind: 'batch', recipe: 'plain', perPieceMl: 80 },
@@ -33,19 +32,24 @@ export function piece(stages: readonly string[], more: Partial<PieceDesign> = {}
   return pieceDesign.parse({ key: 'piece', title: 'Piece', parts: used, stages: told, ...more });
 }
 
-/** What a stage waits for and comes after, as text. */
-export function asked(stage: string, stages: readonly string[], more?: Partial<PieceDesign>): string[] {
-  const key = stage.replace(' ', '-');
-  const { waits, links } = impliedOrder(piece(stages, more));
-  return [
-    ...links.flatMap(({ from, to }) => (to === key ? [`after ${from}`] : [])),
-    ...waits.flatMap(({ stage: waiting, part, opens, closes }) =>
-      waiting !== key
-        ? []
-        : [
-            ...(opens === undefined ? [] : [`${part} ${opens}`]),
-            ...(closes === undefined ? [] : [`${part} before ${closes}`]),
-          ],
-    ),
-  ];
+/**
+ * What a stage waits for and comes after, as text.
+ * @param order what is derived from a design; told, as helpers of all tests know no library that they test
+ */
+export function askedBy(order: (design: PieceDesign) => Pick<PieceDesign, 'links' | 'waits'>) {
+  return (stage: string, stages: readonly string[], more?: Partial<PieceDesign>): string[] => {
+    const key = stage.replace(' ', '-');
+    const { waits, links } = order(piece(stages, more));
+    return [
+      ...links.flatMap(({ from, to }) => (to === key ? [`after ${from}`] : [])),
+      ...waits.flatMap(({ stage: waiting, part, opens, closes }) =>
+        waiting !== key
+          ? []
+          : [
+              ...(opens === undefined ? [] : [`${part} ${opens}`]),
+              ...(closes === undefined ? [] : [`${part} before ${closes}`]),
+            ],
+      ),
+    ];
+  };
 }

@@ -4,7 +4,9 @@ import { states } from '#clocks';
 import { impliedOrder } from '#runs';
 import { handsOnOf, stageKindFacts } from './stage-kinds.js';
 import { stateHasClock } from './states-of-parts.js';
-import { asked, piece } from '../../../tests/support/told-stages.js';
+import { askedBy, piece } from '../../../tests/support/told-stages.js';
+
+const asked = askedBy(impliedOrder);
 
 /** Common practice, no source: what each kind of stage waits for and what closes it. */
 const practice: readonly (readonly [string, string, string[], string[]])[] = [

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { PieceDesign } from '#contract';
 import { impliedOrder } from '#runs';
-import { asked, piece } from '../../../tests/support/told-stages.js';
+import { askedBy, piece } from '../../../tests/support/told-stages.js';
+
+const asked = askedBy(impliedOrder);
 
 /** Pieces in which a part is said to be set into another. */
 const into = (embed: string, host: string, stages: readonly string[]): string[] => {

@@ -94,3 +94,9 @@ export interface StageKindFacts {
   /** Shown at every stage of the kind. */
   readonly cautions: readonly CautionCode[];
 }
+
+/** What makers do and tell each other, with no source to name. */
+export const commonPractice: Evidence = { kind: 'common practice' };
+
+/** @param setupMin whatever the count @param perPieceS for each piece, seconds */
+export const hands = (setupMin: number, perPieceS: number): HandsOn => ({ setupMin, perPieceS });

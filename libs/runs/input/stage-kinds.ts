@@ -1,11 +1,17 @@
 import type { Stage, StageKind } from '#contract';
 import type { Evidence } from '#units';
-import type { BatchWait, HandsOn, KindWait, StageKindFacts, StateWait } from './stage-kind-facts.js';
+import { preparingKinds } from './preparing-kinds.js';
+import {
+  commonPractice,
+  hands,
+  type BatchWait,
+  type HandsOn,
+  type KindWait,
+  type StageKindFacts,
+  type StateWait,
+} from './stage-kind-facts.js';
 
-const commonPractice: Evidence = { kind: 'common practice' };
 const fromMemory: Evidence = { kind: 'from memory' };
-
-const hands = (setupMin: number, perPieceS: number): HandsOn => ({ setupMin, perPieceS });
 
 const spoonable: BatchWait = {
   from: 'cook',
@@ -32,85 +38,11 @@ const onceCured: KindWait = {
 };
 
 /**
- * One row per kind of stage, with the physics that come with it. To add a kind: a name in the contract, a row here, and
- * its test.
+ * One row per kind of stage, with the physics that come with it. To add a kind: a name in the contract, a row here or
+ * among those that prepare a batch, and its test.
  */
 export const stageKindFacts: Readonly<Record<StageKind, StageKindFacts>> = {
-  'make-lye': {
-    makes: false,
-    loses: 'looks',
-    frees: false,
-    prepares: true,
-    handsOn: hands(15, 0),
-    cautions: ['caution.lye', 'caution.lye-making'],
-  },
-  'melt-fats': {
-    makes: false,
-    loses: 'looks',
-    frees: false,
-    prepares: true,
-    handsOn: hands(15, 0),
-    cautions: ['caution.hot-fats'],
-  },
-  'melt-base': {
-    makes: false,
-    loses: 'looks',
-    frees: false,
-    prepares: true,
-    handsOn: hands(15, 0),
-    cautions: ['caution.hot-base'],
-  },
-  mix: {
-    makes: false,
-    loses: 'looks',
-    frees: false,
-    prepares: true,
-    handsOn: hands(15, 0),
-    after: [{ of: 'batch', kinds: ['make-lye', 'melt-fats'] }],
-    batch: [
-      {
-        from: 'make-lye',
-        opens: 'lye-cool',
-        closes: 'lye-keeps-until',
-        loses: 'pieces',
-        evidence: commonPractice,
-      },
-      // Fats are warmed again where they have grown too cool.
-      { from: 'melt-fats', opens: 'fats-cool', evidence: commonPractice },
-    ],
-    cautions: ['caution.lye'],
-  },
-  split: {
-    makes: false,
-    loses: 'pieces',
-    frees: false,
-    prepares: true,
-    handsOn: hands(10, 0),
-    after: [{ of: 'batch', kinds: ['mix'] }],
-    batch: [
-      { from: 'mix', opens: 'emulsion', closes: 'medium-trace', loses: 'pieces', evidence: commonPractice },
-    ],
-    cautions: ['caution.lye', 'caution.dust'],
-  },
-  cook: {
-    makes: false,
-    loses: 'pieces',
-    frees: false,
-    prepares: true,
-    handsOn: hands(90, 0),
-    after: [{ of: 'batch', kinds: ['mix', 'split'] }],
-    batch: [{ from: 'mix', opens: 'light-trace', evidence: commonPractice }],
-    cautions: ['caution.lye', 'caution.cooking'],
-  },
-  rebatch: {
-    makes: false,
-    loses: 'looks',
-    frees: false,
-    prepares: true,
-    handsOn: hands(60, 0),
-    after: [{ of: 'batch', kinds: ['mix', 'cook'] }],
-    cautions: ['caution.fresh-soap', 'caution.cooking'],
-  },
+  ...preparingKinds,
   'press-decor': {
     makes: true,
     loses: 'looks',
