@@ -95,6 +95,7 @@ function isLeftOut({ run, progress }: LoggedRun, stage: Stage): boolean {
 function isOvertaken({ run, progress }: LoggedRun, { stage, status, attempt }: StageAttempt): boolean {
   const { design } = run;
   if (status !== 'open' || stageKindFacts[stage.kind].prepares !== true) return false;
+  if (progress.attempts.every((each) => each.status !== 'done')) return false;
   const batch = new Set(preparedTogether(design, stage.part).map(({ key }) => key));
   const later = design.stages.flatMap((each) => {
     const follows = batch.has(each.part) && each !== stage && leadsTo(design, stage.key, each.key);

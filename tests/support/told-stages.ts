@@ -22,6 +22,12 @@ const parts = {
   moon: soap('moon', 'moon'),
 };
 
+/** What follows from a design: which stage comes after which, and what it waits for. */
+interface Order {
+  readonly links: readonly PieceDesign['links'][number][];
+  readonly waits: readonly PieceDesign['waits'][number][];
+}
+
 /** A piece whose stages are told as “kind part”, in the order in which they are done. */
 export function piece(stages: readonly string[], more: Partial<PieceDesign> = {}): PieceDesign {
   const told = stages.map((each) => {
@@ -36,7 +42,7 @@ export function piece(stages: readonly string[], more: Partial<PieceDesign> = {}
  * What a stage waits for and comes after, as text.
  * @param order what is derived from a design; told, as helpers of all tests know no library that they test
  */
-export function askedBy(order: (design: PieceDesign) => Pick<PieceDesign, 'links' | 'waits'>) {
+export function askedBy(order: (design: PieceDesign) => Order) {
   return (stage: string, stages: readonly string[], more?: Partial<PieceDesign>): string[] => {
     const key = stage.replace(' ', '-');
     const { waits, links } = order(piece(stages, more));

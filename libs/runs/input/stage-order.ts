@@ -63,8 +63,19 @@ export function stagesBehind(design: Outline, { part, opens, closes }: Wait): St
   );
 }
 
+/** Keys that come after a stage, by design and stage: a run is asked for them at every turn, and its design stays as it is. */
+const after = new WeakMap<Outline, Map<string, ReadonlySet<string>>>();
+
 /** Whether one stage comes before another by the links and waits of a design. */
 export function leadsTo(design: Outline, from: string, to: string): boolean {
+  const known = after.get(design) ?? new Map<string, ReadonlySet<string>>();
+  after.set(design, known);
+  const reached = known.get(from) ?? reachedFrom(design, from);
+  known.set(from, reached);
+  return reached.has(to);
+}
+
+function reachedFrom(design: Outline, from: string): ReadonlySet<string> {
   const reached = new Set([from]);
   const waiting = design.waits.map((wait) => ({
     stage: wait.stage,
@@ -82,7 +93,7 @@ export function leadsTo(design: Outline, from: string, to: string): boolean {
         if (stage.part === part && !isBeforeMaking(design, stage)) reached.add(stage.key);
     }
   }
-  return reached.has(to);
+  return reached;
 }
 
 /**
