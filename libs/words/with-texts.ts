@@ -63,5 +63,7 @@ function namesBeside(fields: Readonly<Record<string, unknown>>, texts: Texts): R
   if (typeof behaviour === 'string' && 'evidence' in fields) {
     return { text: texts.titled(fat, title), behaviourText: texts.behaviourOf(fat, behaviour) };
   }
-  return AMOUNTS.some((name) => name in fields) ? { text: texts.titled(fat, title) } : {};
+  // A liquid has a key of its own beside the fat that its fat is nearest to.
+  const named = 'figures' in fields && typeof key === 'string' ? key : fat;
+  return AMOUNTS.some((name) => name in fields) ? { text: texts.titled(named, title) } : {};
 }

@@ -134,7 +134,7 @@ export const materials: Names['materials'] = {
   tea: 'Tee oder Kräuteraufguss',
   'cider-vinegar': 'Apfelessig',
   'lemon-juice': 'Zitronensaft',
-  brine: 'Sole, 25 g Salz auf 100 g Wasser',
+  brine: 'Sole, 1 Teil Salz auf 4 Teile Wasser',
   'aloe-juice': 'Aloe-vera-Saft',
   'carrot-puree': 'Karottenpüree oder -saft',
   'cucumber-puree': 'Gurkenpüree oder -saft',

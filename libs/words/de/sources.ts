@@ -61,4 +61,15 @@ export const sources: Names['sources'] = {
     'Aktivierungsenergien von 42 bis 60 kJ/mol für die alkalische Esterhydrolyse',
   'Newton’s law of cooling, poured at 55 °C and set at 40 °C':
     'Newtonsches Abkühlungsgesetz, bei 55 °C gegossen, bei 40 °C fest',
+  'dairy handbooks: 0.13 to 0.18% as lactic acid for fresh milk':
+    'Handbücher der Milchkunde: 0,13 bis 0,18 % als Milchsäure in frischer Milch',
+  'Fandialan and Davide 2001, 102 samples: 0.126 to 0.195% as lactic acid [S26]':
+    'Fandialan und Davide 2001, 102 Proben: 0,126 bis 0,195 % als Milchsäure [S26]',
+  'CXS 243-2003: at least 0.3, yoghurt and kefir 0.6% as lactic acid [S27]':
+    'CXS 243-2003: mindestens 0,3, Joghurt und Kefir 0,6 % als Milchsäure [S27]',
+  'USDA Standard Reference, footnote to vinegars: 5% acetic acid [S24]':
+    'USDA SR, Fußnote zu Essigen: 5 % Essigsäure [S24]',
+  'handbooks of fruit juices and beverages; sorts differ':
+    'Handbücher der Säfte und Getränke; die Sorten sind verschieden',
+  'labels of several makes': 'Etiketten mehrerer Marken',
 };

@@ -132,7 +132,7 @@ export const materials = {
   tea: 'Tea or herbal infusion',
   'cider-vinegar': 'Apple-cider vinegar',
   'lemon-juice': 'Lemon juice',
-  brine: 'Brine, 25 g of salt to 100 g of water',
+  brine: 'Brine, 1 part of salt to 4 of water',
   'aloe-juice': 'Aloe vera juice',
   'carrot-puree': 'Carrot purée or juice',
   'cucumber-puree': 'Cucumber purée or juice',

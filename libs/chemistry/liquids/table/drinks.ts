@@ -96,7 +96,7 @@ export const drinks: readonly LiquidFacts[] = [
   {
     // 25 g to 100 g of water: near what lye still leaves dissolved.
     key: 'brine',
-    title: 'Brine, 25 g of salt to 100 g of water',
+    title: 'Brine, 1 part of salt to 4 of water',
     aliases: ['Sole', 'Salzsole', 'salt water', 'sea water', 'Meerwasser', 'soleseife'],
     kind: 'brine',
     figures: { waterG: 80, fatG: 0, sugarG: 0, proteinG: 0, saltG: 20 },

@@ -1,5 +1,5 @@
 import type { LiquidFacts } from '../liquid-facts.js';
-import { fermentedMilks, goatMilkAcidity, inci, milkAcidity, usda } from './sources.js';
+import { fermentedMilks, goatMilkAcidity, inci, milkAcidity, usda, usdaRecalled } from './sources.js';
 
 /** Milk has no free lactic acid while it is fresh; its proteins and phosphates take as much alkali as that much of it. */
 const milk = { kind: 'milk', fat: 'milk-fat', allergens: ['milk'] } as const;
@@ -16,7 +16,7 @@ export const milks: readonly LiquidFacts[] = [
     },
     ranges: { waterG: [87.3, 88.1], fatG: [3, 4.5], sugarG: [4.5, 5.1], acidG: [0.13, 0.18] },
     inci: 'Lac',
-    evidence: { figures: usda('01077'), acid: milkAcidity, inci },
+    evidence: { figures: usdaRecalled('01077'), acid: milkAcidity, inci },
   },
   {
     ...milk,

@@ -5,12 +5,12 @@ import type { Evidence } from '#units';
 /** Read in a copy of the table. @param number of the food in the database */
 export const usda = (number: string): Evidence => ({
   kind: 'published',
-  source: `USDA National Nutrient Database for Standard Reference, food ${number} [S24]`,
+  source: `USDA SR ${number} [S24]`,
 });
 /** Remembered, not read. @param number of the food in the database */
 export const usdaRecalled = (number: string): Evidence => ({
   kind: 'from memory',
-  source: `USDA National Nutrient Database for Standard Reference, food ${number} [S24]`,
+  source: `USDA SR ${number} [S24]`,
 });
 export const milkAcidity: Evidence = {
   kind: 'from memory',
