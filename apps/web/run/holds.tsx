@@ -23,9 +23,7 @@ export function Holds({ document, run }: { readonly document: Document; readonly
           <p>
             <span className="run-odds">{odds(document.odds.soundByTheDay)}</span> {holds.means}
           </p>
-          <p className="small">
-            {holds.besides(odds(document.odds.soundAtAll), odds(document.odds.asPlanned))}
-          </p>
+          <Besides odds={document.odds} />
           <Method odds={document.odds} />
         </>
       )}
@@ -47,6 +45,16 @@ export function Holds({ document, run }: { readonly document: Document; readonly
         ))}
     </section>
   );
+}
+
+/** The other two odds, where they say anything else than the first. */
+function Besides({ odds }: { readonly odds: NonNullable<Document['odds']> }): ReactNode {
+  const { holds } = useWords().run;
+  const texts = useTexts();
+  const [byTheDay, atAll, asPlanned] = [odds.soundByTheDay, odds.soundAtAll, odds.asPlanned].map(texts.odds);
+  if (byTheDay === undefined || atAll === undefined || asPlanned === undefined) return null;
+  if (atAll === byTheDay && asPlanned === byTheDay) return null;
+  return <p className="small">{holds.besides(atAll, asPlanned)}</p>;
 }
 
 /** How the odds were found, and how well they are known. */

@@ -49,7 +49,7 @@ export const conflictReasons: MessageWords<ConflictReason> = {
 export const losses: MessageWords<Loss> = {
   'loss.closed': ({ stage, part, state, at }, texts) => {
     const when = at === null ? `Wenn ${named(stage, texts)} an der Reihe ist` : `Bis ${texts.dayTime(at)}`;
-    const rest = `${bearerWithin(part, state, texts)} vielleicht nicht mehr ${untilOf(state, texts)}.`;
+    const rest = `${bearerWithin(part, state, texts)} vielleicht nicht mehr ${untilOf(state, texts).replace(/^noch /, '')}.`;
     return at === null ? `${when}, ist ${rest}` : `${when} ist ${rest}`;
   },
   'loss.at-most': ({ stage, after, minutes }, texts) =>
