@@ -26,7 +26,7 @@ export function everyPage({ runs, things }: FullWorkshop): Shown[] {
     { name: 'now-logged', path: '/', bring: logNotYet },
     { name: 'runs', path: '/runs', bring: (page) => press(page, new RegExp(`^${run.giveUp.ask}`)) },
     ...(['planned', 'begun', 'stuck', 'curing'] as const).flatMap((kind) => ofRun(kind, runs[kind])),
-    { name: 'run-tried', path: `/runs/${runs.begun}`, bring: tryRemedy },
+    { name: 'run-tried', path: `/runs/${runs.stuck}`, bring: tryRemedy },
     { name: 'run-stage', path: `/runs/${runs.planned}`, bring: (page) => showStage(page) },
     { name: 'run-moving', path: `/runs/${runs.planned}`, bring: moveStage },
     { name: 'run-mishap', path: `/runs/${runs.begun}/log`, bring: seeAnswers },
@@ -108,12 +108,13 @@ async function logNotYet(page: Page): Promise<void> {
 
 async function askRemedies(page: Page): Promise<void> {
   await press(page, run.remedies.ask);
-  // Dozens of plans are made for it, and the machine may be busy.
-  await page.locator('.run-remedies > li').first().waitFor({ timeout: 90_000 });
+  // Dozens of plans are made for it, and the machine may be busy. Where none of them helps, it says so.
+  await page.locator('.run-remedies').waitFor({ state: 'attached', timeout: 90_000 });
 }
 
 async function tryRemedy(page: Page): Promise<void> {
-  await askRemedies(page);
+  // A run without a plan asks by itself.
+  await page.locator('.run-remedies > li').first().waitFor({ timeout: 90_000 });
   await press(page, new RegExp(`^${run.remedies.try}`));
   await page.locator('.run-tried').waitFor();
 }

@@ -71,7 +71,8 @@ export async function fullWorkshop(bench: TestApi): Promise<FullWorkshop> {
   }
   await log(begun, { kind: 'done', stage: 'pour-deep', startedAt: FRIDAY, at: '2026-11-27T18:45:00Z' });
   const at = '2026-11-27T18:55:00Z';
-  const slip = await log(begun, { kind: 'seen', part: 'deep', state: 'skinned', saw: 'already', at });
+  const look = { kind: 'seen', part: 'deep', state: 'skinned', saw: 'already', at };
+  const slip = await log(begun, { ...look, confirmed: true });
   await log(begun, { kind: 'take-back', entry: slip.entry.id, at });
   await log(begun, { kind: 'seen', part: 'deep', state: 'holds-layer', saw: 'not-yet', at });
   await log(begun, { kind: 'not-yet', stage: 'pour-sand', at, note: nonsenseFor('note') });
