@@ -5,10 +5,7 @@ import { teachingsOf } from '../learned/teachings-of.js';
 import { assessRuns } from '../assess-runs.js';
 import { checkInput } from '../input/check-input.js';
 import type { PastRun, RunsInput } from '../input/input.js';
-import { clocksOf } from '../clocks/forecast-clocks.js';
-import { taughtClocks } from '../clocks/taught-clocks.js';
-import { askTimes } from '../log/ask-times.js';
-import { askWeighIns } from '../log/ask-weigh-ins.js';
+import { askBack } from '../log/ask-back.js';
 import { unknownName } from '../input/name-issues.js';
 import { resolveRuns } from '../input/resolve-run.js';
 
@@ -29,8 +26,7 @@ function repeated({ runs, earlier }: RunFile): Issue[] {
 function askedOf(input: RunsInput, learned: Learned): Issue[] {
   return resolveRuns(input).flatMap((run) => {
     const lines = input.log.map((line, i) => ({ ...line, i })).filter((line) => line.run === run.order.key);
-    const clocks = taughtClocks(run, clocksOf(run, input.workshop), () => learned);
-    return [...askWeighIns(run, lines), ...askTimes(run, lines, clocks)].map((issue) => {
+    return askBack(run, lines, { workshop: input.workshop, learned }).map((issue) => {
       const [place, ...rest] = issue.path;
       return { ...issue, path: ['log', lines[Number(place)]?.i ?? 0, 'entry', ...rest] };
     });
