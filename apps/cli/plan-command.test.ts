@@ -171,7 +171,7 @@ describe('plan', () => {
     );
     const told = planCommand([late]).stdout.replace(/\s+/g, ' ');
     expect(told).toContain('at the earliest; it must be by Sat 12 Dec.');
-    expect(told).toContain('Ask for “Twelve cups” by Mon 4 Jan.');
+    expect(told).toContain('Ask for “Twelve cups” by Tue 5 Jan.');
   });
 });
 

@@ -32,7 +32,9 @@ export { fatDensity, lundDensity, triglycerideExpansionGPerMlPerC } from './fats
 export type { FatEvidence, FatFacts, FatKind, FatTag, Limits } from './fats/fat-facts.js';
 export {
   fatSharePercent,
+  freeAcidsPercent,
   hardFattyAcidsPercent,
+  hardWaxPercent,
   oleicPercent,
   polyunsaturatedPercent,
   solidFatsPercent,

@@ -5,8 +5,8 @@ import { choices, measures, type Choice, type ClockInputs, type Measure } from '
 const MOST_OF_WHOLE = 105;
 /** Measures that are shares of one and the same whole. */
 export const wholes: readonly (readonly [Measure, ...Measure[]])[] = [
-  ['hardFattyAcidsPercent', 'oleicPercent'],
-  ['castorPercent', 'buttersPercent', 'olivePomacePercent'],
+  ['hardFattyAcidsPercent', 'oleicPercent', 'polyunsaturatedPercent'],
+  ['castorPercent', 'buttersPercent', 'olivePomacePercent', 'lardPercent', 'freeAcidsPercent', 'waxPercent'],
 ];
 /** A batter can be chilled, but the reaction warms it: further below the room than this is a slip. */
 const MOST_BELOW_ROOM_C = 10;

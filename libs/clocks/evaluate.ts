@@ -1,6 +1,7 @@
 import type { ClockInputs } from './inputs.js';
 import { spreadsUnlearned, type Spreads } from './offset-prior.js';
-import { beyondSide, factorOf } from './rule.js';
+import { liftOf } from './floor.js';
+import { beyondSide, factorOf, varianceOf } from './rule.js';
 import { rulesFor } from './rules.js';
 import { states, type StateId } from './states.js';
 
@@ -20,7 +21,8 @@ const BEYOND_WIDENING = 2;
  *
  *     median = base · Π f_r    σ_rule² = Σ σ_r²    σ² = σ_base² + σ_rule² + what is not known of the workshop
  *
- * over the rules that act on the state; a rule whose factor is 1 adds no σ_r, one read outside its table 2 σ_r.
+ * over the rules that act on the state, and lifted to its floor; a rule whose factor is 1 adds no σ_r, one read outside its
+ * table 2 σ_r.
  *
  * @param inputs must have passed `checkInputs`; here, unlike in `forecast`, that is not looked at again
  * @returns minutes, not rounded
@@ -33,8 +35,9 @@ export function evaluate(state: StateId, inputs: ClockInputs): Evaluation {
     const factor = factorOf(rule, inputs);
     medianMin *= factor;
     if (beyondSide(rule, inputs) !== undefined) variance += (BEYOND_WIDENING * rule.sigma) ** 2;
-    else if (factor !== 1) variance += rule.sigma * rule.sigma;
+    else if (factor !== 1) variance += varianceOf(rule, inputs);
   }
+  medianMin *= liftOf(state, medianMin, inputs)?.factor ?? 1;
   const ruleSigma = Math.sqrt(variance);
   return { medianMin, ruleSigma, ...spreadsUnlearned(sigma, ruleSigma) };
 }

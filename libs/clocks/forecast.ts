@@ -1,6 +1,7 @@
 import type { Evidence } from '#units';
 import { demandChecked } from './check-inputs.js';
 import { evaluate } from './evaluate.js';
+import { liftOf } from './floor.js';
 import { referenceInputs, type ClockInputs, type Measure } from './inputs.js';
 import type { Side } from './engine/factor-at.js';
 import { beyondSide, factorOf, isMeasureRule, type Rule, type RuleId } from './rule.js';
@@ -56,7 +57,7 @@ export interface Forecast extends Spreads {
  *
  *     median = base · Π f_r        σ² = σ_base² + Σ σ_r² + σ_workshop² + σ_recipe²
  *
- * over the rules that act on the state and whose factor is not 1. A rule read outside its table holds its
+ * over the rules that act on the state and whose factor is not 1, and lifted to its floor, which is a reason like another. A rule read outside its table holds its
  * factor, counts with 2 σ_r, and is named in `beyond`.
  *
  * @param inputs must have passed `checkInputs`
@@ -67,16 +68,24 @@ export function forecast(state: StateId, inputs: ClockInputs): Forecast {
   demandChecked(inputs);
   const reasons: Reason[] = [];
   const beyond: Beyond[] = [];
+  let product = states[state].baseMin;
   for (const rule of rulesFor(state, inputs)) {
     const factor = factorOf(rule, inputs);
+    product *= factor;
     if (factor !== 1) reasons.push(reasonOf(rule, factor, inputs));
     const outside = beyondOf(rule, factor, inputs);
     if (outside !== undefined) beyond.push(outside);
   }
+  const lift = liftOf(state, product, inputs);
+  if (lift !== undefined) reasons.push(reasonOf(lift.floor, lift.factor, inputs));
   return { state, baseMin: states[state].baseMin, ...evaluate(state, inputs), reasons, beyond };
 }
 
-function reasonOf({ id, evidence, reads }: Rule, factor: number, inputs: ClockInputs): Reason {
+function reasonOf(
+  { id, evidence, reads }: Pick<Rule, 'id' | 'evidence' | 'reads'>,
+  factor: number,
+  inputs: ClockInputs,
+): Reason {
   const [value, usual] = [inputs[reads], referenceInputs[reads]];
   return { rule: id, input: reads, value, usual, factor, evidence };
 }

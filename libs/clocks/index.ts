@@ -20,7 +20,14 @@ export { ofTypicalWorkshop, withOffset, type ReasonedOffset } from './offset.js'
 export { paceOf, type Pace } from './paces.js';
 export { sensitivity, type Move, type StateMoves } from './sensitivity.js';
 export { rulesVersion } from './rules-version.js';
-export { ruleList, stateList, type RuleLine, type StateLine } from './rule-list.js';
+export {
+  floorList,
+  ruleList,
+  stateList,
+  type FloorLine,
+  type RuleLine,
+  type StateLine,
+} from './rule-list.js';
 export { stretches, workingTime, type WayOfWorking, type WorkingTime } from './working-time.js';
 export type { LogNormal, Truncation } from './engine/log-normal.js';
 export {
@@ -29,8 +36,12 @@ export {
   lyeCooling,
   type Cooling,
   type CoolingInputs,
-} from './cooling/cooling.js';
-export { meltCooling } from './cooling/melt-cooling.js';
+} from './heat/cooling.js';
+export { meltCooling } from './heat/melt-cooling.js';
+export { heatBalance, heatCurve, type HeatBalance } from './heat/heat-balance.js';
+export type { Kept, PieceHeatInputs } from './heat/piece-heat.js';
+export { fatsForC } from './heat/mixing.js';
+export type { BatterMake } from './heat/specific-heats.js';
 export { band, quantile, type Band } from './engine/quantile.js';
 export { conditioned, zOf } from './engine/conditioned.js';
 export { usualCureRule, type CureRule, type WeighIn } from './cure/weigh-in.js';

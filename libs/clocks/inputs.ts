@@ -8,13 +8,24 @@ export interface ClockInputs {
   /** Sodium lactate as the 60 % solution that is sold. */
   readonly sodiumLactatePercent: number;
   readonly saltPercent: number;
+  /** Sugar, and that of honey, milk and fruit. */
   readonly sugarPercent: number;
+  readonly clayPercent: number;
+  readonly superfatPercent: number;
+  /** KOH as a share of the alkali, by moles; above a tenth a soap is a paste, of which no time is known. */
+  readonly kohSharePercent: number;
   /** Saturated fatty acids of 12 to 18 carbons. */
   readonly hardFattyAcidsPercent: number;
   readonly oleicPercent: number;
+  /** Linoleic and linolenic acid. */
+  readonly polyunsaturatedPercent: number;
   readonly castorPercent: number;
   readonly buttersPercent: number;
   readonly olivePomacePercent: number;
+  readonly lardPercent: number;
+  /** Fats that are free fatty acids, such as stearic acid. */
+  readonly freeAcidsPercent: number;
+  readonly waxPercent: number;
   readonly batterTemperatureC: number;
   readonly roomTemperatureC: number;
   /** Relative humidity. */
@@ -22,10 +33,23 @@ export interface ClockInputs {
   /** Read only for soap that sets in a mould; coats, piping and glaze do not care. */
   readonly mould: 'silicone-cavity' | 'lined-wood' | 'lined-carton' | 'rigid-plastic';
   readonly fragrance: 'none' | 'slowing' | 'mild' | 'brisk' | 'strong' | 'seizing' | 'ricing' | 'unknown';
-  readonly gel: 'none' | 'full';
   readonly mixing: 'blender' | 'to-emulsion' | 'hand';
   /** What the batch has been through when it goes into the mould. Batter that is mixed hot and poured as batter is `cold`. */
   readonly process: 'cold' | 'cooked' | 'rebatched';
+  /** What one cavity holds: the whole loaf where bars are cut from it. */
+  readonly castMl: number;
+  /** The soap of one finished piece. */
+  readonly pieceMl: number;
+  /** Thickness of a dipped coat. */
+  readonly coatMm: number;
+  /** Width of a piped line. */
+  readonly beadMm: number;
+  /** Melted base on one piece. */
+  readonly meltMl: number;
+  /** Share of the part that is expected to go through gel, from its balance of heat. */
+  readonly gelPercent: number;
+  /** How long it is too hot to be handled, from its balance of heat. */
+  readonly hotHours: number;
 }
 
 /** The inputs that are measured. */
@@ -45,27 +69,42 @@ export const referenceInputs: ClockInputs = {
   sodiumLactatePercent: 0,
   saltPercent: 0,
   sugarPercent: 0,
+  clayPercent: 0,
+  superfatPercent: 5,
+  kohSharePercent: 0,
   hardFattyAcidsPercent: 45,
   oleicPercent: 38,
+  polyunsaturatedPercent: 10,
   castorPercent: 5,
   buttersPercent: 0,
   olivePomacePercent: 0,
+  lardPercent: 0,
+  freeAcidsPercent: 0,
+  waxPercent: 0,
   batterTemperatureC: 38,
   roomTemperatureC: 20,
   roomHumidityPercent: 50,
   mould: 'silicone-cavity',
   fragrance: 'none',
-  gel: 'none',
   mixing: 'blender',
   process: 'cold',
+  castMl: 80,
+  pieceMl: 80,
+  coatMm: 2,
+  beadMm: 8,
+  meltMl: 5,
+  gelPercent: 0,
+  hotHours: 0,
 };
 
 /** The unit of a measure, and what is accepted at all. Both bounds are included. */
 export interface MeasureFacts {
-  readonly unit: '%' | '°C';
+  readonly unit: '%' | '°C' | 'mL' | 'mm' | 'h';
   readonly low: number;
   readonly high: number;
 }
+
+const millilitres: MeasureFacts = { unit: 'mL', low: 0, high: 1_000_000 };
 
 const share = (high = 100): MeasureFacts => ({ unit: '%', low: 0, high });
 
@@ -77,23 +116,36 @@ export const measures: Readonly<Record<Measure, MeasureFacts>> = {
   lyeConcentrationPercent: { unit: '%', low: 20, high: 50 },
   sodiumLactatePercent: share(5),
   saltPercent: share(),
-  // With what milk or purée brings: five per cent of sugar, and all liquid as banana.
-  sugarPercent: share(20),
+  // With what milk, honey or purée brings: five per cent of sugar, and all liquid as banana; and half of a milk powder.
+  sugarPercent: share(60),
+  clayPercent: share(50),
+  superfatPercent: { unit: '%', low: -100, high: 100 },
+  kohSharePercent: share(),
   hardFattyAcidsPercent: share(),
   oleicPercent: share(),
+  polyunsaturatedPercent: share(),
   castorPercent: share(),
   buttersPercent: share(),
   olivePomacePercent: share(),
+  lardPercent: share(),
+  freeAcidsPercent: share(),
+  waxPercent: share(),
   batterTemperatureC: { unit: '°C', low: 20, high: 90 },
   roomTemperatureC: { unit: '°C', low: 5, high: 35 },
   roomHumidityPercent: { unit: '%', low: 10, high: 95 },
+  castMl: millilitres,
+  pieceMl: millilitres,
+  coatMm: { unit: 'mm', low: 0, high: 50 },
+  beadMm: { unit: 'mm', low: 0, high: 120 },
+  meltMl: millilitres,
+  gelPercent: share(),
+  hotHours: { unit: 'h', low: 0, high: 400 },
 };
 
 /** What can be chosen. */
 export const choices: { readonly [K in Choice]: readonly ClockInputs[K][] } = {
   mould: ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'],
   fragrance: ['none', 'slowing', 'mild', 'brisk', 'strong', 'seizing', 'ricing', 'unknown'],
-  gel: ['none', 'full'],
   mixing: ['blender', 'to-emulsion', 'hand'],
   process: ['cold', 'cooked', 'rebatched'],
 };

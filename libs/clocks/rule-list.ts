@@ -1,7 +1,8 @@
 import type { Evidence } from '#units';
+import { floors, floorShares } from './floor.js';
 import type { Choice, Measure } from './inputs.js';
 import { paceOf, type Pace } from './paces.js';
-import { isMeasureRule, type Rule, type RuleId } from './rule.js';
+import { isMeasureRule, type FloorId, type Rule, type RuleId } from './rule.js';
 import { rules } from './rules.js';
 import { stateIds, states, type ClockName, type StateId } from './states.js';
 
@@ -33,6 +34,25 @@ export function ruleList(): RuleLine[] {
     const { id, acts, reads, sigma, evidence } = rule;
     return { rule: id, acts, reads, table: tableOf(rule), sigma, evidence };
   });
+}
+
+/** A floor as it is listed. */
+export interface FloorLine {
+  readonly rule: FloorId;
+  readonly acts: readonly StateId[];
+  readonly reads: Measure;
+  /** What is read, and the minutes from the pour before which the soap is not cut. */
+  readonly table: readonly { readonly value: number; readonly min: number }[];
+  readonly evidence: Evidence;
+}
+
+/** Every floor below which no rule takes a time. */
+export function floorList(): FloorLine[] {
+  return floors.map(({ id, reads, table, evidence }) => ({
+    ...{ rule: id, reads, evidence },
+    acts: stateIds.filter((state) => floorShares[state] !== undefined),
+    table: table.map(([value, min]) => ({ value, min })),
+  }));
 }
 
 /** Every state with its base and how well that is known, in the order of `stateIds`. */

@@ -6,6 +6,11 @@ import type { StateId } from './states.js';
 /** Names a rule for ever: its words and what is kept of a forecast go by it. */
 export type RuleId =
   | 'lye-on-batter'
+  | 'fats-on-batter'
+  | 'lard'
+  | 'free-acids'
+  | 'wax'
+  | 'clay'
   | 'batter-temperature'
   | 'fragrance'
   | 'fragrance-slowing'
@@ -19,12 +24,20 @@ export type RuleId =
   | 'mixing'
   | 'lye-on-set'
   | 'sodium-lactate'
+  | 'batter-on-set'
+  | 'koh-on-set'
+  | 'cast-size'
+  | 'salt-early'
   | 'salt-in-mould'
   | 'salt-in-the-open'
   | 'hard-fatty-acids'
   | 'room-temperature'
   | 'gel-on-set'
   | 'mould'
+  | 'cutting-end'
+  | 'coat-thickness'
+  | 'bead-width'
+  | 'melt-size'
   | 'room-on-glaze'
   | 'lye-on-ash'
   | 'room-on-ash'
@@ -32,13 +45,24 @@ export type RuleId =
   | 'gel-on-ash'
   | 'lye-on-cure'
   | 'oleic'
+  | 'oleic-on-best'
+  | 'polyunsaturated'
+  | 'castor-on-cure'
+  | 'superfat-on-cure'
+  | 'salt-on-cure'
+  | 'size-on-cure'
+  | 'room-on-cure'
   | 'room-humidity'
   | 'gel-on-cure'
   | 'hot-process-on-set'
   | 'hot-process-on-ash'
   | 'hot-process-on-cure'
   | 'rebatch-on-set'
-  | 'rebatch-on-cure';
+  | 'rebatch-on-cure'
+  | FloorId;
+
+/** Names a floor in the same way. */
+export type FloorId = 'hot-soap' | 'gel-cools';
 
 interface RuleFacts {
   readonly id: RuleId;
@@ -54,6 +78,8 @@ export interface MeasureRule extends RuleFacts {
   readonly reads: Measure;
   /** At least two points, x rising, factors never turning. */
   readonly table: readonly Point[];
+  /** It reads the chance, in per cent, of something that either is or is not; the last point is what it comes to where it is. */
+  readonly isChance?: true;
 }
 
 /** A rule on a choice: a factor by name. */
@@ -78,6 +104,17 @@ export function factorOf(rule: Rule, inputs: ClockInputs): number {
   const factor = (rule.table as Readonly<Record<string, number>>)[inputs[rule.reads]];
   if (factor === undefined) throw new RangeError(`“${inputs[rule.reads]}” is not in the table of ${rule.id}`);
   return factor;
+}
+
+/**
+ * What a rule adds to the variance of the logarithm. A rule that reads a chance p adds p (1 − p) ln² f for not knowing which it
+ * will be, as what it multiplies is 1 or f.
+ */
+export function varianceOf(rule: Rule, inputs: ClockInputs): number {
+  const known = rule.sigma * rule.sigma;
+  if (!isMeasureRule(rule) || rule.isChance !== true) return known;
+  const chance = inputs[rule.reads] / 100;
+  return chance * known + chance * (1 - chance) * Math.log(factorAt(rule.table, 100)) ** 2;
 }
 
 /** On which side a batch lies outside what a rule knows; undefined within it, and for choices. */

@@ -1,11 +1,11 @@
-import { ruleList, stateList } from './rule-list.js';
+import { floorList, ruleList, stateList } from './rule-list.js';
 
 /**
- * Names the rules and states as they are: another name when any of them is another. For telling that something was worked
+ * Names the rules, floors and states as they are: another name when any of them is another. For telling that something was worked
  * out by rules of another time.
  */
-export function rulesVersion(states = stateList(), rules = ruleList()): string {
-  return fingerprint(JSON.stringify([states, rules]));
+export function rulesVersion(states = stateList(), rules = ruleList(), floors = floorList()): string {
+  return fingerprint(JSON.stringify([states, rules, floors]));
 }
 
 /** FNV-1a, 32 bits: G. Fowler, L. C. Noll, K.-P. Vo, D. Eastlake, draft-eastlake-fnv (constants from memory). */

@@ -27,7 +27,7 @@ export const rulesOf: Readonly<Record<StateId, readonly Rule[]>> = byState();
 /** Rules about lye that is still at work: what hurries the batter, what brings ash, and gel. */
 const ofFreeLye: ReadonlySet<RuleId> = new Set([
   ...[...batterRules, ...ashRules].map(({ id }) => id),
-  ...(['gel-on-set', 'gel-on-cure'] as const),
+  ...(['gel-on-set', 'gel-on-cure', 'batter-on-set'] as const),
 ]);
 
 /** As `rulesOf`, for soap whose lye was used up in the pot: once it is in the mould nothing of that tells anything. */

@@ -44,9 +44,11 @@ describe('what moves a state', () => {
       to: 'seizing',
     });
     expect(movesOf('medium-trace')[2]).toEqual({ input: 'mixing', from: 'blender', to: 'hand', factor: 4 });
-    expect(movesOf('cured', { hardFattyAcidsPercent: 35, oleicPercent: 49 })[0]).toMatchObject({
-      ...{ input: 'oleicPercent', from: 49, to: 59 },
-      factor: expect.closeTo(1.45, 12) as number,
+    // From 55 % (×1.24) to 65 % (×1.7).
+    const olive = { hardFattyAcidsPercent: 25, oleicPercent: 55 };
+    expect(movesOf('cured', olive)[0]).toMatchObject({
+      ...{ input: 'oleicPercent', from: 55, to: 65 },
+      factor: expect.closeTo(1.7 / 1.24, 12) as number,
     });
   });
 
@@ -73,8 +75,8 @@ describe('what moves a state', () => {
   });
 
   it('never takes more than a whole', () => {
-    const full = { hardFattyAcidsPercent: 47, oleicPercent: 49 };
-    expect(targets(movesOf('cured', full), 'oleicPercent')).toEqual([53]);
+    const full = { hardFattyAcidsPercent: 47, oleicPercent: 49, polyunsaturatedPercent: 0 };
+    expect(targets(movesOf('cured', full), 'oleicPercent')).toEqual([53, 39]);
     expect(targets(movesOf('firm', full), 'hardFattyAcidsPercent')).toEqual([37, 51]);
   });
 

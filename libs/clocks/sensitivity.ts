@@ -49,7 +49,8 @@ interface Proposal {
 function measureProposals(inputs: ClockInputs): Proposal[] {
   return (Object.keys(measures) as Measure[]).flatMap((input) => {
     const { low } = measures[input];
-    const { by } = usualSteps[input];
+    if (!(input in usualSteps)) return [];
+    const { by } = usualSteps[input as keyof typeof usualSteps];
     const from = inputs[input];
     const down = Math.max(low, tidy(from - by));
     const up = Math.min(mostOf(input, inputs), tidy(from + by));

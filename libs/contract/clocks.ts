@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { evidence } from './evidence.js';
-import { beyond, clockMove, clockRule, cureNote, reason } from './messages/clock.js';
+import { beyond, clockFloor, clockMove, clockRule, cureNote, reason } from './messages/clock.js';
 import { risk } from './messages/risk.js';
 import { band, instant, key } from './common.js';
+import { gels } from './names/index.js';
 import { soapStates } from './names/soap-states.js';
 
 const text = z.string();
@@ -107,6 +108,28 @@ export const cureCurve = z
   })
   .meta({ id: 'CureCurve' });
 
+const chance = z.number().min(0).max(1);
+
+/** What becomes of a poured part by its own heat. */
+export const partHeat = z
+  .strictObject({
+    gel: z
+      .strictObject({ whole: chance, part: chance, none: chance })
+      .meta({ description: 'Chances by its heat alone, whatever the recipe asks for' }),
+    asked: z.enum(gels).meta({ description: 'What the recipe asks for' }),
+    overheats: chance,
+    hottestC: band.meta({ description: 'The highest temperature of its middle, °C' }),
+    hottestMin: z.number().meta({ description: 'minutes from the pour; 0 where it only cools' }),
+    cooledMin: z.number().meta({ description: 'minutes from the pour until it can be handled; 0 at once' }),
+    gelC: z.number().meta({ description: 'From here on it is gel, °C' }),
+    fatsC: z.number().meta({ description: 'So warm the fats have to be for lye as warm as the room, °C' }),
+    curve: z
+      .array(z.strictObject({ min: z.number(), middleC: z.number(), edgeC: z.number() }))
+      .max(100)
+      .meta({ description: 'As is likely, from the pour until it has cooled' }),
+  })
+  .meta({ id: 'PartHeat' });
+
 /** Every clock of one or several runs, with reasons, whether the pieces can be filled in time, and what moves them. */
 export const clocksDocument = z
   .strictObject({
@@ -122,6 +145,7 @@ export const clocksDocument = z
             clocks: z.array(clockForecast),
             filling: fillingTime.nullable(),
             moves: z.array(clockMove),
+            heat: partHeat.nullable().meta({ description: 'null for what is not cast' }),
             risks: z.array(risk),
           }),
         ),
@@ -145,10 +169,11 @@ const clockState = z
   .meta({ id: 'ClockState' });
 
 export const clockRules = z
-  .strictObject({ states: z.array(clockState), rules: z.array(clockRule) })
+  .strictObject({ states: z.array(clockState), rules: z.array(clockRule), floors: z.array(clockFloor) })
   .meta({ id: 'ClockRules' });
 
 export type ClockForecast = z.infer<typeof clockForecast>;
+export type PartHeat = z.infer<typeof partHeat>;
 export type FillingTime = z.infer<typeof fillingTime>;
 export type Lesson = z.infer<typeof lesson>;
 export type LessonsDocument = z.infer<typeof lessonsDocument>;

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ruleError } from './accepted-error.js';
 import { key, percent, title } from './common.js';
+import { keptWays } from './names/index.js';
 import { colourant, portions } from './portion.js';
 import { grams, millilitres, millimetres, squareCentimetres } from './quantity.js';
 
@@ -156,6 +157,9 @@ export const batchPart = z
       description: 'Colours that the part is split into and poured from at once, as for a swirl',
     }),
     ...casting,
+    kept: z.enum(keptWays).optional().meta({
+      description: 'How its mould stands after the pour; absent: covered if it is lined, else open',
+    }),
     lossG,
     losses: losses.optional(),
   })

@@ -13,7 +13,7 @@ it('reads what is out of bounds that came later, with defaults all the same', ()
   expect(runOrder.safeParse(early).success).toBe(false);
   expect(readStored(runOrder, early)).toEqual({ ...early, certaintyPercent: 95 });
   const hot = { key: 'hot', title: 'Hot', fats: [{ fat: 'olive', percent: 100 }], batterTemperatureC: 99 };
-  expect(readStored(recipe, hot)).toMatchObject({ batterTemperatureC: 99, gel: 'none' });
+  expect(readStored(recipe, hot)).toMatchObject({ batterTemperatureC: 99, gel: 'auto' });
   const wide = { key: 'wide', title: 'Wide', kind: 'lined-wood', cavityMl: 60_000, cavities: 20_000 };
   expect(readStored(mould, wide)).toEqual(wide);
 });

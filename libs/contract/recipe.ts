@@ -201,7 +201,9 @@ export const recipe = z
       description: 'At which lye and fats are mixed; above 75 only for a batch that is cooked',
     }),
     mixing: z.enum(mixings).default('blender'),
-    gel: z.enum(gels).default('none'),
+    gel: z.enum(gels).default('auto').meta({
+      description: '`auto`: as mould, size, room and temperatures have it; else the maker sees to it',
+    }),
   })
   .meta({ id: 'Recipe' });
 

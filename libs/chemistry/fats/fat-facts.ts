@@ -7,7 +7,7 @@ import type { Evidence } from '#units';
 export type FatKind = 'triglyceride' | 'wax' | 'fatty-acid';
 
 /** Where a fat belongs, for rules that treat such fats alike. */
-export type FatTag = 'butter' | 'olive' | 'olive-pomace' | 'castor';
+export type FatTag = 'butter' | 'olive' | 'olive-pomace' | 'castor' | 'lard' | 'soft-wax';
 
 /** Limits, both included. */
 export interface Limits {

@@ -27,6 +27,16 @@ export function polyunsaturatedPercent(recipe: Pick<BatterRecipe, 'fats'>, fats:
   return acidPercent(recipe, fats, 'C18:2') + acidPercent(recipe, fats, 'C18:3');
 }
 
+/** Share of the fats that are free fatty acids, per cent. @throws RangeError on a fat not in the table */
+export function freeAcidsPercent(recipe: Pick<BatterRecipe, 'fats'>, fats: Fats): number {
+  return percentOf(recipe, fats, ({ kind }) => kind === 'fatty-acid');
+}
+
+/** Share of the fats that are waxes which set hard in a room, per cent. @throws RangeError on a fat not in the table */
+export function hardWaxPercent(recipe: Pick<BatterRecipe, 'fats'>, fats: Fats): number {
+  return percentOf(recipe, fats, ({ kind, tags }) => kind === 'wax' && tags?.includes('soft-wax') !== true);
+}
+
 /** From this share of saturated acids on a fat is solid in a room: coconut, palm, butters, tallow. Common practice, no source. */
 const SOLID_FROM_PERCENT = 40;
 
@@ -36,9 +46,11 @@ const SOLID_FROM_PERCENT = 40;
  * @throws RangeError on a fat that is not in the table
  */
 export function solidFatsPercent(recipe: Pick<BatterRecipe, 'fats'>, fats: Fats): number {
-  return fatShares(recipe, fats)
-    .filter(({ facts }) => facts.kind !== 'triglyceride' || saturatedPercent(facts) >= SOLID_FROM_PERCENT)
-    .reduce((sum, { share }) => sum + 100 * share, 0);
+  return percentOf(
+    recipe,
+    fats,
+    (facts) => facts.kind !== 'triglyceride' || saturatedPercent(facts) >= SOLID_FROM_PERCENT,
+  );
 }
 
 function saturatedPercent({ fattyAcidsPercent }: FatFacts): number {
@@ -50,8 +62,16 @@ function saturatedPercent({ fattyAcidsPercent }: FatFacts): number {
 
 /** Share of the fats that carry a tag, per cent. @throws RangeError on a fat not in the table */
 export function fatSharePercent(recipe: Pick<BatterRecipe, 'fats'>, fats: Fats, tag: FatTag): number {
+  return percentOf(recipe, fats, ({ tags }) => tags?.includes(tag) === true);
+}
+
+function percentOf(
+  recipe: Pick<BatterRecipe, 'fats'>,
+  fats: Fats,
+  counts: (facts: FatFacts) => boolean,
+): number {
   return fatShares(recipe, fats)
-    .filter(({ facts }) => facts.tags?.includes(tag) === true)
+    .filter(({ facts }) => counts(facts))
     .reduce((sum, { share }) => sum + 100 * share, 0);
 }
 

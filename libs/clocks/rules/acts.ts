@@ -10,8 +10,8 @@ import type { StateId } from '../states.js';
  * reached.
  *
  * What makes the finished soap hard shows only after hours. It acts on `bonds-until`, but not on
- * `holds-layer`, `skinned`, `takes-decor-until` and `piping-skinned`, which have come within an hour or two. Salt is left out of `bonds-until`: the
- * salts that stiffen a salt bar act on the whole block at once and a second layer is not poured on one.
+ * `holds-layer`, `skinned`, `takes-decor-until` and `piping-skinned`, which have come within an hour or two. As much salt as makes a
+ * salt bar acts on all of these: the block stiffens at once.
  *
  * The mould and gel act only on soap that sets in a mould: coats and piping stand open and lose their heat.
  * Soda ash has rules of its own: it ends when the surface has no free lye left, however soft the soap is.
@@ -23,6 +23,15 @@ export const tracing = ['light-trace', 'medium-trace', 'thick-trace', 'stiff'] a
 /** The batter while it is worked in the bowl. */
 const inTheBowl = ['emulsion', ...tracing] as const satisfies StateId[];
 
+/** What fats do to the batter by what they are made of; what bonds is moved by how hard their soap is instead. */
+export const thickening = [
+  ...tracing,
+  'holds-layer',
+  'skinned',
+  'takes-decor-until',
+  'piping-skinned',
+] as const satisfies StateId[];
+
 /** Every change that is the batter stiffening, in the bowl or just after. */
 export const stiffening = [
   ...inTheBowl,
@@ -32,6 +41,9 @@ export const stiffening = [
   'bonds-until',
   'piping-skinned',
 ] as const satisfies StateId[];
+
+/** The first hours of a surface, before what makes the finished soap hard shows. */
+export const surfacing = ['holds-layer', 'skinned', 'takes-decor-until'] as const satisfies StateId[];
 
 /** Hardening of soap that sets in a mould. */
 export const inTheMould = [

@@ -44,8 +44,12 @@ export const ashRules: readonly Rule[] = [
   {
     id: 'gel-on-ash',
     acts: ['ash-safe'],
-    reads: 'gel',
-    table: { none: 1, full: 0.4 },
+    reads: 'gelPercent',
+    table: [
+      [0, 1],
+      [100, 0.4],
+    ],
+    isChance: true,
     sigma: 0.2,
     evidence: { kind: 'common practice' },
   },

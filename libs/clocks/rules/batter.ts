@@ -1,5 +1,5 @@
 import type { Rule } from '../rule.js';
-import { stiffening, tracing } from './acts.js';
+import { stiffening, thickening, tracing } from './acts.js';
 
 /** What a fragrance does where a rule is about another behaviour. */
 const noChange = {
@@ -27,6 +27,80 @@ export const batterRules: readonly Rule[] = [
       [40, 0.65],
     ],
     sigma: 0.1,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Olive, sunflower and other liquid oils take twice as long as palm and tallow, and coconut is quicker still.
+    id: 'fats-on-batter',
+    acts: thickening,
+    reads: 'hardFattyAcidsPercent',
+    table: [
+      [10, 2.1],
+      [15, 1.95],
+      [30, 1.35],
+      [45, 1],
+      [60, 0.85],
+      [80, 0.7],
+    ],
+    sigma: 0.15,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Lard is slow for so hard a fat, which is why swirls are made with it.
+    id: 'lard',
+    acts: thickening,
+    reads: 'lardPercent',
+    table: [
+      [0, 1],
+      [50, 1.2],
+      [100, 1.45],
+    ],
+    sigma: 0.12,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Acids that are free turn to soap at once: shaving soap of a third stearic acid is mixed hot, as it seizes else.
+    id: 'free-acids',
+    acts: stiffening,
+    reads: 'freeAcidsPercent',
+    table: [
+      [0, 1],
+      [2, 0.8],
+      [5, 0.5],
+      [10, 0.25],
+      [20, 0.1],
+      [50, 0.05],
+    ],
+    sigma: 0.3,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Waxes set as the batter cools and thicken it from a few per cent on, so that they are mixed above 60 °C.
+    id: 'wax',
+    acts: stiffening,
+    reads: 'waxPercent',
+    table: [
+      [0, 1],
+      [2, 0.85],
+      [5, 0.55],
+      [8, 0.4],
+      [20, 0.2],
+    ],
+    sigma: 0.25,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Clay takes up water; makers wet it first so that the batter does not thicken.
+    id: 'clay',
+    acts: stiffening,
+    reads: 'clayPercent',
+    table: [
+      [0, 1],
+      [3, 0.85],
+      [10, 0.65],
+      [30, 0.5],
+    ],
+    sigma: 0.12,
     evidence: { kind: 'common practice' },
   },
   {
@@ -81,13 +155,15 @@ export const batterRules: readonly Rule[] = [
     evidence: { kind: 'common practice' },
   },
   {
+    // Against other olive oil, which is slow: pomace alone traces in less than half of its time.
     id: 'olive-pomace',
     acts: stiffening,
     reads: 'olivePomacePercent',
     table: [
       [0, 1],
-      [40, 0.75],
-      [80, 0.55],
+      [40, 0.62],
+      [80, 0.42],
+      [100, 0.36],
     ],
     sigma: 0.15,
     evidence: { kind: 'common practice' },
@@ -125,8 +201,10 @@ export const batterRules: readonly Rule[] = [
     table: [
       [0, 1],
       [2, 0.8],
+      [5, 0.65],
+      [20, 0.5],
     ],
-    sigma: 0.1,
+    sigma: 0.12,
     evidence: { kind: 'common practice' },
   },
   {

@@ -44,6 +44,17 @@ export const clockRule = message('clock.rule', {
   evidence,
 }).meta({ id: 'ClockRule' });
 
+/** What soap in a mould cannot be before, however fast its recipe. */
+export const clockFloor = message('clock.floor', {
+  rule,
+  acts: z.array(z.enum(soapStates)),
+  reads: input,
+  table: z.array(z.strictObject({ value: z.number(), min: z.number() })).meta({
+    description: 'What is read, and the minutes from the pour before which it is not cut',
+  }),
+  evidence,
+}).meta({ id: 'ClockFloor' });
+
 /** Why weighings do not tell yet when a lot is cured. */
 export const cureNote = z
   .discriminatedUnion('code', [
@@ -59,5 +70,6 @@ export type Reason = z.infer<typeof reason>;
 export type Beyond = z.infer<typeof beyond>;
 export type ClockMove = z.infer<typeof clockMove>;
 export type ClockRule = z.infer<typeof clockRule>;
+export type ClockFloor = z.infer<typeof clockFloor>;
 export type CureNote = z.infer<typeof cureNote>;
-export type ClockMessage = Reason | Beyond | ClockMove | ClockRule | CureNote;
+export type ClockMessage = Reason | Beyond | ClockMove | ClockRule | ClockFloor | CureNote;

@@ -113,7 +113,14 @@ export const risk = z
     about('portions.too-heavy', { askedG: figure, haveG: figure }),
     about('mould.too-few', { mould: title, needed: count, owned: count }),
     about('soap.ash', { signs }),
-    about('soap.overheats', { signs }),
+    about('soap.overheats', {
+      signs,
+      chance: figure.optional().meta({ description: 'Of overheating; not in plans of before' }),
+      hottestC: figure.optional().meta({ description: 'What its middle is likely to reach' }),
+    }),
+    about('soap.gel-unsure', { whole: figure, part: figure, none: figure }),
+    about('soap.gel-unlikely', { chance: figure }),
+    about('soap.gel-likely', { chance: figure }),
     about('soap.sweats', { humidityPercent: percent }),
     about('soap.sticks', { hardPercent: percent }),
     about('soap.not-forecast', {

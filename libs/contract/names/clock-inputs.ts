@@ -1,4 +1,4 @@
-import { fragranceBehaviours, gels, mixings, mouldKinds, processes } from './recipe-names.js';
+import { fragranceBehaviours, mixings, mouldKinds, processes } from './recipe-names.js';
 
 /** What a clock reads, and `log`: how many batches of the log have taught it. */
 export const clockInputs = [
@@ -6,32 +6,55 @@ export const clockInputs = [
   'sodiumLactatePercent',
   'saltPercent',
   'sugarPercent',
+  'clayPercent',
+  'superfatPercent',
+  'kohSharePercent',
   'hardFattyAcidsPercent',
   'oleicPercent',
+  'polyunsaturatedPercent',
   'castorPercent',
   'buttersPercent',
   'olivePomacePercent',
+  'lardPercent',
+  'freeAcidsPercent',
+  'waxPercent',
   'batterTemperatureC',
   'roomTemperatureC',
   'roomHumidityPercent',
   'mould',
   'fragrance',
-  'gel',
   'mixing',
   'process',
+  'castMl',
+  'pieceMl',
+  'coatMm',
+  'beadMm',
+  'meltMl',
+  'gelPercent',
+  'hotHours',
+  // Only in plans kept from before its share was told.
+  'gel',
   'log',
 ] as const;
 
 export type ClockInput = (typeof clockInputs)[number];
 
-/** Those that are temperatures, °C; other measures are per cent. */
-export const clockTemperatures: ReadonlySet<ClockInput> = new Set(['batterTemperatureC', 'roomTemperatureC']);
+/** What measures are told in that are not per cent. */
+export const clockUnits: Readonly<Partial<Record<ClockInput, '°C' | 'mL' | 'mm' | 'h'>>> = {
+  batterTemperatureC: '°C',
+  roomTemperatureC: '°C',
+  castMl: 'mL',
+  pieceMl: 'mL',
+  meltMl: 'mL',
+  coatMm: 'mm',
+  beadMm: 'mm',
+  hotHours: 'h',
+};
 
 /** Those that are one of a list, and the lists; `mould` by its kind. */
 export const clockChoices = {
   mould: mouldKinds,
   fragrance: fragranceBehaviours,
-  gel: gels,
   mixing: mixings,
   process: processes,
 } as const;
@@ -40,6 +63,11 @@ export type ClockChoice = keyof typeof clockChoices;
 /** Every rule of the clocks, in the order in which reasons are listed, and `lesson`: what the log has taught. */
 export const clockRuleIds = [
   'lye-on-batter',
+  'fats-on-batter',
+  'lard',
+  'free-acids',
+  'wax',
+  'clay',
   'batter-temperature',
   'fragrance',
   'fragrance-slowing',
@@ -53,12 +81,20 @@ export const clockRuleIds = [
   'mixing',
   'lye-on-set',
   'sodium-lactate',
+  'salt-early',
   'salt-in-mould',
   'salt-in-the-open',
   'hard-fatty-acids',
+  'cutting-end',
+  'batter-on-set',
+  'koh-on-set',
+  'cast-size',
+  'coat-thickness',
+  'bead-width',
   'room-temperature',
   'gel-on-set',
   'mould',
+  'melt-size',
   'room-on-glaze',
   'lye-on-ash',
   'room-on-ash',
@@ -66,6 +102,13 @@ export const clockRuleIds = [
   'gel-on-ash',
   'lye-on-cure',
   'oleic',
+  'oleic-on-best',
+  'polyunsaturated',
+  'castor-on-cure',
+  'superfat-on-cure',
+  'salt-on-cure',
+  'size-on-cure',
+  'room-on-cure',
   'room-humidity',
   'gel-on-cure',
   'hot-process-on-set',
@@ -73,6 +116,8 @@ export const clockRuleIds = [
   'hot-process-on-cure',
   'rebatch-on-set',
   'rebatch-on-cure',
+  'hot-soap',
+  'gel-cools',
   'lesson',
 ] as const;
 export type ClockRuleId = (typeof clockRuleIds)[number];

@@ -52,7 +52,10 @@ export const carrierKinds = ['glycerol', 'water', 'fat'] as const;
 
 /** With a stick blender all the way, with it only until the emulsion holds, or by hand. */
 export const mixings = ['blender', 'to-emulsion', 'hand'] as const;
-export const gels = ['none', 'full'] as const;
+/** Whether it goes through gel: as its own heat has it, or as the maker sees to it. */
+export const gels = ['auto', 'none', 'full'] as const;
+/** How a mould stands after the pour: open, with a lid, wrapped in towels, or in the refrigerator. */
+export const keptWays = ['open', 'covered', 'wrapped', 'chilled'] as const;
 
 /** What a batch has been through when it goes into the mould: poured as batter, cooked till it is soap, or made of soap that was melted again. */
 export const processes = ['cold', 'cooked', 'rebatched'] as const;

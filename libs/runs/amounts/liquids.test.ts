@@ -3,7 +3,7 @@ import type { BatchPart, RunFile } from '#contract';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 import { soapRisks } from './soap-risks.js';
 import { resolveRuns, type ResolvedRun } from '../input/resolve-run.js';
-import { inputsFor } from '../clocks/forecast-clocks.js';
+import { inputsFor } from '../clocks/part-inputs.js';
 import { batchCooling } from '../clocks/batch-cooling.js';
 
 const file = loadRunFile('ok', 'goat-milk-bars');
@@ -42,7 +42,7 @@ it('counts sugar and salt of liquids for the clocks, and their water as the lyeâ
 });
 
 it('counts the sugar of milk, and not that of tea, among what overheats', () => {
-  const warm = { gel: 'full', batterTemperatureC: 50 } as const;
+  const warm = { gel: 'full', batterTemperatureC: 70 } as const;
   const signsOf = (liquid: string): string[] => {
     const { run, part } = madeOf({
       ...warm,
@@ -51,7 +51,7 @@ it('counts the sugar of milk, and not that of tea, among what overheats', () => 
     });
     const recipe = run.recipes.get('milk-bar');
     if (recipe === undefined) throw new Error('no recipe');
-    return soapRisks(part, recipe, run, file.workshop).flatMap((risk) =>
+    return soapRisks({ ...part, kept: 'wrapped' }, recipe, run, file.workshop).flatMap((risk) =>
       risk.code === 'soap.overheats' ? risk.signs.map(({ sign }) => sign) : [],
     );
   };

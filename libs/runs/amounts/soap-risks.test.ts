@@ -5,11 +5,14 @@ import { loadRunFile } from '../../../tests/support/run-files.js';
 
 const file = loadRunFile('demo', 'orchard-loaves');
 
-/** Codes of the risks of the demo's first part, with its recipes, room and moulds changed. */
+/** Codes of the risks of the demo's top layer, with its recipes, room and moulds changed. */
 function codesOf(over: {
   recipe?: Partial<RunFile['recipes'][number]>;
   humidityPercent?: number;
   mould?: RunFile['moulds'][number]['kind'];
+  cavityMl?: number;
+  /** Its place; the top layer if absent. */
+  part?: number;
 }): string[] {
   const { room } = file.workshop;
   const sheet = writeBatchSheet({
@@ -18,11 +21,28 @@ function codesOf(over: {
       ...file.workshop,
       room: { ...room, humidityPercent: over.humidityPercent ?? room.humidityPercent },
     },
-    moulds: file.moulds.map((mould) => ({ ...mould, kind: over.mould ?? mould.kind })),
+    moulds: file.moulds.map((mould) => ({
+      ...mould,
+      kind: over.mould ?? mould.kind,
+      ...(over.cavityMl !== undefined && {
+        cavityMl: over.cavityMl,
+        shape: undefined,
+        waterFillG: undefined,
+      }),
+    })),
+    designs: file.designs.map((design) => ({
+      ...design,
+      parts: design.parts.map((part) =>
+        over.cavityMl === undefined || part.kind !== 'batch'
+          ? part
+          : { ...part, perPieceMl: undefined, amount: { by: 'cavity' as const, fillPercent: 33 } },
+      ),
+    })),
     recipes: file.recipes.map((recipe) => ({ ...recipe, ...over.recipe })),
   });
   if (!sheet.ok) throw new Error(JSON.stringify(sheet.issues));
-  return sheet.value.runs[0]?.amounts[0]?.risks.map(({ code }) => code) ?? [];
+  const amounts = sheet.value.runs[0]?.amounts;
+  return amounts?.[over.part ?? amounts.length - 1]?.risks.map(({ code }) => code) ?? [];
 }
 
 /** All of these are common practice, no source. */
@@ -34,12 +54,27 @@ describe('risks of the soap', () => {
     expect(codesOf({ recipe: dry, humidityPercent: 40 })).not.toContain('soap.ash');
   });
 
-  it('are overheating for a warm block with sugar in gel', () => {
-    const hot = { gel: 'full' as const, sugarPercent: 2, batterTemperatureC: 50 };
-    expect(codesOf({ recipe: hot, mould: 'lined-wood' })).toContain('soap.overheats');
-    expect(codesOf({ recipe: { ...hot, sugarPercent: 0, batterTemperatureC: 38 } })).not.toContain(
-      'soap.overheats',
+  it('are no ash on a layer that another comes to lie on', () => {
+    const wet = { lyeConcentrationPercent: 28, gel: 'none' as const };
+    expect(codesOf({ recipe: wet, humidityPercent: 70, part: 0 })).not.toContain('soap.ash');
+  });
+
+  it('are overheating for a warm loaf with sugar, and for a block of 35 kg as it is', () => {
+    const hot = { sugarPercent: 4, batterTemperatureC: 55 };
+    expect(codesOf({ recipe: hot })).toContain('soap.overheats');
+    expect(codesOf({ recipe: { batterTemperatureC: 34 } })).not.toContain('soap.overheats');
+    expect(codesOf({ recipe: { batterTemperatureC: 34 }, cavityMl: 34_000 })).toContain('soap.overheats');
+  });
+
+  it('are gel that may stay in the middle, and gel against what the recipe asks for', () => {
+    const cool = { batterTemperatureC: 34 };
+    expect(codesOf({ recipe: cool })).toContain('soap.gel-unsure');
+    expect(codesOf({ recipe: { batterTemperatureC: 55 } })).not.toContain('soap.gel-unsure');
+    expect(codesOf({ recipe: { gel: 'none', batterTemperatureC: 45 } })).toContain('soap.gel-likely');
+    expect(codesOf({ recipe: { gel: 'full', batterTemperatureC: 24 }, mould: 'silicone-cavity' })).toContain(
+      'soap.gel-unlikely',
     );
+    expect(codesOf({ recipe: { gel: 'full', batterTemperatureC: 45 } })).not.toContain('soap.gel-unlikely');
   });
 
   it('are sweating for a salt bar in damp air only', () => {

@@ -31,11 +31,13 @@ export function batchCooling(part: BatchPart, run: ResolvedRun, workshop: Worksh
     return sum + expectedUse(each, around).meanMl * around.densityGPerMl * piecesWith(order, each.key);
   }, 0);
   const share = batchG / sample.value.batchG;
-  const { batterTemperatureC } = recipe;
+  const { batterTemperatureC, kohSharePercent } = recipe;
   const at = { batterTemperatureC, roomTemperatureC: workshop.room.temperatureC };
   const [lyeG, fatsG] = [inJug(sample.value, 'massG') * share, sample.value.fatsG * share];
   return {
-    ...(made && { lye: lyeCooling({ ...at, massG: lyeG, lyePercent: strengthInJug(sample.value) }) }),
+    ...(made && {
+      lye: lyeCooling({ ...at, massG: lyeG, lyePercent: strengthInJug(sample.value), kohSharePercent }),
+    }),
     ...(melted && {
       fats: fatsCooling({ ...at, massG: fatsG, solidPercent: solidFatsPercent(recipe, fats) }),
     }),

@@ -1,31 +1,13 @@
-import {
-  checkInputs,
-  forecast,
-  measures,
-  referenceInputs,
-  stateIds,
-  type ClockInputs,
-  type Forecast,
-  type StateId,
-} from '#clocks';
-import {
-  behaviourTogether,
-  effectiveLyePercent,
-  fatSharePercent,
-  hardFattyAcidsPercent,
-  oleicPercent,
-  quickestBehaviour,
-  sugarAndSaltOf,
-} from '#chemistry';
-import { mouldOf, type BatchPart, type Part, type WorkshopFacts } from '#contract';
+import { checkInputs, forecast, measures, stateIds, type Forecast, type StateId } from '#clocks';
+import { effectiveLyePercent } from '#chemistry';
+import type { BatchPart, Part, WorkshopFacts } from '#contract';
 import type { Issue } from '#units';
 import { batchCooling, coolingForecasts, meltForecasts } from './batch-cooling.js';
 import type { RunsInput } from '../input/input.js';
-import { mixedTogether } from '../input/mixed-together.js';
-import { processOf } from '../input/stage-order.js';
-import { partBatter, portionsOf } from '../input/part-batter.js';
+import { partBatter } from '../input/part-batter.js';
 import { stateHasClock } from '../input/states-of-parts.js';
-import type { Batter, ResolvedRun } from '../input/resolve-run.js';
+import type { ResolvedRun } from '../input/resolve-run.js';
+import { inputsFor } from './part-inputs.js';
 
 /** Forecasts of one part's batch, by state. */
 export type PartClocks = ReadonlyMap<StateId, Forecast>;
@@ -124,66 +106,3 @@ const roomFields: Readonly<Record<string, readonly string[]>> = {
   roomTemperatureC: ['workshop', 'room', 'temperatureC'],
   roomHumidityPercent: ['workshop', 'room', 'humidityPercent'],
 };
-
-/** What the clocks read for a part: of its recipe, its mould and the room. */
-export function inputsFor(
-  part: Exclude<Part, { kind: 'decor' }>,
-  run: ResolvedRun,
-  workshop: WorkshopFacts,
-): ClockInputs {
-  // Melt-and-pour reads nothing but the room; the rest stands at the clocks' reference point.
-  if (part.kind === 'melt-and-pour') return { ...referenceInputs, ...roomOf(workshop) };
-  const recipe = run.recipes.get(part.recipe);
-  if (recipe === undefined) throw new Error(`recipe ${part.recipe} was not checked`);
-  return batchInputs(part, recipe, run, workshop);
-}
-
-function batchInputs(
-  part: BatchPart,
-  recipe: Batter,
-  run: ResolvedRun,
-  workshop: WorkshopFacts,
-): ClockInputs {
-  const { fats } = run;
-  const mould = run.moulds.get(mouldOf(part) ?? '');
-  return {
-    ...roomOf(workshop),
-    lyeConcentrationPercent: effectiveLyePercent(partBatter(part, recipe, fats).batter, fats),
-    sodiumLactatePercent: recipe.sodiumLactatePercent,
-    ...sugarAndSaltOf(recipe, fats),
-    hardFattyAcidsPercent: hardFattyAcidsPercent(recipe, fats),
-    oleicPercent: oleicPercent(recipe, fats),
-    castorPercent: fatSharePercent(recipe, fats, 'castor'),
-    buttersPercent: fatSharePercent(recipe, fats, 'butter'),
-    olivePomacePercent: fatSharePercent(recipe, fats, 'olive-pomace'),
-    batterTemperatureC: recipe.batterTemperatureC,
-    mould: mould?.kind ?? 'silicone-cavity',
-    fragrance: behaviourOf(part, recipe),
-    gel: recipe.gel,
-    mixing: mixingOf(part, recipe, run),
-    process: processOf(run.design, part.key),
-  };
-}
-
-/** What scents a batter decides how long there is for it; portions that are poured at once have as long as the quickest of them. */
-function behaviourOf(part: BatchPart, recipe: Batter): ClockInputs['fragrance'] {
-  const [first, ...others] = portionsOf(part).map(({ fragrances }) =>
-    behaviourTogether([...recipe.fragrances, ...fragrances]),
-  );
-  return first === undefined ? 'none' : quickestBehaviour([first, ...others]);
-}
-
-/** Nobody blends on to trace what is to be split: the blender stops once the emulsion holds, and spoons go on. */
-function mixingOf(part: BatchPart, { mixing }: Batter, { design }: ResolvedRun): Batter['mixing'] {
-  if (mixing !== 'blender') return mixing;
-  const batch = new Set(mixedTogether(design, part.key).map(({ key }) => key));
-  const isSplit =
-    part.portions !== undefined ||
-    batch.size > 1 ||
-    design.stages.some((stage) => stage.kind === 'split' && batch.has(stage.part));
-  return isSplit ? 'to-emulsion' : mixing;
-}
-
-function roomOf(workshop: WorkshopFacts): Pick<ClockInputs, 'roomTemperatureC' | 'roomHumidityPercent'> {
-  return { roomTemperatureC: workshop.room.temperatureC, roomHumidityPercent: workshop.room.humidityPercent };
-}

@@ -2,7 +2,9 @@ import { sensitivity } from '#clocks';
 import type { ClockMove, ClocksDocument } from '#contract';
 import { ok, type Result } from '#units';
 import { fillingTimes } from '../clocks/filling-time.js';
-import { inputsFor, potashOf } from '../clocks/forecast-clocks.js';
+import { potashOf } from '../clocks/forecast-clocks.js';
+import { inputsFor } from '../clocks/part-inputs.js';
+import { presentHeat } from '../clocks/present-heat.js';
 import type { RunsInput } from '../input/input.js';
 import { allClocks } from '../observed/show-clocks.js';
 import { presentLessons } from './present-lessons.js';
@@ -46,6 +48,7 @@ function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['
                   comesInto(run.design, part, move.state),
                 )
               : [],
+          heat: part.kind === 'batch' ? presentHeat(part, run, workshop) : null,
           risks: amounts.find((each) => each.part === part.key)?.risks ?? [],
         },
       ];

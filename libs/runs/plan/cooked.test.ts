@@ -51,7 +51,7 @@ describe('soap that is cooked', () => {
       batterTemperatureC: 50,
       lyeConcentrationPercent: 28,
     }));
-    expect(risksOf(planned({ recipes, designs: [{ ...design, stages }] }))).toContain('soap.ash');
+    expect(risksOf(planned({ recipes, designs: [{ ...design, stages }] }))).toContain('soap.overheats');
     expect(risksOf(cooked).filter((code) => code.startsWith('soap.') || code === 'batter.pace')).toEqual([]);
     expect(cooked.runs[0]?.filling ?? []).toEqual([]);
   });

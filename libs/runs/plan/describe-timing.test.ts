@@ -77,16 +77,16 @@ describe('a conflict on the clock', () => {
     });
   });
 
-  /** The upper layer takes 20 min and 12 times 10 s: from 19:07 to 19:29, and 8 to 10 hours on are 03:29 to 05:29. */
+  /** The upper layer takes 20 min and 12 times 10 s: from 19:12 to 19:34, and 8 to 10 hours on are 03:34 to 05:34. */
   it('shows the window against the hours, and what alone would resolve it', () => {
     const evenings = [{ from: '18:00', to: '22:00' }];
     const found = resolutionOf(
       overnight('2026-11-27T18:00', { friday: evenings, monday: evenings, tuesday: evenings }),
     );
-    const [from, to] = [instant('2026-11-28T03:29'), instant('2026-11-28T05:29')];
+    const [from, to] = [instant('2026-11-28T03:34'), instant('2026-11-28T05:34')];
     expect(found?.timing).toEqual({
       code: 'timing.hours',
-      given: { stage: stage('pour-over'), at: instant('2026-11-27T19:07') },
+      given: { stage: stage('pour-over'), at: instant('2026-11-27T19:12') },
       stage: stage('unmould'),
       ...{ minutes: 10, from, to },
       ...{ endsAt: instant('2026-11-27T22:00'), opensAt: instant('2026-11-30T18:00') },
@@ -95,7 +95,7 @@ describe('a conflict on the clock', () => {
     const after = stage('pour-over');
     expect(found?.relaxations).toEqual([
       { code: 'relaxation.hours', stage: stage('unmould'), minutes: 10, from, to },
-      { code: 'relaxation.at-least', stage: stage('unmould'), after, minutes: 140, insteadOf: 480 },
+      { code: 'relaxation.at-least', stage: stage('unmould'), after, minutes: 135, insteadOf: 480 },
       { code: 'relaxation.at-most', stage: stage('unmould'), after, minutes: 1200, insteadOf: 600 },
     ]);
   });
@@ -103,7 +103,7 @@ describe('a conflict on the clock', () => {
   /** In the night to 25 October 2026 Ireland's clocks go back at 02:00 (IANA time zone database). */
   it('counts instants through a night in which the clocks go back', () => {
     const found = resolutionOf(overnight('2026-10-24T18:00', { saturday: [{ from: '18:00', to: '21:00' }] }));
-    expect(found?.timing).toMatchObject({ from: '2026-10-25T02:29:00.000Z', to: '2026-10-25T04:29:00.000Z' });
+    expect(found?.timing).toMatchObject({ from: '2026-10-25T02:34:00.000Z', to: '2026-10-25T04:34:00.000Z' });
   });
 
   it('holds the day that can be kept against the one that is asked for', () => {
@@ -115,17 +115,17 @@ describe('a conflict on the clock', () => {
         stage: { run: run.key, stage: null, title: run.title },
         due: instant('2026-12-12T00:00'),
       },
-      relaxations: [{ code: 'relaxation.ready-by', day: '2027-01-04' }],
+      relaxations: [{ code: 'relaxation.ready-by', day: '2027-01-05' }],
     });
-    expect(plannedFrom({ ...file, runs: [{ ...run, readyBy: '2027-01-04' }] }).status).toBe('planned');
-    expect(plannedFrom({ ...file, runs: [{ ...run, readyBy: '2027-01-03' }] }).status).toBe('conflict');
+    expect(plannedFrom({ ...file, runs: [{ ...run, readyBy: '2027-01-05' }] }).status).toBe('planned');
+    expect(plannedFrom({ ...file, runs: [{ ...run, readyBy: '2027-01-04' }] }).status).toBe('conflict');
   });
 
   it('says of two waits at odds how long each might be', () => {
     const links = [...design.links, { from: 'pour-over', to: 'unmould', atLeastMin: 0, atMostMin: 600 }];
     const found = resolutionOf({ ...file, designs: [{ ...design, links }] });
     expect(found).toMatchObject({
-      timing: { code: 'timing.too-late', stage: stage('unmould'), due: instant('2026-11-28T05:29') },
+      timing: { code: 'timing.too-late', stage: stage('unmould'), due: instant('2026-11-28T05:34') },
       relaxations: [
         { code: 'relaxation.at-most', after: stage('pour-over'), minutes: 46 * 60, insteadOf: 600 },
         { code: 'relaxation.opens', part: { title: 'Upper layer' }, state: 'firm', minutes: 600 },
@@ -134,7 +134,7 @@ describe('a conflict on the clock', () => {
   });
 
   it('counts what is too few, and says when nothing alone is enough', () => {
-    const due = { ...run, readyBy: '2027-01-04' };
+    const due = { ...run, readyBy: '2027-01-05' };
     const two = {
       ...file,
       runs: [due, { ...due, key: 'more', title: 'Twelve more', startAfter: run.startAfter }],

@@ -28,8 +28,8 @@ it('pours all parts of a batch before its batter is too thick, in the sitting in
 
 it('counts against the odds that the second part takes longer than the batter leaves', () => {
   const oddsOf = (perPieceS: number): number => planned(perPieceS).odds?.soundByTheDay ?? NaN;
-  // Twenty pieces of a minute each; the batter goes from medium to thick trace in about ten minutes.
-  expect(oddsOf(60)).toBeLessThan(oddsOf(3) / 2);
+  // Twenty pieces of a minute and a half each; the batter goes from medium to thick trace in about fifteen minutes.
+  expect(oddsOf(90)).toBeLessThan(oddsOf(3) / 2);
 });
 
 it('spoons a layer onto soap of its own batch as its own batter has it, and onto other soap as that has it', () => {

@@ -32,6 +32,7 @@ export type AcceptedUnit =
   | 'cm²'
   | '°C'
   | 'min'
+  | 'h'
   | 'g/mL'
   | 'g/mL per °C'
   | 'mg KOH/g'

@@ -14,6 +14,7 @@ export const clock: MessageWords<ClockMessage> = {
   'clock.move': ({ input, from, to, factor }, texts) =>
     `${nameOf(input, texts)} ${texts.read(input, to)} statt ${texts.read(input, from)}: ${effect(factor, texts)}`,
   'clock.rule': ({ rule }, texts) => texts.names.rules[rule],
+  'clock.floor': ({ rule }, texts) => texts.names.rules[rule],
   'cure.few-weighings': () =>
     'Die fertigen Stücke mindestens zweimal wiegen, dann zeigt sich, wann sie so weit sind.',
   'cure.short-span': ({ days }, texts) =>

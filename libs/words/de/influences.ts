@@ -31,12 +31,21 @@ export const influences: Names['influences'] = {
   sodiumLactatePercent: (read, amounts) => `Natriumlaktat darin ist (${percent(read, amounts)})`,
   saltPercent: (read, amounts) => `Salz darin ist (${percent(read, amounts)})`,
   sugarPercent: (read, amounts) => `Zucker darin ist (${percent(read, amounts)})`,
+  clayPercent: (read, amounts) => `Tonerde darin ist (${percent(read, amounts)})`,
+  superfatPercent: (read, amounts) =>
+    `ihre Überfettung ${isAbove(read) ? 'hoch' : 'niedrig'} ist (${percent(read, amounts)})`,
+  kohSharePercent: (read, amounts) => `ein Teil der Lauge Ätzkali ist (${percent(read, amounts)})`,
   hardFattyAcidsPercent: (read, amounts) =>
     `ihre Fette ${isAbove(read) ? 'harte' : 'weiche'} Seife geben (${percent(read, amounts)} harte Fettsäuren)`,
   oleicPercent: (read, amounts) => `ihre Fette ${moreOrLess(read)} Ölsäure haben (${percent(read, amounts)})`,
+  polyunsaturatedPercent: (read, amounts) =>
+    `ihre Fette ${moreOrLess(read)} Linolsäure haben (${percent(read, amounts)})`,
   castorPercent: (read, amounts) => `${moreOrLess(read)} Rizinusöl darin ist (${percent(read, amounts)})`,
   buttersPercent: (read, amounts) => `Butter darin ist (${percent(read, amounts)} der Fette)`,
   olivePomacePercent: (read, amounts) => `Tresteröl darin ist (${percent(read, amounts)})`,
+  lardPercent: (read, amounts) => `Schmalz darin ist (${percent(read, amounts)})`,
+  freeAcidsPercent: (read, amounts) => `freie Fettsäuren darin sind (${percent(read, amounts)})`,
+  waxPercent: (read, amounts) => `Wachs darin ist (${percent(read, amounts)})`,
   batterTemperatureC: (read, amounts) =>
     `der Leim ${isAbove(read) ? 'warm' : 'kühl'} ist (${degrees(read, amounts)})`,
   roomTemperatureC: (read, amounts) =>
@@ -45,14 +54,32 @@ export const influences: Names['influences'] = {
     `die Luft ${isAbove(read) ? 'feucht' : 'trocken'} ist (${percent(read, amounts)})`,
   mould: ({ value }) => `sie ${moulds[value] ?? 'in einer anderen Form'} steht`,
   fragrance: ({ value }) => fragrances[value] ?? 'ihr Duft das tut',
-  gel: () => 'sie durch die Gelphase geht',
   mixing: ({ value }) => mixings[value] ?? 'sie von Hand gerührt wird',
   process: ({ value }) => (value === 'cooked' ? 'sie gekocht wurde' : 'sie noch einmal eingeschmolzen wurde'),
+  castMl: (read, amounts) => `ihre Mulde ${largeOrSmall(read)} ist (${amounts.volume(Number(read.value))})`,
+  pieceMl: (read, amounts) => `das Stück ${largeOrSmall(read)} ist (${amounts.volume(Number(read.value))})`,
+  coatMm: (read, amounts) => `der Überzug ${thickOrThin(read)} ist (${amounts.length(Number(read.value))})`,
+  beadMm: (read, amounts) => `die Linie ${thickOrThin(read)} ist (${amounts.length(Number(read.value))})`,
+  meltMl: (read, amounts) => `es ${moreOrLess(read)} davon ist (${amounts.volume(Number(read.value))})`,
+  gel: () => 'sie durch die Gelphase geht',
+  gelPercent: (read, amounts) => `sie durch die Gelphase geht (${percent(read, amounts)})`,
+  hotHours: ({ value }, amounts) =>
+    Number(value) < 1
+      ? 'keine Seife eher so weit ist'
+      : `sie bis dahin heiß ist (${amounts.number(Number(value), 0)} h)`,
   log: ({ value }) => `Ihr Protokoll das zeigt (${String(value)} ${value === 1 ? 'Ansatz' : 'Ansätze'})`,
 };
 
 function isAbove({ value, usual }: Influence): boolean {
   return Number(value) > Number(usual);
+}
+
+function largeOrSmall(read: Influence): string {
+  return isAbove(read) ? 'groß' : 'klein';
+}
+
+function thickOrThin(read: Influence): string {
+  return isAbove(read) ? 'dick' : 'dünn';
 }
 
 function moreOrLess(read: Influence): string {

@@ -81,6 +81,10 @@ export const riskRemedies: MessageWords<Risk> = {
     'Die Seife abdecken, damit keine Luft darüber streicht. Oder mit Isopropylalkohol besprühen; der brennt: keine Flamme, keine Herdplatte.',
   'soap.overheats': () =>
     'Nicht einpacken. In Zugluft oder in die Kälte stellen und die ersten zwei Stunden danach sehen.',
+  'soap.gel-unsure': () =>
+    'Die Form einpacken, damit sie ganz geliert, oder in den Kühlschrank stellen, damit sie nicht geliert.',
+  'soap.gel-unlikely': () => 'Die Form einpacken oder in einem ausgeschalteten Ofen warm halten.',
+  'soap.gel-likely': () => 'Einen Tag in den Kühlschrank stellen oder kühler gießen.',
   'soap.sweats': () =>
     'In einem trockeneren Raum mit bewegter Luft reifen lassen und nach der Reife einwickeln.',
   'soap.not-forecast': (_, texts) =>

@@ -100,8 +100,17 @@ export const risks: MessageWords<Risk> = {
     `Dafür braucht es ${String(needed)} Mulden von ${texts.quoted(mould)}. Sie haben ${String(owned)}.`,
   'soap.ash': ({ signs }, texts) =>
     `Auf offenen Flächen kann in den ersten Tagen weiße Sodaasche entstehen: ${signsOf(signs, texts)}.`,
-  'soap.overheats': ({ signs }, texts) =>
-    `Sie kann überhitzen, reißen oder aufsteigen: ${signsOf(signs, texts)}.`,
+  'soap.overheats': ({ signs, chance, hottestC }, texts) => {
+    const odds = chance === undefined ? '' : `, ${texts.odds(chance)}`;
+    const heat = hottestC === undefined ? '' : ` Ihre Mitte erreicht etwa ${texts.temperature(hottestC)}.`;
+    return `Sie kann überhitzen, reißen oder aufsteigen${odds}${signs.length === 0 ? '' : `: ${signsOf(signs, texts)}`}.${heat}`;
+  },
+  'soap.gel-unsure': ({ whole, part, none }, texts) =>
+    `Sie kann ganz durch die Gelphase gehen (${texts.odds(whole)}), nur in der Mitte (${texts.odds(part)}) oder gar nicht (${texts.odds(none)}). Eine gelierte Mitte zeigt sich als Ring.`,
+  'soap.gel-unlikely': ({ chance }, texts) =>
+    `Durch eigene Wärme geliert sie: ${texts.odds(chance)}. Ihre Zeiten rechnen mit voller Gelphase.`,
+  'soap.gel-likely': ({ chance }, texts) =>
+    `Durch eigene Wärme geliert sie: ${texts.odds(chance)}. Ihre Zeiten rechnen mit keiner Gelphase.`,
   'soap.sweats': ({ humidityPercent }, texts) =>
     `Die Seife kann schwitzen: Salz zieht Wasser aus feuchter Luft (${texts.percent(humidityPercent)}).`,
   'soap.not-forecast': ({ potashPercent }, texts) =>

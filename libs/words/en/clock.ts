@@ -14,6 +14,7 @@ export const clock: MessageWords<ClockMessage> = {
   'clock.move': ({ input, from, to, factor }, texts) =>
     `${nameOf(input, texts)} ${texts.read(input, to)} instead of ${texts.read(input, from)}: ${effect(factor, texts)}`,
   'clock.rule': ({ rule }, texts) => texts.names.rules[rule],
+  'clock.floor': ({ rule }, texts) => texts.names.rules[rule],
   'cure.few-weighings': () => 'Weigh the finished pieces twice or more to see when they are ready.',
   'cure.short-span': ({ days }, texts) =>
     `Weigh over ${texts.duration(days * 1440)} or more to see when they are ready. Until then the usual time for this recipe stands.`,

@@ -30,13 +30,22 @@ export const influences: Names['influences'] = {
   sodiumLactatePercent: (read, amounts) => `there is sodium lactate in it (${percent(read, amounts)})`,
   saltPercent: (read, amounts) => `there is salt in it (${percent(read, amounts)})`,
   sugarPercent: (read, amounts) => `there is sugar in it (${percent(read, amounts)})`,
+  clayPercent: (read, amounts) => `there is clay in it (${percent(read, amounts)})`,
+  superfatPercent: (read, amounts) =>
+    `its superfat is ${isAbove(read) ? 'high' : 'low'} (${percent(read, amounts)})`,
+  kohSharePercent: (read, amounts) => `some of its lye is potash (${percent(read, amounts)})`,
   hardFattyAcidsPercent: (read, amounts) =>
     `its fats make ${isAbove(read) ? 'hard' : 'soft'} soap (${percent(read, amounts)} hard fatty acids)`,
   oleicPercent: (read, amounts) => `its fats hold ${moreOrLess(read)} oleic acid (${percent(read, amounts)})`,
+  polyunsaturatedPercent: (read, amounts) =>
+    `its fats hold ${moreOrLess(read)} linoleic acid (${percent(read, amounts)})`,
   castorPercent: (read, amounts) =>
     `there is ${moreOrLess(read)} castor oil in it (${percent(read, amounts)})`,
   buttersPercent: (read, amounts) => `there is butter in it (${percent(read, amounts)} of the fats)`,
   olivePomacePercent: (read, amounts) => `there is olive pomace oil in it (${percent(read, amounts)})`,
+  lardPercent: (read, amounts) => `there is lard in it (${percent(read, amounts)})`,
+  freeAcidsPercent: (read, amounts) => `there are free fatty acids in it (${percent(read, amounts)})`,
+  waxPercent: (read, amounts) => `there is wax in it (${percent(read, amounts)})`,
   batterTemperatureC: (read, amounts) =>
     `the batter is ${isAbove(read) ? 'warm' : 'cool'} (${degrees(read, amounts)})`,
   roomTemperatureC: (read, amounts) =>
@@ -45,14 +54,33 @@ export const influences: Names['influences'] = {
     `the air is ${isAbove(read) ? 'damp' : 'dry'} (${percent(read, amounts)})`,
   mould: ({ value }) => `it sits in ${moulds[value] ?? 'another mould'}`,
   fragrance: ({ value }) => fragrances[value] ?? 'of its fragrance',
-  gel: () => 'it goes through gel',
   mixing: ({ value }) => mixings[value] ?? 'it is mixed by hand',
   process: ({ value }) => (value === 'cooked' ? 'it was cooked' : 'it was melted again'),
+  castMl: (read, amounts) => `its cavity is ${largeOrSmall(read)} (${amounts.volume(Number(read.value))})`,
+  pieceMl: (read, amounts) => `the bar is ${largeOrSmall(read)} (${amounts.volume(Number(read.value))})`,
+  coatMm: (read, amounts) => `the coat is ${thickOrThin(read)} (${amounts.length(Number(read.value))})`,
+  beadMm: (read, amounts) => `the line is ${thickOrThin(read)} (${amounts.length(Number(read.value))})`,
+  meltMl: (read, amounts) =>
+    `there is ${isAbove(read) ? 'much' : 'little'} of it (${amounts.volume(Number(read.value))})`,
+  gel: () => 'it goes through gel',
+  gelPercent: (read, amounts) => `it goes through gel (${percent(read, amounts)})`,
+  hotHours: ({ value }, amounts) =>
+    Number(value) < 1
+      ? 'no soap is ready sooner'
+      : `it is hot until then (${amounts.number(Number(value), 0)} h)`,
   log: ({ value }) => `your log says so (${String(value)} ${value === 1 ? 'batch' : 'batches'})`,
 };
 
 function isAbove({ value, usual }: Influence): boolean {
   return Number(value) > Number(usual);
+}
+
+function largeOrSmall(read: Influence): string {
+  return isAbove(read) ? 'large' : 'small';
+}
+
+function thickOrThin(read: Influence): string {
+  return isAbove(read) ? 'thick' : 'thin';
 }
 
 function moreOrLess(read: Influence): string {

@@ -98,7 +98,17 @@ export const risks: MessageWords<Risk> = {
     `This takes ${String(needed)} cavities of ${texts.quoted(mould)}. You have ${String(owned)}.`,
   'soap.ash': ({ signs }, texts) =>
     `White ash may show on open faces in the first days: ${signsOf(signs, texts)}.`,
-  'soap.overheats': ({ signs }, texts) => `It may overheat, crack or rise: ${signsOf(signs, texts)}.`,
+  'soap.overheats': ({ signs, chance, hottestC }, texts) => {
+    const odds = chance === undefined ? '' : `, ${texts.odds(chance)}`;
+    const heat = hottestC === undefined ? '' : ` Its middle reaches about ${texts.temperature(hottestC)}.`;
+    return `It may overheat, crack or rise${odds}${signs.length === 0 ? '' : `: ${signsOf(signs, texts)}`}.${heat}`;
+  },
+  'soap.gel-unsure': ({ whole, part, none }, texts) =>
+    `It may gel wholly (${texts.odds(whole)}), in its middle only (${texts.odds(part)}) or not at all (${texts.odds(none)}). A gelled middle shows as a ring.`,
+  'soap.gel-unlikely': ({ chance }, texts) =>
+    `By its own heat it gels in ${texts.odds(chance)}. Its times count on full gel.`,
+  'soap.gel-likely': ({ chance }, texts) =>
+    `By its own heat it gels in ${texts.odds(chance)}. Its times count on no gel.`,
   'soap.sweats': ({ humidityPercent }, texts) =>
     `The soap may sweat: salt draws water from damp air (${texts.percent(humidityPercent)}).`,
   'soap.not-forecast': ({ potashPercent }, texts) =>

@@ -76,6 +76,8 @@ function write(
       return writers.length(value);
     case '°C':
       return writers.temperature(value);
+    case 'h':
+      return `${writers.number(value, 0)} h`;
     case 'min':
       return writers.duration(value);
     case 'cm²': {

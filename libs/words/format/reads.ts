@@ -1,9 +1,9 @@
 import type { ClockInput } from '#contract';
-import { clockTemperatures } from '#contract/names';
+import { clockUnits } from '#contract/names';
 import type { Names } from '../names.js';
 import type { Amounts } from './amounts.js';
 
-/** How what the clocks read is written: `28 %`, `29 °C`, `lined wood`. */
+/** How what the clocks read is written: `28 %`, `29 °C`, `120 mL`, `9 h`, `lined wood`. */
 export function readsWith(
   { choices }: Names,
   amounts: Amounts,
@@ -11,7 +11,18 @@ export function readsWith(
   const words: Readonly<Record<string, Readonly<Record<string, string>>>> = choices;
   return (input, value) => {
     if (typeof value === 'string') return words[input]?.[value] ?? value;
-    return clockTemperatures.has(input) ? amounts.temperature(value) : amounts.percent(value);
+    switch (clockUnits[input]) {
+      case '°C':
+        return amounts.temperature(value);
+      case 'mL':
+        return amounts.volume(value);
+      case 'mm':
+        return amounts.length(value);
+      case 'h':
+        return `${amounts.number(value, 0)} h`;
+      default:
+        return amounts.percent(value);
+    }
   };
 }
 

@@ -43,6 +43,8 @@ function expectBetween(value: number, low: number, high: number): void {
 
 /** Fatty acids of olive oil near the middle of its range: 14 % palmitic and stearic, 72 % oleic. */
 const castile = { hardFattyAcidsPercent: 14, oleicPercent: 72 } as const;
+/** A loaf of the usual size. */
+const loaf = { castMl: 1200, mould: 'lined-wood' } as const;
 
 describe('trace', () => {
   it('with a blender follows an emulsion of a minute or more', () => {
@@ -83,6 +85,36 @@ describe('trace', () => {
     expect(likely('medium-trace', 1, hurried)).toBeLessThan(likely('medium-trace', 1, plain));
   });
 
+  /** Medium trace, with a blender at 38 °C: swirls are poured with olive and lard, and shaving soap is mixed hot. */
+  it('comes late with liquid oils and lard, sooner with palm, coconut and butter, at once with stearic acid or wax', () => {
+    const olive = likely('medium-trace', 1, castile);
+    const lard = likely('medium-trace', 1, {
+      hardFattyAcidsPercent: 39,
+      oleicPercent: 44,
+      lardPercent: 100,
+      castorPercent: 0,
+    });
+    const palm = likely('medium-trace', 1, { hardFattyAcidsPercent: 49 });
+    const coconut = likely('medium-trace', 1, { hardFattyAcidsPercent: 79, oleicPercent: 7 });
+    expect([olive, lard, palm, coconut]).toEqual([olive, lard, palm, coconut].sort((a, b) => b - a));
+    expectBetween(olive / palm, 1.8, 3);
+    expectBetween(lard / palm, 1.4, 3);
+    expect(likely('medium-trace', 1, { freeAcidsPercent: 10 })).toBeLessThan(palm / 3);
+    expect(likely('medium-trace', 1, { waxPercent: 8 })).toBeLessThan(palm / 2);
+  });
+
+  it.each<[string, Partial<ClockInputs>]>([
+    ['honey or milk', { sugarPercent: 3 }],
+    ['clay', { clayPercent: 5 }],
+    ['a ricing fragrance', { fragrance: 'ricing' }],
+  ])('comes sooner with %s', (_, inputs) => {
+    expect(likely('medium-trace', 1, inputs)).toBeLessThan(0.9 * likely('medium-trace', 1));
+  });
+
+  it('comes later with a slowing fragrance', () => {
+    expect(likely('medium-trace', 1, { fragrance: 'slowing' })).toBeGreaterThan(likely('medium-trace', 1));
+  });
+
   it('of a seizing fragrance is over before anything can be poured', () => {
     expect(likely('stiff', 1, { fragrance: 'seizing' })).toBeLessThan(2);
   });
@@ -108,12 +140,12 @@ describe('unmoulding', () => {
   });
 
   it('from lined wood takes 12 to 48 h, less when gelled', () => {
-    expectBetween(likely('firm', HOUR, { mould: 'lined-wood' }), 12, 48);
-    expectBetween(likely('firm', HOUR, { mould: 'lined-wood', gel: 'full' }), 12, 24);
+    expectBetween(likely('firm', HOUR, loaf), 12, 48);
+    expectBetween(likely('firm', HOUR, { ...loaf, gelPercent: 100 }), 12, 24);
   });
 
   it('of a high-olive loaf from lined wood takes 2 to 4 days', () => {
-    expectBetween(likely('firm', DAY, { ...castile, mould: 'lined-wood' }), 2, 4);
+    expectBetween(likely('firm', DAY, { ...castile, ...loaf }), 2, 4);
   });
 
   it('from rigid plastic takes 2 to 7 days', () => {
@@ -139,13 +171,13 @@ describe('unmoulding', () => {
 
 describe('cutting', () => {
   it('of a lined loaf at 33 % comes after 18 to 48 h, eight times in ten', () => {
-    const { low, high } = band(typical('cuttable', { mould: 'lined-wood' }));
+    const { low, high } = band(typical('cuttable', loaf));
     expectBetween(low / HOUR, 18, 48);
     expectBetween(high / HOUR, 18, 48);
   });
 
   it('of a gelled loaf comes after 12 to 48 h', () => {
-    expectBetween(likely('cuttable', HOUR, { mould: 'lined-wood', gel: 'full' }), 12, 48);
+    expectBetween(likely('cuttable', HOUR, { ...loaf, gelPercent: 100 }), 12, 48);
   });
 
   it('of a salt bar comes within hours, and is too late the same day', () => {
@@ -153,14 +185,67 @@ describe('cutting', () => {
       saltPercent: 50,
       hardFattyAcidsPercent: 75,
       oleicPercent: 10,
-      mould: 'lined-wood',
+      ...loaf,
     } as const;
     expectBetween(likely('cuttable', HOUR, saltBar), 1, 6);
     expect(likely('cuttable-until', HOUR, saltBar)).toBeLessThan(24);
   });
 
   it('of an unhardened loaf can wait a day or two, not a fortnight', () => {
-    expectBetween(likely('cuttable-until', DAY, { mould: 'lined-wood' }), 2, 14);
+    expectBetween(likely('cuttable-until', DAY, loaf), 2, 14);
+  });
+});
+
+describe('size and warmth', () => {
+  const coat = (coatMm: number) => likely('coat-turnable', HOUR, { coatMm });
+  const glaze = (meltMl: number) => likely('glaze-set', 1, { meltMl });
+
+  /** A wash is dry in the evening and frosting the next day; drops set in a quarter of an hour, a cast block in hours. */
+  it('move what stands open', () => {
+    expect(coat(0.5)).toBeLessThan(8);
+    expectBetween(coat(20), 24, 48);
+    expect(glaze(0.5)).toBeLessThan(20);
+    expectBetween(glaze(200), 60, 180);
+  });
+
+  /** Embeds are frozen to get them out, and loaves lift out; soap poured cold takes a day more than hot. */
+  it('move what sets in a mould', () => {
+    expect(likely('firm', HOUR, { castMl: 5 }) / likely('firm', HOUR, { castMl: 5000 })).toBeGreaterThan(
+      1.25,
+    );
+    const [cold, hot] = [22, 70].map((batterTemperatureC) => likely('firm', HOUR, { batterTemperatureC }));
+    expectBetween(cold! - hot!, 12, 36);
+  });
+
+  it('leave a bar with a tenth of potash softer', () => {
+    expectBetween(likely('firm', HOUR, { kohSharePercent: 10 }) / likely('firm', HOUR), 1.2, 2);
+  });
+
+  const saltLoaf = {
+    ...loaf,
+    ...{ hardFattyAcidsPercent: 79, oleicPercent: 7, polyunsaturatedPercent: 2, saltPercent: 100 },
+    ...{ lyeConcentrationPercent: 40, sodiumLactatePercent: 3, roomTemperatureC: 30, gelPercent: 100 },
+  } as const;
+
+  /** Salt bars are cut after an hour or more, gelled loaves after four to six: never a jelly within minutes. */
+  it('let no soap be cut within the first hour, nor while it is a jelly', () => {
+    const ungelled = { ...saltLoaf, gelPercent: 0 };
+    expectBetween(likely('cuttable', HOUR, ungelled), 1, 2);
+    expectBetween(likely('cuttable', HOUR, saltLoaf), 3.99, 6);
+    expectBetween(likely('cuttable', HOUR, { ...saltLoaf, hotHours: 9 }), 9, 10);
+    expect(likely('bonds-until', 1, ungelled)).toBeLessThan(likely('firm', 1, ungelled));
+    expect(likely('cuttable-until', 1, saltLoaf)).toBeGreaterThan(2 * likely('cuttable', 1, saltLoaf));
+  });
+
+  it('let a gelled coconut loaf shatter after half a day', () => {
+    const coconut = {
+      ...loaf,
+      hardFattyAcidsPercent: 79,
+      oleicPercent: 7,
+      polyunsaturatedPercent: 2,
+      gelPercent: 100,
+    };
+    expectBetween(likely('cuttable-until', HOUR, coconut), 8, 16);
   });
 });
 
@@ -172,7 +257,7 @@ describe('soda ash', () => {
   });
 
   it('threatens a gelled block for hours more than days', () => {
-    expectBetween(likely('ash-safe', HOUR, { gel: 'full' }), 12, 36);
+    expectBetween(likely('ash-safe', HOUR, { gelPercent: 100 }), 12, 36);
   });
 
   it.each<[string, Partial<ClockInputs>]>([
@@ -247,16 +332,49 @@ describe('the cure', () => {
     expectBetween(likely('cured', WEEK, { lyeConcentrationPercent: 40 }), 3, 4);
   });
 
-  it('of castile takes 6 to 12 months', () => {
-    expectBetween(likely('cured', WEEK, castile), 26, 52);
-    expectBetween(likely('cured', WEEK, { ...castile, oleicPercent: 70 }), 26, 52);
-    expectBetween(likely('best', WEEK, { ...castile, oleicPercent: 70 }), 26, 52);
+  /** It is sold after two to four months, and said to be at its best after half a year to a year. */
+  it('of castile takes 2 to 4 months, and half a year to a year to its best', () => {
+    for (const oleicPercent of [70, 72, 75]) {
+      expectBetween(likely('cured', WEEK, { ...castile, oleicPercent }), 8, 18);
+      expectBetween(likely('best', WEEK, { ...castile, oleicPercent }), 24, 52);
+    }
   });
 
-  it('of mostly olive soap takes 2 to 12 months', () => {
+  it('of mostly olive soap takes 6 weeks to 4 months', () => {
     for (const oleicPercent of [60, 64, 68]) {
-      expectBetween(likely('cured', WEEK, { hardFattyAcidsPercent: 20, oleicPercent }), 7, 52);
+      expectBetween(likely('cured', WEEK, { hardFattyAcidsPercent: 20, oleicPercent }), 6, 18);
     }
+  });
+
+  /** Sunflower, soybean, grape-seed and castor oil alone: soft for months; coconut is ready first. */
+  it('of soft oils alone takes weeks longer than that of coconut', () => {
+    const coconut = likely('cured', WEEK, {
+      hardFattyAcidsPercent: 79,
+      oleicPercent: 7,
+      polyunsaturatedPercent: 2,
+    });
+    for (const polyunsaturatedPercent of [60, 70]) {
+      const soft = { hardFattyAcidsPercent: 10, oleicPercent: 20, polyunsaturatedPercent };
+      expectBetween(likely('cured', WEEK, soft) / coconut, 1.3, 2.5);
+    }
+    expectBetween(likely('cured', WEEK, { castorPercent: 100 }) / coconut, 1.5, 3);
+  });
+
+  it.each<[string, Partial<ClockInputs>]>([
+    ['much superfat', { superfatPercent: 15 }],
+    ['a cold room', { roomTemperatureC: 10 }],
+    ['damp air', { roomHumidityPercent: 75 }],
+    ['a thick piece', { pieceMl: 500 }],
+  ])('takes longer with %s', (_, inputs) => {
+    expect(likely('cured', WEEK, inputs)).toBeGreaterThan(1.1 * likely('cured', WEEK));
+  });
+
+  it.each<[string, Partial<ClockInputs>]>([
+    ['much salt', { saltPercent: 50 }],
+    ['a warm room', { roomTemperatureC: 30 }],
+    ['a thin piece', { pieceMl: 15 }],
+  ])('takes less with %s', (_, inputs) => {
+    expect(likely('cured', WEEK, inputs)).toBeLessThan(0.9 * likely('cured', WEEK));
   });
 });
 

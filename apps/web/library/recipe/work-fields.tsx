@@ -26,7 +26,7 @@ export function WorkFields(): ReactNode {
         <SelectField
           path={['gel']}
           label={library.gel}
-          preset="none"
+          preset="auto"
           choices={gels.map((value) => ({ value, text: library.gels[value] }))}
         />
       </div>

@@ -167,7 +167,7 @@ export const library: Words['library'] = {
     hand: 'dem Schneebesen, von Hand',
   },
   gel: 'Gelphase',
-  gels: { none: 'vermieden', full: 'vollständig' },
+  gels: { auto: 'wie es seine Wärme ergibt', none: 'vermieden', full: 'vollständig' },
 
   batchFor: 'Ein Ansatz für',
   aVolume: 'eine Menge nach Wahl',

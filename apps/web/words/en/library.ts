@@ -167,7 +167,7 @@ export const library = {
     hand: 'a whisk, by hand',
   },
   gel: 'Gel',
-  gels: { none: 'kept from it', full: 'all of it' },
+  gels: { auto: 'as its heat has it', none: 'kept from it', full: 'all of it' },
 
   // Live sheet
   batchFor: 'A batch for',

@@ -121,6 +121,7 @@ export const buttersAndAnimalFats: readonly StandardFat[] = [
       'C20:0': [0, 1],
       'C20:1': [0, 1.5],
     },
+    tags: ['lard'],
     behaviour: 'Slow to trace, white, hard and mild with a creamy lather; easy to work with.',
     evidence: { figures: codexAnimalFats },
   },

@@ -62,6 +62,7 @@ export const castorWaxesAndAcids: readonly StandardFat[] = [
     iodine: [78, 88],
     relativeDensity: { range: [0.8642, 0.8642], sampleC: 25, waterC: 25 },
     acids: {},
+    tags: ['soft-wax'],
     behaviour:
       'A liquid wax: half of it stays in the bar as it is. A few per cent feels silky; more dulls the lather.',
     evidence: { figures: jojobaWidth, density: jojobaOil },
@@ -99,6 +100,7 @@ export const castorWaxesAndAcids: readonly StandardFat[] = [
     iodine: [18, 36],
     relativeDensity: { range: [0.932, 0.945], sampleC: 20, waterC: 20 },
     acids: {},
+    tags: ['soft-wax'],
     behaviour:
       'A sticky wax: a per cent or two makes the bar creamy, more dulls the lather. Some people are allergic to it.',
     evidence: { figures: woolFat },

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { coolingForecast, fatsCooling, lyeCooling } from './cooling.js';
 import { dissolvingHeatJPerG, freshLyeC } from './lye-heat.js';
+import { fatsForC } from './mixing.js';
 
 describe('the heat of fresh lye', () => {
   /**
@@ -21,6 +22,44 @@ describe('the heat of fresh lye', () => {
   it('brings lye of 36 % near 90 °C, as makers find it', () => {
     expect(dissolvingHeatJPerG(36)).toBeCloseTo(307.2, 0);
     expect(freshLyeC(36, 20)).toBeCloseTo(90.8, 0);
+  });
+});
+
+/**
+ * Adiabatic sums: 20 °C + q / c, q from another collection of handbook values of the heat of solution of NaOH (kJ/mol in so many moles
+ * of water, between its points on a straight line; from memory) and c of the solution from handbooks of caustic soda (from memory).
+ * 25 %: 6.66 mol, 39.35 kJ, 246 J/g, 3.60 → 88.3 °C. 33 %: 4.51 mol, 35.6 kJ, 293 J/g, 3.52 → 103.4 °C. 40 %: 3.33 mol, 30.4 kJ,
+ * 304 J/g, 3.42 → 108.9 °C.
+ */
+describe('the heat of lye that loses none', () => {
+  it.each([
+    [25, 88.3],
+    [33, 103.4],
+    [40, 108.9],
+  ])('brings lye of %d %% from 20 °C to within 5 K of published sums', (percent, sumC) => {
+    expect(Math.abs(freshLyeC(percent, 20, 0, 0) - sumC)).toBeLessThan(5);
+  });
+
+  /** KOH gives off more by the mole, and its solutions hold less heat: 57.6 kJ/mol in endless water against 44.5 (Parker 1965). */
+  it('is more with potash, by the mole', () => {
+    const perMol = (koh: number, molar: number) => (dissolvingHeatJPerG(25, koh) * molar) / 0.25 / 1000;
+    expect(perMol(100, 56.105) / perMol(0, 39.997)).toBeGreaterThan(1.2);
+    expect(perMol(100, 56.105)).toBeLessThan(57.6);
+    expect(freshLyeC(30, 20, 100)).toBeGreaterThan(freshLyeC(30, 20) + 8);
+    expect(freshLyeC(30, 20, 50)).toBeGreaterThan(freshLyeC(30, 20));
+    expect(freshLyeC(30, 20, 50)).toBeLessThan(freshLyeC(30, 20, 100));
+  });
+});
+
+describe('mixing', () => {
+  const make = { fatsShare: 0.7, lyeShare: 0.3, lyePercent: 33, kohSharePercent: 0 };
+
+  /** 0.7 · 2.04 = 1.43 of fats and 0.3 · 3.51 = 1.05 of lye: lye counts for 0.425 of the mean, though it is 0.3 of the mass. */
+  it('weighs lye by what heat it holds', () => {
+    const fatsC = fatsForC(make, 20, 38);
+    expect(fatsC).toBeCloseTo((38 - 0.4247 * 20) / 0.5753, 0);
+    expect(fatsForC(make, 38, 38)).toBeCloseTo(38, 9);
+    expect(fatsForC(make, 50, 38)).toBeLessThan(38);
   });
 });
 

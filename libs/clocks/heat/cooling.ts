@@ -40,9 +40,16 @@ const MELTING_C = 60;
 /** Standard deviations: of ln τ, and of the temperatures at the start and around, °C. Our own judgement. */
 const spread = { timeConstant: 0.35, startC: 8, aroundC: 1.5 } as const;
 
-/** Lye of a strength, from when it is stirred clear. @param lyePercent NaOH of NaOH and water by mass, 15 to 52 */
-export function lyeCooling(inputs: CoolingInputs & { readonly lyePercent: number }): Cooling {
-  return coolingOf(inputs, freshLyeC(inputs.lyePercent, inputs.roomTemperatureC), lyeJug);
+/**
+ * Lye of a strength, from when it is stirred clear.
+ * @param lyePercent alkali of alkali and water by mass, 15 to 52
+ * @param kohSharePercent of the alkali that is KOH, by moles; none if absent
+ */
+export function lyeCooling(
+  inputs: CoolingInputs & { readonly lyePercent: number; readonly kohSharePercent?: number },
+): Cooling {
+  const { lyePercent, roomTemperatureC, kohSharePercent } = inputs;
+  return coolingOf(inputs, freshLyeC(lyePercent, roomTemperatureC, kohSharePercent), lyeJug);
 }
 
 /** Fats, from when the solid ones are melted and all are stirred together. @param solidPercent share of those, 0 to 100 */

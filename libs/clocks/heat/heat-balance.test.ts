@@ -1,0 +1,194 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { heatBalance, heatCurve } from './heat-balance.js';
+import { pieceOf, type PieceHeatInputs } from './piece-heat.js';
+import { warm } from './warming.js';
+
+fc.configureGlobal({ seed: 1843 });
+
+/** Lye of 33 %, 38 °C, 20 °C: 100 g of fats, 42 g of lye, 3 g of the rest. */
+const usual: PieceHeatInputs = {
+  volumeMl: 80,
+  densityGPerMl: 1.03,
+  mould: 'silicone-cavity',
+  kept: 'open',
+  batterTemperatureC: 38,
+  roomTemperatureC: 20,
+  make: { fatsShare: 0.69, lyeShare: 0.29, lyePercent: 33, kohSharePercent: 0 },
+  pace: 1,
+  sugarPercent: 0,
+};
+const loaf: PieceHeatInputs = { ...usual, volumeMl: 1200, mould: 'lined-wood', kept: 'covered' };
+const given = (inputs: Partial<PieceHeatInputs>, of = usual) => heatBalance({ ...of, ...inputs });
+
+/** Common practice, no source, all of it. */
+describe('what makers see', () => {
+  it('a 20 mL piece in silicone stays as it is', () => {
+    expect(given({ volumeMl: 20 }).gelShare).toBeLessThan(0.01);
+    expect(given({ volumeMl: 100 }).gelShare).toBeLessThan(0.05);
+  });
+
+  it('a loaf of 1.2 L in wood gels, surely where it is wrapped, seldom in the refrigerator', () => {
+    const { gel } = given({}, loaf);
+    expect(gel.whole + gel.part).toBeGreaterThan(0.85);
+    expect(given({ kept: 'wrapped' }, loaf).gel.whole).toBeGreaterThan(0.95);
+    expect(given({ kept: 'chilled' }, loaf).gelShare).toBeLessThan(0.3);
+  });
+
+  it('a loaf turns to gel after one to four hours at 60 to 80 °C, and is cool enough after four to twelve', () => {
+    const { hottestC, hottestMin, cooledMin } = given({}, loaf);
+    expect(hottestC.likely).toBeGreaterThan(60);
+    expect(hottestC.likely).toBeLessThan(82);
+    expect(hottestMin / 60).toBeGreaterThan(1);
+    expect(hottestMin / 60).toBeLessThan(4);
+    expect(cooledMin / 60).toBeGreaterThan(4);
+    expect(cooledMin / 60).toBeLessThan(12);
+  });
+
+  it('a gelled middle alone comes with an open loaf sooner than with a wrapped one', () => {
+    expect(given({ kept: 'open' }, loaf).gel.part).toBeGreaterThan(0.15);
+    expect(given({ kept: 'wrapped' }, loaf).gel.part).toBeLessThan(0.05);
+  });
+
+  it('35 kg in one block overheat, and a loaf does not', () => {
+    expect(given({ volumeMl: 34_000, batterTemperatureC: 45 }, loaf).overheats).toBeGreaterThan(0.8);
+    expect(given({ volumeMl: 34_000 }, loaf).overheats).toBeGreaterThan(0.5);
+    expect(given({}, loaf).overheats).toBeLessThan(0.1);
+  });
+
+  it('sugar and a quick batter bring it nearer, and wet soap gels at less', () => {
+    expect(given({ sugarPercent: 3 }, loaf).overheats).toBeGreaterThan(2 * given({}, loaf).overheats);
+    const cool = { ...loaf, batterTemperatureC: 30 };
+    expect(given({ pace: 1.5 }, cool).gelShare).toBeGreaterThan(given({}, cool).gelShare + 0.1);
+    const wet = { ...usual.make, lyePercent: 28, fatsShare: 0.65, lyeShare: 0.33 };
+    expect(given({ make: wet }, cool).gelC).toBeLessThan(given({}, cool).gelC - 5);
+  });
+});
+
+describe('the warming of a piece', () => {
+  /** Without a reaction it cools by Newton's law: a drop whose surface is all that holds the heat back. */
+  it('is Newton’s law of cooling where nothing reacts and nothing but the air holds it back', () => {
+    const bare = pieceOf({ ...usual, volumeMl: 1, batterTemperatureC: 60 });
+    const piece = { ...bare, ownRiseK: 0, lossWPerM2K: 1 };
+    const { radiusM, heatPerM3K, lossWPerM2K } = piece;
+    const timeConstantMin = (heatPerM3K * radiusM) / (3 * lossWPerM2K) / 60;
+    expect(Math.abs(warm(piece).cooledMin / (timeConstantMin * Math.LN2) - 1)).toBeLessThan(0.04);
+  });
+
+  /** Nothing gets out: it ends up by its own rise above where it began, to the last tenth that is not yet made. */
+  it('rises by its own heat where nothing is lost', () => {
+    const piece = { ...pieceOf(usual), lossWPerM2K: 0 };
+    let last = NaN;
+    const { highestC } = warm(piece, ({ middleC }) => (last = middleC));
+    expect(last).toBeCloseTo(38 + piece.ownRiseK, 0);
+    for (const each of highestC) expect(each).toBeCloseTo(38 + piece.ownRiseK, 0);
+  });
+
+  /**
+   * 0.69 · 192 J/g of fats over 0.69 · 2.04 + 0.29 · 3.51 + 0.02 · 0.95 = 2.45 J/(g K): 54 K. Three moles of acid neutralised, 56 kJ
+   * each, for 880 g of fat make 190 J/g; handbooks tell up to 270, which would be 76 K.
+   */
+  it('has a rise between neutralisation and handbooks', () => {
+    const rise = pieceOf(usual).ownRiseK;
+    expect(rise).toBeGreaterThan((0.69 * 190) / 2.45 - 0.5);
+    expect(rise).toBeLessThan((0.69 * 270) / 2.45);
+  });
+
+  /** The same by plain small steps, explicit and with one layer: a piece so small that it is as warm everywhere. */
+  it('is that of one lump worked out in steps of a second', () => {
+    const piece = {
+      ...pieceOf({ ...usual, volumeMl: 2, batterTemperatureC: 45, pace: 3 }),
+      lossWPerM2K: 0.6,
+    };
+    let [lumpC, made, highestC] = [45, 0, 45];
+    for (let s = 0; s < 10 * 3600; s++) {
+      const perS = (3 * 2 * Math.exp((50_000 / 8.314) * (1 / 313.15 - 1 / (lumpC + 273.15)))) / 3600;
+      const more = perS * (made + 0.05) * (1 - made);
+      made += more;
+      lumpC += piece.ownRiseK * more - (3 * 0.6 * (lumpC - 20)) / (piece.heatPerM3K * piece.radiusM);
+      highestC = Math.max(highestC, lumpC);
+    }
+    expect(highestC).toBeGreaterThan(60);
+    expect(Math.abs((warm(piece).highestC[0] ?? NaN) - highestC)).toBeLessThan(1.5);
+  });
+});
+
+describe('the balance', () => {
+  const any = fc.record({
+    volumeMl: fc.double({ min: 0.1, max: 50_000, noNaN: true }),
+    mould: fc.constantFrom('silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'),
+    kept: fc.constantFrom('open', 'covered', 'wrapped', 'chilled'),
+    batterTemperatureC: fc.integer({ min: 15, max: 90 }),
+    roomTemperatureC: fc.integer({ min: 5, max: 35 }),
+    lyePercent: fc.integer({ min: 20, max: 50 }),
+    pace: fc.double({ min: 0.5, max: 2, noNaN: true }),
+    sugarPercent: fc.integer({ min: 0, max: 20 }),
+  });
+  type Any = typeof any extends fc.Arbitrary<infer T> ? T : never;
+  const of = ({ lyePercent, ...rest }: Any) =>
+    heatBalance({ ...usual, ...rest, make: { ...usual.make, lyePercent } });
+
+  it('is a balance of chances at any size and temperature', () => {
+    fc.assert(
+      fc.property(any, (inputs) => {
+        const { gel, gelShare, overheats, hottestC, cooledMin } = of(inputs);
+        expect(gel.whole + gel.part + gel.none).toBeCloseTo(1, 12);
+        for (const chance of [gel.whole, gel.part, gel.none, gelShare, overheats]) {
+          expect(chance).toBeGreaterThanOrEqual(-1e-12);
+          expect(chance).toBeLessThanOrEqual(1 + 1e-12);
+        }
+        expect(hottestC.low).toBeLessThanOrEqual(hottestC.high);
+        expect(cooledMin).toBeGreaterThanOrEqual(0);
+        expect(cooledMin).toBeLessThanOrEqual(14 * 1440);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('has more gel and heat in what is larger, warmer, in a warmer room, quicker, sweeter or better wrapped', () => {
+    const moreOf: readonly ((inputs: Any) => Any)[] = [
+      (inputs) => ({ ...inputs, volumeMl: 1.5 * inputs.volumeMl }),
+      (inputs) => ({ ...inputs, batterTemperatureC: inputs.batterTemperatureC + 4 }),
+      (inputs) => ({ ...inputs, roomTemperatureC: inputs.roomTemperatureC + 4 }),
+      (inputs) => ({ ...inputs, pace: 1.2 * inputs.pace }),
+      (inputs) => ({ ...inputs, sugarPercent: Math.min(5, inputs.sugarPercent + 2) }),
+      (inputs) => ({ ...inputs, kept: 'wrapped' as const }),
+    ];
+    fc.assert(
+      fc.property(any, fc.constantFrom(...moreOf), (inputs, more) => {
+        const [less, now] = [of({ ...inputs, sugarPercent: 0 }), of(more({ ...inputs, sugarPercent: 0 }))];
+        // Steps of a whole degree and a half leave a little noise.
+        expect(now.gelShare).toBeGreaterThanOrEqual(less.gelShare - 0.01);
+        expect(now.overheats).toBeGreaterThanOrEqual(less.overheats - 0.01);
+      }),
+      { numRuns: 120 },
+    );
+  });
+
+  it('moves by little where its inputs do', () => {
+    for (let volumeMl = 100; volumeMl < 5000; volumeMl *= 1.1) {
+      const change = given({ volumeMl: 1.01 * volumeMl }, loaf).gelShare - given({ volumeMl }, loaf).gelShare;
+      expect(Math.abs(change)).toBeLessThan(0.03);
+    }
+  });
+
+  it('refuses what has no size', () => {
+    for (const volumeMl of [0, -1, NaN, Infinity]) expect(() => given({ volumeMl })).toThrow(RangeError);
+    expect(() => given({ pace: 0 })).toThrow(RangeError);
+  });
+
+  it('has a curve of few points, in order, up to its hottest and down to where it can be handled', () => {
+    const curve = heatCurve(loaf);
+    expect(curve.length).toBeLessThan(100);
+    expect(curve[0]).toEqual({ min: 0, middleC: 38, edgeC: 38 });
+    expect(curve.at(-1)?.middleC).toBeLessThan(40);
+    expect(Math.max(...curve.map(({ middleC }) => middleC))).toBeCloseTo(
+      given({}, loaf).hottestC.likely,
+      -0.5,
+    );
+    for (const [i, { min, middleC, edgeC }] of curve.entries()) {
+      expect(min).toBeGreaterThan(curve[i - 1]?.min ?? -1);
+      expect(edgeC).toBeLessThanOrEqual(middleC + 0.1);
+    }
+  });
+});

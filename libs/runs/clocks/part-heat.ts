@@ -1,0 +1,87 @@
+import {
+  evaluate,
+  heatBalance,
+  referenceInputs,
+  type ClockInputs,
+  type HeatBalance,
+  type Kept,
+  type PieceHeatInputs,
+} from '#clocks';
+import { batchForFats } from '#chemistry';
+import { mouldOf, type BatchPart } from '#contract';
+import { partBatter } from '../input/part-batter.js';
+import type { ResolvedRun } from '../input/resolve-run.js';
+
+/**
+ * The balance of heat of a part as it is cast.
+ * @param inputs what its clocks read, its heat aside
+ * @returns undefined for what is not cast
+ */
+export function partHeat(part: BatchPart, run: ResolvedRun, inputs: ClockInputs): HeatBalance | undefined {
+  const asked = heatInputs(part, run, inputs);
+  return asked === undefined ? undefined : remembered(asked);
+}
+
+/** What the balance of a part is made with; undefined for what is not cast. Parameters as `partHeat`. */
+export function heatInputs(
+  part: BatchPart,
+  run: ResolvedRun,
+  inputs: ClockInputs,
+): PieceHeatInputs | undefined {
+  const recipe = run.recipes.get(part.recipe);
+  if (mouldOf(part) === undefined || recipe === undefined || !(inputs.castMl > 0)) return undefined;
+  const sample = batchForFats(partBatter(part, recipe, run.fats).batter, run.fats, 1000);
+  if (!sample.ok) return undefined;
+  const { fatsG, lyeG, batchG, densityGPerMl } = sample.value;
+  const { castMl, mould, roomTemperatureC, sugarPercent } = inputs;
+  const isMade = inputs.process !== 'cold';
+  const batterTemperatureC = isMade ? SPOONED_C : inputs.batterTemperatureC;
+  return {
+    ...{ volumeMl: castMl, densityGPerMl, mould, batterTemperatureC, roomTemperatureC, sugarPercent },
+    ...(isMade && { isMade }),
+    kept: keptAs(part, mould),
+    make: {
+      fatsShare: fatsG / batchG,
+      lyeShare: lyeG / batchG,
+      lyePercent: inputs.lyeConcentrationPercent,
+      kohSharePercent: inputs.kohSharePercent,
+    },
+    pace: paceOfReaction(inputs),
+  };
+}
+
+/** At which cooked soap and soap that was melted again goes into its mould, °C. Common practice, no source. */
+const SPOONED_C = 80;
+
+/** Loaves get a lid or a board against ash; cavities stand open. Common practice, no source. */
+function keptAs({ kept }: BatchPart, mould: ClockInputs['mould']): Kept {
+  return kept ?? (mould === 'lined-wood' || mould === 'lined-carton' ? 'covered' : 'open');
+}
+
+const [SLOWEST, QUICKEST] = [0.6, 1.8];
+
+/**
+ * How many times as fast as the usual batter this one turns to soap at the same temperature: by half of what its trace tells, in
+ * logarithms, as much that thickens a batter is no soap yet. Our own judgement, and held where trace tells of lumps and waxes.
+ */
+function paceOfReaction(inputs: ClockInputs): number {
+  const { batterTemperatureC, mixing } = referenceInputs;
+  const traceMin = evaluate('medium-trace', { ...inputs, batterTemperatureC, mixing }).medianMin;
+  const usualMin = evaluate('medium-trace', referenceInputs).medianMin;
+  return Math.min(QUICKEST, Math.max(SLOWEST, Math.sqrt(usualMin / traceMin)));
+}
+
+/** Plans and what-ifs ask the same many times; a balance takes a millisecond. */
+const KEPT_BALANCES = 300;
+const balances = new Map<string, HeatBalance>();
+
+function remembered(inputs: PieceHeatInputs): HeatBalance {
+  const key = JSON.stringify(inputs);
+  const known = balances.get(key);
+  if (known !== undefined) return known;
+  const found = heatBalance(inputs);
+  const [oldest] = balances.keys();
+  if (balances.size >= KEPT_BALANCES && oldest !== undefined) balances.delete(oldest);
+  balances.set(key, found);
+  return found;
+}
