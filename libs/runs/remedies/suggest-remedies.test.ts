@@ -45,6 +45,13 @@ const planned: Record<string, Trial> = {
   'rockpool tiles': { input: tiles() },
   'rockpool tiles, one layer poured': poured,
   'tiles and loaves at the same bench': { input: together },
+  'wet batter that has little time to cure': {
+    input: {
+      ...cups(),
+      recipes: cups().recipes.map((recipe) => ({ ...recipe, lyeConcentrationPercent: 27 })),
+      runs: [{ ...got(cup), readyBy: '2027-01-11' }],
+    },
+  },
 };
 const withoutPlan: Record<string, Trial> = {
   'one cup more than there are cavities': {
