@@ -27,7 +27,7 @@ export { checkEntry } from './log/check-entry.js';
 export { keepOpenStages } from './plan/keep-open-stages.js';
 export { planWithoutMoves, type PlansAround } from './plan/plan-without-moves.js';
 export { impliedOrder, type ImpliedOrder } from './input/implied-order.js';
-export { isBeforeMaking, makingStage, stagesBehind, startingStage } from './input/stage-order.js';
+export { stagesBefore, startingStage } from './input/stage-order.js';
 export type { HandsOn } from './input/stage-kind-facts.js';
 export { handsOnOf, isPutOnto, makesPart } from './input/stage-kinds.js';
 export { hostOf } from './input/part-condition.js';

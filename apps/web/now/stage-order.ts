@@ -1,5 +1,5 @@
 import type { PieceDesign, PlannedStage, RunPlan } from '#contract';
-import { isBeforeMaking, makingStage, stagesBehind, startingStage } from '#runs';
+import { stagesBefore, startingStage } from '#runs';
 
 /** Whether a stage of that key is done, or logged as done. */
 type IsLogged = (key: string) => boolean;
@@ -41,17 +41,7 @@ export function openBefore(
   isLogged: IsLogged,
 ): string[] {
   if (design === undefined) return [];
-  const own = design.stages.find((stage) => stage.key === key);
-  const making =
-    own === undefined || isBeforeMaking(design, own) ? undefined : makingStage(design, own.part)?.key;
-  const before = [
-    ...design.links.filter((link) => link.to === key).map((link) => link.from),
-    ...design.waits
-      .filter((wait) => wait.stage === key)
-      .flatMap((wait) => stagesBehind(design, wait).map((stage) => stage.key)),
-    ...(making === undefined || making === key ? [] : [making]),
-  ];
-  return [...new Set(before)].flatMap((from) => {
+  return [...stagesBefore(design, key)].flatMap((from) => {
     const stage = latest(stages, from);
     return stage?.status === 'planned' && !isLogged(from) ? [stage.title] : [];
   });

@@ -63,6 +63,27 @@ export function stagesBehind(design: Outline, { part, opens, closes }: Wait): St
   );
 }
 
+/**
+ * Keys of the stages right before one: by link, by what it waits for, or because they make its part.
+ * @param told the links and waits that count, where not all of the design's do
+ */
+export function stagesBefore(
+  design: Outline,
+  key: string,
+  told: Pick<Outline, 'links' | 'waits'> = design,
+): ReadonlySet<string> {
+  const stage = design.stages.find((each) => each.key === key);
+  const making =
+    stage === undefined || isBeforeMaking(design, stage) ? undefined : makingStage(design, stage.part)?.key;
+  return new Set([
+    ...told.links.filter(({ to }) => to === key).map(({ from }) => from),
+    ...told.waits
+      .filter((wait) => wait.stage === key)
+      .flatMap((wait) => stagesBehind(design, wait).map((each) => each.key)),
+    ...(making === undefined || making === key ? [] : [making]),
+  ]);
+}
+
 /** Keys that come after a stage, by design and stage: a run is asked for them at every turn, and its design stays as it is. */
 const after = new WeakMap<Outline, Map<string, ReadonlySet<string>>>();
 

@@ -10,8 +10,8 @@ import { unknownName } from '../input/name-issues.js';
 import type { LogLine } from '../input/input.js';
 import { effectiveLog, type LogPlace } from './effective-log.js';
 import { piecesOfStage } from '../input/stage-pieces.js';
-import { makingStage, ownDesign, type ResolvedRun } from '../input/resolve-run.js';
-import { isBeforeMaking, stagesBehind, startingStage } from '../input/stage-order.js';
+import { ownDesign, type ResolvedRun } from '../input/resolve-run.js';
+import { stagesBefore, startingStage } from '../input/stage-order.js';
 
 export interface FoldedLog {
   readonly progress: RunProgress;
@@ -125,27 +125,12 @@ function applyDone(
   return [];
 }
 
-/** The stage that makes what this one handles. */
-function madeBefore(run: ResolvedRun, stage: string): string[] {
-  const found = run.stages.get(stage);
-  if (found === undefined || isBeforeMaking(run.design, found)) return [];
-  const making = makingStage(run.design, found.part);
-  return making === undefined || making.key === stage ? [] : [making.key];
-}
-
 /**
  * Titles of the stages that must be done before this one can have been: by link, or because they make its part. What the
  * design leaves unsaid counts for plans only: an entry that was taken down once is not to be refused later.
  */
 function notDoneBefore(run: ResolvedRun, progress: RunProgress, stage: string): string[] {
-  const { links, waits } = ownDesign(run);
-  const before = new Set([
-    ...links.filter((link) => link.to === stage).map((link) => link.from),
-    ...waits.flatMap((wait) =>
-      wait.stage === stage ? stagesBehind(run.design, wait).map(({ key }) => key) : [],
-    ),
-    ...madeBefore(run, stage),
-  ]);
+  const before = stagesBefore(run.design, stage, ownDesign(run));
   return [...before].flatMap((key) => {
     const attempt = latestAttempt(progress, key);
     if (attempt === undefined || attempt.status === 'done' || progress.dropped.has(attempt.stage.part))
