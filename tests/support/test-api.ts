@@ -53,6 +53,8 @@ export interface TestApi {
 export interface TestApiOptions {
   readonly limits?: ComputeOptions;
   readonly around?: (compute: Compute) => Compute;
+  /** Answers under any name, as it does when bound to the network; it listens on this machine alone all the same. */
+  readonly anyHost?: boolean;
 }
 
 /**
@@ -64,7 +66,7 @@ export async function openTestApi(
   now: string,
   file = loadRunFile('ok', 'two-layer'),
   pages?: string,
-  { limits = {}, around = (compute) => compute }: TestApiOptions = {},
+  { limits = {}, around = (compute) => compute, anyHost = false }: TestApiOptions = {},
 ): Promise<TestApi> {
   const database = await testDatabase();
   const clock = new HandClock(now);
@@ -95,7 +97,7 @@ export async function openTestApi(
     const own = { storage, compute, turns: new WorkshopTurns(), taught: new Taught(storage, compute) };
     const parts = { ...own, nudges, inbox, clock, log, version: 'test' };
     const app = await createApp(parts, {
-      bind: '127.0.0.1',
+      bind: anyHost ? '0.0.0.0' : '127.0.0.1',
       ...(pages === undefined ? {} : { pages }),
     });
     await app.listen(0, '127.0.0.1');

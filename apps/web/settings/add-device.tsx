@@ -1,9 +1,10 @@
 import { useMutation } from '@tanstack/react-query';
-import { useState, type ReactNode } from 'react';
+import { useRef, useState, type ReactNode } from 'react';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useTimes } from '../look/times.js';
 import { Failed } from '../shell/states.js';
 import { useWords } from '../words/words.js';
+import { copyText } from './copy-text.js';
 
 /** Makes a code that lets one other device in, and shows it until the page is left. */
 export function AddDevice(): ReactNode {
@@ -28,20 +29,24 @@ function Made({ code: { code, path, expiresAt } }: { readonly code: Schemas['Sig
   const { settings } = useWords();
   const times = useTimes();
   const [copied, setCopied] = useState<'no' | 'yes' | 'cannot'>('no');
+  const shown = useRef<HTMLSpanElement>(null);
   const link = `${location.origin}${path}`;
   return (
     <div className="note stack tight">
       <p>{settings.codeHow(times.time(expiresAt))}</p>
       <p className="code numbers">{code}</p>
       <p className="small">
-        {settings.link}: <span className="link-text">{link}</span>
+        {settings.link}:{' '}
+        <span ref={shown} className="link-text">
+          {link}
+        </span>
       </p>
       <p>
         <button
           type="button"
           className="button"
           onClick={() => {
-            void copy(link).then((isDone) => setCopied(isDone ? 'yes' : 'cannot'));
+            void copyText(shown.current!).then((isDone) => setCopied(isDone ? 'yes' : 'cannot'));
           }}
         >
           {copied === 'yes' ? settings.copied : settings.copy}
@@ -50,15 +55,4 @@ function Made({ code: { code, path, expiresAt } }: { readonly code: Schemas['Sig
       {copied === 'cannot' && <p className="small">{settings.copyByHand}</p>}
     </div>
   );
-}
-
-/** @returns whether it is done: a page over plain HTTP has no clipboard, and a browser may refuse one */
-async function copy(text: string): Promise<boolean> {
-  const clipboard = navigator.clipboard as Clipboard | undefined;
-  try {
-    await clipboard?.writeText(text);
-    return clipboard !== undefined;
-  } catch {
-    return false;
-  }
 }

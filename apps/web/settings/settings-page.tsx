@@ -5,6 +5,7 @@ import { LanguageChoice } from './language-choice.js';
 import { LastCall } from './last-call.js';
 import { NudgeLanguage } from './nudge-language.js';
 import { Nudges } from './nudges.js';
+import { PlainHttp } from './plain-http.js';
 import { SignOut } from './sign-out.js';
 import { TimeZoneChoice } from './time-zone-choice.js';
 import { UnitsChoice } from './units-choice.js';
@@ -25,6 +26,7 @@ export default function SettingsPage(): ReactNode {
           <TimeZoneChoice />
         </section>
         <div className="stack">
+          <PlainHttp />
           <section className="card stack" aria-labelledby="told">
             <h2 id="told">{settings.told}</h2>
             <Nudges />

@@ -35,6 +35,16 @@ export const settings: Words['settings'] = {
   tried:
     'Das war es. Kein Ton? Stellen Sie das Gerät lauter, und sehen Sie nach, ob es stumm geschaltet ist.',
   noVibration: 'Dieses Gerät vibriert nicht für Webseiten; es gibt nur den Ton.',
+  plainHttp: {
+    title: 'Ohne sichere Verbindung',
+    works: 'Diese Seite kam über http. Alles geht, nur nicht, was Browser allein über https erlauben:',
+    missing: [
+      'Der Bildschirm kann während der Arbeit dunkel werden. Stellen Sie ihn am Gerät selbst so ein, dass er anbleibt.',
+      'Ohne Verbindung lässt sich die Seite nicht neu öffnen. Lassen Sie sie offen: Was Sie eintragen, wird aufgehoben und später gesendet.',
+    ],
+    wayOut:
+      'Über https geht beides. Stellen Sie einen Proxy mit TLS vor Benchtide, wie es in der README steht, und öffnen Sie die https-Adresse.',
+  },
   devices: 'Geräte',
   devicesHow: 'Jedes dieser Geräte kann alles sehen und ändern. Entfernen Sie die, die Sie nicht kennen.',
   thisDevice: 'dieses Gerät',

@@ -34,6 +34,16 @@ export const settings = {
   try: 'Try it',
   tried: 'That was it. No sound? Turn the device’s volume up, and check that it is not muted.',
   noVibration: 'This device does not vibrate for web pages; it will sound only.',
+  plainHttp: {
+    title: 'Without a secure connection',
+    works: 'This page came over plain http. Everything works, but for what browsers allow only over https:',
+    missing: [
+      'The screen may go dark during a sitting. Set it in this device’s own settings to stay on.',
+      'Without a connection the page cannot be opened anew. Leave it open: what you log is kept, and sent later.',
+    ],
+    wayOut:
+      'With https both work. Put a proxy with TLS in front of Benchtide, as its README says, and open the https address.',
+  },
   devices: 'Devices',
   devicesHow: 'Each of these devices can see and change everything. Remove those that you do not know.',
   thisDevice: 'this device',
