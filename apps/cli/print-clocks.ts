@@ -1,5 +1,6 @@
 import type { ClockForecast, ClockRules, ClocksDocument, FillingTime, Lesson, SoapState } from '#contract';
 import type { Texts } from '#words';
+import { heatText } from './print-heat.js';
 import { piecesText } from './print-amounts.js';
 import { columns, heading, wrap } from './text-layout.js';
 import { printed } from './words/index.js';
@@ -31,9 +32,12 @@ function partSection(part: Part, before: readonly Part[], texts: Texts): string 
         ? [clockText(part, texts), ...factorsText(clocks, texts), ...movesText(moves, texts)]
         : [`  ${printed[texts.language].clocks.sameAs(texts.quoted(same.title))}`]),
     ...fillingText(filling, texts),
+    ...heatText(part, before, texts),
     ...(same === undefined ? beyond.map((sentence) => wrap(`! ${sentence}`, 2, WIDTH, 2)) : []),
     ...risks
       .filter(({ code }) => code.startsWith('soap.') || code.startsWith('fragrance.'))
+      // Its heat says so already, with what would change it.
+      .filter(({ code }) => part.heat === null || !code.startsWith('soap.gel-'))
       .map((risk) => wrap(`! ${texts.of(risk)} ${texts.remedyOf(risk)}`, 2, WIDTH, 2)),
   ].join('\n');
 }

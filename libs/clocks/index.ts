@@ -40,6 +40,8 @@ export {
 export { meltCooling } from './heat/melt-cooling.js';
 export { heatBalance, heatCurve, type HeatBalance } from './heat/heat-balance.js';
 export type { Kept, PieceHeatInputs } from './heat/piece-heat.js';
+export { HANDLED_C } from './heat/warming.js';
+export { curveRows } from './heat/curve-rows.js';
 export { fatsForC } from './heat/mixing.js';
 export type { BatterMake } from './heat/specific-heats.js';
 export { band, quantile, type Band } from './engine/quantile.js';

@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { evidence } from './evidence.js';
 import { beyond, clockFloor, clockMove, clockRule, cureNote, reason } from './messages/clock.js';
+import { heatNote } from './messages/heat.js';
 import { risk } from './messages/risk.js';
 import { band, instant, key } from './common.js';
-import { gels } from './names/index.js';
+import { gels, keptWays } from './names/index.js';
 import { soapStates } from './names/soap-states.js';
 
 const text = z.string();
@@ -117,6 +118,21 @@ export const partHeat = z
       .strictObject({ whole: chance, part: chance, none: chance })
       .meta({ description: 'Chances by its heat alone, whatever the recipe asks for' }),
     asked: z.enum(gels).meta({ description: 'What the recipe asks for' }),
+    isMade: z
+      .boolean()
+      .meta({ description: 'It was cooked or melted again and only cools: no gel is to come' }),
+    kept: z.enum(keptWays).meta({ description: 'How its mould stands after the pour, told or taken' }),
+    keptElse: z
+      .array(
+        z.strictObject({
+          kept: z.enum(keptWays),
+          whole: chance,
+          part: chance,
+          none: chance,
+          overheats: chance,
+        }),
+      )
+      .meta({ description: 'The chances for each way a mould may stand; none for what is made already' }),
     overheats: chance,
     hottestC: band.meta({ description: 'The highest temperature of its middle, °C' }),
     hottestMin: z.number().meta({ description: 'minutes from the pour; 0 where it only cools' }),
@@ -127,6 +143,7 @@ export const partHeat = z
       .array(z.strictObject({ min: z.number(), middleC: z.number(), edgeC: z.number() }))
       .max(100)
       .meta({ description: 'As is likely, from the pour until it has cooled' }),
+    notes: z.array(heatNote).meta({ description: 'All of it in sentences, and what would change it' }),
   })
   .meta({ id: 'PartHeat' });
 

@@ -11,3 +11,4 @@ export * from './texts.js';
 export * from './with-texts.js';
 export * from './format/times.js';
 export * from './format/amounts.js';
+export * from './format/degrees.js';

@@ -23,7 +23,7 @@ const GAS = 8.314462618;
 const SEED = 0.05;
 
 /** Cool enough to be handled with bare hands, °C. Common practice, no source. */
-const HANDLED_C = 40;
+export const HANDLED_C = 40;
 
 /** What happens to a piece until it has cooled. */
 export interface Warming {

@@ -2,6 +2,7 @@ import type { AmountsMessage } from './amounts.js';
 import type { Caution } from './caution.js';
 import type { ClockMessage } from './clock.js';
 import type { ConflictReason, ConflictTiming, Loss, Relaxation } from './conflict.js';
+import type { HeatNote } from './heat.js';
 import type { StartReason } from './latest-start.js';
 import type { Logged, PlanCause, PlanEffect } from './logged.js';
 import type { NudgeMessage } from './nudge.js';
@@ -13,6 +14,7 @@ export * from './amounts.js';
 export * from './caution.js';
 export * from './clock.js';
 export * from './conflict.js';
+export * from './heat.js';
 export * from './latest-start.js';
 export * from './logged.js';
 export * from './nudge.js';
@@ -27,6 +29,7 @@ export type Message =
   | ClockMessage
   | ConflictReason
   | ConflictTiming
+  | HeatNote
   | Logged
   | Loss
   | NudgeMessage

@@ -1,6 +1,7 @@
 import type { ClockInputs, HeatBalance } from '#clocks';
 import { mouldOf, type BatchPart, type Risk, type WorkshopFacts } from '#contract';
 import { potashOf } from '../clocks/forecast-clocks.js';
+import { GEL_SURE, MAY_OVERHEAT } from '../clocks/heat-chances.js';
 import { partHeat } from '../clocks/part-heat.js';
 import { inputsFor } from '../clocks/part-inputs.js';
 import { portionsOf } from '../input/part-batter.js';
@@ -74,8 +75,8 @@ function ash(recipe: Batter, inputs: ClockInputs, isUnderLayer: boolean): Risk |
 
 /** Sugar from which on it counts, per cent of the fats: what tea and vinegar bring does not. */
 const LEAST_SUGAR_PERCENT = 0.5;
-/** Chances of overheating from which on it is told, and from which on it is likely. */
-const [MAY_OVERHEAT, WILL_OVERHEAT] = [0.15, 0.5];
+/** A chance of overheating from which on it is likely. */
+const WILL_OVERHEAT = 0.5;
 /** From this much in one cavity on its size speaks for heat, mL. */
 const LARGE_ML = 500;
 
@@ -99,8 +100,6 @@ function overheating(recipe: Batter, inputs: ClockInputs, heat: HeatBalance): Ri
 
 /** A chance of any gel from which on it is likely, and below which it is not. */
 const [GEL_LIKELY, GEL_UNLIKELY] = [0.6, 0.3];
-/** An outcome surer than this is taken for granted. */
-const GEL_SURE = 0.75;
 
 /** Gel that is neither sure nor sure not to come shows as a ring; and gel against what the recipe asks for. */
 function ungelled(asked: Batter['gel'], { gel }: HeatBalance): Risk | undefined {

@@ -19,7 +19,7 @@ import type { ResolvedRun } from '../input/resolve-run.js';
  */
 export function partHeat(part: BatchPart, run: ResolvedRun, inputs: ClockInputs): HeatBalance | undefined {
   const asked = heatInputs(part, run, inputs);
-  return asked === undefined ? undefined : remembered(asked);
+  return asked === undefined ? undefined : balanceOf(asked);
 }
 
 /** What the balance of a part is made with; undefined for what is not cast. Parameters as `partHeat`. */
@@ -75,7 +75,8 @@ function paceOfReaction(inputs: ClockInputs): number {
 const KEPT_BALANCES = 300;
 const balances = new Map<string, HeatBalance>();
 
-function remembered(inputs: PieceHeatInputs): HeatBalance {
+/** The balance of `heatBalance`, remembered for the next who asks. */
+export function balanceOf(inputs: PieceHeatInputs): HeatBalance {
   const key = JSON.stringify(inputs);
   const known = balances.get(key);
   if (known !== undefined) return known;

@@ -6,6 +6,7 @@ import { conflictReasons, losses } from './conflict.js';
 import { startReasons } from './latest-start.js';
 import { causes, effects, logged } from './logged.js';
 import { fields } from './fields.js';
+import { heat } from './heat.js';
 import { accepted, issues } from './issues/index.js';
 import { names } from './names.js';
 import { nudges } from './nudges.js';
@@ -28,6 +29,7 @@ export const en: Words = {
     ...clock,
     ...conflictReasons,
     ...effects,
+    ...heat,
     ...logged,
     ...losses,
     ...nudges,

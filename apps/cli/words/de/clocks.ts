@@ -4,6 +4,12 @@ export const clocks: PrintedWords['clocks'] = {
   until: (state) => `${state} bis`,
   now: (band) => `jetzt ${band}`,
   sameAs: (part) => `Dieselben Zeiten wie ${part}.`,
+  heat: {
+    sameAs: (part) => `Warm wird es wie ${part}.`,
+    after: 'nach dem Gießen',
+    middle: 'Mitte',
+    edge: 'Rand',
+  },
   factors: (states, factors) => `${states}: ${factors}.`,
   atReference: 'wie am Bezugspunkt',
   filling: (needed, stretch, chance, surely) =>

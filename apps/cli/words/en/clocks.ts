@@ -3,6 +3,12 @@ export const clocks = {
   until: (state: string) => `${state} until`,
   now: (band: string) => `now ${band}`,
   sameAs: (part: string) => `The same clocks as ${part}.`,
+  heat: {
+    sameAs: (part: string) => `Its heat is that of ${part}.`,
+    after: 'after the pour',
+    middle: 'middle',
+    edge: 'edge',
+  },
   factors: (states: string, factors: string) => `${states}: ${factors}.`,
   atReference: 'as at the reference point',
   filling: (needed: string, stretch: string, chance: string, surely: string) =>
