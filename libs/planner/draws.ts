@@ -1,6 +1,6 @@
-import { normalCdf, normalQuantile, seededRandom } from '#units';
-import { truncatedQuantile } from './length.js';
-import type { Problem, Share } from './problem.js';
+import { normalCdf, normalDeviate, seededRandom } from '#units';
+import { truncatedQuantile, truncatedQuantiles } from './length.js';
+import type { Problem, Share, Truncation } from './problem.js';
 
 /** How many values are sampled at a time. */
 const AT_ONCE = 25;
@@ -47,42 +47,52 @@ export function sampleDraws(p: Problem, seed: number): Draws {
   const common = new Map<string, Draw>();
   const inCommon = (name: string): Draw => {
     let draw = common.get(name);
-    if (draw === undefined) {
-      const uniform = uniformOf(seed, `common ${name}`);
-      draw = new Draw(() => normalQuantile(uniform()));
-      common.set(name, draw);
-    }
+    if (draw === undefined) common.set(name, (draw = new Draw(normalOf(seed, `common ${name}`))));
     return draw;
   };
   return new Map(
     [...names].map((name) => {
-      const { above = -Infinity, below = Infinity } = p.draws[name] ?? {};
-      const rank = rankOf(uniformOf(seed, name), p.shares?.[name] ?? [], inCommon);
-      return [name, new Draw(() => truncatedQuantile(rank(), above, below))];
+      const normal = mixed(normalOf(seed, name), p.shares?.[name] ?? [], inCommon);
+      const seen = p.draws[name];
+      return [name, new Draw(seen === undefined ? normal : within(normal, seen))];
     }),
   );
 }
 
-/** Half a step off the ends of [0, 1): the generator can return 0, and no length is 0 or infinite. */
-function uniformOf(seed: number, name: string): () => number {
-  const random = seededRandom((seed ^ hash(name)) >>> 0);
-  return () => (random.next() * 4294967296 + 0.5) / 4294967296;
+/**
+ * Standard normal values as they are given what was observed: each lies where it lay among all, among what may still be.
+ */
+function within(normal: () => number, { above = -Infinity, below = Infinity }: Truncation): () => number {
+  const quantile = truncatedQuantiles(above, below);
+  return () => quantile(normalCdf(normal()));
 }
 
+function normalOf(seed: number, name: string): () => number {
+  const random = seededRandom((seed ^ hash(name)) >>> 0);
+  // Half a step off the ends of [0, 1): the generator can return 0, and no length is 0 or infinite.
+  return () => normalDeviate((random.next() * 4294967296 + 0.5) / 4294967296);
+}
+
+/** What is left of a variance beside its shares is rounding, if it is less than this. */
+const NOTHING = 1e-12;
+
 /**
- * Where a draw lies among all that it may be, scenario by scenario, even in [0, 1]: a normal copula, so that what was observed
+ * A standard normal that has shares in common with others, scenario by scenario: a normal copula, so that what was observed
  * of a draw changes its own values and leaves how it goes with others (R. B. Nelsen, An Introduction to Copulas (2006),
  * section 2.3; from memory).
  */
-function rankOf(own: () => number, shares: readonly Share[], inCommon: (name: string) => Draw): () => number {
+function mixed(own: () => number, shares: readonly Share[], inCommon: (name: string) => Draw): () => number {
   if (shares.length === 0) return own;
-  const parts = shares.map(({ of, share }) => ({ draw: inCommon(of), share }));
-  const rest = Math.sqrt(Math.max(0, 1 - shares.reduce((sum, { share }) => sum + share * share, 0)));
+  const draws = shares.map(({ of }) => inCommon(of));
+  const weights = shares.map(({ share }) => share);
+  const left = 1 - weights.reduce((sum, share) => sum + share * share, 0);
+  const rest = left < NOTHING ? 0 : Math.sqrt(left);
   let scenario = 0;
   return () => {
-    const k = scenario++;
-    const z = parts.reduce((sum, { draw, share }) => sum + share * draw.at(k), rest * normalQuantile(own()));
-    return normalCdf(z);
+    let z = rest === 0 ? 0 : rest * own();
+    for (let k = 0; k < draws.length; k++) z += weights[k]! * draws[k]!.at(scenario);
+    scenario++;
+    return z;
   };
 }
 

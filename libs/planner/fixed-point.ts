@@ -1,5 +1,5 @@
 import { nextIn } from './domains.js';
-import type { Network } from './network.js';
+import type { Network, Scratch } from './network.js';
 
 /** The first start of every node's own domain; NaN where it has none. */
 export function firstStarts(net: Network): Float64Array {
@@ -26,46 +26,38 @@ export function raise(
   frozen: Uint8Array | null = null,
 ): number {
   const { scratch } = net;
-  const { queue, queued, depth, by, touched, isTouched, before } = scratch;
+  const { queue, queued, depth, by, touched, isTouched } = scratch;
   const size = queue.length;
-  let head = 0;
-  let tail = 0;
   // The work must follow what changes, not the size of the network.
   for (let k = 0; k < scratch.touchedCount; k++) {
     const node = touched[k]!;
     isTouched[node] = queued[node] = depth[node] = 0;
   }
   scratch.touchedCount = 0;
-  const push = (node: number): void => {
-    if (queued[node] === 1) return;
+  let head = 0;
+  let tail = 0;
+  const seedCount = seeds === null ? net.count : seeds.length;
+  for (let k = 0; k < seedCount; k++) {
+    const node = seeds === null ? k : seeds[k]!;
+    touch(scratch, node, x);
+    if (queued[node] === 1) continue;
     queued[node] = 1;
-    queue[tail] = node;
-    tail = tail + 1 === size ? 0 : tail + 1;
-  };
-  const touch = (node: number): void => {
-    if (isTouched[node] === 1) return;
-    isTouched[node] = 1;
-    touched[scratch.touchedCount++] = node;
-    before[node] = x[node]!;
-  };
-  const seed = (node: number): void => {
-    touch(node);
-    push(node);
-  };
-  if (seeds === null) for (let node = 0; node < net.count; node++) seed(node);
-  else seeds.forEach(seed);
+    queue[tail++] = node;
+  }
   while (head !== tail) {
     const i = queue[head]!;
     head = head + 1 === size ? 0 : head + 1;
     queued[i] = 0;
-    for (const e of net.out[i]!) {
+    const out = net.out[i]!;
+    for (let k = 0; k < out.length; k++) {
+      const e = out[k]!;
       const j = net.to[e]!;
       const bound = x[i]! + net.weight[e]!;
       if (bound <= x[j]! || frozen?.[j] === 1) continue;
       const at = nextIn(net.domains[j]!, bound);
       by[j] = e;
       if (Number.isNaN(at)) return j;
-      touch(j);
+      touch(scratch, j, x);
       x[j] = at;
       if (at > bound) {
         by[j] = -1;
@@ -74,10 +66,20 @@ export function raise(
         depth[j] = depth[i]! + 1;
         if (depth[j] >= net.count) return j;
       }
-      push(j);
+      if (queued[j] === 1) continue;
+      queued[j] = 1;
+      queue[tail] = j;
+      tail = tail + 1 === size ? 0 : tail + 1;
     }
   }
   return -1;
+}
+
+function touch(scratch: Scratch, node: number, x: Float64Array): void {
+  if (scratch.isTouched[node] === 1) return;
+  scratch.isTouched[node] = 1;
+  scratch.touched[scratch.touchedCount++] = node;
+  scratch.before[node] = x[node]!;
 }
 
 /** The least solution of the network, or null when there is none. */

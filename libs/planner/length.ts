@@ -31,8 +31,16 @@ export function lengthAt(
  * @returns standard deviations, always within [above, below]
  */
 export function truncatedQuantile(p: number, above: number, below: number): number {
-  if (above > 0) return -truncatedQuantile(1 - p, -below, -above);
+  return truncatedQuantiles(above, below)(p);
+}
+
+/** `truncatedQuantile` for many probabilities between the same bounds. */
+export function truncatedQuantiles(above: number, below: number): (p: number) => number {
+  if (above > 0) {
+    const mirrored = truncatedQuantiles(-below, -above);
+    return (p) => -mirrored(1 - p);
+  }
   const low = normalCdf(above);
-  const z = normalQuantile(low + p * (normalCdf(below) - low));
-  return Math.min(Math.max(z, above), below);
+  const range = normalCdf(below) - low;
+  return (p) => Math.min(Math.max(normalQuantile(low + p * range), above), below);
 }

@@ -39,7 +39,9 @@ export function simulator(
     due: new DueStages(plan.rank, starts),
     done: new Uint8Array(likely.count),
     actual: new Float64Array(uncertain.length),
-    waiting: [],
+    waiting: new Int32Array(uncertain.length),
+    waitingCount: 0,
+    pushed: [],
     disliked: undefined,
     stuck: new Map(),
   };
@@ -50,13 +52,14 @@ export function simulator(
   return (scenario) => {
     world.x.set(starts);
     world.due.reset();
-    world.waiting.length = 0;
+    world.waitingCount = 0;
     world.disliked = undefined;
     world.done.fill(0);
     world.done.fill(1, likely.stageCount);
-    uncertain.forEach(({ median, sigma }, k) => {
+    for (let k = 0; k < uncertain.length; k++) {
+      const { median, sigma } = uncertain[k]!;
       world.actual[k] = median * Math.exp(sigma * values[k]!.at(scenario));
-    });
+    }
     for (let j = world.due.first(); j >= 0; j = world.due.first()) {
       const loss = attempt(world, j);
       if (loss) return loss;
@@ -79,7 +82,10 @@ interface World {
   /** What each uncertain lag turns out to be. */
   readonly actual: Float64Array;
   /** Uncertain lags that have begun and whose stage waits for them. */
-  readonly waiting: number[];
+  readonly waiting: Int32Array;
+  waitingCount: number;
+  /** The stages that `foresee` raised. */
+  readonly pushed: number[];
   /** The first preference that was missed. */
   disliked: Loss | undefined;
   /** The loss of each stage that could not start any later, as far as there was one. */
@@ -92,9 +98,8 @@ function attempt(world: World, j: number): Loss | undefined {
   const now = x[j]!;
   const late = unready(world, j, now);
   if (late !== undefined) return moveOn(world, j, late);
-  const pushed = foresee(world, now);
-  if (pushed.length > 0) {
-    const loss = push(world, pushed);
+  if (foresee(world, now)) {
+    const loss = push(world, world.pushed);
     if (loss) return loss;
     if (x[j]! > now) {
       const at = nextIn(plan.likely.domains[j]!, Math.max(x[j]!, now + world.retestMin));
@@ -108,22 +113,25 @@ function attempt(world: World, j: number): Loss | undefined {
   return missedBy(world, j);
 }
 
-function finish({ plan, done, due, waiting }: World, j: number): void {
+function finish(world: World, j: number): void {
+  const { plan, done, waiting } = world;
   done[j] = 1;
-  due.remove(j);
-  for (const k of plan.touching[j]!) {
-    const { from, to, side } = plan.uncertain[k]!;
-    if (side !== 'at-least') continue;
-    if (from === j && done[to] === 0) waiting.push(k);
-    else if (to === j && waiting.includes(k)) waiting.splice(waiting.indexOf(k), 1);
+  world.due.remove(j);
+  if (plan.waitsFor[j]!.length > 0) {
+    let kept = 0;
+    for (let w = 0; w < world.waitingCount; w++) {
+      if (plan.to[waiting[w]!] !== j) waiting[kept++] = waiting[w]!;
+    }
+    world.waitingCount = kept;
   }
+  for (const k of plan.begins[j]!) if (done[plan.to[k]!] === 0) waiting[world.waitingCount++] = k;
 }
 
 /** The lag that stage `j`, not done yet, would have to wait for and that has not come about by now. */
 function unready({ plan, done, x, actual }: World, j: number, now: number): number | undefined {
-  for (const k of plan.touching[j]!) {
-    const { side, from, offset } = plan.uncertain[k]!;
-    if (side === 'at-least' && done[from] === 1 && x[from]! + offset + actual[k]! > now) return k;
+  for (const k of plan.waitsFor[j]!) {
+    const from = plan.from[k]!;
+    if (done[from] === 1 && x[from]! + plan.offset[k]! + actual[k]! > now) return k;
   }
   return undefined;
 }
@@ -149,22 +157,30 @@ function moveOn(world: World, j: number, k: number): Loss | undefined {
   return push(world, [j]);
 }
 
-/** Raises the stages that wait for something not ready yet to when it is likely to be; returns those raised. */
-function foresee({ plan, x, actual, due, waiting }: World, now: number): number[] {
-  const pushed: number[] = [];
-  for (const k of waiting) {
-    const lag = plan.uncertain[k]!;
-    const { from, to } = lag;
-    const since = x[from]! + lag.offset;
+/**
+ * Raises the stages that wait for something not ready yet to when it is likely to be: `pushed`.
+ * @returns whether there are any
+ */
+function foresee(world: World, now: number): boolean {
+  const { plan, x, actual, due, waiting, waitingCount, pushed } = world;
+  let isFirst = true;
+  for (let w = 0; w < waitingCount; w++) {
+    const k = waiting[w]!;
+    const since = x[plan.from[k]!]! + plan.offset[k]!;
     if (since > now || since + actual[k]! <= now) continue;
-    const at = nextIn(plan.likely.domains[to]!, Math.ceil(since + likelyLength(lag, now - since)));
+    const to = plan.to[k]!;
+    const likely = since + likelyLength(plan.uncertain[k]!, now - since);
+    if (likely <= x[to]!) continue;
+    const at = nextIn(plan.likely.domains[to]!, Math.ceil(likely));
     if (at > x[to]!) {
       x[to] = at;
       due.move(to, at);
+      if (isFirst) pushed.length = 0;
+      isFirst = false;
       pushed.push(to);
     }
   }
-  return pushed;
+  return !isFirst;
 }
 
 /** The median of a length that has lasted `elapsed` minutes and has not come about. */
@@ -207,9 +223,11 @@ function missedBy(world: World, j: number): Loss | undefined {
   const broken = brokenEdge(plan.certain, x, done, j);
   if (broken) return { stage: j, missed: broken, loses: 'requirement' };
   for (const k of plan.touching[j]!) {
-    const { from, to, offset, side, isPreference, requirement } = plan.uncertain[k]!;
+    const from = plan.from[k]!;
+    const to = plan.to[k]!;
     if (done[from] === 0 || done[to] === 0) continue;
-    const passed = x[to]! - (x[from]! + offset);
+    const passed = x[to]! - (x[from]! + plan.offset[k]!);
+    const { side, isPreference, requirement } = plan.uncertain[k]!;
     if (side === 'at-least' ? passed >= actual[k]! : passed <= actual[k]!) continue;
     if (!isPreference) return { stage: j, missed: requirement, loses: 'requirement' };
     world.disliked ??= { stage: j, missed: requirement, loses: 'preference' };

@@ -24,8 +24,15 @@ export interface SimulationModel {
   /** Position of each stage in the order of the plan, which decides between equal times. */
   readonly rank: Int32Array;
   readonly uncertain: readonly UncertainLag[];
+  /** The ends of these once more, side by side: a scenario looks them up some hundred times. */
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  readonly offset: Float64Array;
   /** By stage: the uncertain lags from it or to it. */
   readonly touching: readonly (readonly number[])[];
+  /** By stage: those among them that it waits for, and those that others wait for since it. */
+  readonly waitsFor: readonly (readonly number[])[];
+  readonly begins: readonly (readonly number[])[];
 }
 
 /** One side of a lag that only shows when it has come about; or a preference, which is looked at in the same way. */
@@ -71,13 +78,17 @@ export function compileSimulation(p: Problem, s: Schedule): SimulationModel {
     for (const net of expected) addEdge(net, before, after, net.duration[before]!, tag);
   }
   const uncertain = uncertainLags(p);
-  const touching = p.stages.map((): number[] => []);
-  uncertain.forEach(({ from, to }, k) => {
-    for (const i of new Set([from, to])) touching[i]!.push(k);
-  });
+  const byStage = (belongs: (lag: UncertainLag, i: number) => boolean): number[][] =>
+    p.stages.map((_, i) => uncertain.flatMap((lag, k) => (belongs(lag, i) ? [k] : [])));
   return {
     ...{ p, likely, expected, certain, starts, rank: ranks(certain, starts), uncertain },
-    ...{ due: dueStages(p), touching },
+    from: Int32Array.from(uncertain, ({ from }) => from),
+    to: Int32Array.from(uncertain, ({ to }) => to),
+    offset: Float64Array.from(uncertain, ({ offset }) => offset),
+    due: dueStages(p),
+    touching: byStage(({ from, to }, i) => from === i || to === i),
+    waitsFor: byStage(({ to, side }, i) => to === i && side === 'at-least'),
+    begins: byStage(({ from, side }, i) => from === i && side === 'at-least'),
   };
 }
 
