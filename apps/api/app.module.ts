@@ -29,6 +29,7 @@ import { RunsController } from './runs/runs.controller.js';
 import { KeysController } from './session/keys.controller.js';
 import { SessionController } from './session/session.controller.js';
 import { TextsInterceptor } from './words/texts.interceptor.js';
+import { StockController } from './stock/stock.controller.js';
 import { WorkshopController } from './workshop/workshop.controller.js';
 
 /** All routes over parts that were made before. */
@@ -55,6 +56,7 @@ export class AppModule {
         LatestStartController,
         RemediesController,
         AmountsController,
+        StockController,
         ClocksController,
         LogController,
         InboxController,

@@ -6,6 +6,7 @@ import { recipe } from './recipe.js';
 import { logEntry, runOrder } from './run.js';
 import { asLatestRunFile, RUN_FILE } from './run-file-versions.js';
 import { key } from './common.js';
+import { stockLedger } from './stock.js';
 import { workshopFacts } from './workshop.js';
 
 const latestRunFile = z
@@ -38,6 +39,10 @@ const latestRunFile = z
       .array(z.strictObject({ run: key, id: key.optional(), entry: logEntry }))
       .max(5000)
       .default([]),
+    stock: stockLedger.meta({
+      description:
+        'Lines of the stock ledger. Of a material that it names, what is on hand follows from it and from the logs',
+    }),
   })
   .meta({ id: 'RunFile' });
 

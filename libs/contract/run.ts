@@ -76,7 +76,8 @@ const confirmed = z.boolean().optional().meta({
   description: 'Asked back and said again: a mass or a time far off its forecast is so',
 });
 
-const entryRef = line(64).min(1);
+/** What a later entry calls an earlier one by. */
+export const entryRef = line(64).min(1);
 
 /** What was really done or seen at the bench. `at` is when it happened, not when it was typed. */
 export const logEntry = z

@@ -41,13 +41,19 @@ import {
 } from './input/resolve-run.js';
 
 /** A run where it stands, with its batches sized. */
+/** A part of a batch that is not in the pieces any more, or never came into them. */
+export interface SpoiltBatch {
+  readonly attempt: StageAttempt;
+  readonly amounts: PartAmounts;
+}
+
 export interface SizedRun {
   readonly assessed: AssessedRun;
   readonly amounts: PartAmounts[];
   /** What of them is mixed at once. */
   readonly batches: BatchToMix[];
-  /** What went into batches that were made before and spoilt, or did not reach. */
-  readonly spoilt: PartAmounts[];
+  /** What went into batches that were made before and spoilt, did not reach, or were given up. */
+  readonly spoilt: SpoiltBatch[];
   /** What the other runs have taught. */
   readonly learned: Learned;
   /** Those of them that are at hand. */
@@ -187,15 +193,34 @@ function makingsOf(
   );
 }
 
-/** One round of sizing for each time a part was made before. */
-function spoiltBatches(assessed: AssessedRun): PartAmounts[] {
+/** One round of sizing for each time a part was made before, or went wrong in the bowl and was then left out. */
+function spoiltBatches(assessed: AssessedRun): SpoiltBatch[] {
   const live = new Set(liveAttempts(assessed));
-  return assessed.progress.attempts
-    .filter((a) => !live.has(a) && a.status !== 'open' && stageKindFacts[a.stage.kind].makes)
+  const made = assessed.progress.attempts.filter((a) => !live.has(a) && a.status !== 'open');
+  return [...made, ...leftOutOfTheBowl(assessed)]
+    .filter(({ stage }) => stageKindFacts[stage.kind].makes)
     .flatMap((attempt) => {
       const sized = sizeBatches(assessed.run, makingsOf(assessed, [attempt]));
-      return sized.ok ? sized.value.filter(({ part }) => part === attempt.stage.part) : [];
+      if (!sized.ok) return [];
+      return sized.value
+        .filter(({ part }) => part === attempt.stage.part)
+        .map((amounts) => ({ attempt, amounts }));
     });
+}
+
+/** Batter that went wrong before its part was made, and was given up with it: it was mixed all the same. */
+function leftOutOfTheBowl({ progress }: AssessedRun): StageAttempt[] {
+  return progress.mishaps.flatMap(({ part, attempt, response, onPurpose, at }) => {
+    if (response !== 'drop-part' || onPurpose === true) return [];
+    const open = progress.attempts.find(
+      (a) =>
+        a.stage.part === part &&
+        a.attempt === attempt &&
+        a.status === 'open' &&
+        stageKindFacts[a.stage.kind].makes,
+    );
+    return open === undefined ? [] : [{ ...open, status: 'spoilt' as const, startedAt: at, endedAt: at }];
+  });
 }
 
 /** What may go wrong with the lye of a batch as it is prepared, beside what its recipe alone tells. */

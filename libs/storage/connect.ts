@@ -12,6 +12,7 @@ import { planBasis, type PlanBasis } from './repositories/plan-basis.js';
 import { plans, type Plans } from './repositories/plans.js';
 import { runs, type Runs } from './repositories/runs.js';
 import { signInCodes, type SignInCodes } from './repositories/sign-in-codes.js';
+import { stock, type Stock } from './repositories/stock.js';
 import { teachings, type Teachings } from './repositories/teachings.js';
 import { workshops, type Workshops } from './repositories/workshops.js';
 import type { Session } from './session.js';
@@ -26,6 +27,7 @@ export interface Repositories {
   readonly runs: Runs;
   readonly plans: Plans;
   readonly log: Log;
+  readonly stock: Stock;
   readonly teachings: Teachings;
   readonly nudges: Nudges;
   readonly lots: Lots;
@@ -146,6 +148,7 @@ function repositories(session: Session): Repositories {
     runs: runs(session),
     plans: plans(session),
     log: log(session),
+    stock: stock(session),
     teachings: teachings(session),
     nudges: nudges(session),
     lots: lots(session),

@@ -34,5 +34,6 @@ export type { DesiredNudge, ReconciledNudges } from './repositories/reconcile-nu
 export type { RunChange, RunHead, Runs, RunSnapshot, RunState, StoredRun } from './repositories/runs.js';
 export type { PlanRevision, PlanToSave, SavedPlan, StoredAlong } from './repositories/plan-to-save.js';
 export type { SignInCode, SignInCodes } from './repositories/sign-in-codes.js';
+export type { Stock, StoredStockEntry } from './repositories/stock.js';
 export type { KeptTeachings, TeachingStanding, Teachings } from './repositories/teachings.js';
 export type { StoredWorkshop, Workshops } from './repositories/workshops.js';

@@ -89,6 +89,7 @@ const told = {
     massG: 900,
     mostG: 800,
     leastG: 500,
+    ...{ title: 'Xx', leftG: 70 },
     days: 3,
     count: 2,
     stages: 400,

@@ -54,7 +54,7 @@ function isEvidence(fields: object): fields is Evidence {
 }
 
 /** Fields that tell an amount: what has one of these beside a title is weighed or bought, or a liquid to weigh. */
-const AMOUNTS = ['massG', 'toBuy', 'after', 'figures'];
+const AMOUNTS = ['massG', 'toBuy', 'usedByRuns', 'after', 'figures'];
 
 /** What a shipped fat, or what is weighed or bought, is called, and what such a fat does. */
 function namesBeside(fields: Readonly<Record<string, unknown>>, texts: Texts): Record<string, string> {

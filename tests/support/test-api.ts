@@ -4,6 +4,7 @@ import { startNudges } from '#nudges';
 import { openCompute, type Compute, type ComputeOptions } from '../../apps/api/compute/compute.js';
 import { createApp } from '../../apps/api/create-app.js';
 import { openInboxHub } from '../../apps/api/inbox/inbox-hub.js';
+import { StockUse } from '../../apps/api/use-cases/stock-use.js';
 import { Taught } from '../../apps/api/use-cases/taught.js';
 import { WorkshopTurns } from '../../apps/api/use-cases/workshop-turns.js';
 import { HandClock } from '../nudges/support/hand-clock.js';
@@ -94,7 +95,9 @@ export async function openTestApi(
   const serve = async (storage: Storage): Promise<{ url: string; close(): Promise<void> }> => {
     const pool = openCompute({ threads: 2, worker, ...limits });
     const compute = around(pool);
-    const own = { storage, compute, turns: new WorkshopTurns(), taught: new Taught(storage, compute) };
+    const taught = new Taught(storage, compute);
+    const stockUse = new StockUse(taught, compute);
+    const own = { storage, compute, turns: new WorkshopTurns(), taught, stockUse };
     const parts = { ...own, nudges, inbox, clock, log, version: 'test' };
     const app = await createApp(parts, {
       bind: anyHost ? '0.0.0.0' : '127.0.0.1',

@@ -12,6 +12,7 @@ import {
   cureCurve,
   findLatestStart,
   gatherForRuns,
+  materialsUsedByRuns,
   planRuns,
   replan,
   suggestRemedies,
@@ -37,6 +38,7 @@ export const tasks = {
   clocks: writeClocks,
   cure: cureCurve,
   gather: gatherForRuns,
+  used: materialsUsedByRuns,
   lessons: workshopLessons,
   teach: ({ past, facts }: TeachTask): RunTeachings[] => past.map((run) => teachingsOf(run, facts).teachings),
   remedies: ({ input, previous, now }: PlannedRunTask, stop?: () => boolean): Result<RemediesDocument> =>

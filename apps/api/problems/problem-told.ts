@@ -5,6 +5,7 @@ export type TaskName =
   | 'clocks'
   | 'cure'
   | 'gather'
+  | 'used'
   | 'lessons'
   | 'teach'
   | 'remedies'

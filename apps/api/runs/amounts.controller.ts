@@ -13,7 +13,7 @@ import {
   type RunFile,
   type RunOrder,
 } from '#contract';
-import { runFileInput, type RunsInput } from '#runs';
+import { runFileInput, stockOf, withStock, type RunsInput } from '#runs';
 import type { Repositories, StoredRun } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Leaving } from '../compute/leaving.js';
@@ -39,10 +39,11 @@ export class AmountsController {
     @Param('id', { schema: uuid }) id: string,
   ): Promise<AmountsDocument> {
     const { taught, compute } = this.services;
+    const stocked = await this.stocked(workshopId, leaving);
     const input = await taught.snapshot(workshopId, async (tx, learned) =>
       sheetInput(tx, learned, await findRun(tx, workshopId, id)),
     );
-    return valueOf(await compute.run('amounts', input, { workshopId, leaving }));
+    return valueOf(await compute.run('amounts', stocked(input), { workshopId, leaving }));
   }
 
   @Post('amounts')
@@ -57,10 +58,11 @@ export class AmountsController {
     @Body({ schema: runOrder }) order: RunOrder,
   ): Promise<AmountsDocument> {
     const { taught, compute } = this.services;
+    const stocked = await this.stocked(workshopId, leaving);
     const input = await taught.snapshot(workshopId, async (tx, learned) =>
       orderSheetInput(tx, learned, workshopId, order, await takeSnapshot(tx, workshopId, order)),
     );
-    return valueOf(await compute.run('amounts', input, { workshopId, leaving }));
+    return valueOf(await compute.run('amounts', stocked(input), { workshopId, leaving }));
   }
 
   @Get('gather')
@@ -75,6 +77,7 @@ export class AmountsController {
     @Query({ schema: gatherQuery }) query: GatherQuery,
   ): Promise<GatherList> {
     const { taught, compute } = this.services;
+    const stocked = await this.stocked(workshopId, leaving);
     const [first, ...rest] = await taught.snapshot(workshopId, async (tx, learned) => {
       const around = await readSurroundings(tx, workshopId);
       const inputs: RunsInput[] = [];
@@ -83,7 +86,7 @@ export class AmountsController {
       return inputs;
     });
     if (first === undefined) return { runs: [], lines: [], unused: [] };
-    return valueOf(await compute.run('gather', [first, ...rest], { workshopId, leaving }));
+    return valueOf(await compute.run('gather', [stocked(first), ...rest], { workshopId, leaving }));
   }
 
   @Post('amounts-preview')
@@ -100,6 +103,12 @@ export class AmountsController {
     const input = valueOf(runFileInput(file));
     refuseTooLarge(input);
     return valueOf(await this.services.compute.run('amounts-preview', input, { workshopId, leaving }));
+  }
+
+  /** Puts what is in stock now into the input of a sheet. */
+  private async stocked(workshopId: string, leaving: AbortSignal): Promise<(input: RunsInput) => RunsInput> {
+    const stock = stockOf(await this.services.stockUse.input(workshopId, leaving));
+    return (input) => ({ ...input, workshop: withStock(input.workshop, stock) });
   }
 }
 

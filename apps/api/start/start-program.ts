@@ -19,6 +19,7 @@ import { openInboxHub } from '../inbox/inbox-hub.js';
 import type { Services } from '../services.js';
 import { programVersion, projectFolder } from '../program/project-folder.js';
 import { signInPath } from '../session/sign-in-path.js';
+import { StockUse } from '../use-cases/stock-use.js';
 import { Taught } from '../use-cases/taught.js';
 import { WorkshopTurns } from '../use-cases/workshop-turns.js';
 import { ensureAccessKey, type AccessKeyFile } from './access-key.js';
@@ -157,7 +158,8 @@ async function serve(
   });
   const turns = new WorkshopTurns();
   const taught = new Taught(made.storage, compute);
-  const parts = { ...made, compute, turns, taught, inbox, clock, log, version: programVersion() };
+  const stockUse = new StockUse(taught, compute);
+  const parts = { ...made, compute, turns, taught, stockUse, inbox, clock, log, version: programVersion() };
   const app = await createApp(parts, { bind: config.bind, pages: join(projectFolder(), 'dist', 'web') });
   stops.push(() => app.close());
   // First of all, so that no request in flight waits for a search.

@@ -5,6 +5,10 @@ import { teachingsOf } from '../learned/teachings-of.js';
 import { assessRuns } from '../assess-runs.js';
 import { checkInput } from '../input/check-input.js';
 import type { PastRun, RunsInput } from '../input/input.js';
+import { effectiveLedger } from '../stock/effective-ledger.js';
+import { stockOf, withStock } from '../stock/stock-of.js';
+import type { UsedMaterial } from '../stock/used-materials.js';
+import { materialsUsed } from './materials-used.js';
 import { askBack } from '../log/ask-back.js';
 import { unknownName } from '../input/name-issues.js';
 import { resolveRuns } from '../input/resolve-run.js';
@@ -35,7 +39,7 @@ function askedOf(input: RunsInput, learned: Learned): Issue[] {
 
 /** The input that a run file is: its earlier runs were made by the designs and recipes that stand in it. */
 export function runFileInput(file: RunFile): Result<RunsInput> {
-  const { earlier, ...input } = file;
+  const { earlier, stock, ...input } = file;
   const { recipes, fats, moulds, workshop } = file;
   const past: PastRun[] = [];
   const issues: Issue[] = repeated(file);
@@ -59,5 +63,35 @@ export function runFileInput(file: RunFile): Result<RunsInput> {
   const learned = learnedFrom(teachings);
   const asked = askedOf(input, learned);
   if (isNonEmpty(asked)) return failed(...asked);
-  return past.length === 0 ? ok(input) : ok({ ...input, learned, teachings });
+  const taught = past.length === 0 ? input : { ...input, learned, teachings };
+  if (stock.length === 0) return ok(taught);
+  const stocked = stockedWorkshop(taught, past, stock);
+  return stocked.ok ? ok({ ...taught, workshop: stocked.value }) : stocked;
+}
+
+/** The workshop with what the ledger of the file says is there; of materials that it does not name what the file tells. */
+function stockedWorkshop(
+  input: RunsInput,
+  past: readonly PastRun[],
+  ledger: RunFile['stock'],
+): Result<RunsInput['workshop']> {
+  const issues = under(['stock'], effectiveLedger(ledger).issues);
+  if (isNonEmpty(issues)) return failed(...issues);
+  const uses: UsedMaterial[] = [];
+  for (const each of [input, ...past.map((run) => inputOfPast(run, input))]) {
+    const used = materialsUsed(each);
+    // What is wrong with the runs is told by whatever is asked of the file.
+    if (used.ok) uses.push(...used.value);
+  }
+  const { materials } = stockOf({ workshop: input.workshop, ledger, uses });
+  const named = new Set(ledger.flatMap(({ entry }) => ('material' in entry ? (entry.material ?? []) : [])));
+  return ok(withStock(input.workshop, { materials: materials.filter(({ key }) => named.has(key)) }));
+}
+
+function inputOfPast({ order, design, log, ...own }: PastRun, { workshop, learned }: RunsInput): RunsInput {
+  return {
+    ...{ workshop, moulds: own.moulds, fats: own.fats, recipes: own.recipes },
+    ...{ designs: [design], runs: [order], log: log.map((line) => ({ ...line, run: order.key })) },
+    ...(learned !== undefined && { learned }),
+  };
 }

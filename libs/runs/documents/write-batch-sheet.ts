@@ -1,4 +1,4 @@
-import type { AmountsDocument, GatherList } from '#contract';
+import type { AmountsDocument, GatherList, PartAmounts } from '#contract';
 import { ok, under, type Result } from '#units';
 import { costGroups } from '../amounts/cost-groups.js';
 import { costPieces } from '../amounts/cost-pieces.js';
@@ -7,8 +7,8 @@ import { presentGroups } from '../input/present-groups.js';
 import type { RunsInput } from '../input/input.js';
 import { materialsOf, type MaterialUse } from '../amounts/materials-of.js';
 import { partLabels } from '../amounts/part-labels.js';
-import { makingAttempt } from '../assessed-run.js';
 import { assessRuns, type SizedRun } from '../assess-runs.js';
+import { neededMaterials } from '../stock/used-materials.js';
 
 /**
  * The batch sheet of one or several runs: what to weigh for each part and how surely it reaches, what to gather and
@@ -29,14 +29,18 @@ export function writeBatchSheet(input: RunsInput): Result<AmountsDocument> {
       batches,
       amounts,
       cost: {
-        ...costPieces(assessed, materialsOf([...amounts, ...spoilt]), input.workshop),
-        ...costGroups(assessed, [...amounts, ...spoilt], input.workshop),
+        ...costPieces(assessed, materialsOf([...amounts, ...spoiltAmounts(spoilt)]), input.workshop),
+        ...costGroups(assessed, [...amounts, ...spoiltAmounts(spoilt)], input.workshop),
       },
       labels: partLabels(assessed.run, amounts),
       cautions: assessed.run.design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
     })),
     gather: gatherMaterials(stillNeeded(taken.value), input.workshop),
   });
+}
+
+function spoiltAmounts(spoilt: SizedRun['spoilt']): PartAmounts[] {
+  return spoilt.map(({ amounts }) => amounts);
 }
 
 /**
@@ -53,14 +57,7 @@ export function gatherForRuns(inputs: readonly [RunsInput, ...RunsInput[]]): Res
   return ok(gatherMaterials(stillNeeded(runs), inputs[0].workshop));
 }
 
-/** Parts that are made already need nothing any more, nor do those whose batter was mixed with one of them. */
+/** What was taken for a part already, also for one that is only prepared, is not needed again. */
 function stillNeeded(runs: readonly SizedRun[]): Map<string, MaterialUse[]> {
-  return new Map(
-    runs.map(({ assessed, amounts, batches }) => {
-      const isMade = (part: string): boolean => makingAttempt(assessed, part)?.status === 'done';
-      const mixed = new Set(batches.flatMap(({ parts }) => (parts.some(isMade) ? parts : [])));
-      const open = amounts.filter(({ part }) => !isMade(part) && !mixed.has(part));
-      return [assessed.run.order.key, materialsOf(open)];
-    }),
-  );
+  return new Map(runs.map((sized) => [sized.assessed.run.order.key, neededMaterials(sized)]));
 }

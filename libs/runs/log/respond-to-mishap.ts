@@ -43,7 +43,8 @@ export function applyMishap(
     ];
   }
   const attempt = latestAttempt(progress, making.key)?.attempt ?? 1;
-  progress.mishaps.push({ part: entry.part, attempt, mishap: entry.mishap, response, at });
+  const meant = entry.onPurpose === true ? ({ onPurpose: true } as const) : {};
+  progress.mishaps.push({ part: entry.part, attempt, mishap: entry.mishap, response, ...meant, at });
   if (response === 'drop-part') progress.dropped.add(entry.part);
   if (response === 'remake') {
     const after = entry.mishap === 'ran-short' ? finish : spoil;

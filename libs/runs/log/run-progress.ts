@@ -79,6 +79,8 @@ export interface RunProgress {
     readonly attempt: number;
     readonly mishap: MishapKind;
     readonly response: MishapResponse;
+    /** Nothing went wrong: the part is left out so that the plan holds. */
+    readonly onPurpose?: true;
     readonly at: Minute;
   }[];
 }

@@ -80,7 +80,7 @@ describe('amounts after a mishap', () => {
   const spoiltOf = (...entries: LogEntry[]): PartAmounts[] => {
     const log = entries.map((entry) => ({ run: 'loaves', entry }));
     const assessed = assessRuns({ ...file, log });
-    return assessed.ok ? (assessed.value[0]?.spoilt ?? []) : [];
+    return assessed.ok ? (assessed.value[0]?.spoilt ?? []).map(({ amounts }) => amounts) : [];
   };
   const fatsOf = (amounts: readonly PartAmounts[]): number =>
     amounts.reduce((sum, { batch }) => sum + (batch?.fatsG ?? 0), 0);

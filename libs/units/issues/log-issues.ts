@@ -1,3 +1,5 @@
+import type { None } from './none.js';
+
 /** Why an entry of a bench log cannot be true. Titles are those of stages and parts, times are minutes. */
 export interface LogIssues {
   /** Asked back: a time far off its forecast. `title` is the part's. */
@@ -38,4 +40,16 @@ export interface LogIssues {
   'log.unknown-entry': { readonly known: readonly string[] };
   'log.in-the-future': { readonly at: string };
   'log.long-ago': { readonly at: string };
+}
+
+/** Why a line of the stock ledger cannot be true. */
+export interface StockIssues {
+  'stock.unknown-entry': None;
+  /** @param title of the leftover */
+  'stock.leftover-short': { readonly title: string; readonly leftG: number };
+  'stock.needed-later': None;
+  /** The material is kept in the other unit. */
+  'stock.other-unit': { readonly title: string; readonly unit: 'g' | 'piece' };
+  /** The same id was sent with another content. */
+  'stock.id-taken': None;
 }

@@ -17,6 +17,7 @@ const tasks: Readonly<Record<TaskName, string>> = {
   clocks: 'Die Uhren',
   cure: 'Die Reife',
   gather: 'Die Einkaufsliste',
+  used: 'Was die Läufe verbraucht haben',
   lessons: 'Was die Protokolle lehren',
   teach: 'Was das Protokoll lehrt',
   remedies: 'Die Suche nach Auswegen',

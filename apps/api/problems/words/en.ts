@@ -17,6 +17,7 @@ const tasks: Readonly<Record<TaskName, string>> = {
   clocks: 'The clocks',
   cure: 'The cure',
   gather: 'The list of what to gather',
+  used: 'What the runs have used',
   lessons: 'What the logs have taught',
   teach: 'What the log teaches',
   remedies: 'The search for what could help',

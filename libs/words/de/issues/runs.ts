@@ -1,8 +1,23 @@
 import type { SoapState } from '#contract';
-import type { ClockIssues, CureIssues, DesignIssues, Issue, LogIssues, PlanIssues, RunIssues } from '#units';
+import type {
+  ClockIssues,
+  CureIssues,
+  DesignIssues,
+  Issue,
+  LogIssues,
+  PlanIssues,
+  RunIssues,
+  StockIssues,
+} from '#units';
 import type { IssueWordsOf, Said, Texts } from '../../words.js';
 
-type Codes = keyof (ClockIssues & CureIssues & DesignIssues & LogIssues & PlanIssues & RunIssues);
+type Codes = keyof (ClockIssues &
+  CureIssues &
+  DesignIssues &
+  LogIssues &
+  PlanIssues &
+  RunIssues &
+  StockIssues);
 
 /** „Eine Form „Tasse“ gibt es nicht.“ @param what mit Artikel */
 const noSuch =
@@ -192,4 +207,13 @@ export const runIssues: IssueWordsOf<Codes> = {
       : 'Dieser Eintrag steht nicht im Protokoll, oder er wurde zurückgenommen.',
   'log.in-the-future': ({ at }, { dayTime }) => `${dayTime(at)} ist noch nicht gekommen.`,
   'log.long-ago': ({ at }, { dayTime }) => `${dayTime(at)} liegt lange vor dem Lauf.`,
+  'stock.unknown-entry': () => 'Diesen Eintrag gibt es im Bestand nicht, oder er wurde zurückgenommen.',
+  'stock.leftover-short': ({ title, leftG }, { mass, quoted }) =>
+    `Von ${quoted(title)} sind noch ${mass(leftG)} da. Nehmen Sie so viel oder weniger.`,
+  'stock.needed-later': () => 'Davon wurde später etwas verbraucht. Nehmen Sie das zuerst zurück.',
+  'stock.other-unit': ({ title, unit }, { quoted }) =>
+    unit === 'g'
+      ? `${quoted(title)} wird nach Gewicht geführt. Geben Sie Gramm an.`
+      : `${quoted(title)} wird nach Stück geführt. Geben Sie Stück an.`,
+  'stock.id-taken': () => 'Dieser Eintrag wurde schon einmal gesendet, mit anderem Inhalt.',
 };

@@ -1,8 +1,23 @@
 import type { SoapState } from '#contract';
-import type { ClockIssues, CureIssues, DesignIssues, Issue, LogIssues, PlanIssues, RunIssues } from '#units';
+import type {
+  ClockIssues,
+  CureIssues,
+  DesignIssues,
+  Issue,
+  LogIssues,
+  PlanIssues,
+  RunIssues,
+  StockIssues,
+} from '#units';
 import type { IssueWordsOf, Said, Texts } from '../../words.js';
 
-type Codes = keyof (ClockIssues & CureIssues & DesignIssues & LogIssues & PlanIssues & RunIssues);
+type Codes = keyof (ClockIssues &
+  CureIssues &
+  DesignIssues &
+  LogIssues &
+  PlanIssues &
+  RunIssues &
+  StockIssues);
 
 /** “There is no mould “cup”.” */
 const noSuch =
@@ -184,4 +199,13 @@ export const runIssues: IssueWordsOf<Codes> = {
       : 'This entry is not in the log, or was taken back.',
   'log.in-the-future': ({ at }, { dayTime }) => `${dayTime(at)} has not come yet.`,
   'log.long-ago': ({ at }, { dayTime }) => `${dayTime(at)} is long before the run.`,
+  'stock.unknown-entry': () => 'There is no such entry in the stock, or it was taken back.',
+  'stock.leftover-short': ({ title, leftG }, { mass, quoted }) =>
+    `${mass(leftG)} of ${quoted(title)} is left. Use that or less.`,
+  'stock.needed-later': () => 'Something was used of this later. Take that back first.',
+  'stock.other-unit': ({ title, unit }, { quoted }) =>
+    unit === 'g'
+      ? `${quoted(title)} is kept by weight. Give grams.`
+      : `${quoted(title)} is kept by the piece. Give pieces.`,
+  'stock.id-taken': () => 'This entry was sent before, with something else in it.',
 };
