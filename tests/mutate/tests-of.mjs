@@ -30,6 +30,7 @@ const testsOf = {
     'tests/literature/clocks/lessons',
     'tests/literature/clocks/reaction-rate',
   ],
+  'libs/clocks/heat': ['libs/clocks/heat'],
   'libs/clocks/rules': [
     'libs/clocks/rules',
     'libs/clocks/forecast',
@@ -43,6 +44,8 @@ const testsOf = {
   'libs/planner': ['libs/planner'],
   ...partsOfPlanner(),
   'libs/hours': ['libs/hours', 'libs/runs/plan/choose-nudges'],
+  'libs/runs/clocks': ['libs/runs/clocks', 'libs/runs/amounts/soap-risks'],
+  'libs/runs/amounts/soap-risks.ts': ['libs/runs/amounts/soap-risks'],
   'libs/runs/log': ['libs/runs/log', 'libs/runs/observed'],
   'libs/runs/plan': ['libs/runs/plan', 'libs/runs/log'],
   // Without those over a real queue, which take seconds each; its ends alone cannot do without one.

@@ -71,7 +71,7 @@ function paceOfReaction(inputs: ClockInputs): number {
   return Math.min(QUICKEST, Math.max(SLOWEST, Math.sqrt(usualMin / traceMin)));
 }
 
-/** Plans and what-ifs ask the same many times; a balance takes a millisecond. */
+/** Plans and what-ifs ask the same many times; a balance takes some milliseconds. */
 const KEPT_BALANCES = 300;
 const balances = new Map<string, HeatBalance>();
 
