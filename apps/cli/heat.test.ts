@@ -84,18 +84,18 @@ describe('the heat of a loaf', () => {
 
   it('says what to do about gel that is unsure, and no more where it is sure', () => {
     expect(flat(toldOf('orchard-loaves'))).toMatch(
-      /Assumed: it stands covered\. .* Cover it and wrap it in towels, and it gels wholly: about 9\d in 100\. Set it in the refrigerator, and it does not gel: about \d in 10\./,
+      /Assumed: it stands covered\. .* Wrap it in towels, and it gels wholly: about 9\d in 100\. Set it in the refrigerator, and it does not gel: about \d in 10\./,
     );
     const wrapped = flat(toldOf(loaves(kept('wrapped'))));
     expect(wrapped).toMatch(
       /^It gels wholly: about 9\d in 100\. .* It stands covered and wrapped in towels\. /,
     );
-    expect(wrapped).not.toMatch(/Cover it|refrigerator|Assumed/);
+    expect(wrapped).not.toMatch(/Wrap it|refrigerator|Assumed/);
   });
 
   it('sets what the maker wants beside what is to be expected', () => {
     expect(flat(toldOf(loaves(asked('full'))))).toMatch(
-      /^You want gel\. At these settings: it gels wholly \(about \d in 10\).* Cover it and wrap it in towels, and it gels wholly: /,
+      /^You want gel\. At these settings: it gels wholly \(about \d in 10\).* Wrap it in towels, and it gels wholly: /,
     );
     const none = flat(toldOf(loaves(asked('none'))));
     expect(none).toMatch(

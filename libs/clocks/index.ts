@@ -39,7 +39,7 @@ export {
 } from './heat/cooling.js';
 export { meltCooling } from './heat/melt-cooling.js';
 export { heatBalance, heatCurve, type HeatBalance } from './heat/heat-balance.js';
-export type { Kept, PieceHeatInputs } from './heat/piece-heat.js';
+export { aroundC, type Kept, type PieceHeatInputs } from './heat/piece-heat.js';
 export { HANDLED_C } from './heat/warming.js';
 export { curveRows } from './heat/curve-rows.js';
 export { fatsForC } from './heat/mixing.js';

@@ -137,6 +137,7 @@ export const partHeat = z
     hottestC: band.meta({ description: 'The highest temperature of its middle, °C' }),
     hottestMin: z.number().meta({ description: 'minutes from the pour; 0 where it only cools' }),
     cooledMin: z.number().meta({ description: 'minutes from the pour until it can be handled; 0 at once' }),
+    aroundC: z.number().meta({ description: 'Of the room, or of the refrigerator, °C' }),
     gelC: z.number().meta({ description: 'From here on it is gel, °C' }),
     fatsC: z.number().meta({ description: 'So warm the fats have to be for lye as warm as the room, °C' }),
     curve: z

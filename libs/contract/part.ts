@@ -158,7 +158,8 @@ export const batchPart = z
     }),
     ...casting,
     kept: z.enum(keptWays).optional().meta({
-      description: 'How its mould stands after the pour; absent: covered if it is lined, else open',
+      description:
+        'How its mould stands after the pour; absent: as a part says that shares its cavity, else covered if it is lined and open if not',
     }),
     lossG,
     losses: losses.optional(),

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Schemas } from '../api/client.js';
 import { lensPath } from '../look/lens.js';
+import { Sign } from '../look/sign.js';
 import { useWords } from '../words/words.js';
 
 /** What is what in the picture of a cure; only what is in it. */
@@ -31,16 +32,5 @@ export function CureLegend({ cure }: { readonly cure: Schemas['CureCurve'] }): R
         <path className="lens" d={lensPath(1, 12, 23, 8, 7)} />
       </Sign>
     </figcaption>
-  );
-}
-
-function Sign({ text, children }: { readonly text: string; readonly children: ReactNode }): ReactNode {
-  return (
-    <span className="sign">
-      <svg width="24" height="16" aria-hidden>
-        {children}
-      </svg>
-      {text}
-    </span>
   );
 }

@@ -89,10 +89,18 @@ export function pieceOf(inputs: PieceHeatInputs): Piece {
     ownRiseK: inputs.isMade === true ? 0 : (make.fatsShare * (SAPONIFICATION_J_PER_G + sugar)) / specific,
     lossWPerM2K: lossOf(inputs.mould, kept),
     startC: inputs.batterTemperatureC,
-    aroundC: kept === 'chilled' ? REFRIGERATOR_C : inputs.roomTemperatureC,
+    aroundC: aroundC(inputs),
     pace,
     gelC: gelC(make.lyePercent),
   };
+}
+
+/** How warm it is around a piece, °C. */
+export function aroundC({
+  kept,
+  roomTemperatureC,
+}: Pick<PieceHeatInputs, 'kept' | 'roomTemperatureC'>): number {
+  return kept === 'chilled' ? REFRIGERATOR_C : roomTemperatureC;
 }
 
 function lossOf(mould: ClockInputs['mould'], kept: Kept): number {

@@ -5,3 +5,4 @@ export * from './mishaps.js';
 export * from './mould-of.js';
 export * from './recipe-names.js';
 export * from './soap-states.js';
+export * from './usual-kept.js';

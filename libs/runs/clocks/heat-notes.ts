@@ -15,18 +15,25 @@ const byWarmth: readonly Kept[] = ['chilled', 'open', 'covered', 'wrapped'];
 
 /** What becomes of a part by its own heat as sentences: what to expect, beside what was asked for, and what would change it. */
 export function heatNotes(heat: Told): HeatNote[] {
-  const { hottestC, hottestMin, cooledMin, overheats, kept, isKeptTold } = heat;
+  const { hottestC, hottestMin, overheats, kept, isKeptTold } = heat;
+  const cooledMin = cooledOf(heat.curve);
   const fromC = heat.curve[0]?.middleC ?? hottestC.likely;
   return [
     ...(heat.isMade ? [] : [gelNote(heat)]),
     hottestMin > 0 ? { code: 'heat.hottest', hottestC, min: hottestMin } : { code: 'heat.only-cools', fromC },
-    ...(cooledMin > 0 ? [{ code: 'heat.cooled', min: cooledMin, belowC: HANDLED_C } as const] : []),
+    ...(cooledMin === undefined ? [] : [{ code: 'heat.cooled', min: cooledMin, belowC: HANDLED_C } as const]),
     ...(overheats >= LEAST_OVERHEATING && !heat.isMade
       ? [{ code: 'heat.overheats', chance: overheats } as const]
       : []),
     { code: 'heat.kept', kept, isTold: isKeptTold },
     ...(heat.isMade ? [] : advice(heat)),
   ];
+}
+
+/** From when on the curve stays cool enough to be handled, min; undefined where it always was, or is not at its end. */
+function cooledOf(curve: PartHeat['curve']): number | undefined {
+  const last = curve.findLastIndex(({ middleC }) => middleC >= HANDLED_C);
+  return last < 0 ? undefined : curve[last + 1]?.min;
 }
 
 function gelNote({ asked, gel }: Told): HeatNote {

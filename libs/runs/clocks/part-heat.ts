@@ -8,9 +8,9 @@ import {
   type PieceHeatInputs,
 } from '#clocks';
 import { batchForFats } from '#chemistry';
-import { mouldOf, type BatchPart } from '#contract';
+import { mouldOf, usualKept, type BatchPart } from '#contract';
 import { partBatter } from '../input/part-batter.js';
-import type { ResolvedRun } from '../input/resolve-run.js';
+import { sharersOf, type ResolvedRun } from '../input/resolve-run.js';
 
 /**
  * The balance of heat of a part as it is cast.
@@ -39,7 +39,7 @@ export function heatInputs(
   return {
     ...{ volumeMl: castMl, densityGPerMl, mould, batterTemperatureC, roomTemperatureC, sugarPercent },
     ...(isMade && { isMade }),
-    kept: keptAs(part, mould),
+    kept: toldKept(part, run) ?? usualKept(mould),
     make: {
       fatsShare: fatsG / batchG,
       lyeShare: lyeG / batchG,
@@ -50,13 +50,15 @@ export function heatInputs(
   };
 }
 
+/** How the mould of a part is said to stand after the pour, by itself or by a part that shares its cavity; undefined where nobody says. */
+export function toldKept(part: BatchPart, { design }: ResolvedRun): Kept | undefined {
+  const mould = mouldOf(part);
+  if (part.kept !== undefined || mould === undefined) return part.kept;
+  return sharersOf(design, mould).flatMap((each) => (each.kind === 'batch' ? (each.kept ?? []) : []))[0];
+}
+
 /** At which cooked soap and soap that was melted again goes into its mould, °C. Common practice, no source. */
 const SPOONED_C = 80;
-
-/** Loaves get a lid or a board against ash; cavities stand open. Common practice, no source. */
-function keptAs({ kept }: BatchPart, mould: ClockInputs['mould']): Kept {
-  return kept ?? (mould === 'lined-wood' || mould === 'lined-carton' ? 'covered' : 'open');
-}
 
 const [SLOWEST, QUICKEST] = [0.6, 1.8];
 

@@ -1,9 +1,9 @@
-import { fatsForC, heatCurve } from '#clocks';
+import { aroundC, fatsForC, heatCurve } from '#clocks';
 import { keptWays, type BatchPart, type PartHeat, type WorkshopFacts } from '#contract';
 import type { ResolvedRun } from '../input/resolve-run.js';
 import { potashOf } from './forecast-clocks.js';
 import { heatNotes } from './heat-notes.js';
-import { balanceOf, heatInputs } from './part-heat.js';
+import { balanceOf, heatInputs, toldKept } from './part-heat.js';
 import { inputsFor } from './part-inputs.js';
 
 /** What becomes of a part by its own heat, with the curve; null for what is not cast, and for potash soap. */
@@ -17,6 +17,7 @@ export function presentHeat(part: BatchPart, run: ResolvedRun, workshop: Worksho
   const { kept, isMade = false } = asked;
   const told = {
     ...{ gel, asked: recipe.gel, overheats, hottestC, hottestMin, cooledMin, gelC, kept, isMade },
+    aroundC: aroundC(asked),
     fatsC: fatsForC(asked.make, inputs.roomTemperatureC, inputs.batterTemperatureC),
     curve: heatCurve(asked),
     keptElse: isMade
@@ -26,5 +27,5 @@ export function presentHeat(part: BatchPart, run: ResolvedRun, workshop: Worksho
           return { kept: way, ...balance.gel, overheats: balance.overheats };
         }),
   };
-  return { ...told, notes: heatNotes({ ...told, isKeptTold: part.kept !== undefined }) };
+  return { ...told, notes: heatNotes({ ...told, isKeptTold: toldKept(part, run) !== undefined }) };
 }

@@ -6,7 +6,7 @@ import type { MessageWords, Texts } from '../words.js';
 const kept = {
   open: ['offen', 'Lassen Sie sie offen'],
   covered: ['abgedeckt', 'Decken Sie sie ab'],
-  wrapped: ['abgedeckt und in Handtücher gewickelt', 'Decken Sie sie ab und wickeln Sie sie in Handtücher'],
+  wrapped: ['abgedeckt und in Handtücher gewickelt', 'Wickeln Sie sie in Handtücher'],
   chilled: ['im Kühlschrank', 'Stellen Sie sie in den Kühlschrank'],
 } as const;
 

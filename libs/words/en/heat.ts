@@ -6,7 +6,7 @@ import type { MessageWords, Texts } from '../words.js';
 const kept = {
   open: ['open', 'Leave it open'],
   covered: ['covered', 'Cover it'],
-  wrapped: ['covered and wrapped in towels', 'Cover it and wrap it in towels'],
+  wrapped: ['covered and wrapped in towels', 'Wrap it in towels'],
   chilled: ['in the refrigerator', 'Set it in the refrigerator'],
 } as const;
 

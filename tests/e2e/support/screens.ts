@@ -1,6 +1,6 @@
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import type { TestApi } from '../../support/test-api.js';
 
 export const PAGES = fileURLToPath(new URL('../../../dist/web', import.meta.url));
@@ -41,8 +41,9 @@ export async function signedIn(
   return { context, page, complaints };
 }
 
-/** Writes a picture of the whole page where git does not look. */
-export async function shoot(page: Page, name: string): Promise<void> {
+/** Writes a picture of the whole page, or of a piece of it, where git does not look. */
+export async function shoot(shown: Page | Locator, name: string): Promise<void> {
   mkdirSync(SHOTS, { recursive: true });
-  await page.screenshot({ path: `${SHOTS}${name}.png`, fullPage: true });
+  const path = `${SHOTS}${name}.png`;
+  await ('goto' in shown ? shown.screenshot({ path, fullPage: true }) : shown.screenshot({ path }));
 }

@@ -1,7 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import type { ReactNode } from 'react';
 import { Link, useParams } from 'react-router';
-import { partKinds, type PartKind } from '#contract/names';
+import { keptWays, partKinds, usualKept, type PartKind } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
@@ -113,9 +113,27 @@ function BatchFields({ path, around }: PartFieldsProps): ReactNode {
           hint={<Link to={newForPiece('recipes', id, part)}>{patterns.newRecipe}</Link>}
         />
         <MouldFields path={path} around={around} />
+        {isCast && <KeptField path={path} around={around} />}
       </div>
       <AmountFields path={path} ways={isCast ? 'all' : 'open'} />
     </>
+  );
+}
+
+/** How the mould stands after the pour, with what is taken while nobody says it. */
+function KeptField({ path, around }: PartFieldsProps): ReactNode {
+  const { heat } = useWords();
+  const { content } = useForm();
+  const key = valueAt(content, [...path, 'mould']);
+  const mould = around.moulds.find((each) => each.key === key);
+  return (
+    <SelectField
+      path={[...path, 'kept']}
+      label={heat.keptLabel}
+      none={mould === undefined ? '…' : heat.usual(heat.kept[usualKept(mould.kind)])}
+      choices={keptWays.map((value) => ({ value, text: heat.kept[value] }))}
+      hint={heat.keptHint}
+    />
   );
 }
 

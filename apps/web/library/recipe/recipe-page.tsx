@@ -2,6 +2,8 @@ import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import { TextField } from '../../form/fields.js';
 import { useWords } from '../../words/words.js';
+import { textAt } from '../../form/values.js';
+import { HeatCard } from '../heat/heat-card.js';
 import { ThingEditor } from '../thing-editor.js';
 import { ThingPage } from '../thing-page.js';
 import { ClockList } from './clock-list.js';
@@ -55,6 +57,9 @@ function RecipeBody({ draft, around }: { readonly draft: Draft; readonly around:
         <ExtrasFields />
         <WorkFields />
       </div>
+      {preview.clocks !== undefined && (purpose.by === 'volume' || preview.clocks.heat !== null) && (
+        <HeatCard heat={preview.clocks.heat} title={textAt(draft.content, ['title'])} />
+      )}
       <ClockList clocks={preview.clocks} />
     </>
   );

@@ -1,5 +1,6 @@
 import type { Words } from '../en/index.js';
 import { form } from './form.js';
+import { heat } from './heat.js';
 import { hours } from './hours.js';
 import { lessons } from './lessons.js';
 import { library } from './library.js';
@@ -20,6 +21,7 @@ export const de: Words = {
   session,
   form,
   library,
+  heat,
   hours,
   now,
   offline,

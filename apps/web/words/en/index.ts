@@ -1,4 +1,5 @@
 import { form } from './form.js';
+import { heat } from './heat.js';
 import { hours } from './hours.js';
 import { lessons } from './lessons.js';
 import { library } from './library.js';
@@ -20,6 +21,7 @@ export const en = {
   session,
   form,
   library,
+  heat,
   hours,
   now,
   offline,
