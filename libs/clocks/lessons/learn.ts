@@ -1,12 +1,12 @@
-import { normalCdf, normalQuantile } from '#units';
 import { offsetPrior } from '../offset-prior.js';
 import { gridFor } from './cells.js';
 import { evidenceOf, type Evidence, type SeenBatch } from './evidence.js';
 import { givenWorkshop, type GivenWorkshop } from './levels.js';
-import { lookingDaysOf, lookingHabits, stretchesOf } from './looking-habits.js';
+import { lookingDaysOf, lookingHabits, stretchesOf, type LookingHabit } from './looking-habits.js';
 import type { Observation } from './observation.js';
 import type { OffsetPrior, Posterior, RecipeOffset } from './posterior.js';
 import { recipeLikelihood } from './recipe-likelihood.js';
+import { learnedSpread, type SpreadMass } from './learned-spread.js';
 
 /** What is taken for granted before any log. */
 export interface LearningPrior extends OffsetPrior {
@@ -14,22 +14,24 @@ export interface LearningPrior extends OffsetPrior {
   readonly slips: number;
   /** How many times the σ of the rules batches may vary, with how likely that is; the sum does not matter. */
   readonly spreads: readonly { readonly times: number; readonly prior: number }[];
+  /** How makers may look and write, with how likely that is. */
+  readonly habits: readonly LookingHabit[];
 }
 
-/** Batches that the prior of their spread counts as. A choice. */
-const NU = 2;
+/** What is likeliest before any log, and how far makers differ: a standard deviation of the logarithm. A choice. */
+const [USUAL_SPREAD, SPREAD_SIGMA] = [1.3, 0.6];
 
 /**
- * Scaled inverse chi-square for the variance of batches, with ν = 2 and a scale of 1.12 times the rules' σ, laid out on seven
- * points that rise evenly in the logarithm: p(κ) ∝ κ^−ν exp(−ν scale² / 2κ²). A choice; makers differ by a factor of four.
+ * Log-normal on seven points that rise evenly in the logarithm: steady and careless makers differ by a factor of four. An inverse
+ * chi-square of the same middle all but rules out the steady ones, and takes a hundred batches to be talked out of it.
  */
 const spreads = [0.24, 0.36, 0.54, 0.8, 1.2, 1.72, 2.4].map((times) => ({
   times,
-  prior: times ** -NU * Math.exp((-NU * 1.12 ** 2) / (2 * times ** 2)),
+  prior: Math.exp(-((Math.log(times / USUAL_SPREAD) / SPREAD_SIGMA) ** 2) / 2),
 }));
 
 /** One entry in twenty is taken for a slip. A choice. */
-export const learningPrior: LearningPrior = { ...offsetPrior, spreads, slips: 0.05 };
+export const learningPrior: LearningPrior = { ...offsetPrior, spreads, habits: lookingHabits, slips: 0.05 };
 
 /**
  * Learns how a workshop, its recipes and its batches differ from the rules in one pace.
@@ -37,10 +39,10 @@ export const learningPrior: LearningPrior = { ...offsetPrior, spreads, slips: 0.
  *     y = ln(time / forecast median) = u + r + ε       s = u + r
  *     u ~ N(0, workshopSigma²)       r ~ N(0, recipeSigma² + doubt²)       ε ~ N(0, (κσ)²)
  *
- * σ is what the rules say of a batch, κ how many times that batches of this workshop vary, with a scaled inverse chi-square
- * prior for κ². No time is taken for known: of a batch is seen that it came between two looks (interval censoring), and what
- * was found ready may have been so for days, during which nobody looked, or looked and wrote nothing. How often that is the
- * case is learned too (`stretchesOf`). One entry in twenty is taken for a slip (`recipeLikelihood`), so that none bends the rest.
+ * σ is what the rules say of a batch, κ how many times that batches of this workshop vary, with a log-normal prior. No time is
+ * taken for known: of a batch is seen that it came between two looks (interval censoring), and what was found ready may have
+ * been so for days, during which nobody looked, or looked and wrote nothing. How often that is the case is learned too
+ * (`stretchesOf`). One entry in twenty is taken for a slip (`recipeLikelihood`), so that none bends the rest.
  *
  * “Done” alone tells when somebody had time: with no look that found the soap not ready it teaches nothing, as nothing then
  * tells whoever writes all they see from whoever writes the end only. All sums go over a grid of u, s, κ and habits.
@@ -74,6 +76,15 @@ export function learnFrom(evidence: Evidence, prior: LearningPrior = learningPri
       };
 }
 
+/** Batches that the rules' own σ counts as, squared, beside what the log tells of theirs. A choice. */
+const RULES_COUNT = 2;
+
+/** The prior allows for more than the rules say. What batches have not shown yet is taken from the rules. */
+function priorSpread({ spreads: of, slips }: LearningPrior): number {
+  const prior = of.map(({ times, prior: chance }) => ({ spread: times, log: Math.log(chance) }));
+  return learnedSpread(prior, new Map(of.map(({ times, prior: chance }) => [times, chance])), slips);
+}
+
 /** A spread and a habit, and what all recipes say of the workshop if they are the true ones. */
 interface Case {
   readonly spread: number;
@@ -99,14 +110,13 @@ function learned(evidence: Evidence, all: readonly SeenBatch[], prior: LearningP
     tau: Math.hypot(recipeSigma, doubt),
     batches: seen.map((batch) => ({
       sigma: batch.sigma,
-      stretches: stretchesOf(batch, days, lookingHabits),
+      stretches: stretchesOf(batch, days, prior.habits),
     })),
   }));
-  // Habits matter only where somebody may have looked without a word.
   const isPlain = placed.every(({ batches }) =>
     batches.every(({ stretches }) => stretches.ends.length === 2),
   );
-  const habits = isPlain ? lookingHabits.slice(0, 1) : lookingHabits;
+  const habits = isPlain ? prior.habits.slice(0, 1) : prior.habits;
   const grid = gridFor(all.flatMap(({ above, below }) => [Math.max(above ?? 0, 0), Math.min(below ?? 0, 0)]));
   const { points } = grid;
   const likelihoods = placed.map(({ batches }) =>
@@ -137,14 +147,15 @@ function learned(evidence: Evidence, all: readonly SeenBatch[], prior: LearningP
     best = Math.max(best, topOf(log));
     cases.push({ spread, log, recipes });
   }
-  // The prior allows for more than the rules say; what batches have not shown yet is taken from the rules.
   const bounded = all.filter(({ above, below }) => above !== undefined && below !== undefined).length;
-  const total = prior.spreads.reduce((sum, each) => sum + each.prior, 0);
-  const ofPrior = spreadOf(
-    prior.spreads.map(({ times, prior: chance }) => ({ spread: times, share: chance / total })),
-  );
-  const unlearned = ofPrior ** (NU / (NU + bounded));
-  return summary(cases, points, grid.step, placed, { recipeSigma, batches: all.length, unlearned });
+  return summary(cases, points, grid.step, placed, {
+    ...{ recipeSigma, batches: all.length, slips: prior.slips },
+    unlearned: priorSpread(prior) ** ((RULES_COUNT / (RULES_COUNT + bounded)) ** 2),
+    likeliest: prior.spreads.map(({ times }) => ({
+      spread: times,
+      log: Math.max(...supposed.filter(({ spread }) => spread === times).map(({ most }) => most)),
+    })),
+  });
 }
 
 function summary(
@@ -152,9 +163,15 @@ function summary(
   points: Float64Array,
   step: number,
   placed: readonly { readonly key: string }[],
-  of: { readonly recipeSigma: number; readonly batches: number; readonly unlearned: number },
+  of: {
+    readonly recipeSigma: number;
+    readonly batches: number;
+    readonly slips: number;
+    readonly likeliest: readonly SpreadMass[];
+    readonly unlearned: number;
+  },
 ): Posterior {
-  const { recipeSigma, batches, unlearned } = of;
+  const { recipeSigma, batches, slips, likeliest, unlearned } = of;
   const top = Math.max(...cases.map(({ log }) => topOf(log)));
   const weighed = cases.map((each) => ({ ...each, weights: each.log.map((log) => Math.exp(log - top)) }));
   const masses = weighed.map(({ weights }) => weights.reduce((sum, weight) => sum + weight, 0));
@@ -181,12 +198,10 @@ function summary(
       return [key, { mean: own, sd, sharedSd: Math.min(sd, Math.max(0, common) / workshop.sd) }];
     }),
   );
-  const shares = counted.map(({ spread, weights }) => ({
-    spread,
-    share: weights.reduce((sum, weight) => sum + weight, 0) / total,
-  }));
+  const summed = new Map<number, number>();
+  weighed.forEach(({ spread }, c) => summed.set(spread, (summed.get(spread) ?? 0) + masses[c]!));
   return {
-    ...{ workshop, batches, spread: spreadOf(shares) / unlearned },
+    ...{ workshop, batches, spread: learnedSpread(likeliest, summed, slips) / unlearned },
     recipe: (key, doubt = 0) =>
       recipes.get(key) ?? {
         mean,
@@ -194,22 +209,4 @@ function summary(
         sharedSd: workshop.sd,
       },
   };
-}
-
-/** Ends of the band of 80 %. */
-const Z90 = normalQuantile(0.9);
-
-/** The spread whose band of 80 % is that of all spreads together, each with its share. */
-function spreadOf(shares: readonly { readonly spread: number; readonly share: number }[]): number {
-  let [low, high] = [0, 2 * Math.max(...shares.map(({ spread }) => spread))];
-  for (let i = 0; i < 40; i += 1) {
-    const middle = (low + high) / 2;
-    const within = shares.reduce(
-      (sum, { spread, share }) => sum + share * normalCdf((Z90 * middle) / spread),
-      0,
-    );
-    if (within < 0.9) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }

@@ -4,7 +4,7 @@ import type { Stretches } from './looking-habits.js';
 import { tabulatedCdf } from './normal-table.js';
 
 /** A slip lies within some such multiple of the batch's σ. A choice. */
-const SLIP_SPREAD = 3.2;
+export const SLIP_SPREAD = 3.2;
 /** Nothing that was written is less likely than this: no entry outweighs all others. */
 const LEAST = 1e-12;
 /** Factors multiplied before a logarithm is taken: at `LEAST` each, still far above the least number. */
@@ -34,43 +34,62 @@ export function recipeLikelihood(
   { points }: Grid,
 ): Float64Array[][] {
   // A batch of one stretch tells the same of its offset whatever the habit.
-  const plain = batches.filter(({ stretches }) => stretches.ends.length === 2);
-  const others = batches.filter(({ stretches }) => stretches.ends.length > 2);
+  const plain = batches.filter(({ stretches }) => stretches.ends.length === 2).map(compact);
+  const others = batches.filter(({ stretches }) => stretches.ends.length > 2).map(compact);
   const ofHabit = Array.from({ length: habits }, (_, h) =>
-    plain.reduce((sum, { stretches }) => sum + Math.log(Math.max(stretches.weights[h]![0]!, LEAST)), 0),
+    plain.reduce((sum, { weights }) => sum + Math.log(Math.max(weights[h]!, LEAST)), 0),
   );
-  const chances = new Float64Array(16);
+  const chances = new Float64Array(Math.max(2, ...others.map(({ ends }) => ends.length)));
+  const products = new Float64Array(habits);
   return spreads.map((spread) => {
     const logs = ofHabit.map((log) => new Float64Array(points.length).fill(log));
-    points.forEach((s, i) => {
+    for (let i = 0; i < points.length; i += 1) {
+      const s = points[i]!;
       let product = 1;
       let log = 0;
-      plain.forEach((batch, k) => {
-        chancesOf(batch, s, spread, slips, chances);
+      for (let k = 0; k < plain.length; k += 1) {
+        chancesOf(plain[k]!, s, spread, slips, chances);
         product *= Math.max(chances[0]!, LEAST);
-        if (k % AT_ONCE !== AT_ONCE - 1) return;
+        if (k % AT_ONCE !== AT_ONCE - 1) continue;
         log += Math.log(product);
         product = 1;
-      });
-      log += Math.log(product);
-      for (const each of logs) each[i]! += log;
-      for (const batch of others) {
-        chancesOf(batch, s, spread, slips, chances);
-        batch.stretches.weights.forEach((weight, h) => {
-          if (h >= habits) return;
-          let chance = 0;
-          for (let e = 0; e < weight.length; e += 1) chance += weight[e]! * chances[e]!;
-          logs[h]![i]! += Math.log(Math.max(chance, LEAST));
-        });
       }
-    });
+      log += Math.log(product);
+      products.fill(1);
+      for (let h = 0; h < habits; h += 1) logs[h]![i]! += log;
+      for (let k = 0; k < others.length; k += 1) {
+        const batch = others[k]!;
+        chancesOf(batch, s, spread, slips, chances);
+        const stretches = batch.ends.length - 1;
+        const isLast = k === others.length - 1 || k % AT_ONCE === AT_ONCE - 1;
+        for (let h = 0; h < habits; h += 1) {
+          let chance = 0;
+          for (let e = 0; e < stretches; e += 1) chance += batch.weights[h * stretches + e]! * chances[e]!;
+          products[h]! *= Math.max(chance, LEAST);
+          if (!isLast) continue;
+          logs[h]![i]! += Math.log(products[h]!);
+          products[h] = 1;
+        }
+      }
+    }
     return logs;
   });
 }
 
+/** A batch in one stretch of memory: weights by habit, then by stretch. */
+interface CompactBatch {
+  readonly sigma: number;
+  readonly ends: Float64Array;
+  readonly weights: Float64Array;
+}
+
+function compact({ sigma, stretches: { ends, weights } }: PlacedBatch): CompactBatch {
+  return { sigma, ends: Float64Array.from(ends), weights: Float64Array.from(weights.flat()) };
+}
+
 /** Of each stretch of a batch, latest first. */
 function chancesOf(
-  { sigma, stretches: { ends } }: PlacedBatch,
+  { sigma, ends }: CompactBatch,
   s: number,
   spread: number,
   slips: number,

@@ -7,6 +7,7 @@ import { seededRandom } from '#units';
 const prior = {
   ...{ workshopSigma: 0.35, recipeSigma: 0.15 },
   ...{ spreads: [{ times: 1, prior: 1 }], slips: 0 },
+  habits: [{ writes: 0.9, looks: 0.9, prior: 1 }],
 };
 
 type Seen = Pick<Observation, 'recipe' | 'exact' | 'above' | 'below' | 'sigma'>;
