@@ -1,3 +1,4 @@
+import { X } from 'lucide-react';
 import type { ReactNode } from 'react';
 import { useTimes } from '../look/times.js';
 import { useStageWords } from '../tide/stage-words.js';
@@ -20,13 +21,18 @@ export function StageDetails({
   const { tide: words } = useWords();
   const { dayTime } = useTimes();
   const told = useStageWords();
-  const { stage, number, id } = mark;
+  const { stage, number, id, lost } = mark;
   const planned = stage.status === 'planned';
   return (
-    <div className="card stack tight" role="group" aria-label={stage.title} aria-live="polite">
-      <h3>
-        {number}. {stage.title}
-      </h3>
+    <div className="card stack tight stage-details" role="group" aria-label={stage.title} aria-live="polite">
+      <div className="row apart">
+        <h3>
+          {number}. {stage.title}
+        </h3>
+        <button type="button" className="button plain" aria-label={words.close} onClick={onClose}>
+          <X size={20} aria-hidden />
+        </button>
+      </div>
       {planned ? (
         <dl className="run-facts">
           <Fact name={words.opens} value={dayTime(stage.opensAt)} />
@@ -37,7 +43,13 @@ export function StageDetails({
       ) : (
         <p>{told.label(mark)}</p>
       )}
-      <p>
+      {planned &&
+        told.risk(lost).map((risk) => (
+          <p key={risk}>
+            <strong>{risk}</strong>
+          </p>
+        ))}
+      <p className="small">
         <Sentences of={stage.why} />
       </p>
       {stage.cautions.map((caution) => (
@@ -54,9 +66,6 @@ export function StageDetails({
         <a className="button plain" href={`#${rowId(id)}`}>
           {words.inTable}
         </a>
-        <button type="button" className="button plain" onClick={onClose}>
-          {words.close}
-        </button>
       </div>
     </div>
   );

@@ -3,8 +3,14 @@ import type { Stretch } from './local-days.js';
 
 /** Pixels above the water, where days and times stand. */
 export const HEAD = 46;
-/** Pixels from one ribbon's middle to the next. */
-const ROW = 78;
+/** Pixels for the name of a part, above its flags. */
+const NAME = 22;
+/** Pixels from the middle of a ribbon to that of the lowest flag on it. */
+export const POLE = 38;
+/** Pixels from one flag to the next above it: as much as a fingertip needs at least. */
+export const LEVEL = 26;
+/** Pixels below a ribbon. */
+const BELOW = 8;
 /** Pixels of a ribbon that is as thick as it gets. */
 export const THICKEST = 48;
 
@@ -15,18 +21,28 @@ export interface Frame {
   readonly height: number;
   readonly x: (at: number) => number;
   readonly at: (x: number) => number;
+  /** Upper edge of what belongs to a ribbon. */
+  readonly top: (row: number) => number;
   /** Middle of a ribbon. */
   readonly y: (row: number) => number;
 }
 
-export function frameOf(view: Stretch, width: number, rows: number): Frame {
+/** The scale of time alone. */
+export function timeScale(view: Stretch, width: number): Pick<Frame, 'x' | 'at'> {
   const scale = scaleLinear([view.from, view.to], [0, width]);
+  return { x: scale, at: (x) => scale.invert(x) };
+}
+
+/** @param levels for each ribbon, how many flags hang above each other on it */
+export function frameOf(view: Stretch, width: number, levels: readonly number[]): Frame {
+  const above = (row: number): number =>
+    NAME + POLE + Math.max(0, (levels[row] ?? 1) - 1) * LEVEL + LEVEL / 2;
+  const tops = [HEAD + 6];
+  levels.forEach((_, row) => tops.push(tops[row]! + above(row) + THICKEST / 2 + BELOW));
+  const top = (row: number): number => tops[row] ?? HEAD;
   return {
-    view,
-    width,
-    height: HEAD + rows * ROW + 26,
-    x: scale,
-    at: (x) => scale.invert(x),
-    y: (row) => HEAD + 18 + row * ROW + ROW / 2,
+    ...{ view, width, ...timeScale(view, width), top },
+    height: tops.at(-1)! + 26,
+    y: (row) => top(row) + above(row),
   };
 }

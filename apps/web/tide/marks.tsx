@@ -1,18 +1,22 @@
 import { useRef, type KeyboardEvent, type PointerEvent, type ReactNode } from 'react';
 import { useWords } from '../words/words.js';
 import { COLOURS } from './ribbons.js';
-import type { Frame } from './frame.js';
+import { LEVEL, POLE, type Frame } from './frame.js';
+import { FLAG_HALF } from './flags.js';
 import { useStageWords } from './stage-words.js';
-import { spread } from './spread.js';
+import type { TideFlag, TideFlags } from './tide-flags.js';
 import type { TideMark, TideRun } from './tide-run.js';
 
 const RADIUS = 11;
+/** A stage at which at least this share of runs is lost is marked. */
+const RISKY = 0.05;
 /** Pixels that a finger may tremble before it drags. */
 const TREMBLE = 6;
 
 export interface MarksProps {
   readonly tide: TideRun;
   readonly frame: Frame;
+  readonly flags: TideFlags;
   /** The stage whose details are shown. */
   readonly selected: string | undefined;
   /** The one stage that Tab reaches; arrow keys make it another. */
@@ -24,11 +28,11 @@ export interface MarksProps {
   readonly onDrag?: ((id: string, at: number) => void) | undefined;
 }
 
-/** Stages as numbered marks on their ribbons, in order of the plan. */
+/** Stages as flags on their ribbons, with number and name, in order of the plan. */
 export function Marks(props: MarksProps): ReactNode {
-  const { tide, frame } = props;
+  const { tide, flags } = props;
   const { tide: words } = useWords();
-  const places = placesOf(tide, frame);
+  const next = tide.marks.find(({ stage }) => stage.status === 'planned')?.id;
   const group = useRef<SVGGElement>(null);
   const go = (event: KeyboardEvent<SVGGElement>, from: number): void => {
     const to = { ArrowRight: from + 1, ArrowDown: from + 1, ArrowLeft: from - 1, ArrowUp: from - 1 }[
@@ -50,7 +54,8 @@ export function Marks(props: MarksProps): ReactNode {
           key={mark.id}
           {...props}
           mark={mark}
-          place={places.get(mark.id)!}
+          flag={flags.of.get(mark.id)}
+          isNext={mark.id === next}
           onArrow={(event) => go(event, i)}
         />
       ))}
@@ -60,12 +65,13 @@ export function Marks(props: MarksProps): ReactNode {
 
 interface MarkProps extends MarksProps {
   readonly mark: TideMark;
-  /** Pixels from the left. */
-  readonly place: number;
+  /** undefined: it is not in the picture. */
+  readonly flag: TideFlag | undefined;
+  readonly isNext: boolean;
   readonly onArrow: (event: KeyboardEvent<SVGGElement>) => void;
 }
 
-function Mark({ mark, place, frame, selected, current, ...on }: MarkProps): ReactNode {
+function Mark({ mark, flag, isNext, frame, selected, current, ...on }: MarkProps): ReactNode {
   const { x, y, at, width } = frame;
   const label = useStageWords().label(mark);
   const grip = useRef<{ readonly x: number; readonly from: number; moved: boolean } | null>(null);
@@ -92,7 +98,7 @@ function Mark({ mark, place, frame, selected, current, ...on }: MarkProps): Reac
   };
   return (
     <g
-      className={`tide-mark tide-colour-${String((row % COLOURS) + 1)} ${stage.status}${movable ? ' movable' : ''}`}
+      className={`tide-mark tide-colour-${String((row % COLOURS) + 1)} ${stage.status}${movable ? ' movable' : ''}${isNext ? ' next' : ''}`}
       data-mark={id}
       role="button"
       tabIndex={current === id ? 0 : -1}
@@ -111,26 +117,64 @@ function Mark({ mark, place, frame, selected, current, ...on }: MarkProps): Reac
         else on.onArrow(event);
       }}
     >
-      <line x1={x(mark.at)} x2={place} y1={middle} y2={middle - 24} />
-      <circle className="tide-exact" cx={x(mark.at)} cy={middle} r={3} />
-      <circle className="tide-ring" cx={place} cy={middle - 24} r={RADIUS + 4} />
-      <circle className="tide-buoy" cx={place} cy={middle - 24} r={RADIUS} />
-      <text x={place} y={middle - 20} textAnchor="middle">
-        {stage.status === 'done' ? '✓' : stage.status === 'spoilt' ? '×' : String(number)}
-      </text>
+      {flag !== undefined && (
+        <FlagShape flag={flag} x={x(mark.at)} middle={middle} isRisky={mark.lost >= RISKY}>
+          {stage.status === 'done' ? '✓' : stage.status === 'spoilt' ? '×' : String(number)}
+        </FlagShape>
+      )}
     </g>
   );
 }
 
-/** Marks on one ribbon that would lie over each other stand apart; a line leads to where they belong. */
-function placesOf({ parts, marks }: TideRun, { x }: Frame): Map<string, number> {
-  const places = new Map<string, number>();
-  for (const row of [...parts.keys(), -1]) {
-    const own = marks.filter((mark) => mark.row === row);
-    spread(
-      own.map(({ at }) => x(at)),
-      2 * RADIUS + 3,
-    ).forEach((place, i) => places.set(own[i]!.id, place));
-  }
-  return places;
+/** A pole on the ribbon, and on it the number and the name of a stage. */
+function FlagShape({
+  flag,
+  x,
+  middle,
+  isRisky,
+  children,
+}: {
+  readonly flag: TideFlag;
+  readonly x: number;
+  readonly middle: number;
+  readonly isRisky: boolean;
+  readonly children: string;
+}): ReactNode {
+  const { level, isLeft, width, name } = flag;
+  const y = middle - POLE - level * LEVEL;
+  const far = width - FLAG_HALF;
+  return (
+    <>
+      <line x1={x} x2={x} y1={middle} y2={y} />
+      <circle className="tide-exact" cx={x} cy={middle} r={3} />
+      <rect
+        className="tide-flag"
+        x={isLeft ? x - far : x - FLAG_HALF}
+        y={y - LEVEL / 2 + 1}
+        width={width}
+        height={LEVEL - 2}
+        rx={LEVEL / 2 - 1}
+      />
+      <circle className="tide-buoy" cx={x} cy={y} r={RADIUS} />
+      <text x={x} y={y + 4} textAnchor="middle">
+        {children}
+      </text>
+      {isRisky && (
+        <g className="tide-risk">
+          <path d={`M${String(x - 11)} ${String(y - 16)} l7 12 h-14 z`} />
+          <path className="tide-risk-sign" d={`M${String(x - 11)} ${String(y - 12)} v4 m0 2 v.5`} />
+        </g>
+      )}
+      {name !== '' && (
+        <text
+          className="tide-flag-name"
+          x={isLeft ? x - FLAG_HALF - 3 : x + FLAG_HALF + 3}
+          y={y + 4}
+          textAnchor={isLeft ? 'end' : 'start'}
+        >
+          {name}
+        </text>
+      )}
+    </>
+  );
 }

@@ -12,6 +12,7 @@ import { COLOURS, Ribbons } from './ribbons.js';
 import { Sittings } from './sittings.js';
 import './tide.css';
 import type { TideRun } from './tide-run.js';
+import { tideFlags } from './tide-flags.js';
 import { useTouch } from './use-touch.js';
 import { useView } from './use-view.js';
 import { panned, showing, zoomed } from './view.js';
@@ -45,15 +46,16 @@ export default function TideChart(props: TideChartProps): ReactNode {
   const id = useId();
   const { tide: words } = useWords();
   const { dayTime } = useTimes();
-  const control = useView(
-    before === undefined ? tide.making : around(before.making, tide.making),
-    tide.whole,
-  );
+  const [isSmall] = useState(() => window.matchMedia(SMALL).matches);
+  const all = before === undefined ? tide.making : around(before.making, tide.making);
+  const day = dayOf(tide, now);
+  const control = useView(isSmall && before === undefined ? day : all, tide.whole);
   const { view, width, box, look } = control;
   const touch = useTouch(control, tide.whole);
   const [current, setCurrent] = useState(tide.marks.find(({ stage }) => stage.status === 'planned')?.id);
   const known = tide.marks.find((mark) => mark.id === current) ?? tide.marks[0];
-  const frame = useMemo(() => frameOf(view, width, tide.parts.length), [view, width, tide.parts.length]);
+  const flags = useMemo(() => tideFlags(tide, view, width), [tide, view, width]);
+  const frame = useMemo(() => frameOf(view, width, flags.levels), [view, width, flags]);
   const middle = (view.from + view.to) / 2;
   const zoom = (factor: number): void => look((seen) => zoomed(seen, factor, middle, tide.whole));
   const pan = (share: number): void => look((seen) => panned(seen, share, tide.whole));
@@ -78,6 +80,9 @@ export default function TideChart(props: TideChartProps): ReactNode {
           <Tool name={words.farther} icon={CircleMinus} act={() => zoom(1 / CLOSER)} />
           <Tool name={words.closer} icon={CirclePlus} act={() => zoom(CLOSER)} />
           <Tool name={words.later} icon={MoveRight} act={() => pan(ON)} />
+          <button type="button" className="button plain" onClick={() => look(() => day)}>
+            {words.day}
+          </button>
           <button type="button" className="button plain" onClick={() => look(() => tide.making)}>
             {words.making}
           </button>
@@ -86,6 +91,7 @@ export default function TideChart(props: TideChartProps): ReactNode {
           </button>
         </div>
       </div>
+      <p className="small soft">{words.how}</p>
       <p id={`${id}summary`} className="visually-hidden">
         {words.summary(
           tide.marks.length,
@@ -111,7 +117,7 @@ export default function TideChart(props: TideChartProps): ReactNode {
             <Names tide={tide} frame={frame} />
             {before !== undefined && <Ghosts before={before} tide={tide} frame={frame} />}
             <Marks
-              {...{ tide, frame, selected, onSelect, onLift, onDrag }}
+              {...{ tide, frame, flags, selected, onSelect, onLift, onDrag }}
               current={known?.id}
               onCurrent={(next) => {
                 setCurrent(next);
@@ -123,10 +129,21 @@ export default function TideChart(props: TideChartProps): ReactNode {
           </svg>
         )}
       </div>
-      <Legend compared={before !== undefined} />
       {children}
+      <Legend compared={before !== undefined} />
     </figure>
   );
+}
+
+/** As wide as the layout of a phone. */
+const SMALL = '(width < 40rem)';
+const HOUR = 3_600_000;
+
+/** A day from shortly before what is done next, or from the last stage where all is done. */
+function dayOf({ marks, whole }: TideRun, now: number): Stretch {
+  const next = marks.find(({ stage }) => stage.status === 'planned');
+  const at = next === undefined ? marks.at(-1)!.at : Math.max(next.at, Math.min(now, next.end));
+  return showing({ from: at - 2 * HOUR, to: at + 22 * HOUR }, at, whole);
 }
 
 function around(a: Stretch, b: Stretch): Stretch {
@@ -149,19 +166,17 @@ function Tool({
   );
 }
 
-/** What each ribbon is, at its left. */
+/** What each ribbon is, above it at its left. */
 function Names({ tide, frame }: { readonly tide: TideRun; readonly frame: Frame }): ReactNode {
   return (
     <g aria-hidden>
       {tide.parts.map(({ key, title }, row) => (
-        <text
-          key={key}
-          className={`tide-name tide-colour-${String((row % COLOURS) + 1)}`}
-          x={8}
-          y={frame.y(row) + 37}
-        >
-          {title}
-        </text>
+        <g key={key} className={`tide-part tide-colour-${String((row % COLOURS) + 1)}`}>
+          {row > 0 && <line x1={0} x2={frame.width} y1={frame.top(row)} y2={frame.top(row)} />}
+          <text className="tide-name" x={8} y={frame.top(row) + 16}>
+            {title}
+          </text>
+        </g>
       ))}
     </g>
   );

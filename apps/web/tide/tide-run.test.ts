@@ -18,6 +18,18 @@ describe('the demo run on the chart', () => {
     for (const { row, stage } of tide.marks) expect(tide.parts[row]?.key).toBe(stage.part);
   });
 
+  it('knows at which stage most runs are lost, as the plan tells it', () => {
+    const told = planned.value.weakLinks.filter(({ stage }) => stage !== 'ready');
+    expect(told.length).toBeGreaterThan(0);
+    for (const { id, stage, lost } of tide.marks) {
+      const own = told.filter((link) => link.stage === stage.key);
+      expect(lost, id).toBeCloseTo(
+        own.reduce((sum, { share }) => sum + share, 0),
+        9,
+      );
+    }
+  });
+
   it('has a ribbon for each part, from its making on', () => {
     expect(tide.parts.map(({ key }) => key)).toEqual(['deep', 'sand', 'shells', 'foam', 'drops']);
     for (const [row, part] of tide.parts.entries()) {

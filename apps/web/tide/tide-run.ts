@@ -18,6 +18,8 @@ export interface TideMark {
   readonly end: number;
   /** Which ribbon it lies on. */
   readonly row: number;
+  /** The share of runs that are lost at it, 0 to 1. */
+  readonly lost: number;
 }
 
 export interface TidePart {
@@ -49,7 +51,7 @@ const frees: ReadonlySet<TideStage['kind']> = new Set(['unmould', 'cut']);
  * @returns undefined where no stage has a time: there is nothing to draw
  */
 export function tideRun(
-  plan: Pick<Plan, 'runs' | 'sittings'>,
+  plan: Pick<Plan, 'runs' | 'sittings' | 'weakLinks'>,
   key: string,
   clocks: readonly TideClock[],
   now: number,
@@ -60,7 +62,11 @@ export function tideRun(
   const marks = run.stages.map((stage, i): TideMark => {
     const row = rows.findIndex((part) => part.key === stage.part);
     const times = { at: Date.parse(stage.startAt), end: Date.parse(stage.endAt) };
-    return { id: markId(stage), number: i + 1, stage, ...times, row };
+    // It can be lost in several ways.
+    const lost = plan.weakLinks
+      .filter((link) => link.run === key && link.stage === stage.key && link.attempt === stage.attempt)
+      .reduce((sum, { share }) => sum + share, 0);
+    return { id: markId(stage), number: i + 1, stage, ...times, row, lost };
   });
   const first = Math.min(...marks.map(({ at }) => at));
   const last = Math.max(...marks.map(({ end }) => end));

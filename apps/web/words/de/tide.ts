@@ -4,7 +4,9 @@ export const tide: Words['tide'] = {
   title: 'Gezeitenkarte',
   table: 'Gezeitentafel',
   summary: (stages, parts, from, to) =>
-    `${stages} Arbeitsschritte auf ${parts} Bändern, von ${from} bis ${to}. Ein Band wächst, während seine Seife fest wird; sein Rand verschwimmt so weit, wie das unsicher ist. Eine Linse ist die Zeit, in der ein Schritt beginnen kann, am vollsten, wo es am besten ist.`,
+    `${stages} Arbeitsschritte auf ${parts} Bändern, von ${from} bis ${to}.`,
+  how: 'Jedes Band ist ein Teil und wird dicker, während seine Seife fest wird. Eine Linse zeigt, wann ein Schritt beginnen kann: am breitesten, wo es am besten ist. Tippen Sie auf einen Schritt für Zeiten und Grund.',
+  day: 'Ein Tag',
   box: 'Gezeitenkarte. Pfeiltasten bewegen in der Zeit, Plus und Minus gehen näher heran und weiter weg. Tab führt zu den Schritten.',
   stages:
     'Arbeitsschritte, der Reihe nach. Pfeiltasten gehen von einem zum nächsten, Eingabe zeigt einen, M verschiebt ihn.',
@@ -20,6 +22,7 @@ export const tide: Words['tide'] = {
     `${m.number}. ${m.title}, ${m.state}. Ab ${m.opens}, am besten ${m.best}, spätestens ${m.lastCall}. ${m.why}`,
   doneLabel: (m) => `${m.number}. ${m.title}, ${m.state} ${m.at}.`,
   status: { planned: 'geplant', done: 'fertig', spoilt: 'misslungen' },
+  lost: (odds) => `Hier scheitern ${odds} Läufen.`,
   none: 'kein Ende',
   number: 'Nr.',
   stage: 'Schritt',
@@ -64,6 +67,7 @@ export const tide: Words['tide'] = {
     done: 'fertig',
     forecast: 'Vorhersage',
     window: 'wann ein Schritt beginnen kann',
+    risk: 'wo es am ehesten scheitert',
     before: 'wo er war',
   },
 };

@@ -2,7 +2,9 @@ export const tide = {
   title: 'Tide chart',
   table: 'Tide table',
   summary: (stages: number, parts: number, from: string, to: string) =>
-    `${stages} stages on ${parts} ribbons, from ${from} to ${to}. A ribbon grows as its soap firms; its edge blurs as far as that is uncertain. A lens is the time in which a stage may start, fullest where it is best.`,
+    `${stages} stages on ${parts} ribbons, from ${from} to ${to}.`,
+  how: 'Each ribbon is a part, and grows thicker as its soap firms. A lens shows when a stage may start: widest where that is best. Tap a stage for its times and why.',
+  day: 'A day',
   box: 'Tide chart. Arrow keys move in time, plus and minus come closer and go farther. Tab goes to the stages.',
   stages: 'Stages, in order. Arrow keys go from one to the next, Enter shows one, M moves it.',
   closer: 'Closer',
@@ -26,6 +28,7 @@ export const tide = {
   doneLabel: (m: { number: number; title: string; state: string; at: string }) =>
     `${m.number}. ${m.title}, ${m.state} ${m.at}.`,
   status: { planned: 'planned', done: 'done', spoilt: 'spoilt' },
+  lost: (odds: string) => `It goes wrong here in ${odds} runs.`,
   none: 'no last call',
   number: 'No.',
   stage: 'Stage',
@@ -70,6 +73,7 @@ export const tide = {
     done: 'done',
     forecast: 'forecast',
     window: 'when a stage may start',
+    risk: 'where it goes wrong most',
     before: 'where it was',
   },
 };
