@@ -1,6 +1,7 @@
-import type { BatchToMix, Cover, PartAmounts, Risk, RunPlan } from '#contract';
+import type { BatchToMix, Cover, PartAmounts, RunPlan } from '#contract';
 import type { Texts } from '#words';
 import { batchText, splitText, titleOf } from './print-batch.js';
+import { RiskPrinter, type AtRisk } from './print-risks.js';
 import { Seen } from './seen.js';
 import { wrap } from './text-layout.js';
 import { printed } from './words/index.js';
@@ -9,52 +10,81 @@ const WIDTH = 100;
 
 /** What to weigh for each batch, what of it each part of a run takes, how surely it reaches and where what is left over can go. */
 export function amountsSection({ batches = [], amounts }: Made, texts: Texts): string {
-  const seen = new Seen();
-  const told = amounts.flatMap((part) => {
+  const made = amounts.flatMap((part): MadeThing[] => {
     const batch = batches.find(({ parts }) => parts.includes(part.part));
     const isFirst = batch?.parts[0] === part.part;
     const isShared = batch !== undefined && batch.parts.length > 1;
+    const risks = [...(isShared ? [] : (batch?.risks ?? [])), ...part.risks];
+    const own = isShared ? { from: batch.title } : { batch };
     return [
-      ...(isShared && isFirst ? [sharedText(batch, amounts, texts, seen)] : []),
-      partText(part, isShared ? { from: batch.title } : { batch }, texts, seen),
+      ...(isShared && isFirst
+        ? [{ batch, title: sharedTitle(batch, amounts, texts), risks: batch.risks }]
+        : []),
+      { part, ...own, title: texts.quoted(part.title), risks },
     ];
   });
+  const telling = { texts, seen: new Seen(), printer: new RiskPrinter(made, texts) };
+  const told = made.map((each) =>
+    'part' in each ? partText(each, telling) : sharedText(each, amounts, telling),
+  );
   return [printed[texts.language].plan.amounts, ...told].join('\n');
+}
+
+interface Telling {
+  readonly texts: Texts;
+  readonly seen: Seen;
+  readonly printer: RiskPrinter;
+}
+
+interface SharedBatch extends AtRisk {
+  readonly batch: BatchToMix;
+}
+
+interface MadePart extends AtRisk {
+  readonly part: PartAmounts;
+  /** Its batch, where that is for this part alone. */
+  readonly batch?: BatchToMix | undefined;
+  /** The title of a batch that it shares. */
+  readonly from?: string;
+}
+
+type MadeThing = SharedBatch | MadePart;
+
+function sharedTitle(batch: BatchToMix, amounts: readonly PartAmounts[], texts: Texts): string {
+  const parts = batch.parts.map((key) => texts.quoted(titleOf(amounts, key)));
+  return printed[texts.language].plan.batchFor(texts.and(parts));
 }
 
 type Made = Pick<RunPlan, 'batches' | 'amounts'>;
 
 /** A batch that several parts are poured from, before them. */
-function sharedText(batch: BatchToMix, amounts: readonly PartAmounts[], texts: Texts, seen: Seen): string {
+function sharedText(
+  shared: SharedBatch,
+  amounts: readonly PartAmounts[],
+  { texts, seen, printer }: Telling,
+): string {
+  const { batch, title } = shared;
   const words = printed[texts.language].plan;
   const { batchG, batchMl } = batch.amounts;
-  const title = words.batchFor(texts.and(batch.parts.map((key) => texts.quoted(titleOf(amounts, key)))));
   return [
     `  ${title}: ${words.batter(texts.mass(batchG), texts.volume(batchMl))}`,
-    ...risksOf(batch.risks, 'high', title, seen, texts),
+    ...printer.lines(shared, 'high'),
     ...batchText(batch.title, batch, texts, seen),
     ...splitText(batch, amounts, texts),
-    ...risksOf(batch.risks, 'other', title, seen, texts),
+    ...printer.lines(shared, 'other'),
   ].join('\n');
 }
 
-/** @param made its batch, where that is for this part alone, or the title of one that it shares */
-function partText(
-  part: PartAmounts,
-  made: { readonly batch?: BatchToMix | undefined; readonly from?: string },
-  texts: Texts,
-  seen: Seen,
-): string {
-  const { batch, from } = made;
-  const risks = [...(batch?.risks ?? []), ...part.risks];
+function partText(made: MadePart, { texts, seen, printer }: Telling): string {
+  const { part, batch, from } = made;
   return [
     `  ${part.title}: ${madeText(part, texts)}`,
-    ...risksOf(risks, 'high', part.title, seen, texts),
+    ...printer.lines(made, 'high'),
     ...(from === undefined ? [] : [`    ${printed[texts.language].plan.fromBatch}`]),
     ...(batch === undefined ? [] : ownBatchText(part, batch, texts, seen)),
     coverText(part, texts),
     ...basisText(part, texts),
-    ...risksOf(risks, 'other', part.title, seen, texts),
+    ...printer.lines(made, 'other'),
   ].join('\n');
 }
 
@@ -64,18 +94,6 @@ function ownBatchText(part: PartAmounts, batch: BatchToMix, texts: Texts, seen: 
     return [...batchText(part.title, batch, texts, seen), ...splitText(batch, [], texts)];
   }
   return batchText(part.title, { ...batch, amounts: part.batch ?? batch.amounts }, texts, seen);
-}
-
-function risksOf(
-  risks: readonly Risk[],
-  which: 'high' | 'other',
-  title: string,
-  seen: Seen,
-  texts: Texts,
-): string[] {
-  return risks
-    .filter(({ level }) => (level === 'high') === (which === 'high'))
-    .map((risk) => riskText(risk, title, seen, texts));
 }
 
 function madeText(part: PartAmounts, texts: Texts): string {
@@ -143,17 +161,4 @@ function basisText(part: PartAmounts, texts: Texts): string[] {
   const usual = lossFrom === 'usual' ? words.asUsual : '';
   const stays = lossG > 0 ? `${words.stays(texts.mass(lossG))}${usual}` : '';
   return [wrap(`${made}${stays}.`, 4, WIDTH)];
-}
-
-function riskText(risk: Risk, title: string, seen: Seen, texts: Texts): string {
-  const text = texts.of(risk);
-  const before = seen.before(JSON.stringify(risk), title);
-  return wrap(
-    before === undefined
-      ? `! ${text} ${texts.remedyOf(risk)}`
-      : `! ${printed[texts.language].plan.asFor(texts.quoted(before), text)}`,
-    4,
-    WIDTH,
-    2,
-  );
 }

@@ -41,7 +41,6 @@ export const plan: PrintedWords['plan'] = {
   splitInto: 'Vor dem Färben aufteilen in:',
   fromBatch: 'Aus dem Ansatz oben.',
   sameAs: (part) => `Dasselbe abwiegen wie für ${part}.`,
-  asFor: (part, text) => `Wie bei ${part}: ${text}`,
   short: (chance) => `Chance, dass es nicht reicht: ${chance}.`,
   left: (likely, range, uses) => `Übrig: wahrscheinlich ${likely} (${range})${uses}.`,
   allergens: (named) => `Auf das Etikett gehören: ${named} (von der trockenen Seife).`,

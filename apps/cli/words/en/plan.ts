@@ -40,7 +40,6 @@ export const plan = {
   splitInto: 'Split it, before the colours, into:',
   fromBatch: 'From the batch above.',
   sameAs: (part: string) => `Weigh the same as for ${part}.`,
-  asFor: (part: string, text: string) => `As for ${part}: ${text}`,
   short: (chance: string) => `Chance of running short: ${chance}.`,
   left: (likely: string, range: string, uses: string) => `Left over: likely ${likely} (${range})${uses}.`,
   allergens: (named: string) => `A label has to name: ${named} (of the dry soap).`,
