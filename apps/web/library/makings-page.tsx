@@ -8,6 +8,10 @@ const MouldPage = lazy(() => import('./mould/mould-page.js'));
 const FatPage = lazy(() => import('./fat/fat-page.js'));
 const ShippedFatPage = lazy(() => import('./fat/shipped-fat-page.js'));
 const DesignPage = lazy(() => import('./design/design-page.js'));
+const StockPage = lazy(() => import('../stock/stock-page.js'));
+const MaterialPage = lazy(() => import('../stock/material-page.js'));
+const KeepPage = lazy(() => import('../stock/keep-page.js'));
+const ToolsPage = lazy(() => import('../stock/tools-page.js'));
 
 /** What pieces are made of: designs, recipes, moulds, fats. */
 export default function MakingsPage(): ReactNode {
@@ -19,6 +23,10 @@ export default function MakingsPage(): ReactNode {
       <Route path="moulds/:id" element={<MouldPage />} />
       <Route path="fats/shipped/:key" element={<ShippedFatPage />} />
       <Route path="fats/:id" element={<FatPage />} />
+      <Route path="stock" element={<StockPage />} />
+      <Route path="stock/keep/:run/:part" element={<KeepPage />} />
+      <Route path="stock/:unit/:key" element={<MaterialPage />} />
+      <Route path="tools" element={<ToolsPage />} />
       <Route path="*" element={<NothingHere />} />
     </Routes>
   );

@@ -24,6 +24,14 @@ export default function Overview(): ReactNode {
         <p className="small">
           <Link to="/plan?step=mould">{library.guide}</Link> {library.guideHow}
         </p>
+        <p className="row">
+          <Link className="button" to="stock">
+            {library.stockLink}
+          </Link>
+          <Link className="button plain" to="tools">
+            {library.toolsLink}
+          </Link>
+        </p>
       </header>
       <div className="field finder">
         <label htmlFor="search">{library.search}</label>

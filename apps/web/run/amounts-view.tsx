@@ -1,4 +1,5 @@
-import type { ReactNode } from 'react';
+import { lazy, Suspense, type ReactNode } from 'react';
+import { Link } from 'react-router';
 import { Failed, Loading } from '../shell/states.js';
 import { Sentence } from '../look/sentence.js';
 import { useTexts } from '../look/use-texts.js';
@@ -10,6 +11,8 @@ import { PartWeights } from './part-weights.js';
 import type { RunProps } from './run-props.js';
 import { sheetCards } from './sheet-cards.js';
 import { useSheet, type PartAmounts } from './use-sheet.js';
+
+const LeftoverOffers = lazy(() => import('./leftover-offers.js'));
 
 /** What to weigh, how surely it reaches, what to buy, what a piece costs. */
 export default function AmountsView({ run }: RunProps): ReactNode {
@@ -35,20 +38,23 @@ export default function AmountsView({ run }: RunProps): ReactNode {
             <article key={card.part.part} className="card stack tight">
               <h3>{card.part.title}</h3>
               <PartWeights {...card} />
-              <Reach part={card.part} />
+              <Reach part={card.part} run={run.id} />
               <Risks risks={[...(card.own?.risks ?? []), ...card.part.risks]} />
             </article>
           ),
         )}
       </div>
       <Gather sheet={data} />
+      <Suspense>
+        <LeftoverOffers lines={data.gather.lines} run={run.key} />
+      </Suspense>
       {own !== undefined && <Cost cost={own.cost} />}
     </div>
   );
 }
 
 /** How surely it reaches, and what is left over. */
-function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
+function Reach({ part, run }: { readonly part: PartAmounts; readonly run: string }): ReactNode {
   const { amounts: words } = useWords().run;
   const { mass, volume, percent } = useAmounts();
   const { cover, perPiece } = part;
@@ -77,6 +83,13 @@ function Reach({ part }: { readonly part: PartAmounts }): ReactNode {
             ))}
           </ul>
         </details>
+      )}
+      {part.kind === 'batch' && cover.leftoverUses.length > 0 && (
+        <p>
+          <Link className="button plain" to={`/makings/stock/keep/${run}/${part.part}`}>
+            {words.keep}
+          </Link>
+        </p>
       )}
     </>
   );

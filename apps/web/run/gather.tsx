@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Link } from 'react-router';
 import { useTexts } from '../look/use-texts.js';
 import { useWords } from '../words/words.js';
 import { useAmounts } from '../look/amounts.js';
@@ -15,6 +16,9 @@ export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): R
   return (
     <section className="stack tight">
       <h2 id="gather">{words.gather}</h2>
+      <p className="small">
+        <Link to="/makings/stock">{words.toStock}</Link>
+      </p>
       <div className="scroll-x" tabIndex={0} role="group" aria-labelledby="gather">
         <table role="table" className="numbers run-gather">
           <thead>

@@ -2,6 +2,7 @@ import type { KeptLeftover, StockDocument, StockLine, StockMove, WorkshopFacts }
 import { byKey } from '../input/by-key.js';
 import { effectiveLedger, type EffectiveStockLine, type StockEntryLine } from './effective-ledger.js';
 import { materialBalance, type OpeningStock } from './material-balance.js';
+import { usualTitle } from './usual-title.js';
 import type { UsedMaterial } from './used-materials.js';
 
 /** What the stock of a workshop follows from. */
@@ -20,7 +21,8 @@ export interface StockInput {
 interface MaterialMoves {
   readonly key: string;
   readonly unit: 'g' | 'piece';
-  readonly title: string;
+  /** Undefined where nobody has said what it is called. */
+  readonly title: string | undefined;
   readonly moves: StockMove[];
 }
 
@@ -75,13 +77,14 @@ function movesByMaterial(
   ledger: readonly EffectiveStockLine[],
 ): MaterialMoves[] {
   const found = new Map<string, MaterialMoves>();
-  const of = (key: string, unit: 'g' | 'piece', title: string): MaterialMoves => {
+  const of = (key: string, unit: 'g' | 'piece', title: string | undefined): MaterialMoves => {
     const name = `${unit} ${key}`;
-    const material = found.get(name) ?? { key, unit, title, moves: [] };
+    const before = found.get(name) ?? { key, unit, title, moves: [] };
+    const material = { ...before, title: before.title ?? title };
     found.set(name, material);
     return material;
   };
-  for (const { key, unit, title } of workshop.materials) of(key, unit, title ?? key);
+  for (const { key, unit, title } of workshop.materials) of(key, unit, title);
   for (const line of ledger) {
     const move = moveOf(line);
     if (move !== undefined) of(move.key, move.unit, move.title).moves.push(move.move);
@@ -103,7 +106,7 @@ function moveOf({
     case 'count':
     case 'used':
     case 'written-off': {
-      const { kind, material: key, unit, title = key } = entry;
+      const { kind, material: key, unit, title } = entry;
       const amount = kind === 'purchase' || kind === 'count' ? entry.amount : -entry.amount;
       const price = kind === 'purchase' && entry.price !== undefined ? { price: entry.price } : {};
       return { key, unit, title, move: { kind, amount, ...price, ...told } };
@@ -111,7 +114,7 @@ function moveOf({
     case 'leftover-used': {
       if (entry.material === undefined) return undefined;
       const { kind, material: key, massG: amount } = entry;
-      return { key, unit: 'g', title: key, move: { kind, amount, ...told } };
+      return { key, unit: 'g', title: undefined, move: { kind, amount, ...told } };
     }
     case 'leftover-kept':
     case 'leftover-written-off':
@@ -130,7 +133,7 @@ function lineOf({ key, unit, title, moves }: MaterialMoves, opening: OpeningStoc
     if (paid === undefined || Date.parse(at) >= Date.parse(paid.at)) paid = { amount, price, at };
   }
   return {
-    ...{ key, title, unit, onHand: Math.max(0, onHand) },
+    ...{ key, title: title ?? usualTitle(key), unit, onHand: Math.max(0, onHand) },
     ...(onHand < -1e-6 && { missing: -onHand }),
     ...(from !== undefined && !isNothing && { from }),
     ...sums,

@@ -157,4 +157,5 @@ export const materials: Names['materials'] = {
   glycerol: 'Glycerin',
   fragrance: 'Duft',
   'melt-and-pour': 'Gießseife',
+  'soap-dough': 'Seifenknete',
 };

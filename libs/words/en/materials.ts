@@ -155,4 +155,5 @@ export const materials = {
   glycerol: 'Glycerol',
   fragrance: 'Fragrance',
   'melt-and-pour': 'Melt-and-pour base',
+  'soap-dough': 'Soap dough',
 } as const;

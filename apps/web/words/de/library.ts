@@ -13,6 +13,8 @@ export const library: Words['library'] = {
   title: 'Rezepte und Formen',
   lead: 'Was Sie machen, woraus und worin: Entwürfe, Rezepte, Formen und Fette.',
   back: '‹ Rezepte und Formen',
+  stockLink: 'Material und Bestand',
+  toolsLink: 'Bleche, Geräte und Preise',
   search: 'Nach Namen suchen',
   noneFound: (text) => `Hier heißt nichts „${text}“.`,
   kinds: { designs: 'Entwürfe', recipes: 'Rezepte', moulds: 'Formen', fats: 'Fette' },

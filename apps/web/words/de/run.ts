@@ -170,6 +170,8 @@ export const run: Words['run'] = {
     cost: (money) => `Ein Stück kostet ${money} in der Herstellung`,
     atLeast: (money) =>
       `Ein Stück kostet mindestens ${money} in der Herstellung; nicht alles hat einen Preis`,
+    keep: 'Rest aufheben',
+    toStock: 'Material und Bestand',
     each: (count) => (count === 1 ? '1 Stück' : `${count} Stück`),
   },
   log: {

@@ -13,6 +13,8 @@ export const library = {
   title: 'Recipes and moulds',
   lead: 'What you make, from what and in what: piece designs, recipes, moulds and fats.',
   back: '‹ Recipes and moulds',
+  stockLink: 'Materials and stock',
+  toolsLink: 'Trays, tools and prices',
   search: 'Find by name',
   noneFound: (text: string) => `Nothing here is called “${text}”.`,
   kinds: { designs: 'Piece designs', recipes: 'Recipes', moulds: 'Moulds', fats: 'Fats' },

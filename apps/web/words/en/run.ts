@@ -169,6 +169,8 @@ export const run = {
     pack: (count: number, size: string) => `${count} × ${size}`,
     cost: (money: string) => `A piece costs ${money} to make`,
     atLeast: (money: string) => `A piece costs at least ${money} to make; not everything has a price`,
+    keep: 'Keep what is left',
+    toStock: 'Materials and stock',
     each: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
   },
   log: {
