@@ -130,7 +130,7 @@ export const measures: Readonly<Record<Measure, MeasureFacts>> = {
   lardPercent: share(),
   freeAcidsPercent: share(),
   waxPercent: share(),
-  batterTemperatureC: { unit: '°C', low: 20, high: 90 },
+  batterTemperatureC: { unit: '°C', low: 15, high: 90 },
   roomTemperatureC: { unit: '°C', low: 5, high: 35 },
   roomHumidityPercent: { unit: '%', low: 10, high: 95 },
   castMl: millilitres,

@@ -27,7 +27,7 @@ const limits = [
   ['sodiumLactatePercent', 'recipe.sodium-lactate-out-of-range', 0, 5],
   ['saltPercent', 'recipe.salt-out-of-range', 0, 100],
   ['sugarPercent', 'recipe.sugar-out-of-range', 0, 5],
-  ['batterTemperatureC', 'batter.temperature-out-of-range', 20, 90],
+  ['batterTemperatureC', 'batter.temperature-out-of-range', 15, 90],
 ] as const;
 
 describe('checkRecipe', () => {
@@ -64,7 +64,7 @@ describe('checkRecipe', () => {
     ],
     ['recipe.colourant-out-of-range', (v) => ({ colourants: [{ ...mica, percent: v }] }), 0, 10, '%'],
     ['recipe.addition-out-of-range', (v) => ({ additions: [{ ...clay, percent: v }] }), 0, 50, '%'],
-    ['batter.temperature-out-of-range', (v) => ({ batterTemperatureC: v }), 20, 90, '°C'],
+    ['batter.temperature-out-of-range', (v) => ({ batterTemperatureC: v }), 15, 90, '°C'],
   ])('says what it takes for %s', (code, change, low, high, unit) => {
     for (const value of [low, high]) expect(checkRecipe({ ...sound, ...change(value) }, fats)).toEqual([]);
     for (const value of [low - 0.1, high + 0.1]) {

@@ -27,6 +27,19 @@ describe('several fragrances', () => {
     expect(codesOf({ ...leftOn, limitCategory: '9' })).toEqual(['fragrance.over-limit']);
   });
 
+  /** Essential oils are strong: makers keep them to 3 % of the fats, and fragrance oils to 3 to 6 %. Common practice, no source. */
+  it.each([
+    ['essential-oil', 3],
+    ['fragrance-oil', 6],
+    [undefined, 6],
+  ] as const)('weigh more where there is no limit for an unusual dose: %s above %d %%', (kind, usual) => {
+    const level = (percent: number): unknown =>
+      risksOf({ fragrances: [scent({ percent, kind })] }).find(
+        ({ code }) => code === 'fragrance.limit-unknown',
+      )?.level;
+    expect([level(usual), level(usual + 0.1)]).toEqual(['medium', 'high']);
+  });
+
   it('may not use up more than their limits together, and say how much of each does not', () => {
     const limited = fc.record({
       percent: fc.double({ min: 0.5, max: 3, noNaN: true }),

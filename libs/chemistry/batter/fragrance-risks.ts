@@ -7,6 +7,12 @@ import type { Risk } from './risk.js';
 /** The IFRA category of soap: products for the body that are rinsed off. */
 const SOAP_CATEGORY = '9';
 
+/** More than this of the fats is unusual: of essential oils, which are strong, and of fragrance oils. Common practice, no source. */
+const USUAL_PERCENT: Readonly<Record<NonNullable<Fragrance['kind']>, number>> = {
+  'essential-oil': 3,
+  'fragrance-oil': 6,
+};
+
 /** A fragrance, and what it makes of the dry soap, per cent. */
 interface Dose {
   readonly fragrance: Fragrance;
@@ -43,7 +49,9 @@ function isForSoap({ limitCategory = SOAP_CATEGORY }: Fragrance): boolean {
 function limitRisk({ fragrance, massG, sharePercent }: Dose, dry: number, fatsG: number): Risk | undefined {
   const { title, percent, supplierLimitPercent: limitPercent, limitCategory } = fragrance;
   if (limitPercent === undefined) {
-    return { code: 'fragrance.limit-unknown', level: 'medium', fragrance: title, percent, sharePercent };
+    // What is more than usual and has no limit may be several times what its certificate allows.
+    const level = percent > USUAL_PERCENT[fragrance.kind ?? 'fragrance-oil'] ? 'high' : 'medium';
+    return { code: 'fragrance.limit-unknown', level, fragrance: title, percent, sharePercent };
   }
   if (limitCategory !== undefined && !isForSoap(fragrance)) {
     const of = { fragrance: title, sharePercent, category: limitCategory };

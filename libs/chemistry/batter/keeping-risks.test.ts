@@ -59,6 +59,13 @@ describe('fats that people react to', () => {
     expect(found('fats.allergens', {})).toEqual([]);
   });
 
+  it('are told where suppliers advise against them', () => {
+    expect(found('fats.advised-against', blend('neem', 1))).toMatchObject([
+      { level: 'low', fats: [{ fat: 'neem', title: 'Neem oil' }] },
+    ]);
+    expect(found('fats.advised-against', blend('olive', 90))).toEqual([]);
+  });
+
   /** Regulation (EU) No 1169/2011, Annex II: nuts, peanuts, soybeans, sesame, cereals containing gluten, mustard. */
   it('are found among the shipped fats by plant, and coconut, shea and apricot are not among them', () => {
     const keys = (allergen: string): string[] =>

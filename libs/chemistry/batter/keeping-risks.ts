@@ -14,7 +14,9 @@ const MUCH_SUPERFAT_PERCENT = 8;
 
 /** What shows only once the soap is kept and used: fats that turn rancid, and fats that people react to. */
 export function keepingRisks(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): Risk[] {
-  return [rancid(recipe, fats), allergens(recipe, fats)].flatMap((risk) => risk ?? []);
+  return [rancid(recipe, fats), allergens(recipe, fats), advisedAgainst(recipe, fats)].flatMap(
+    (risk) => risk ?? [],
+  );
 }
 
 function rancid(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): Risk | undefined {
@@ -30,4 +32,14 @@ function allergens(recipe: BatterRecipe, facts: ReadonlyMap<string, FatFacts>): 
     return allergen === undefined ? [] : [{ fat: key, title, allergen }];
   });
   return found.length === 0 ? undefined : { code: 'fats.allergens', level: 'low', fats: found };
+}
+
+/** Some suppliers' sheets advise against these in pregnancy. As remembered; in soap, which is rinsed off, nothing is known of harm. */
+const advisedAgainstFats: ReadonlySet<string> = new Set(['neem']);
+
+function advisedAgainst(recipe: BatterRecipe, facts: ReadonlyMap<string, FatFacts>): Risk | undefined {
+  const found = fatShares(recipe, facts).flatMap(({ facts: { key, title } }) =>
+    advisedAgainstFats.has(key) ? [{ fat: key, title }] : [],
+  );
+  return found.length === 0 ? undefined : { code: 'fats.advised-against', level: 'low', fats: found };
 }

@@ -1,7 +1,7 @@
 import type { FatFacts } from '../fats/fat-facts.js';
 import { liquidsPerFat, sumOf, type LiquidPerFat } from '../lye/liquids-per-fat.js';
 import { superfatRange } from '../lye/lye-amounts.js';
-import type { BatterRecipe } from '../recipe/batter-recipe.js';
+import type { AdditionKind, BatterRecipe } from '../recipe/batter-recipe.js';
 import type { Risk } from './risk.js';
 
 /** Fat of the liquids from which on it is told, per cent of the fats: common practice, no source. */
@@ -51,6 +51,17 @@ function fatRisk(
   // Oil that carries colours is told by itself.
   const superfatPercent = superfatRange({ ...recipe, colourants: [] }, fats, liquids).used;
   return [{ code: 'liquid.adds-fat', level: 'low', fatPercent, superfatPercent }];
+}
+
+/** Sugar in milk powder and in fresh food, as a share of them: half of skimmed milk is lactose, a tenth of a fruit sugar. From memory. */
+const additionSugar: Readonly<Partial<Record<AdditionKind, number>>> = {
+  'powdered-milk': 0.45,
+  'fresh-food': 0.1,
+};
+
+/** Sugar that milk powder and fresh food bring, per cent of the fats. */
+export function sugarInAdditions({ additions = [] }: Pick<BatterRecipe, 'additions'>): number {
+  return additions.reduce((sum, { kind, percent }) => sum + (additionSugar[kind] ?? 0) * percent, 0);
 }
 
 /** Sugar or salt of a recipe with what its liquids bring, per cent of the fats: what clocks and thresholds go by. */

@@ -47,7 +47,7 @@ export function recipeLimits(recipe: WrittenRecipe): Limit[] {
       issue: { code: 'batter.temperature-out-of-range' },
       path: ['batterTemperatureC'],
       value: recipe.batterTemperatureC,
-      low: 20,
+      low: 15,
       // What is not cooked is refused above 75 °C by the clocks, which know what becomes of it.
       high: 90,
       unit: '°C',

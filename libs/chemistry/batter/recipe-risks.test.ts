@@ -80,6 +80,20 @@ describe('risks of a recipe', () => {
     ],
     ['addition.spoils', { additions: [{ key: 'a', title: 'Carrot', percent: 5, kind: 'fresh-food' }] }],
     ['addition.browns', { additions: [{ key: 'a', title: 'Petals', percent: 1, kind: 'dried-plant' }] }],
+    [
+      'addition.scorches',
+      { additions: [{ key: 'a', title: 'Milk', percent: 2, kind: 'powdered-milk' }], batterTemperatureC: 41 },
+    ],
+    ['sugar.heats', { additions: [{ key: 'a', title: 'Milk', percent: 20, kind: 'powdered-milk' }] }],
+    [
+      'fats.advised-against',
+      {
+        fats: [
+          { fat: 'neem', percent: 2 },
+          { fat: 'olive', percent: 98 },
+        ],
+      },
+    ],
   ] satisfies [string, Partial<BatterRecipe>][])('name %s', (code, over) => {
     expect(codesOf(over)).toContain(code);
   });
@@ -192,6 +206,17 @@ describe('risks of a recipe', () => {
 
   it('do not tell a maker of salt soap both that it is a lot and that it is a bar', () => {
     expect(codesOf({ saltPercent: 50 })).not.toContain('salt.much');
+  });
+
+  /** Half of skimmed milk powder is lactose (from memory): 9 % with 20 % of it, and 0.9 % with 2 %. */
+  it('count the sugar in milk powder, and call it scorched only in warm batter', () => {
+    const milk = (percent: number, more: Partial<BatterRecipe> = {}) =>
+      risksOf({ additions: [{ key: 'a', title: 'Milk', percent, kind: 'powdered-milk' }], ...more });
+    expect(milk(20)).toEqual([{ code: 'sugar.heats', level: 'medium', percent: 9, belowC: 40 }]);
+    expect(milk(2, { batterTemperatureC: 40 })).toEqual([]);
+    expect(milk(2, { batterTemperatureC: 41 })).toEqual([
+      { code: 'addition.scorches', level: 'medium', addition: 'Milk', belowC: 40 },
+    ]);
   });
 
   it('leave additions alone that neither spoil nor go brown', () => {

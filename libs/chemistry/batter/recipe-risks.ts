@@ -4,7 +4,7 @@ import type { BatchAmounts } from './batch-amounts.js';
 import type { BatterRecipe } from '../recipe/batter-recipe.js';
 import { fragranceRisks } from './fragrance-risks.js';
 import { keepingRisks } from './keeping-risks.js';
-import { liquidRisks, sugarAndSaltOf } from './liquid-risks.js';
+import { liquidRisks, sugarAndSaltOf, sugarInAdditions } from './liquid-risks.js';
 import { lyeRisks } from './lye-risks.js';
 import type { Risk } from './risk.js';
 
@@ -31,7 +31,8 @@ export function recipeRisks(
 
 function hardenerRisks(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): Risk[] {
   const { sodiumLactatePercent, batterTemperatureC } = recipe;
-  const { saltPercent, sugarPercent } = sugarAndSaltOf(recipe, fats);
+  const { saltPercent, sugarPercent: withoutAdditions } = sugarAndSaltOf(recipe, fats);
+  const sugarPercent = withoutAdditions + sugarInAdditions(recipe);
   const risks: Risk[] = [];
   if (sodiumLactatePercent > 3) {
     risks.push({ code: 'sodium-lactate.much', level: 'medium', percent: sodiumLactatePercent });
@@ -60,8 +61,13 @@ function colourRisks(recipe: BatterRecipe): Risk[] {
   return risks;
 }
 
-function spoilingRisks({ additions = [] }: BatterRecipe): Risk[] {
+/** Hotter than this milk powder turns brown and smells. Common practice, no source: makers of milk soap work below 35 to 40 °C. */
+const MILK_SCORCHES_C = 40;
+
+function spoilingRisks({ additions = [], batterTemperatureC }: BatterRecipe): Risk[] {
   return additions.flatMap(({ kind, title }): Risk[] => {
+    if (kind === 'powdered-milk' && batterTemperatureC > MILK_SCORCHES_C)
+      return [{ code: 'addition.scorches', level: 'medium', addition: title, belowC: MILK_SCORCHES_C }];
     if (kind === 'fresh-food') return [{ code: 'addition.spoils', level: 'high', addition: title }];
     if (kind === 'dried-plant') return [{ code: 'addition.browns', level: 'low', addition: title }];
     return [];

@@ -89,6 +89,10 @@ export type Risk = { readonly level: RiskLevel } & (
         readonly allergen: FatAllergen;
       }[];
     }
+  | {
+      readonly code: 'fats.advised-against';
+      readonly fats: { readonly fat: string; readonly title: FatFacts['title'] }[];
+    }
   /** The whole batch, what one person lifts, and into how many it would have to be split. */
   | {
       readonly code: 'batch.heavy';
@@ -98,4 +102,5 @@ export type Risk = { readonly level: RiskLevel } & (
     }
   | { readonly code: 'colourant.oil'; readonly superfatPercent: number }
   | { readonly code: 'addition.spoils' | 'addition.browns'; readonly addition: string }
+  | { readonly code: 'addition.scorches'; readonly addition: string; readonly belowC: number }
 );

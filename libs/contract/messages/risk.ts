@@ -100,6 +100,7 @@ export const risk = z
       percent: percent.meta({ description: 'Linoleic and linolenic acid, of the fats' }),
     }),
     about('fats.allergens', { fats: z.array(fat.extend({ allergen })) }),
+    about('fats.advised-against', { fats: z.array(fat) }),
     about('batch.heavy', {
       massG: figure,
       liftsG: figure.meta({ description: 'What one person lifts' }),
@@ -108,6 +109,7 @@ export const risk = z
     about('colourant.oil', { superfatPercent: percent }),
     about('addition.spoils', { addition: title }),
     about('addition.browns', { addition: title }),
+    about('addition.scorches', { addition: title, belowC: figure }),
     about('fat.confirmed', { ...fat.shape, question: z.string() }),
     about('fat.own-figure', { ...fat.shape, used: figure, shipped: figure, differsByPercent: percent }),
     about('portions.too-heavy', { askedG: figure, haveG: figure }),

@@ -10,6 +10,7 @@ import {
   polyunsaturatedPercent,
   quickestBehaviour,
   sugarAndSaltOf,
+  sugarInAdditions,
 } from '#chemistry';
 import { mouldOf, type BatchPart, type MeltPart, type Part, type WorkshopFacts } from '#contract';
 import { expectedUse } from '../input/expected-use.js';
@@ -101,15 +102,6 @@ function inputsBesideHeat(
     mixing: mixingOf(part, recipe, run),
     process: processOf(run.design, part.key),
   };
-}
-
-/** Sugar in milk powder and in fresh food, as a share of them: half of skimmed milk is lactose, a tenth of a fruit sugar. From memory. */
-const [MILK_SUGAR, FOOD_SUGAR] = [0.45, 0.1];
-
-function sugarInAdditions(batter: ColouredBatter): number {
-  return (
-    MILK_SUGAR * additionPercent(batter, 'powdered-milk') + FOOD_SUGAR * additionPercent(batter, 'fresh-food')
-  );
 }
 
 function additionPercent(

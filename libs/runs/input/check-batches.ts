@@ -67,10 +67,13 @@ function mixingIssues(
   ];
 }
 
-/** Nothing else tells whether the pot was cooked long enough, and no weeks go by in which the rest of the lye is used up. */
+/**
+ * Nothing else tells whether the pot was cooked long enough, and no weeks go by in which the rest of the lye is used up. The test of one
+ * batch says nothing of another pot.
+ */
 function testIssues(part: BatchPart, i: number, before: readonly BatchPart[], design: PieceDesign): Issue[] {
   const isTold = before.some((each) => batchOf(each) === batchOf(part));
-  const isTested = design.stages.some(({ kind }) => kind === 'zap-test');
+  const isTested = preparingStage(design, part.key, 'zap-test') !== undefined;
   if (isTold || isTested || processOf(design, part.key) === 'cold') return [];
   return [{ code: 'design.cook-needs-test', path: ['parts', i, 'key'], value: part.key, title: part.title }];
 }

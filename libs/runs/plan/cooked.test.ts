@@ -14,9 +14,9 @@ function planned(more: Partial<RunsInput> = {}): PlanDocument {
   return found.value;
 }
 
-function issuesOf(stages: readonly Stage[]): readonly unknown[] {
+function issuesOf(stages: readonly Stage[], parts = design.parts): readonly unknown[] {
   const found = planRuns(
-    { ...file, designs: [{ ...design, stages: [...stages] }] },
+    { ...file, designs: [{ ...design, parts, stages: [...stages] }] },
     { now: minuteOfIso('2026-11-27T12:00:00Z'), scenarios: 10 },
   );
   return found.ok ? [] : found.issues;
@@ -66,6 +66,25 @@ describe('soap that is cooked', () => {
     expect(issuesOf(without('test'))).toMatchObject([
       { code: 'design.cook-needs-test', path: ['designs', 0, 'parts', 0, 'key'], title: 'Base' },
     ]);
+    // A second pot is another batch: the test of the first says nothing of it.
+    const [base] = design.parts;
+    const [some] = design.stages;
+    const ofTop = (kind: Stage['kind']): Stage => ({
+      ...some!,
+      key: `${kind}-top`,
+      title: kind,
+      kind,
+      part: 'top',
+    });
+    const second = [...design.stages, ...(['mix', 'cook', 'layer'] as const).map(ofTop)];
+    const parts = [
+      { ...base, amount: { by: 'cavity', fillPercent: 50 } },
+      { ...base, key: 'top', title: 'Top', amount: { by: 'cavity', fillPercent: 40 } },
+    ] as typeof design.parts;
+    expect(issuesOf(second, parts)).toMatchObject([
+      { code: 'design.cook-needs-test', path: ['designs', 0, 'parts', 1, 'key'], title: 'Top' },
+    ]);
+    expect(issuesOf([...second.slice(0, -1), ofTop('zap-test'), ...second.slice(-1)], parts)).toEqual([]);
     const links = [{ from: 'cut', to: 'test', atLeastMin: 60 * DAY }];
     const stages = [...without('test'), design.stages.find(({ key }) => key === 'test')!];
     const late = planned({ designs: [{ ...design, stages, links }] });

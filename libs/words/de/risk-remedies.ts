@@ -68,11 +68,14 @@ export const riskRemedies: MessageWords<Risk> = {
   'fats.turn-rancid': (_, texts) =>
     `Unter ${texts.percent(15)} bleiben, höchstens ${texts.percent(5)} Überfettung. Die Seife kühl, dunkel und trocken lagern.`,
   'fats.allergens': () => 'Auf dem Etikett nennen, und sagen Sie es allen, die fragen.',
+  'fats.advised-against': () => 'Sagen Sie es auf dem Etikett, oder nehmen Sie ein anderes Fett.',
   'batch.heavy': ({ batches }, texts) =>
     `In ${texts.number(batches, 0)} Ansätzen machen oder die Mengen prüfen.`,
   'addition.spoils': () =>
     'Getrocknet und gesiebt statt eines Teils des Wassers verwenden. Ein Stück zurücklegen und beobachten.',
   'addition.browns': () => 'Spät und ganz trocken obenauf geben und die Seife nach der Reife einwickeln.',
+  'addition.scorches': ({ belowC }, texts) =>
+    `Unter ${texts.temperature(belowC)} arbeiten und es in etwas von den Fetten rühren.`,
   'fat.confirmed': () => 'Das Blatt noch einmal prüfen, bevor Sie die Lauge wiegen.',
   'fat.own-figure': () => 'Mit dem Blatt der Charge vergleichen, die Sie verwenden.',
   'portions.too-heavy': () => 'Geben Sie ihnen weniger oder Anteile.',

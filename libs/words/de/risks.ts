@@ -80,12 +80,19 @@ export const risks: MessageWords<Risk> = {
     `${texts.percent(percent)} der Fette sind Linol- und Linolensäure: Die Seife kann in Monaten ranzig riechen und orange Flecken bekommen.`,
   'fats.allergens': ({ fats }, texts) =>
     `Manche Menschen reagieren auf ${texts.and(fats.map(({ fat, title, allergen }) => `${texts.titled(fat, title)} (${allergens[allergen]})`))}.`,
+  'fats.advised-against': ({ fats }, texts) =>
+    `${liquidsOf(
+      fats.map(({ fat, title }) => ({ liquid: fat, title })),
+      texts,
+    )}: Manche Lieferanten raten in der Schwangerschaft davon ab.`,
   'batch.heavy': ({ massG, liftsG }, texts) =>
     `Dieser Ansatz wiegt ${texts.mass(massG)}; ein Mensch hebt höchstens ${texts.mass(liftsG)}. So viel Lauge auf einmal kann überkochen.`,
   'addition.spoils': ({ addition }, texts) =>
     `${texts.quoted(addition)}: Frische Lebensmittel können in Seife ohne Konservierung braun werden, riechen oder schimmeln.`,
   'addition.browns': ({ addition }, texts) =>
     `${texts.quoted(addition)}: Pflanzen werden in frischer Seife braun, und feuchte können darauf schimmeln.`,
+  'addition.scorches': ({ addition, belowC }, texts) =>
+    `${texts.quoted(addition)}: Über ${texts.temperature(belowC)} wird Milch in Lauge braun und riecht nach Ammoniak.`,
   'fat.confirmed': ({ fat, title }, texts) =>
     `Sie haben für ${texts.quoted(texts.titled(fat, title))} eine unwahrscheinliche Zahl bestätigt.`,
   'fat.own-figure': ({ fat, title, used, shipped, differsByPercent }, texts) => {

@@ -64,10 +64,13 @@ export const riskRemedies: MessageWords<Risk> = {
   'fats.turn-rancid': (_, texts) =>
     `Keep them under ${texts.percent(15)} and the superfat at ${texts.percent(5)} or less. Store the soap cool, dark and dry.`,
   'fats.allergens': () => 'Name them on the label, and tell whoever asks.',
+  'fats.advised-against': () => 'Say so on the label, or take another fat.',
   'batch.heavy': ({ batches }, texts) =>
     `Make it in ${texts.number(batches, 0)} batches, or check the amounts.`,
   'addition.spoils': () => 'Use it dried and strained, in place of some water. Keep a bar back and watch it.',
   'addition.browns': () => 'Put it on top late and bone dry, and wrap the soap once it is cured.',
+  'addition.scorches': ({ belowC }, texts) =>
+    `Work below ${texts.temperature(belowC)}, and stir it into some of the fats.`,
   'fat.confirmed': () => 'Check the sheet once more before you weigh the lye.',
   'fat.own-figure': () => 'Check it against the sheet of the lot you use.',
   'portions.too-heavy': () => 'Give them less, or give them shares.',

@@ -78,12 +78,19 @@ export const risks: MessageWords<Risk> = {
     `${texts.percent(percent)} of the fats is linoleic and linolenic acid: the soap may smell rancid and get orange spots within months.`,
   'fats.allergens': ({ fats }, texts) =>
     `Some people react to ${texts.and(fats.map(({ fat, title, allergen }) => `${texts.titled(fat, title)} (${allergens[allergen]})`))}.`,
+  'fats.advised-against': ({ fats }, texts) =>
+    `${liquidsOf(
+      fats.map(({ fat, title }) => ({ liquid: fat, title })),
+      texts,
+    )}: some suppliers advise against it in pregnancy.`,
   'batch.heavy': ({ massG, liftsG }, texts) =>
     `This batch weighs ${texts.mass(massG)}; one person lifts ${texts.mass(liftsG)} at most. So much lye, hot at once, can boil over.`,
   'addition.spoils': ({ addition }, texts) =>
     `${texts.quoted(addition)}: fresh food may brown, smell or grow mould in soap without a preservative.`,
   'addition.browns': ({ addition }, texts) =>
     `${texts.quoted(addition)}: plants brown in fresh soap, and damp ones may grow mould on it.`,
+  'addition.scorches': ({ addition, belowC }, texts) =>
+    `${texts.quoted(addition)}: above ${texts.temperature(belowC)} milk turns brown in lye and smells of ammonia.`,
   'fat.confirmed': ({ fat, title }, texts) =>
     `You confirmed an unlikely figure of ${texts.quoted(texts.titled(fat, title))}.`,
   'fat.own-figure': ({ fat, title, used, shipped, differsByPercent }, texts) => {

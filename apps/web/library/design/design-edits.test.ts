@@ -83,6 +83,22 @@ describe('a design that is edited', () => {
     const cooked = withStage(designAfter('cast', {}, titles), 'cook', titles);
     expect(kinds(cooked)).toEqual(['cook', 'pour', 'unmould', 'zap-test']);
     expect(kinds(withStage(cooked, 'rebatch', titles)).filter((kind) => kind === 'zap-test')).toHaveLength(1);
+    // The test of one pot says nothing of another; parts of one batch share theirs.
+    const tests = (batch?: string): number => {
+      const other = { key: 'other', title: 'Other', kind: 'batch', ...(batch !== undefined && { batch }) };
+      const parts = [
+        { key: 'base', title: 'Base', kind: 'batch', mould: 'm' },
+        { ...other, mould: 'm' },
+      ];
+      const stages = [
+        { key: 'pour', kind: 'pour', part: 'base', title: 'Pour' },
+        { key: 'layer', kind: 'layer', part: 'other', title: 'Layer' },
+        { key: 'test', kind: 'zap-test', part: 'other', title: 'Test' },
+      ];
+      const made = withStage({ parts, stages }, 'cook', titles);
+      return kinds(made).filter((kind) => kind === 'zap-test').length;
+    };
+    expect([tests(), tests('base')]).toEqual([2, 1]);
   });
 
   it('casts melted base once it has a mould, and pours it onto the piece again without one', () => {

@@ -74,8 +74,14 @@ export function withStage(design: Value, kind: StageKind, titles: PieceTitles): 
   );
   const part = unmade ?? castParts(design)[0];
   const made = withStageIn(design, kind, placeOf(design, kind), part, titles);
-  const isTested = listAt(made, ['stages']).some((stage) => valueAt(stage, ['kind']) === 'zap-test');
-  // What is cooked must be tested.
+  const isOfPot = (stage: Value): boolean =>
+    listAt(made, ['parts']).some(
+      (each) => valueAt(each, ['key']) === valueAt(stage, ['part']) && batchOf(each) === batchOf(part),
+    );
+  const isTested = listAt(made, ['stages']).some(
+    (stage) => valueAt(stage, ['kind']) === 'zap-test' && isOfPot(stage),
+  );
+  // What is cooked must be tested, each pot for itself.
   const asksTest = (kind === 'cook' || kind === 'rebatch') && !isTested;
   return asksTest ? withStageIn(made, 'zap-test', placeOf(made, 'zap-test'), part, titles) : made;
 }
