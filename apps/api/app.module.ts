@@ -1,6 +1,7 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { KeyGuard } from './access/key.guard.js';
+import { DemoController } from './demo/demo.controller.js';
 import { DiskWatch } from './problems/disk-watch.js';
 import { HealthController } from './health/health.controller.js';
 import { InboxController } from './inbox/inbox.controller.js';
@@ -43,6 +44,7 @@ export class AppModule {
         HealthController,
         SessionController,
         KeysController,
+        DemoController,
         WorkshopController,
         MouldsController,
         FatsController,

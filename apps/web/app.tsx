@@ -4,6 +4,8 @@ import { BrowserRouter, Route, Routes } from 'react-router';
 import { Session } from './session/session.js';
 import { Frame } from './shell/frame.js';
 import { Loading, NothingHere } from './shell/states.js';
+import { Begun } from './start/begun.js';
+import { DemoBar } from './start/demo-bar.js';
 import { WordsProvider } from './words-provider.js';
 import type { Said } from './words/words.js';
 
@@ -30,25 +32,28 @@ export function App({ words, queries }: AppProps): ReactNode {
       <WordsProvider first={words}>
         <BrowserRouter>
           <Session>
-            <Frame>
-              <Suspense fallback={<Loading />}>
-                <Routes>
-                  <Route path="/" element={<Now />} />
-                  <Route path="/runs" element={<Runs />} />
-                  <Route path="/runs/:id/*" element={<Run />} />
-                  <Route path="/plan" element={<Plan />} />
-                  <Route path="/makings/*" element={<Makings />} />
-                  <Route path="/shelf" element={<Shelf />} />
-                  <Route path="/hours" element={<Hours />} />
-                  <Route path="/lessons" element={<Lessons />} />
-                  <Route path="/settings" element={<Settings />} />
-                  <Route path="*" element={<NothingHere />} />
-                </Routes>
+            <Begun>
+              <Frame top={<DemoBar />}>
+                <Suspense fallback={<Loading />}>
+                  <Routes>
+                    <Route path="/" element={<Now />} />
+                    <Route path="/runs" element={<Runs />} />
+                    <Route path="/runs/:id/*" element={<Run />} />
+                    <Route path="/plan" element={<Plan />} />
+                    <Route path="/guide" element={<Plan isGuide />} />
+                    <Route path="/makings/*" element={<Makings />} />
+                    <Route path="/shelf" element={<Shelf />} />
+                    <Route path="/hours" element={<Hours />} />
+                    <Route path="/lessons" element={<Lessons />} />
+                    <Route path="/settings" element={<Settings />} />
+                    <Route path="*" element={<NothingHere />} />
+                  </Routes>
+                </Suspense>
+              </Frame>
+              <Suspense>
+                <Background />
               </Suspense>
-            </Frame>
-            <Suspense>
-              <Background />
-            </Suspense>
+            </Begun>
           </Session>
         </BrowserRouter>
       </WordsProvider>

@@ -26,7 +26,16 @@ export const signIn = z
 /** Who one is. */
 export const session = z
   .strictObject({
-    workshop: z.strictObject({ id: uuid, title: z.string(), timeZone: z.string() }),
+    workshop: z.strictObject({
+      id: uuid,
+      title: z.string(),
+      timeZone: z.string(),
+      isDemo: z.boolean().meta({ description: 'Everything in it is invented' }),
+      begun: z.boolean().meta({ description: 'False: its maker has not chosen yet how to begin' }),
+    }),
+    demo: uuid
+      .nullable()
+      .meta({ description: 'Id of the demo, for `Benchtide-Workshop`; null: there is none' }),
     key: z.strictObject({ id: uuid, label: z.string(), createdAt: instant }),
   })
   .meta({ id: 'Session' });
@@ -50,7 +59,11 @@ export const accessKey = z
   })
   .meta({ id: 'AccessKey' });
 
+/** The demo, once it is there. */
+export const demoWorkshop = z.strictObject({ id: uuid, title: z.string() }).meta({ id: 'DemoWorkshop' });
+
 export type SignIn = z.output<typeof signIn>;
+export type DemoWorkshopView = z.infer<typeof demoWorkshop>;
 export type SessionView = z.infer<typeof session>;
 export type SignInCodeView = z.infer<typeof signInCode>;
 export type AccessKeyView = z.infer<typeof accessKey>;

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { nothingLearned, workshopLessons, writeBatchSheet } from '#runs';
 import type { Storage } from '#storage';
-import { loadDemoWorkshop } from '../../apps/api/start/demo-workshop.js';
+import { loadDemoWorkshop } from '../../apps/api/demo/load-demo.js';
 import { sheetInput } from '../../apps/api/use-cases/run-input.js';
 import { testDatabase, type TestDatabase } from '../support/database.js';
 
@@ -13,7 +13,7 @@ let workshopId: string;
 beforeAll(async () => {
   database = await testDatabase();
   storage = await database.open({ now: () => now });
-  workshopId = await loadDemoWorkshop(storage, now);
+  workshopId = (await loadDemoWorkshop(storage, now)).id;
 });
 afterAll(() => database.drop());
 

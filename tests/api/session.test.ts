@@ -32,7 +32,11 @@ describe('a browser', () => {
     expect(made.status).toBe(201);
     const { facts } = (await bench.storage.workshops.get(bench.workshopId))!;
     expect(made.body).toEqual({
-      workshop: { id: bench.workshopId, title: facts.title, timeZone: facts.timeZone },
+      workshop: {
+        ...{ id: bench.workshopId, title: facts.title, timeZone: facts.timeZone },
+        ...{ isDemo: false, begun: true },
+      },
+      demo: null,
       key: { id: expect.any(String), label: 'Phone by the bowl', createdAt: bench.clock.now().toISOString() },
     });
     expect((await browser.call('GET', '/api/session')).body).toEqual(made.body);

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { stockEntry } from '#contract';
 import type { Storage } from '#storage';
 import { testDatabase, type TestDatabase } from '../support/database.js';
 import { planToSave, seedRun } from '../support/database-samples.js';
@@ -18,6 +19,8 @@ beforeAll(async () => {
     note: 'a little thick',
   });
   await storage.plans.save(at.workshopId, planToSave(at.runId, []));
+  const counted = { kind: 'count', material: 'olive', unit: 'g', amount: 700, at: '2026-11-27T20:00:00Z' };
+  await storage.stock.append(at.workshopId, crypto.randomUUID(), stockEntry.parse(counted));
 });
 afterAll(() => database.drop());
 
@@ -31,6 +34,15 @@ describe.each(['bench_log', 'plan_revision'])('%s', (table) => {
     expect(await database.sql(`SELECT 1 FROM ${table}`)).toHaveLength(1);
   });
 });
+
+it.each(['bench_log', 'plan_revision', 'stock_entry'])(
+  'the clearing cannot remove from %s what is of no demo',
+  async (table) => {
+    await database.sql(`SELECT set_config('benchtide.clearing', 'on', false)`);
+    await expect(database.sql(`DELETE FROM ${table}`)).rejects.toThrow(/stays.*: DELETE refused/);
+    await database.sql(`SELECT set_config('benchtide.clearing', 'off', false)`);
+  },
+);
 
 describe('log', () => {
   it('gives entries back as they were written, in the order of writing', async () => {

@@ -22,7 +22,7 @@ describe.skipIf(browser === null)('an empty workshop', () => {
     const { page, complaints } = await signedIn(browser!, bench, { width: 360, colorScheme: 'light' });
     page.setDefaultTimeout(20_000);
     await page.goto('/');
-    await page.getByRole('main').getByRole('link', { name: 'Plan a run' }).click();
+    await page.getByRole('main').getByRole('link', { name: 'Begin, step by step' }).click();
     await page.getByLabel('Water in one cavity').fill('84');
     await page.getByLabel('Cavities you own').fill('6');
     await page.getByText(/One cavity holds/).waitFor();

@@ -48,7 +48,7 @@ describe.skipIf(browser === null)('all journeys over plain http', () => {
   });
 
   it('goes through the guide to a planned run', async () => {
-    await page.getByRole('main').getByRole('link', { name: now.empty.plan }).click();
+    await page.getByRole('main').getByRole('link', { name: now.first.plan }).click();
     await page.getByLabel('Water in one cavity').fill('84');
     await page.getByLabel('Cavities you own').fill('6');
     await page.getByRole('button', { name: plan.guide.next }).click();

@@ -56,6 +56,8 @@ export interface TestApiOptions {
   readonly around?: (compute: Compute) => Compute;
   /** Answers under any name, as it does when bound to the network; it listens on this machine alone all the same. */
   readonly anyHost?: boolean;
+  /** False: its maker is still asked how to begin. */
+  readonly begun?: boolean;
 }
 
 /**
@@ -67,13 +69,13 @@ export async function openTestApi(
   now: string,
   file = loadRunFile('ok', 'two-layer'),
   pages?: string,
-  { limits = {}, around = (compute) => compute, anyHost = false }: TestApiOptions = {},
+  { limits = {}, around = (compute) => compute, anyHost = false, begun = true }: TestApiOptions = {},
 ): Promise<TestApi> {
   const database = await testDatabase();
   const clock = new HandClock(now);
   const log = new QuietLog();
   const storage = await database.open({ now: () => clock.now() });
-  const workshop = await storage.workshops.create(file.workshop);
+  const workshop = await storage.workshops.create(file.workshop, { begun });
   const { raw: key } = await storage.keys.create(workshop.id, 'test');
   const nudges = await startNudges({
     store: storage.nudges,

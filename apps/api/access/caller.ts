@@ -1,9 +1,12 @@
 import { createParamDecorator, SetMetadata, type ExecutionContext } from '@nestjs/common';
 import type { Request } from 'express';
 
-/** Whose key came with the request. */
+/** Whose key came with the request, and what it asks about. */
 export interface CallerFacts {
+  /** What the request is about: the caller's own workshop, or its demo. */
   readonly workshopId: string;
+  /** Whose the key is: keys, codes and the demo belong to this one. */
+  readonly ownWorkshopId: string;
   readonly keyId: string;
 }
 

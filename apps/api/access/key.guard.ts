@@ -4,6 +4,7 @@ import { SERVICES, type Services } from '../services.js';
 import { ApiProblem } from '../problems/api-problem.js';
 import { OPEN_TO_ALL, type KnownRequest } from './caller.js';
 import { keyInCookie } from './key-cookie.js';
+import { wantedWorkshop } from './wanted-workshop.js';
 import { csrfGuard } from './csrf-guard.js';
 
 /**
@@ -33,7 +34,9 @@ export class KeyGuard implements CanActivate {
     if (owner === null) {
       throw new ApiProblem(401, 'key-needed', { says: 'key-needed' });
     }
-    request.caller = owner;
+    const { workshopId: ownWorkshopId, keyId } = owner;
+    const workshopId = await wantedWorkshop(this.services.storage, ownWorkshopId, request);
+    request.caller = { workshopId, ownWorkshopId, keyId };
     return true;
   }
 }

@@ -12,7 +12,9 @@ export function apiDocument(app: INestApplication, version: string): OpenAPIObje
   const config = new DocumentBuilder()
     .setOpenAPIVersion('3.1.0')
     .setTitle('Benchtide')
-    .setDescription('Plans multi-day runs of decorated cold-process soap.')
+    .setDescription(
+      'Plans multi-day runs of decorated cold-process soap. Requests are about the workshop of their key; with the header `Benchtide-Workshop` and the id of its demo, about that.',
+    )
     .setVersion(version)
     .addSecurity('key', {
       type: 'http',

@@ -11,7 +11,7 @@ export interface Documented {
   /** The answer is a list of `answer`. */
   readonly list?: boolean;
   readonly status?: number;
-  /** Statuses of the problems to be expected, besides 401, 500 and those common to all (common-problems.ts). */
+  /** Statuses of the problems to be expected, besides 401, 410, 500 and those common to all (common-problems.ts). */
   readonly problems?: readonly number[];
   /** It honours `Idempotency-Key`. */
   readonly once?: boolean;
@@ -21,7 +21,7 @@ export interface Documented {
 /** Puts a route into the API document and sets its status. */
 export function Documents(facts: Documented): MethodDecorator & ClassDecorator {
   const { summary, answer, status = 200, list = false } = facts;
-  const failures = [...(facts.open === true ? [] : [401]), ...(facts.problems ?? []), 500];
+  const failures = [...(facts.open === true ? [] : [401, 410]), ...(facts.problems ?? []), 500];
   return applyDecorators(
     ApiOperation({ summary }),
     HttpCode(status),

@@ -4,6 +4,7 @@ const titles: Readonly<Record<number, string>> = {
   403: 'A page of another site asked for it',
   404: 'Nothing of that kind',
   409: 'The key is taken, or the version is not the latest',
+  410: 'The demo that it asks for was thrown away',
   413: 'The body is larger than anything this route can have use for',
   415: 'The body is no JSON in UTF-8',
   421: 'This machine does not go by that name',

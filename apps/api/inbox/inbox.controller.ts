@@ -29,6 +29,11 @@ const nudgeFilter = z.strictObject({
   run: uuid.optional().meta({ description: 'Id of a run' }),
 });
 const place = z.strictObject({ after: numberInAddress(0, LAST_PLACE).default(0) });
+const streamPlace = place.extend({
+  workshop: z.string().max(40).optional().meta({
+    description: 'As the header `Benchtide-Workshop`, which no browser can send with a stream',
+  }),
+});
 
 /** Nudges: what waits, what came, and the stream of what comes. */
 @ApiTags('inbox')
@@ -75,7 +80,7 @@ export class InboxController implements OnModuleDestroy {
   async stream(
     @Caller() caller: CallerFacts,
     @Headers('last-event-id') last: string | undefined,
-    @Query({ schema: place }) { after: wanted }: z.output<typeof place>,
+    @Query({ schema: streamPlace }) { after: wanted }: z.output<typeof streamPlace>,
     @Req() request: Request,
     @Res() response: Response,
   ): Promise<void> {
@@ -108,8 +113,8 @@ export class InboxController implements OnModuleDestroy {
   }
 
   /** A stream was let in long ago; it ends soon after its key is revoked. The browser then asks anew, and is refused. */
-  private async goOnOrEnd({ workshopId, keyId }: CallerFacts, response: Response): Promise<void> {
-    const key = await this.services.storage.keys.get(workshopId, keyId).catch(() => undefined);
+  private async goOnOrEnd({ ownWorkshopId, keyId }: CallerFacts, response: Response): Promise<void> {
+    const key = await this.services.storage.keys.get(ownWorkshopId, keyId).catch(() => undefined);
     const revoked = key === null || (key !== undefined && key.revokedAt !== null);
     if (revoked) response.end();
     else response.write(': still here\n\n');

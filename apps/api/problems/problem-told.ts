@@ -39,6 +39,7 @@ export interface ProblemParams {
   'wrong-code': None;
   'too-many-tries': { readonly seconds: number };
   'own-key': None;
+  'demo-gone': None;
   'not-json': None;
   malformed: None;
   'too-large': { readonly kilobytes: number | undefined };

@@ -14,8 +14,8 @@ export class KeysController {
 
   @Get()
   @Documents({ summary: 'Keys that let in, oldest first', answer: accessKey, list: true })
-  async list(@Caller() { workshopId, keyId }: CallerFacts): Promise<AccessKeyView[]> {
-    const keys = await this.services.storage.keys.list(workshopId);
+  async list(@Caller() { ownWorkshopId, keyId }: CallerFacts): Promise<AccessKeyView[]> {
+    const keys = await this.services.storage.keys.list(ownWorkshopId);
     return keys.map(({ id, label, createdAt }) => ({
       ...{ id, label, createdAt: createdAt.toISOString() },
       current: id === keyId,
@@ -30,12 +30,12 @@ export class KeysController {
     problems: [403, 404, 409, 422],
   })
   async revoke(
-    @Caller() { workshopId, keyId }: CallerFacts,
+    @Caller() { ownWorkshopId, keyId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<void> {
     if (id === keyId) {
       throw new ApiProblem(409, 'own-key', { says: 'own-key' });
     }
-    if ((await this.services.storage.keys.revoke(workshopId, id)) === null) throw notFound('key');
+    if ((await this.services.storage.keys.revoke(ownWorkshopId, id)) === null) throw notFound('key');
   }
 }

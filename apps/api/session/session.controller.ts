@@ -49,25 +49,25 @@ export class SessionController {
     });
     right();
     setKeyCookie(request, response, made.raw);
-    return shown(storage, made);
+    return shown(storage, made, made.workshopId);
   }
 
   @Get()
   @Documents({ summary: 'Who one is', answer: session })
-  async get(@Caller() { workshopId, keyId }: CallerFacts): Promise<SessionView> {
-    const key = await this.services.storage.keys.get(workshopId, keyId);
+  async get(@Caller() { workshopId, ownWorkshopId, keyId }: CallerFacts): Promise<SessionView> {
+    const key = await this.services.storage.keys.get(ownWorkshopId, keyId);
     if (key === null) throw notFound('key');
-    return shown(this.services.storage, key);
+    return shown(this.services.storage, key, workshopId);
   }
 
   @Delete()
   @Documents({ summary: 'Signs out: the key that came with this is revoked', status: 204, problems: [403] })
   async signOut(
-    @Caller() { workshopId, keyId }: CallerFacts,
+    @Caller() { ownWorkshopId, keyId }: CallerFacts,
     @Req() request: Request,
     @Res({ passthrough: true }) response: Response,
   ): Promise<void> {
-    await this.services.storage.keys.revoke(workshopId, keyId);
+    await this.services.storage.keys.revoke(ownWorkshopId, keyId);
     clearKeyCookie(request, response);
   }
 
@@ -78,8 +78,8 @@ export class SessionController {
     status: 201,
     problems: [403],
   })
-  async makeCode(@Caller() { workshopId }: CallerFacts): Promise<SignInCodeView> {
-    const { code, expiresAt } = await this.services.storage.signInCodes.create(workshopId);
+  async makeCode(@Caller() { ownWorkshopId }: CallerFacts): Promise<SignInCodeView> {
+    const { code, expiresAt } = await this.services.storage.signInCodes.create(ownWorkshopId);
     return { code, path: signInPath(code), expiresAt: expiresAt.toISOString() };
   }
 }
@@ -90,12 +90,14 @@ async function revokeKeyBefore(tx: Repositories, request: Request): Promise<void
   if (before !== null) await tx.keys.revoke(before.workshopId, before.keyId);
 }
 
-async function shown({ workshops }: Repositories, key: AccessKey): Promise<SessionView> {
-  const workshop = await workshops.get(key.workshopId);
-  if (workshop === null) throw new Error(`workshop ${key.workshopId} is gone`);
-  const { id, facts } = workshop;
+async function shown({ workshops }: Repositories, key: AccessKey, workshopId: string): Promise<SessionView> {
+  const workshop = await workshops.get(workshopId);
+  if (workshop === null) throw new Error(`workshop ${workshopId} is gone`);
+  const { id, facts, demoOf, begun } = workshop;
+  const demo = demoOf === null ? await workshops.demoOf(id) : workshop;
   return {
-    workshop: { id, title: facts.title, timeZone: facts.timeZone },
+    workshop: { id, title: facts.title, timeZone: facts.timeZone, isDemo: demoOf !== null, begun },
+    demo: demo?.id ?? null,
     key: { id: key.id, label: key.label, createdAt: key.createdAt.toISOString() },
   };
 }

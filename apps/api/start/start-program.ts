@@ -23,8 +23,8 @@ import { StockUse } from '../use-cases/stock-use.js';
 import { Taught } from '../use-cases/taught.js';
 import { WorkshopTurns } from '../use-cases/workshop-turns.js';
 import { ensureAccessKey, type AccessKeyFile } from './access-key.js';
-import { loadDemoWorkshop } from './demo-workshop.js';
 import { explainDatabase } from './explain-database.js';
+import { ensureOwnWorkshop } from './own-workshop.js';
 import { portError, requireFreePort } from './require-free-port.js';
 
 const SWEEP_MS = 60_000;
@@ -53,7 +53,7 @@ export interface StartOptions {
 }
 
 /**
- * Starts everything: database, tables, demo workshop (once), nudges, HTTP.
+ * Starts everything: database, tables, an empty workshop (once), nudges, HTTP.
  * What was started before a failure is stopped again.
  * @throws StartError, HomeInUseError and their like, whose message is for the person at the terminal
  */
@@ -81,7 +81,7 @@ export async function startProgram(options: StartOptions): Promise<Program> {
       onLockHeld: (milliseconds) => log.debug('A workshop was held', { milliseconds }),
     });
     stops.push(() => storage.close());
-    const workshopId = await ensureWorkshop(storage, options);
+    const { id: workshopId } = await storage.startingAlone(ensureOwnWorkshop);
     const accessKey = await ensureAccessKey(storage, workshopId, config.home);
     const nudges = await openNudges(storage, databaseUrl, options);
     stops.push(() => nudges.stop());
@@ -110,15 +110,6 @@ async function startBuiltIn(
   started = true;
   stops.push(() => postgres.stop());
   return postgres;
-}
-
-async function ensureWorkshop(storage: Storage, { clock, progress }: StartOptions): Promise<string> {
-  return storage.startingAlone(async (tx) => {
-    const [first] = await tx.workshops.list();
-    if (first !== undefined) return first.id;
-    progress('Demo workshop: loading and planning its runs …');
-    return loadDemoWorkshop(tx, clock.now());
-  });
 }
 
 /** Delivers nudges here, or only tells the queue of them where a separate worker delivers. */

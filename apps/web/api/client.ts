@@ -1,8 +1,12 @@
 import createClient from 'openapi-fetch';
 import { preferences } from '../preferences/preferences.js';
+import { showWorkshop, shownDemo } from '../preferences/shown-workshop.js';
 import { noteAnswer, noteSilence } from './connection.js';
 import { heardFrom } from './server-time.js';
 import type { components, paths } from './schema.js';
+
+/** Names the demo that a request is about; `own`, or none, is about the maker's own workshop. */
+export const WORKSHOP = 'Benchtide-Workshop';
 
 export type Schemas = components['schemas'];
 export type Problem = Schemas['Problem'];
@@ -11,11 +15,17 @@ export type Problem = Schemas['Problem'];
 export const api = createClient<paths>({ baseUrl: location.origin });
 api.use({
   onRequest({ request }) {
+    const demo = shownDemo();
+    if (demo !== null && !request.headers.has(WORKSHOP)) request.headers.set(WORKSHOP, demo);
     const { language, units } = preferences();
     request.headers.set('Accept-Language', language);
     if (units === 'us') request.headers.set('Prefer', 'units=us');
   },
-  onResponse({ response }) {
+  onResponse({ request, response }) {
+    const demo = shownDemo();
+    // Thrown away on another device, or this browser has signed in elsewhere.
+    if (response.status === 410 && demo !== null && request.headers.get(WORKSHOP) === demo)
+      showWorkshop(null);
     heardFrom(response);
     noteAnswer(response);
   },

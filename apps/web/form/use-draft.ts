@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { forShown } from '../preferences/shown-workshop.js';
 import { isSame, withValue, type Path, type Value } from './values.js';
 
 interface Kept {
@@ -30,7 +31,7 @@ export function useDraft(
   stored: { readonly content: Value; readonly version: number } | null,
   blank: Value = {},
 ): Draft {
-  const key = `benchtide.draft.${name}`;
+  const key = forShown(`benchtide.draft.${name}`);
   const [state, setState] = useState(() => ({ key, kept: read(key) }));
   const kept = state.key === key ? state.kept : read(key);
   const base: Kept = stored ?? { content: blank };

@@ -22,7 +22,7 @@ export default function Overview(): ReactNode {
         <h1>{library.title}</h1>
         <p className="soft">{library.lead}</p>
         <p className="small">
-          <Link to="/plan?step=mould">{library.guide}</Link> {library.guideHow}
+          <Link to="/guide">{library.guide}</Link> {library.guideHow}
         </p>
         <p className="row">
           <Link className="button" to="stock">

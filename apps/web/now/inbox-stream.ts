@@ -1,11 +1,12 @@
 import type { Schemas } from '../api/client.js';
 import { noteReached, noteSilence } from '../api/connection.js';
+import { forShown, shownDemo } from '../preferences/shown-workshop.js';
 
 type Entry = Schemas['InboxEntry'];
 
-const LOCK = 'benchtide.inbox';
+const LOCK = forShown('benchtide.inbox');
 /** How far this browser has read. */
-const PLACE = 'benchtide.inbox-place';
+const PLACE = forShown('benchtide.inbox-place');
 /** Wait before a stream that was refused is tried again; one that broke is taken up by the browser itself. */
 const AGAIN_MS = 15_000;
 
@@ -64,7 +65,8 @@ function openStream(tell: (entry: Entry) => void): Stream {
   let source: EventSource | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const start = (): void => {
-    source = new EventSource(`/api/inbox/stream?after=${String(place())}`);
+    const of = shownDemo() === null ? '' : `&workshop=${shownDemo() ?? ''}`;
+    source = new EventSource(`/api/inbox/stream?after=${String(place())}${of}`);
     source.addEventListener('nudge', ({ data }: MessageEvent<string>) => {
       const entry = JSON.parse(data) as Entry;
       if (entry.sequence <= place()) return;

@@ -32,7 +32,7 @@ export default function NowPage(): ReactNode {
   );
 }
 
-function BenchView({ bench: { runs, sittings, hasPast } }: { readonly bench: Bench }): ReactNode {
+function BenchView({ bench: { runs, sittings, hasPast, hasDesigns } }: { readonly bench: Bench }): ReactNode {
   const logging = useLogging();
   const present = useNow(30_000);
   const shown = sittingsToShow(sittings, present);
@@ -57,7 +57,13 @@ function BenchView({ bench: { runs, sittings, hasPast } }: { readonly bench: Ben
           <Coming sittings={sittings} shown={sitting} />
         </div>
       )}
-      {sitting === undefined && stuck.length === 0 && <Nothing isAllDone={hasPast || runs.length > 0} />}
+      {sitting === undefined &&
+        stuck.length === 0 &&
+        (hasDesigns || hasPast || runs.length > 0 ? (
+          <Nothing isAllDone={hasPast || runs.length > 0} />
+        ) : (
+          <First />
+        ))}
       {lately.length > 0 && <DoneStages stages={lately} logging={logging} />}
     </>
   );
@@ -78,6 +84,25 @@ function Nothing({ isAllDone }: { readonly isAllDone: boolean }): ReactNode {
         )}
         <Link className={isAllDone ? 'button' : 'button main'} to="/plan">
           {words.plan}
+        </Link>
+      </p>
+    </section>
+  );
+}
+
+/** Nothing has been entered yet: the guide comes first. */
+function First(): ReactNode {
+  const { first } = useWords().now;
+  return (
+    <section className="card stack nothing">
+      <h2>{first.title}</h2>
+      <p>{first.text}</p>
+      <p className="row">
+        <Link className="button main" to="/guide">
+          {first.plan}
+        </Link>
+        <Link className="button" to="/makings">
+          {first.alone}
         </Link>
       </p>
     </section>

@@ -13,6 +13,8 @@ export interface Bench {
   readonly sittings: readonly BenchSitting[];
   /** Something has been made or is curing. */
   readonly hasPast: boolean;
+  /** There is something to plan; taken to be so where it cannot be asked. */
+  readonly hasDesigns: boolean;
 }
 
 /** What there is to do, over all runs that are not finished. */
@@ -50,6 +52,7 @@ export function useBench(): {
       runs: benchRuns,
       sittings: sittingsOf(benchRuns, queue),
       hasPast: (lots.data ?? []).length > 0,
+      hasDesigns: designs.data === undefined || designs.data.length > 0,
     },
     error: null,
     again,

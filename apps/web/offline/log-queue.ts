@@ -4,6 +4,7 @@ import { newId } from '../api/new-id.js';
 import { queueChanged, announceSent } from './queue-news.js';
 import type { QueuedEntry, Refusal } from './queue-order.js';
 import { drop, keep, kept, replace } from './queue-store.js';
+import { shownDemo } from '../preferences/shown-workshop.js';
 import { oneTabAtATime } from './one-tab.js';
 import { post, sendAll } from './send-queue.js';
 
@@ -37,7 +38,7 @@ export async function logEntry(
 ): Promise<LogOutcome> {
   const id = newId();
   try {
-    await keep({ id, runId, entry });
+    await keep({ id, runId, entry, ...here() });
   } catch {
     return sentAtOnce(id, runId, entry);
   }
@@ -67,13 +68,20 @@ export async function correctEntry(id: string, entry: LogEntry): Promise<void> {
     const queued = (await kept()).find((each) => each.id === id);
     if (queued === undefined) return;
     // Another body under the same key would be refused.
-    await replace({ id: newId(), place: queued.place, runId: queued.runId, entry });
+    const { refusal: _, ...before } = queued;
+    await replace({ ...before, id: newId(), entry });
     await queueChanged();
   });
   await sendWaiting();
 }
 
 const LOCK = 'benchtide.log-queue';
+
+/** Where what is logged on this page belongs. */
+function here(): { readonly demo?: string } {
+  const demo = shownDemo();
+  return demo === null ? {} : { demo };
+}
 
 async function settle(
   id: string,
@@ -97,7 +105,7 @@ async function settle(
 }
 
 async function sentAtOnce(id: string, runId: string, entry: LogEntry): Promise<LogOutcome> {
-  const sent = await post({ id, runId, entry });
+  const sent = await post({ id, runId, entry, ...here() });
   if (sent.verdict === 'sent') {
     announceSent({ id, runId, entry, answer: sent.answer });
     return { status: 'sent', id, answer: sent.answer };

@@ -17,6 +17,8 @@ export interface QueuedEntry {
   /** Counts up in the order in which things were logged on this device. */
   readonly place: number;
   readonly runId: string;
+  /** Id of the demo that the run is in; absent: it is the maker's own. */
+  readonly demo?: string;
   readonly entry: LogEntry;
   /** Present once the API has refused it; it then waits for a decision. */
   readonly refusal?: Refusal;

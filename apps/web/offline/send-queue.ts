@@ -1,4 +1,4 @@
-import { api, ApiError, type Schemas } from '../api/client.js';
+import { api, ApiError, WORKSHOP, type Schemas } from '../api/client.js';
 import { issueOf } from '../form/path-of.js';
 import { queueChanged, announceSent } from './queue-news.js';
 import { nextToSend, verdict, type QueuedEntry, type Refusal } from './queue-order.js';
@@ -13,11 +13,13 @@ type Sent =
   | { readonly verdict: 'later' };
 
 /** Sends one entry. Never throws for want of a connection. */
-export async function post({ id, runId, entry }: Omit<QueuedEntry, 'place'>): Promise<Sent> {
+export async function post({ id, runId, demo, entry }: Omit<QueuedEntry, 'place'>): Promise<Sent> {
   try {
     const { data, error, response } = await api.POST('/api/runs/{id}/log', {
       params: { path: { id: runId }, header: { 'Idempotency-Key': id } },
       body: entry,
+      // Whatever this page shows: it may have been logged on another.
+      headers: { [WORKSHOP]: demo ?? 'own' },
       signal: AbortSignal.timeout(PATIENCE_MS),
     });
     const meaning = verdict(response.status);

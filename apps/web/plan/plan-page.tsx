@@ -9,8 +9,8 @@ import './plan.css';
 
 const Guide = lazy(() => import('./guide/guide.js'));
 
-/** Plan a run: from the designs there are, or step by step from nothing. */
-export default function Page(): ReactNode {
+/** Plan a run: from the designs there are, or step by step from nothing. @param isGuide step by step in any case */
+export default function Page({ isGuide = false }: { readonly isGuide?: boolean }): ReactNode {
   const [search] = useSearchParams();
   const { data, error, refetch } = useQuery({
     queryKey: ['plan-input'],
@@ -23,7 +23,7 @@ export default function Page(): ReactNode {
   if (data === undefined) {
     return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
   }
-  if (search.has('step') || data.designs.length === 0) {
+  if (isGuide || search.has('step') || data.designs.length === 0) {
     return (
       <Suspense fallback={<Loading />}>
         <Guide input={data} />

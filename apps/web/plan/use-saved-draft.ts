@@ -1,13 +1,15 @@
 import { useEffect, useState } from 'react';
+import { forShown } from '../preferences/shown-workshop.js';
 
 /**
  * A state that survives a reload: kept on this device.
  * @param revive makes it from what was kept, null at first
  */
 export function useSavedDraft<T>(
-  key: string,
+  name: string,
   revive: (text: string | null) => T,
 ): readonly [T, (change: (now: T) => T) => void, () => void] {
+  const key = forShown(name);
   const [draft, setDraft] = useState(() => revive(read(key)));
   useEffect(() => {
     try {

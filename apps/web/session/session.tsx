@@ -3,13 +3,14 @@ import { createContext, use, type ReactNode } from 'react';
 import { answered, api, ApiError, type Schemas } from '../api/client.js';
 import { usePreference } from '../preferences/preferences.js';
 import { Failed, Loading } from '../shell/states.js';
+import { forShown } from '../preferences/shown-workshop.js';
 import { SignIn } from './sign-in.js';
 
 export type SessionFacts = Schemas['Session'];
 
 const SessionContext = createContext<SessionFacts | null>(null);
 /** What was known last time, so that a page can be read without a connection. */
-const KEY = 'benchtide.session';
+const KEY = forShown('benchtide.session');
 
 /** Who is signed in here. */
 export const sessionQuery = queryOptions({ queryKey: ['session'], queryFn: whoAmI, staleTime: Infinity });

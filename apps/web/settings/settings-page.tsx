@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react';
 import { useWords } from '../words/words.js';
+import { Demo } from './demo.js';
 import { Devices } from './devices.js';
-import { LanguageChoice } from './language-choice.js';
+import { LanguageChoice } from '../form/language-choice.js';
 import { LastCall } from './last-call.js';
 import { NudgeLanguage } from './nudge-language.js';
 import { Nudges } from './nudges.js';
@@ -37,6 +38,7 @@ export default function SettingsPage(): ReactNode {
             <h2 id="devices">{settings.devices}</h2>
             <Devices />
           </section>
+          <Demo />
           <section className="card stack" aria-labelledby="sign-out">
             <h2 id="sign-out">{settings.signOut}</h2>
             <SignOut />

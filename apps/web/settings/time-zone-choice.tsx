@@ -2,7 +2,7 @@ import { useId, useMemo, useState, type ReactNode } from 'react';
 import { useNow, useTimes } from '../look/times.js';
 import { useSession } from '../session/session.js';
 import { useWords } from '../words/words.js';
-import { Choice } from './choice.js';
+import { Choice } from '../form/choice.js';
 import { usePreference } from '../preferences/preferences.js';
 import { findTimeZone, knownTimeZones } from './time-zones.js';
 

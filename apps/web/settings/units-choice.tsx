@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { useAmounts } from '../look/amounts.js';
 import { useWords } from '../words/words.js';
-import { Choice } from './choice.js';
+import { Choice } from '../form/choice.js';
 import { usePreference } from '../preferences/preferences.js';
 
 /** The units in which amounts are shown and typed. */

@@ -2,6 +2,7 @@ import {
   CalendarClock,
   Ellipsis,
   FlaskConical,
+  Footprints,
   GraduationCap,
   Hand,
   Layers,
@@ -17,7 +18,7 @@ import { Failures } from './failures.js';
 interface Place {
   readonly to: string;
   readonly icon: typeof Hand;
-  readonly name: 'now' | 'runs' | 'plan' | 'makings' | 'shelf' | 'hours' | 'lessons' | 'settings';
+  readonly name: 'now' | 'runs' | 'plan' | 'makings' | 'shelf' | 'hours' | 'lessons' | 'guide' | 'settings';
 }
 
 const places: readonly Place[] = [
@@ -28,23 +29,33 @@ const places: readonly Place[] = [
   { to: '/makings', icon: FlaskConical, name: 'makings' },
   { to: '/hours', icon: Sunrise, name: 'hours' },
   { to: '/lessons', icon: GraduationCap, name: 'lessons' },
+  { to: '/guide', icon: Footprints, name: 'guide' },
   { to: '/settings', icon: Settings2, name: 'settings' },
 ];
 
 /** So many fit beside each other on a phone; the rest opens from there. */
 const FIRST = 4;
 
-/** What is around every screen: the way to the others. */
-export function Frame({ children }: { readonly children: ReactNode }): ReactNode {
+/** What is around every screen: the way to the others. @param top stands above each of them */
+export function Frame({
+  top,
+  children,
+}: {
+  readonly top: ReactNode;
+  readonly children: ReactNode;
+}): ReactNode {
   const { shell } = useWords();
   return (
     <div className="frame">
       <a className="skip" href="#content">
         {shell.skip}
       </a>
-      <main id="content" tabIndex={-1}>
-        <Failures>{children}</Failures>
-      </main>
+      <div className="page">
+        {top}
+        <main id="content" tabIndex={-1}>
+          <Failures>{children}</Failures>
+        </main>
+      </div>
       <nav className="places" aria-label={shell.places}>
         <ul>
           {places.map((place, i) => (

@@ -1,4 +1,4 @@
-import { readDemos, loadDemoWorkshop } from '../../../apps/api/start/demo-workshop.js';
+import { readDemos, loadDemoWorkshop } from '../../../apps/api/demo/load-demo.js';
 import type { Answer, TestApi } from '../../support/test-api.js';
 import { loadRunFile } from '../../support/run-files.js';
 import { nonsenseFor, withNonsense } from './nonsense.js';
@@ -21,7 +21,7 @@ const FRIDAY = '2026-11-27T17:30:00Z';
 /** @param bench at LONG_AGO; its own workshop stays empty */
 export async function fullWorkshop(bench: TestApi): Promise<FullWorkshop> {
   const demos = readDemos().map(({ name, file }) => ({ name, file: withNonsense(file) }));
-  const workshop = await loadDemoWorkshop(bench.storage, bench.clock.now(), demos);
+  const { id: workshop } = await loadDemoWorkshop(bench.storage, bench.clock.now(), { demos });
   const { raw: key } = await bench.storage.keys.create(workshop, 'Zukey');
   const call = async (method: string, path: string, body?: unknown): Promise<Answer['body']> => {
     const answer = await bench.call(method, path, body, { authorization: `Bearer ${key}` });

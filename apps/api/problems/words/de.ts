@@ -93,6 +93,11 @@ export const de: ProblemWords = {
     title: 'Das ist der Schlüssel, den Sie gerade benutzen',
     detail: 'Widerrufen Sie ihn von einem anderen Gerät, oder melden Sie sich hier ab.',
   }),
+  'demo-gone': () => ({
+    title: 'Diese Demo ist verworfen',
+    detail:
+      'Nichts wurde geändert. Machen Sie in Ihrer eigenen Werkstatt weiter, oder öffnen Sie die Demo neu.',
+  }),
   'not-json': () => ({ title: 'Der Inhalt muss JSON in UTF-8 sein' }),
   malformed: () => ({
     title: 'Die Anfrage ist nicht lesbar',

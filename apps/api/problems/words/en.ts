@@ -82,6 +82,10 @@ export const en: ProblemWords = {
     title: 'This is the key you are using',
     detail: 'Sign out to end it, or revoke it from another device.',
   }),
+  'demo-gone': () => ({
+    title: 'This demo was thrown away',
+    detail: 'Nothing was changed. Go on in your own workshop, or open the demo anew.',
+  }),
   'not-json': () => ({ title: 'The body must be JSON in UTF-8' }),
   malformed: () => ({ title: 'The request cannot be read', detail: 'The body must be valid JSON.' }),
   'too-large': ({ kilobytes }) => ({

@@ -34,7 +34,7 @@ export default function DesignPage(): ReactNode {
               </div>
               {thing === null && (
                 <p className="small">
-                  <Link to="/plan?step=mould">{library.guide}</Link> {library.guideHow}
+                  <Link to="/guide">{library.guide}</Link> {library.guideHow}
                 </p>
               )}
               <TakenIn />

@@ -14,11 +14,13 @@ import { session } from './session.js';
 import { settings } from './settings.js';
 import { shelf } from './shelf.js';
 import { shell } from './shell.js';
+import { start } from './start.js';
 import { tide } from './tide.js';
 
 export const de: Words = {
   shell,
   session,
+  start,
   form,
   library,
   heat,

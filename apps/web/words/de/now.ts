@@ -99,6 +99,12 @@ export const now: Words['now'] = {
     text: 'Wählen Sie einen Entwurf und eine Stückzahl, und Benchtide sagt, wann welcher Schritt dran ist.',
     plan: 'Lauf planen',
   },
+  first: {
+    title: 'Ihr erster Lauf',
+    text: 'Vier kurze Schritte führen zum Plan: Ihre Form, Ihr Rezept, Ihre Zeiten, der Beginn.',
+    plan: 'Anfangen, Schritt für Schritt',
+    alone: 'Rezepte und Formen selbst eintragen',
+  },
   allDone: {
     title: 'Alles ist fertig',
     text: 'Am Arbeitstisch ist nichts mehr zu tun. Die Seife reift von selbst.',

@@ -13,12 +13,14 @@ import { session } from './session.js';
 import { settings } from './settings.js';
 import { shelf } from './shelf.js';
 import { shell } from './shell.js';
+import { start } from './start.js';
 import { tide } from './tide.js';
 
 /** English, the language that all others follow. One file for each room. */
 export const en = {
   shell,
   session,
+  start,
   form,
   library,
   heat,

@@ -97,6 +97,12 @@ export const now = {
     text: 'Choose a design and a count, and Benchtide says when each stage has its window.',
     plan: 'Plan a run',
   },
+  first: {
+    title: 'Your first run',
+    text: 'Four short steps lead to a plan: your mould, your recipe, your hours, the start.',
+    plan: 'Begin, step by step',
+    alone: 'Enter recipes and moulds myself',
+  },
   allDone: {
     title: 'All is done',
     text: 'There is nothing left to do at the bench. The soap cures by itself.',

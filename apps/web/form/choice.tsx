@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import './choice.css';
 
 /** One of a few, all in sight. */
 export function Choice<T extends string>({

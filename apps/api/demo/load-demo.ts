@@ -4,7 +4,7 @@ import { parse } from 'yaml';
 import { parseWith, runFile, type RunFile } from '#contract';
 import { learnedFrom, teachingsBasis, teachingsOf } from '#runs';
 import type { Repositories, StoredWorkshop } from '#storage';
-import { computeHere } from '../compute/compute.js';
+import { computeHere, type Compute } from '../compute/compute.js';
 import { projectFolder } from '../program/project-folder.js';
 import { readForRun, storeRun, takeSnapshot } from '../use-cases/create-run.js';
 import { planRun } from '../use-cases/make-plan.js';
@@ -21,19 +21,29 @@ export interface Demo {
   readonly file: RunFile;
 }
 
+export interface DemoOptions {
+  /** Id of the maker's own workshop that it is the demo of; absent: it stands alone. */
+  readonly demoOf?: string;
+  /** Where its runs are planned; at once and here if not given. */
+  readonly compute?: Compute;
+  readonly demos?: readonly Demo[];
+}
+
 /**
- * Fills an empty store with the demo workshop: everything of the demo files in the library, and two runs that compete
- * for the same hours. Their dates are moved by whole weeks, so that they lie ahead. Invented, and it says so.
- * @returns the workshop's id
+ * Makes the demo workshop: everything of the demo files in the library, and two runs that compete for the same hours. Their
+ * dates are moved by whole weeks, so that they lie ahead. Invented, and it says so.
  */
 export async function loadDemoWorkshop(
   tx: Repositories,
   now: Date,
-  demos: readonly Demo[] = readDemos(),
-): Promise<string> {
+  { demoOf, compute = computeHere, demos = readDemos() }: DemoOptions = {},
+): Promise<StoredWorkshop> {
   const facts = demos.map(({ file }) => file.workshop);
   const equipment = new Map(facts.flatMap((f) => f.equipment).map((item) => [item.key, item]));
-  const workshop = await tx.workshops.create({ ...facts[0]!, equipment: [...equipment.values()] });
+  const workshop = await tx.workshops.create(
+    { ...facts[0]!, equipment: [...equipment.values()] },
+    demoOf === undefined ? {} : { demoOf },
+  );
   for (const { file } of demos) {
     for (const mould of file.moulds) await tx.library.moulds.create(workshop.id, mould);
     for (const fat of file.fats) await tx.library.fats.create(workshop.id, fat);
@@ -51,11 +61,11 @@ export async function loadDemoWorkshop(
       const learned: LearnedBut = async (butRun) =>
         learnedFrom(await tx.teachings.list(workshop.id, { butRun }));
       const seen = await readForRun(tx, learned, workshop.id, { ...order, startAfter, ...readyBy }, now);
-      const made = await planRun(computeHere, workshop.id, { input: seen.input, before: null, now });
+      const made = await planRun(compute, workshop.id, { input: seen.input, before: null, now });
       await storeRun(tx, workshop.id, seen, made);
     }
   }
-  return workshop.id;
+  return workshop;
 }
 
 /** Runs that are over need no plan any more; what they logged teaches the first forecasts. */
