@@ -23,18 +23,26 @@ export function printPlan(plan: PlanDocument, texts: Texts): string {
 function runSections(run: RunPlan, texts: Texts): string[] {
   const words = printed[texts.language].plan;
   const head = `${run.title} · ${words.pieces(texts.number(run.count))}`;
-  const ready =
-    run.ready === null
-      ? ''
-      : words.cured(texts.date(run.ready.likely), texts.date(run.ready.low), texts.date(run.ready.high));
   return [
     heading(head),
     groupsSection(run, run.amounts, texts),
     tideTable(run, texts),
     addedSection(run, texts),
-    ready,
+    daysToCountOn(run, texts),
     amountsSection(run, texts),
   ];
+}
+
+/** When the soap is likely out of its moulds and cured, and by when it is in 9 of 10 runs. */
+function daysToCountOn({ stages, ready }: RunPlan, texts: Texts): string {
+  const words = printed[texts.language].plan;
+  const unmoulding = stages.flatMap((stage) =>
+    stage.kind === 'unmould' && stage.status === 'planned' && stage.surelyOpenAt !== null
+      ? words.opens(nameOf(stage, texts), texts.dayTime(stage.opensAt), texts.dayTime(stage.surelyOpenAt))
+      : [],
+  );
+  const cured = ready === null ? [] : [words.cured(texts.date(ready.likely), texts.date(ready.high))];
+  return [...unmoulding, ...cured].map((line) => wrap(line, 0, 100)).join('\n');
 }
 
 function tideTable(run: RunPlan, texts: Texts): string {

@@ -113,9 +113,10 @@ export const runPlan = z
         'What the kinds of its stages add to the design, such as that no soap is unmoulded or cut before it is firm; absent: nothing',
     }),
     stages: z.array(plannedStage),
-    ready: instantBand
-      .nullable()
-      .meta({ description: 'When the lot is cured; null where the design never cures' }),
+    ready: instantBand.nullable().meta({
+      description:
+        'When the lot is cured: by low in 1 of 10 runs, by high in 9 of 10 of those that come through, delays included; null where the design never cures',
+    }),
     cautions: z.array(caution),
   })
   .meta({ id: 'RunPlan' });

@@ -179,6 +179,7 @@ describe('odds', () => {
       atAll: 1,
       onTime: 1,
       asPlanned: 1,
+      countOn: new Map([['unmould', 9]]),
       standardError: 0,
       scenarios: 10,
       seed: 1,

@@ -22,12 +22,14 @@ export interface Loss {
  *
  * A missed requirement ends the scenario. A missed preference does not, nor a due date: nobody throws soap away because it is
  * late, and for its sake nothing is done in haste.
+ * @param met told the starts of a scenario that missed no requirement, due dates apart; valid for the call only
  * @returns a function from scenario number to the worst loss, the first of its kind; undefined when all went as planned
  */
 export function simulator(
   plan: SimulationModel,
   draws: Draws,
   retestMin: number,
+  met: (starts: Float64Array) => void = () => undefined,
 ): (scenario: number) => Loss | undefined {
   const { likely, starts, uncertain, due } = plan;
   // A preference of known length has no draw.
@@ -64,6 +66,7 @@ export function simulator(
       const loss = attempt(world, j);
       if (loss) return loss;
     }
+    met(world.x);
     const late = due.findIndex(({ stage, latest }) => world.x[stage]! > latest);
     return limits[late] ?? world.disliked;
   };

@@ -1,3 +1,4 @@
+import { deliveriesOf } from './deliveries.js';
 import type { Draws } from './draws.js';
 import type { Loses, Odds, Problem, Requirement, Schedule } from './problem.js';
 import { compileSimulation } from './simulation-model.js';
@@ -5,6 +6,9 @@ import { simulator, type Loss } from './simulate.js';
 
 /** Minutes until something that was not firm is touched again. Common practice, no source. */
 export const RETEST_MIN = 30;
+
+/** What comes about in so many scenarios can be counted on. */
+const COUNTED_ON = 0.9;
 
 /** How a scenario came out, from the worst: 0 a requirement was missed, 1 a due date, 2 a preference, 3 nothing. */
 export const ON_TIME = 2;
@@ -18,6 +22,8 @@ export class Tally {
   scenarios = 0;
   private readonly live: (scenario: number) => Loss | undefined;
   private readonly lost = new Map<number, Map<Loses, Map<Requirement, number>>>();
+  /** When the last stage of each delivery started, in the scenarios that met every requirement. */
+  private readonly lasts: { readonly stage: number; readonly starts: number[] }[];
   /** How many scenarios came out so or better. */
   private readonly counts = [0, 0, 0, 0];
 
@@ -29,7 +35,14 @@ export class Tally {
     most: number,
     retestMin = RETEST_MIN,
   ) {
-    this.live = simulator(compileSimulation(p, s), draws, retestMin);
+    const model = compileSimulation(p, s);
+    this.lasts = deliveriesOf(p).map((stages) => ({
+      stage: stages.reduce((a, b) => (model.rank[b]! > model.rank[a]! ? b : a)),
+      starts: [],
+    }));
+    this.live = simulator(model, draws, retestMin, (x) => {
+      for (const { stage, starts } of this.lasts) starts.push(x[stage]!);
+    });
     this.outcomes = new Uint8Array(most);
   }
 
@@ -68,6 +81,16 @@ export class Tally {
     return this.counts[AS_PLANNED]! / this.scenarios;
   }
 
+  private countOn(): Map<string, number> {
+    return new Map(
+      this.lasts.flatMap(({ stage, starts }) => {
+        if (starts.length === 0) return [];
+        const sorted = Float64Array.from(starts).sort();
+        return [[this.p.stages[stage]!.id, sorted[Math.ceil(sorted.length * COUNTED_ON) - 1]!] as const];
+      }),
+    );
+  }
+
   /** @param seed of the draws */
   odds(seed: number): Odds {
     const { p, scenarios, atAll, onTime, asPlanned } = this;
@@ -79,6 +102,7 @@ export class Tally {
     );
     return {
       ...{ atAll, onTime, asPlanned },
+      countOn: this.countOn(),
       standardError: Math.sqrt((onTime * (1 - onTime)) / scenarios),
       scenarios,
       seed,

@@ -31,6 +31,10 @@ export function Coming({
                   {stage.title}
                   <span className="soft small numbers block">
                     {now.opensAt(times.dayTime(stage.opensAt))}
+                    {stage.kind === 'unmould' &&
+                      stage.surelyOpenAt !== null &&
+                      stage.surelyOpenAt > stage.opensAt &&
+                      ` · ${now.countOn(times.dayTime(stage.surelyOpenAt))}`}
                     {stage.lastCallAt !== null && ` · ${now.lastCallAt(times.dayTime(stage.lastCallAt))}`}
                   </span>
                 </span>

@@ -63,9 +63,7 @@ function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isR
         <dt>{words.cured}</dt>
         <dd className="numbers">
           <strong className="figure">{ready ? times.day(ready.likely) : words.never}</strong>
-          {ready && (
-            <span className="soft small">{words.curedBand(times.day(ready.low), times.day(ready.high))}</span>
-          )}
+          {ready && <span className="soft small">{words.countOn(times.day(ready.high))}</span>}
         </dd>
       </div>
       <div>

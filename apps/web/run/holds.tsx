@@ -33,7 +33,7 @@ export function Holds({ document, run }: { readonly document: Document; readonly
           <strong>
             {words.ready} {day(ready.likely)}
           </strong>
-          {oneStop(`, ${words.readyBand(day(ready.low), day(ready.high))}.`)}
+          {oneStop(`, ${words.countOn(day(ready.high))}.`)}
         </p>
       )}
       {document.runs

@@ -142,7 +142,10 @@ function WhereItStands({ run, plan: { document } }: { readonly run: Run; readonl
         </div>
         <div>
           <dt>{words.ready}</dt>
-          <dd>{own?.ready ? day(own.ready.likely) : words.remedies.none}</dd>
+          <dd>
+            {own?.ready ? day(own.ready.likely) : words.remedies.none}
+            {own?.ready && <span className="soft small block">{words.countOn(day(own.ready.high))}</span>}
+          </dd>
         </div>
       </dl>
     </>

@@ -24,7 +24,7 @@ export function LotCard({
   const { shelf } = useWords();
   const times = useTimes();
   const [isOpen, setOpen] = useState(false);
-  const { low, likely, high } = lot.ready;
+  const { likely, high } = lot.ready;
   return (
     <article className="card stack lot" aria-labelledby={`lot-${lot.id}`}>
       <header className="row apart">
@@ -46,7 +46,7 @@ export function LotCard({
           <p>
             <strong>{shelf.likely(times.day(likely))}</strong>
             {oneStop(
-              `${shelf.likely(times.day(likely)).endsWith('.') ? '' : '.'} ${shelf.between(times.day(low), times.day(high))}`,
+              `${shelf.likely(times.day(likely)).endsWith('.') ? '' : '.'} ${shelf.countOn(times.day(high))}`,
             )}
           </p>
           {status.stage !== 'curing' && <p className="note">{shelf.perhaps}</p>}

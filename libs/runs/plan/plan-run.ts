@@ -138,7 +138,11 @@ function document(
     const resolution = describeResolution(requirements, { ...network, zone, seed, stop });
     return { ...base, conflict, resolution };
   }
-  const placed = { windows: stageWindows(problem, outcome.schedule), schedule: outcome.schedule };
+  const placed = {
+    windows: stageWindows(problem, outcome.schedule),
+    schedule: outcome.schedule,
+    countOn: odds?.countOn ?? new Map<string, number>(),
+  };
   const planned: PlanDocument = {
     ...base,
     status: 'planned',

@@ -1,4 +1,11 @@
-import { windowsAlong, withoutPreferences, type Problem, type Schedule, type Window } from '#planner';
+import {
+  windowsAlong,
+  withoutDueDates,
+  withoutPreferences,
+  type Problem,
+  type Schedule,
+  type Window,
+} from '#planner';
 
 /** When a stage may start, given that what comes before it is done as planned. Minutes since 1970. */
 export interface StageWindow {
@@ -37,7 +44,8 @@ function windowsOf(problem: Problem, schedule: Schedule): Map<string, StageWindo
     windowsAlong(p, certainty, schedule.starts);
   const likely = along(problem, LIKELY);
   const sooner = along(endingSooner(problem), LIKELY);
-  const ready = along(without(problem, 'atMost'), CAUTIOUS);
+  // A day that is likely to be missed makes no soap ready later.
+  const ready = along(withoutDueDates(without(problem, 'atMost')), CAUTIOUS);
   const open = along(without(problem, 'atLeast'), CAUTIOUS);
   const found = new Map<string, StageWindow>();
   for (const [id, window] of likely) {

@@ -1,6 +1,7 @@
 import { minute } from '#units';
 import type { OpenInterval } from '#hours';
 import { instantOf } from '#hours';
+import { odds } from '#planner';
 import { paceChance } from '../plan/pace-odds.js';
 import { solveRuns, type SolvedRuns } from '../plan/solve-runs.js';
 import { assessRuns } from '../assess-runs.js';
@@ -11,6 +12,8 @@ import { withChange } from './with-change.js';
 
 /** Scenarios that tell what may help from what does not: in pairs, a standard error of about 2 percentage points. */
 const SCENARIOS = 200;
+/** So many choose among the schedules of one change: those to choose from are much alike. */
+const TO_CHOOSE = 50;
 
 /**
  * The candidates that are worth a full plan, likely best first: each is planned as it would be, with few scenarios and
@@ -54,11 +57,13 @@ function quickEvaluate(
   const taken = assessRuns(input);
   if (!taken.ok) return undefined;
   const assessedRuns = taken.value.map(({ assessed }) => assessed);
-  const options = { now: situation.options.now, seed, scenarios, stop: situation.options.stop };
+  const { now, stop } = situation.options;
+  const options = { now, seed, scenarios: Math.min(TO_CHOOSE, scenarios), stop };
   const solved = solveRuns(input, assessedRuns, options, hoursWith(candidate, situation));
-  if (solved.odds === null) return undefined;
-  const odds = solved.odds.onTime * paceChance(assessedRuns);
-  return { odds, moved: movedStages(situation.plan.solved, solved) };
+  const { judged, outcome } = solved;
+  if (outcome?.status !== 'planned') return undefined;
+  const { onTime } = odds(judged, outcome.schedule, { seed, scenarios });
+  return { odds: onTime * paceChance(assessedRuns), moved: movedStages(situation.plan.solved, solved) };
 }
 
 /** Looking hours up anew costs more than planning. */

@@ -6,7 +6,14 @@ export const plan: PrintedWords['plan'] = {
   leftOut: (parts) => `Wird nicht gemacht, weil keine Gruppe es hat: ${parts}`,
   forPieces: (title, pieces) => `${title}, ${pieces}`,
   forGroups: (title, groups, pieces) => `${title}, ${groups}: ${pieces}`,
-  cured: (likely, low, high) => `Reif etwa ${likely} (${low} bis ${high})`,
+  cured: (likely, high) =>
+    likely === high
+      ? `Reif: verlässlich ${high}`
+      : `Reif: wohl ${likely}, verlässlich ${high} (bei 9 von 10 solchen Läufen)`,
+  opens: (title, likely, high) =>
+    likely === high
+      ? `${title}: verlässlich ${high}`
+      : `${title}: wohl ${likely}, verlässlich ${high} (in 9 von 10 Fällen)`,
   tideTable: ['Gezeitentafel', 'ab', 'am besten', 'spätestens'],
   status: { done: 'fertig', spoilt: 'verdorben' },
   added: 'Ergänzt, weil der Entwurf es nicht sagt',

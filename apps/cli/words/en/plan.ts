@@ -5,7 +5,14 @@ export const plan = {
   leftOut: (parts: string) => `Not made, as no group has it: ${parts}`,
   forPieces: (title: string, pieces: string) => `${title}, ${pieces}`,
   forGroups: (title: string, groups: string, pieces: string) => `${title}, ${groups}: ${pieces}`,
-  cured: (likely: string, low: string, high: string) => `Cured about ${likely} (${low} to ${high})`,
+  cured: (likely: string, high: string) =>
+    likely === high
+      ? `Cured: count on ${high}`
+      : `Cured: likely ${likely}; count on ${high}, by when 9 in 10 such runs are`,
+  opens: (title: string, likely: string, high: string) =>
+    likely === high
+      ? `${title}: count on ${high}`
+      : `${title}: likely ${likely}; count on ${high}, by when 9 in 10 are ready`,
   tideTable: ['Tide table', 'opens', 'best', 'last call'],
   status: { done: 'done', spoilt: 'spoilt' },
   added: 'Added, as the design does not say it',

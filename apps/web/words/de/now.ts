@@ -15,6 +15,7 @@ export const now: Words['now'] = {
   over: 'Wohl zu spät',
   bestAt: (time) => `Geplant für ${time}`,
   opensAt: (time) => `ab ${time}`,
+  countOn: (time) => `verlässlich ${time}`,
   lastCallAt: (time) => `spätestens ${time}`,
   from: (run) => `Lauf: ${run}`,
   after: (titles) => `Kommt nach ${titles}.`,

@@ -71,7 +71,7 @@ export const plan: Words['plan'] = {
   oddsRough: 'grob, solange Sie etwas verschieben',
   oddsFull: (times) => `${times}-mal durchgespielt`,
   cured: 'Gereift',
-  curedBand: (low, high) => `bei 8 von 10 solchen Läufen zwischen ${low} und ${high}`,
+  countOn: (day) => `verlässlich ${day}: 9 von 10 solchen Läufen`,
   never: 'braucht keine Reife',
   sittings: (count) => (count === 1 ? '1 Sitzung' : `${count} Sitzungen`),
   atBench: (length) => `${length} am Arbeitstisch`,

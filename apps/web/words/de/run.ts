@@ -20,7 +20,7 @@ export const run: Words['run'] = {
   nextAt: (stage, when) => `${stage}, ${when}`,
   nothingNext: 'Nichts ist mehr zu tun',
   ready: 'Wohl gereift',
-  readyBand: (low, high) => `bei 8 von 10 solchen Läufen zwischen ${low} und ${high}`,
+  countOn: (day) => `verlässlich ${day}: 9 von 10 solchen Läufen`,
   odds: 'Chance',
   counted: (count, of) => `${count} von ${of}`,
   noOdds: 'keine ohne Plan',

@@ -20,7 +20,7 @@ export const shelf: Words['shelf'] = {
   sinceDays: (days) => (days === 1 ? 'wohl seit gestern fertig' : `wohl seit ${days} Tagen fertig`),
   readySince: (date) => `Fertig seit ${date}`,
   likely: (date) => `Am ehesten fertig ${date}`,
-  between: (low, high) => `Bei 8 von 10 solchen Chargen zwischen ${low} und ${high}.`,
+  countOn: (day) => `Verlässlich ${day}: 9 von 10 solchen Chargen.`,
   perhaps:
     'Sie kann schon fertig sein. Wiegen Sie sie, und machen Sie den Zungentest, bevor Sie sie so nennen.',
   strip: { made: 'gemacht', now: 'jetzt', ready: 'fertig' },

@@ -13,6 +13,7 @@ export const now = {
   over: 'Probably too late',
   bestAt: (time: string) => `Planned for ${time}`,
   opensAt: (time: string) => `opens ${time}`,
+  countOn: (time: string) => `count on ${time}`,
   lastCallAt: (time: string) => `last call ${time}`,
   from: (run: string) => `Run: ${run}`,
   after: (titles: string) => `Comes after ${titles}.`,

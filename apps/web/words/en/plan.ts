@@ -70,7 +70,7 @@ export const plan = {
   oddsRough: 'rough while you move things',
   oddsFull: (times: string) => `tried ${times} times`,
   cured: 'Cured',
-  curedBand: (low: string, high: string) => `for 8 in 10 such runs between ${low} and ${high}`,
+  countOn: (day: string) => `count on ${day}: 9 in 10 such runs`,
   never: 'needs no cure',
   sittings: (count: number) => (count === 1 ? '1 sitting' : `${count} sittings`),
   atBench: (length: string) => `${length} at the bench`,

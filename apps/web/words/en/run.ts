@@ -19,7 +19,7 @@ export const run = {
   nextAt: (stage: string, when: string) => `${stage}, ${when}`,
   nothingNext: 'Nothing is left to do',
   ready: 'Likely cured',
-  readyBand: (low: string, high: string) => `for 8 in 10 such runs between ${low} and ${high}`,
+  countOn: (day: string) => `count on ${day}: 9 in 10 such runs`,
   odds: 'Odds',
   counted: (count: string, of: string) => `${count} in ${of}`,
   noOdds: 'none without a plan',

@@ -20,7 +20,7 @@ export const shelf = {
     days === 1 ? 'likely ready since yesterday' : `likely ready for ${days} days`,
   readySince: (date: string) => `Ready since ${date}`,
   likely: (date: string) => `Most likely ready ${date}`,
-  between: (low: string, high: string) => `In 8 of 10 such lots between ${low} and ${high}.`,
+  countOn: (day: string) => `Count on ${day}: 9 in 10 such lots.`,
   perhaps: 'It may be ready by now. Weigh it, and do a zap test before you call it so.',
   strip: { made: 'made', now: 'now', ready: 'ready' },
   weighIns: 'Weigh-ins',
