@@ -29,7 +29,9 @@ describe('a floor', () => {
     // 60 h against a floor of 110 h: ln 110 + (ln 2 − ln (110/60))² / (4 ln 2).
     const bent = (Math.LN2 - Math.log(110 / 60)) ** 2 / (4 * Math.LN2);
     expect(hot.medianMin / 60).toBeCloseTo(110 * Math.exp(bent), 9);
-    expect(hot.reasons).toMatchObject([{ rule: 'hot-soap', input: 'hotHours', value: 100, usual: 0 }]);
+    expect(hot.reasons).toMatchObject([
+      { rule: 'hot-soap', input: 'hotHours', value: 100, usual: 0, isFloor: true },
+    ]);
   });
 
   it('is the floor itself far below it, and has no corner on the way', () => {

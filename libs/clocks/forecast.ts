@@ -19,6 +19,8 @@ export interface Reason {
   /** What would have left the forecast as it was. */
   readonly usual: number | string;
   readonly factor: number;
+  /** It is the floor that the product of all others was lifted to. */
+  readonly isFloor?: true;
   readonly evidence: Evidence;
 }
 
@@ -77,7 +79,7 @@ export function forecast(state: StateId, inputs: ClockInputs): Forecast {
     if (outside !== undefined) beyond.push(outside);
   }
   const lift = liftOf(state, product, inputs);
-  if (lift !== undefined) reasons.push(reasonOf(lift.floor, lift.factor, inputs));
+  if (lift !== undefined) reasons.push({ ...reasonOf(lift.floor, lift.factor, inputs), isFloor: true });
   return { state, baseMin: states[state].baseMin, ...evaluate(state, inputs), reasons, beyond };
 }
 

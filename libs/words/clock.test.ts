@@ -21,6 +21,16 @@ describe('what is told of the clocks', () => {
     );
   });
 
+  it('says of a floor what has to be waited for, and not that it slows', () => {
+    const hot: Reason = { ...cool, rule: 'hot-soap', input: 'hotHours', value: 5.6, usual: 0, isFloor: true };
+    expect(english.of(hot)).toBe('not sooner, because it has to cool first (about 6 h)');
+    expect(german.of(hot)).toBe('nicht eher, weil sie erst abkühlen muss (etwa 6 h)');
+    expect(english.of({ ...hot, value: 0.4 })).toBe('not sooner, because no soap is so in its first hour');
+    const gel: Reason = { ...hot, rule: 'gel-cools', input: 'gelPercent', value: 90 };
+    expect(english.of(gel)).toBe('not sooner, because soap in gel is a hot jelly for hours');
+    expect(german.of(gel)).toBe('nicht eher, weil Seife in der Gelphase stundenlang heißes Gelee ist');
+  });
+
   it('says what lies outside what is known, with what there is to know there', () => {
     const cold = {
       code: 'clock.beyond',

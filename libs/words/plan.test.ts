@@ -30,6 +30,20 @@ describe('why a stage lies where it does', () => {
         'langsamer, weil der Leim kühl ist (29 °C); schneller, weil Natriumlaktat darin ist (2,5\u00a0%).',
     );
   });
+
+  it('tells the floor that holds a time up apart from what pushes it', () => {
+    const held: Message = {
+      ...opens,
+      influences: [
+        { input: 'hotHours', value: 6, usual: 0, factor: 16.3, isFloor: true },
+        { input: 'saltPercent', value: 100, usual: 0, factor: 0.08 },
+      ],
+    };
+    expect(english.of(held)).toMatch(
+      /: faster, because there is salt in it \(100%\); not sooner, because it has to cool first \(about 6 h\)\.$/,
+    );
+    expect(german.of(held)).toMatch(/; nicht eher, weil sie erst abkühlen muss \(etwa 6 h\)\.$/);
+  });
 });
 
 describe('a stretch in which something can start', () => {

@@ -34,6 +34,9 @@ export function allClocks(assessed: AssessedRun): ClockForecast[] {
   );
 }
 
-function presentReason({ rule, input, value, usual, factor, evidence }: Reason): ReasonDocument {
-  return { code: 'clock.reason', rule, input, value, usual, factor, evidence };
+function presentReason({ rule, input, value, usual, factor, evidence, isFloor }: Reason): ReasonDocument {
+  return {
+    ...{ code: 'clock.reason', rule, input, value, usual, factor, evidence },
+    ...(isFloor && { isFloor }),
+  };
 }

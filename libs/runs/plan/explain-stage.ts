@@ -76,11 +76,17 @@ function stateOf(
   return { part: partReference(assessed, part), state, band: demandBand(assessed, part, state) };
 }
 
+/** Those that push most, and the floor that holds a time up, however little. */
 function strongest(reasons: readonly Reason[]): Influence[] {
   const size = ({ factor }: Reason): number => Math.abs(Math.log(factor));
-  return reasons
-    .filter((reason) => size(reason) > TOO_SMALL)
+  const telling = reasons.filter((reason) => size(reason) > TOO_SMALL);
+  const pushing = telling
+    .filter(({ isFloor }) => isFloor !== true)
     .sort((a, b) => size(b) - size(a))
-    .slice(0, TOLD)
-    .map(({ input, value, usual, factor }) => ({ input, value, usual, factor }));
+    .slice(0, TOLD);
+  const floors = telling.filter(({ isFloor }) => isFloor === true);
+  return [...floors, ...pushing].map(({ input, value, usual, factor, isFloor }) => ({
+    ...{ input, value, usual, factor },
+    ...(isFloor && { isFloor }),
+  }));
 }

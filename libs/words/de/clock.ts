@@ -4,7 +4,7 @@ import type { MessageWords, Texts } from '../words.js';
 /** Was von den Uhren und der Reife gesagt wird. Gründe sind Satzteile: `langsamer, weil der Leim kühl ist (29 °C)`. */
 export const clock: MessageWords<ClockMessage> = {
   'clock.reason': (reason, texts) =>
-    `${reason.factor > 1 ? 'langsamer' : 'schneller'}, weil ${texts.names.influences[reason.input](reason, texts)}`,
+    `${reason.isFloor === true ? 'nicht eher' : reason.factor > 1 ? 'langsamer' : 'schneller'}, weil ${texts.names.influences[reason.input](reason, texts)}`,
   'clock.beyond': ({ rule, input, value, side, from, to }, texts) => {
     const note = texts.names.beyondRules[rule]?.[side];
     const known = texts.range(texts.read(input, from), texts.read(input, to));

@@ -62,11 +62,15 @@ export const influences: Names['influences'] = {
   beadMm: (read, amounts) => `die Linie ${thickOrThin(read)} ist (${amounts.length(Number(read.value))})`,
   meltMl: (read, amounts) => `es ${moreOrLess(read)} davon ist (${amounts.volume(Number(read.value))})`,
   gel: () => 'sie durch die Gelphase geht',
-  gelPercent: (read, amounts) => `sie durch die Gelphase geht (${percent(read, amounts)})`,
+  gelPercent: (read, amounts) =>
+    read.isFloor === true
+      ? 'Seife in der Gelphase stundenlang heißes Gelee ist'
+      : `sie durch die Gelphase geht (${percent(read, amounts)})`,
+  // Nur Untergrenzen lesen das.
   hotHours: ({ value }, amounts) =>
     Number(value) < 1
-      ? 'keine Seife eher so weit ist'
-      : `sie bis dahin heiß ist (${amounts.number(Number(value), 0)} h)`,
+      ? 'keine Seife in der ersten Stunde so weit ist'
+      : `sie erst abkühlen muss (etwa ${amounts.number(Number(value), 0)} h)`,
   log: ({ value }) => `Ihr Protokoll das zeigt (${String(value)} ${value === 1 ? 'Ansatz' : 'Ansätze'})`,
 };
 

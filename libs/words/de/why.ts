@@ -32,14 +32,19 @@ function pushes(influences: readonly Influence[], texts: Texts): string {
       : [
           `${word}, weil ${texts.and(pushing.map((each) => texts.names.influences[each.input](each, texts)))}`,
         ];
+  const moving = influences.filter(({ isFloor }) => isFloor !== true);
   const told = [
     ...because(
       'langsamer',
-      influences.filter(({ factor }) => factor > 1),
+      moving.filter(({ factor }) => factor > 1),
     ),
     ...because(
       'schneller',
-      influences.filter(({ factor }) => factor < 1),
+      moving.filter(({ factor }) => factor < 1),
+    ),
+    ...because(
+      'nicht eher',
+      influences.filter(({ isFloor }) => isFloor === true),
     ),
   ];
   return told.length === 0 ? '' : `: ${told.join('; ')}`;

@@ -4,7 +4,7 @@ import type { MessageWords, Texts } from '../words.js';
 /** What is told of the clocks and of the cure. Reasons are parts of sentences: `slower, because the batter is cool (29 °C)`. */
 export const clock: MessageWords<ClockMessage> = {
   'clock.reason': (reason, texts) =>
-    `${reason.factor > 1 ? 'slower' : 'quicker'}, because ${texts.names.influences[reason.input](reason, texts)}`,
+    `${reason.isFloor === true ? 'not sooner' : reason.factor > 1 ? 'slower' : 'quicker'}, because ${texts.names.influences[reason.input](reason, texts)}`,
   'clock.beyond': ({ rule, input, value, side, from, to }, texts) => {
     const note = texts.names.beyondRules[rule]?.[side];
     const known = texts.range(texts.read(input, from), texts.read(input, to));

@@ -63,11 +63,15 @@ export const influences: Names['influences'] = {
   meltMl: (read, amounts) =>
     `there is ${isAbove(read) ? 'much' : 'little'} of it (${amounts.volume(Number(read.value))})`,
   gel: () => 'it goes through gel',
-  gelPercent: (read, amounts) => `it goes through gel (${percent(read, amounts)})`,
+  gelPercent: (read, amounts) =>
+    read.isFloor === true
+      ? 'soap in gel is a hot jelly for hours'
+      : `it goes through gel (${percent(read, amounts)})`,
+  // Floors alone read it.
   hotHours: ({ value }, amounts) =>
     Number(value) < 1
-      ? 'no soap is ready sooner'
-      : `it is hot until then (${amounts.number(Number(value), 0)} h)`,
+      ? 'no soap is so in its first hour'
+      : `it has to cool first (about ${amounts.number(Number(value), 0)} h)`,
   log: ({ value }) => `your log says so (${String(value)} ${value === 1 ? 'batch' : 'batches'})`,
 };
 

@@ -33,14 +33,19 @@ function pushes(influences: readonly Influence[], texts: Texts): string {
       : [
           `${word}, because ${texts.and(pushing.map((each) => texts.names.influences[each.input](each, texts)))}`,
         ];
+  const moving = influences.filter(({ isFloor }) => isFloor !== true);
   const told = [
     ...because(
       'slower',
-      influences.filter(({ factor }) => factor > 1),
+      moving.filter(({ factor }) => factor > 1),
     ),
     ...because(
       'faster',
-      influences.filter(({ factor }) => factor < 1),
+      moving.filter(({ factor }) => factor < 1),
+    ),
+    ...because(
+      'not sooner',
+      influences.filter(({ isFloor }) => isFloor === true),
     ),
   ];
   return told.length === 0 ? '' : `: ${told.join('; ')}`;
