@@ -1,8 +1,12 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { rules, stateIds } from '#clocks';
-import { clocksDocument, soapStates, type ClockRules, type ClocksDocument } from '#contract';
+import { clocksDocument, soapStates, type ClockRules, type ClocksDocument, type OnlyDone } from '#contract';
 import { clocksCommand } from './clocks-command.js';
+import { printClocks } from './print-clocks.js';
+import { textsOf } from './texts-of.js';
+
+const english = textsOf({ language: 'en', units: 'metric' }, 'Europe/Dublin');
 
 function documentOf(name: string): ClocksDocument {
   const { stdout, status, stderr } = clocksCommand([name, '--json']);
@@ -33,6 +37,18 @@ describe('npm run clocks', () => {
     expect(stdout).toContain('trial-two/#4');
     expect(stdout).toMatch(/\nWhy\n {2}Stronger lye/);
     expect(Math.max(...stdout.split('\n').map((line) => line.length))).toBeLessThan(140);
+  });
+
+  it('says where a log with nothing but done stages has taught nothing', () => {
+    const untaught = documentOf('tests/fixtures/ok/two-layer.yaml');
+    const [run] = untaught.runs;
+    if (run === undefined) throw new Error('no run');
+    const told = (onlyDone: OnlyDone[]): string =>
+      printClocks({ ...untaught, runs: [{ ...run, lessons: [], onlyDone }] }, english);
+    expect(told([{ pace: 'set', batches: 12 }]).replaceAll(/\s+/g, ' ')).toContain(
+      'how the soap sets: you only logged when it was done (batches: 12), never a look too early.',
+    );
+    expect(told([])).not.toContain('What your log has taught');
   });
 
   it('lists each rule and state with its evidence', () => {

@@ -1,4 +1,4 @@
-import type { ClockForecast, ClockRules, ClocksDocument, FillingTime, Lesson, SoapState } from '#contract';
+import type { ClockForecast, ClockRules, ClocksDocument, FillingTime, SoapState } from '#contract';
 import type { Texts } from '#words';
 import { heatText } from './print-heat.js';
 import { piecesText } from './print-amounts.js';
@@ -13,7 +13,7 @@ export function printClocks(document: ClocksDocument, texts: Texts): string {
     heading(run.title),
     ...run.parts.map((part, i) => partSection(part, run.parts.slice(0, i), texts)),
     cureSection(run.cure, texts),
-    lessonsSection(run.lessons, texts),
+    lessonsSection(run, texts),
   ]);
   return `${[...sections, reasonsSection(document, texts)].filter((text) => text !== '').join('\n\n')}\n`;
 }
@@ -136,9 +136,15 @@ function cureSection(cure: ClocksDocument['runs'][number]['cure'], texts: Texts)
   return [words.cure, wrap(told.join(' '), 2, WIDTH)].join('\n');
 }
 
-function lessonsSection(lessons: readonly Lesson[], texts: Texts): string {
-  if (lessons.length === 0) return '';
+function lessonsSection(
+  { lessons, onlyDone = [] }: Pick<ClocksDocument['runs'][number], 'lessons' | 'onlyDone'>,
+  texts: Texts,
+): string {
+  if (lessons.length + onlyDone.length === 0) return '';
   const words = printed[texts.language].clocks;
+  const untaught = onlyDone.map(({ pace, batches }) =>
+    wrap(words.onlyDone(texts.names.paces[pace], texts.number(batches)), 2, WIDTH, 2),
+  );
   const rows = columns(
     lessons.map(({ pace, recipe, recipeTitle, factor, widthShare }) => [
       `  ${texts.names.paces[pace]}, ${recipe === null ? words.anyRecipe : (recipeTitle ?? recipe)}`,
@@ -150,7 +156,7 @@ function lessonsSection(lessons: readonly Lesson[], texts: Texts): string {
     const entries = [...new Set(observations.flatMap((each) => each.entries))];
     return [rows[i] ?? '', wrap(words.from(entries.join(', ')), 6, WIDTH, 2)];
   });
-  return [words.taught, ...told].join('\n');
+  return [words.taught, ...told, ...untaught].join('\n');
 }
 
 /** Each rule that counted somewhere, once, with its evidence. */

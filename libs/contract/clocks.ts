@@ -65,8 +65,21 @@ export const lesson = z
   })
   .meta({ id: 'Lesson' });
 
+/** A pace of which the log tells only when stages were done: that tells nothing of the soap. */
+export const onlyDone = z
+  .strictObject({ pace: z.enum(paces), batches: z.int().min(1) })
+  .meta({ id: 'OnlyDone' });
+
+const onlyDoneOnes = z.array(onlyDone).min(1).optional().meta({
+  description: 'Of what only done stages were logged, never a look that was too early; absent: of nothing',
+});
+
 export const lessonsDocument = z
-  .strictObject({ schema: z.literal('benchtide.lessons/2'), lessons: z.array(lesson) })
+  .strictObject({
+    schema: z.literal('benchtide.lessons/2'),
+    lessons: z.array(lesson),
+    onlyDone: onlyDoneOnes,
+  })
   .meta({ id: 'LessonsDocument' });
 
 /** Weighings of a lot while it cures, and what they say. */
@@ -169,6 +182,7 @@ export const clocksDocument = z
         ),
         cure: cureByWeight,
         lessons: z.array(lesson),
+        onlyDone: onlyDoneOnes,
       }),
     ),
   })
@@ -194,6 +208,7 @@ export type ClockForecast = z.infer<typeof clockForecast>;
 export type PartHeat = z.infer<typeof partHeat>;
 export type FillingTime = z.infer<typeof fillingTime>;
 export type Lesson = z.infer<typeof lesson>;
+export type OnlyDone = z.infer<typeof onlyDone>;
 export type LessonsDocument = z.infer<typeof lessonsDocument>;
 export type CureByWeight = z.infer<typeof cureByWeight>;
 export type CureCurve = z.infer<typeof cureCurve>;

@@ -46,6 +46,21 @@ describe('why a stage lies where it does', () => {
   });
 });
 
+describe('a stage that is held by the soonest that it was ever done', () => {
+  const held: Message = { code: 'why.soonest-done', part, state: 'firm', minutes: 2880 };
+
+  it('says so, and what makes the forecast better', () => {
+    expect(english.of(held)).toBe(
+      '“Upper layer” (attempt 2): not sooner than you have ever done it, 48 h after the end of the pour. ' +
+        'You have never logged a look that was too early; log one, and the forecast gets better.',
+    );
+    expect(german.of(held)).toBe(
+      '„Upper layer“ (2. Versuch): nicht früher, als Sie es je getan haben, 48 h nach dem Gießen. ' +
+        'Sie haben noch nie einen Blick eingetragen, der zu früh war; tragen Sie einen ein, dann wird die Vorhersage besser.',
+    );
+  });
+});
+
 describe('a stretch in which something can start', () => {
   const between = (from: string, to: string | null): string =>
     english.of({ code: 'relaxation.hours', stage: stage('Unmould'), minutes: 10, from, to });

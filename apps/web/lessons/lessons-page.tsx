@@ -19,6 +19,7 @@ export default function LessonsPage(): ReactNode {
     queryFn: () => answered(api.GET('/api/lessons')),
   });
   const groups = byPace(data?.lessons ?? []);
+  const onlyDone = data?.onlyDone ?? [];
   return (
     <div className="lessons stack">
       <h1>{lessons.title}</h1>
@@ -46,6 +47,13 @@ export default function LessonsPage(): ReactNode {
               ))}
             </>
           )}
+          {onlyDone.map(({ pace, batches }) => (
+            <section key={pace} className="card stack pace" aria-labelledby={`only-done-${pace}`}>
+              <h2 id={`only-done-${pace}`}>{lessons.paces[pace]}</h2>
+              <p>{lessons.onlyDone(batches)}</p>
+              <p className="soft">{lessons.onlyDoneHow}</p>
+            </section>
+          ))}
           <ForgottenOnes />
         </>
       )}

@@ -100,7 +100,7 @@ function topOf(log: Float64Array): number {
 }
 
 /** Less likely than this beside the likeliest, a case does not count. */
-const NEGLIGIBLE = 1e-4;
+const NEGLIGIBLE = 1e-3;
 
 function learned(evidence: Evidence, all: readonly SeenBatch[], prior: LearningPrior): Posterior {
   const { workshopSigma, recipeSigma } = prior;

@@ -8,6 +8,8 @@ export interface GivenWorkshop {
   readonly square: Float64Array;
 }
 
+/** Less likely than this beside the likeliest, a recipe's offset is left out of sums. */
+const NOTHING = 1e-14;
 /** Beyond this many τ a recipe does not lie from its workshop. */
 const REACH = 4.5;
 
@@ -30,9 +32,13 @@ export function givenWorkshop(
   const kernel = Float64Array.from({ length: reach + 1 }, (_, k) => Math.exp(-(((k * step) / tau) ** 2) / 2));
   let norm = kernel[0]!;
   for (let k = 1; k <= reach; k += 1) norm += 2 * kernel[k]!;
+  let [from, until] = [0, count - 1];
+  while (from < until && likelihood[from]! < NOTHING) from += 1;
+  while (until > from && likelihood[until]! < NOTHING) until -= 1;
   for (let i = 0; i < count; i += 1) {
     let [mass, first, second] = [0, 0, 0];
-    for (let j = Math.max(0, i - reach); j <= Math.min(count - 1, i + reach); j += 1) {
+    const last = Math.min(until, i + reach);
+    for (let j = Math.max(from, i - reach); j <= last; j += 1) {
       const weight = kernel[Math.abs(j - i)]! * likelihood[j]!;
       const s = points[j]!;
       mass += weight;

@@ -31,6 +31,10 @@ export const why = z
     message('why.closes', { ...waits, ...late }),
     message('why.at-least', { after: stageReference, minutes }),
     message('why.at-most', { after: stageReference, minutes, ...late }),
+    message('why.soonest-done', {
+      ...{ part: partReference, state },
+      minutes: minutes.meta({ description: 'The soonest that it was ever done, from what starts its clock' }),
+    }),
     message('why.hours', { at: instant }),
     message('why.after', { stages: z.array(stageReference).min(1) }),
     message('why.free', {}),

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '#contract';
-import { learnedFrom, teachingsOf, writeClocks, type PastRun, type RunsInput } from '#runs';
+import {
+  learnedFrom,
+  planRuns,
+  teachingsOf,
+  workshopLessons,
+  writeClocks,
+  type PastRun,
+  type RunsInput,
+} from '#runs';
+import { minute } from '#units';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
 const demo = loadRunFile('ok', 'plain-tiles');
@@ -37,10 +46,13 @@ function pastRun(i: number, entries: readonly LogEntry[]): PastRun {
   return { order: { ...order, key: `past-${String(i)}` }, design, recipes, fats, moulds, log };
 }
 
+function teachingsAfter(ofRun: (i: number) => readonly LogEntry[], runs = 30) {
+  return Array.from({ length: runs }, (_, i) => teachingsOf(pastRun(i, ofRun(i)), file.workshop).teachings);
+}
+
 /** The median of “firm enough to unmould” of the sand layer, in hours, after 30 runs that were logged so. */
 function learned(ofRun: (i: number) => readonly LogEntry[], runs = 30): number {
-  const past = Array.from({ length: runs }, (_, i) => pastRun(i, ofRun(i)));
-  const teachings = past.map((run) => teachingsOf(run, file.workshop).teachings);
+  const teachings = teachingsAfter(ofRun, runs);
   const written = writeClocks({ ...file, log: [], learned: learnedFrom(teachings) });
   if (!written.ok) throw new Error(JSON.stringify(written.issues));
   const part = written.value.runs[0]?.parts.find((each) => each.part === 'sand');
@@ -71,6 +83,43 @@ describe('stages that are only ever logged as done', () => {
     const median = learned(() => [unmoulded(48), patched(48.5)]);
     expect(median).toBeGreaterThan(FLOOR);
     expect(median).toBeLessThan(unlearned * 1.001);
+  });
+});
+
+describe('what is told of a log with nothing but done stages', () => {
+  /** A run pours two layers. */
+  it('is that it says nothing of the soap, and of how many batches', () => {
+    const told = workshopLessons(teachingsAfter(() => [unmoulded(48)], 5));
+    expect(told.lessons).toEqual([]);
+    expect(told.onlyDone).toEqual([{ pace: 'set', batches: 10 }]);
+    const looked = workshopLessons(
+      teachingsAfter((i) => [...(i === 2 ? [notYet(30)] : []), unmoulded(48)], 5),
+    );
+    expect(looked.lessons.map(({ pace }) => pace)).toContain('set');
+    expect(looked).not.toHaveProperty('onlyDone');
+  });
+
+  it('is, of the stage in the plan, that it is held by the soonest that it was ever done', () => {
+    const whyAfter = (ofRun: (i: number) => readonly LogEntry[]) => {
+      const learnedSo = learnedFrom(teachingsAfter(ofRun, 4));
+      const planned = planRuns(
+        { ...file, log: [], learned: learnedSo },
+        { now: minute(29_700_000), scenarios: 20 },
+      );
+      if (!planned.ok) throw new Error(JSON.stringify(planned.issues));
+      const stages = planned.value.runs[0]?.stages ?? [];
+      return stages.find(({ key }) => key === 'unmould')?.why ?? [];
+    };
+    const held = whyAfter((i) => [unmoulded(90 + i)]);
+    expect(held).toContainEqual({
+      code: 'why.soonest-done',
+      ...{ part: expect.objectContaining({ part: 'sand' }), state: 'firm' },
+      // Setting up may come before the first touch.
+      minutes: expect.closeTo(90 * 60, -2),
+    });
+    for (const free of [[unmoulded(20)], [notYet(60), unmoulded(90)]]) {
+      expect(whyAfter(() => free).map(({ code }) => code)).not.toContain('why.soonest-done');
+    }
   });
 });
 

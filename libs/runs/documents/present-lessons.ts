@@ -8,7 +8,7 @@ import {
   type Offset,
   type Pace,
 } from '#clocks';
-import type { Learned, Lesson, RunTeachings } from '#contract';
+import type { Learned, Lesson, OnlyDone, RunTeachings } from '#contract';
 import { normalQuantile } from '#units';
 import type { ResolvedRun } from '../input/resolve-run.js';
 
@@ -41,6 +41,18 @@ export function presentLessons(
         ),
     ];
   });
+}
+
+/** What somebody comes back to look at; batter, lye and a layer that was just poured they stand beside. */
+const LOOKED_AT: readonly Pace[] = ['set', 'glaze', 'cure'];
+
+/** Of which paces only done stages were logged, so that nothing was learned. @returns nothing to be spread where there is none */
+export function presentOnlyDone({ paces }: Learned): { readonly onlyDone?: OnlyDone[] } {
+  const onlyDone = paces.flatMap(({ pace, batches, recipes }) => {
+    const seen = recipes.reduce((sum, each) => sum + each.seen.length, 0);
+    return batches === 0 && seen > 0 && LOOKED_AT.includes(pace) ? [{ pace, batches: seen }] : [];
+  });
+  return onlyDone.length === 0 ? {} : { onlyDone };
 }
 
 interface Told {

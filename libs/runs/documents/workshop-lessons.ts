@@ -1,8 +1,13 @@
 import type { LessonsDocument, RunTeachings } from '#contract';
 import { learnedFrom } from '../learned/learned-from.js';
-import { presentLessons } from './present-lessons.js';
+import { presentLessons, presentOnlyDone } from './present-lessons.js';
 
 /** What all runs of a workshop have taught its clocks, each lesson with the entries that it rests on. */
 export function workshopLessons(teachings: readonly RunTeachings[]): LessonsDocument {
-  return { schema: 'benchtide.lessons/2', lessons: presentLessons(learnedFrom(teachings), teachings) };
+  const learned = learnedFrom(teachings);
+  return {
+    schema: 'benchtide.lessons/2',
+    lessons: presentLessons(learned, teachings),
+    ...presentOnlyDone(learned),
+  };
 }

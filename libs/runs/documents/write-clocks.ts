@@ -7,7 +7,7 @@ import { inputsFor } from '../clocks/part-inputs.js';
 import { presentHeat } from '../clocks/present-heat.js';
 import type { RunsInput } from '../input/input.js';
 import { allClocks } from '../observed/show-clocks.js';
-import { presentLessons } from './present-lessons.js';
+import { presentLessons, presentOnlyDone } from './present-lessons.js';
 import { assessRuns, type SizedRun } from '../assess-runs.js';
 import { comesInto } from '../input/states-of-parts.js';
 
@@ -55,6 +55,7 @@ function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['
     }),
     cure: assessed.scales.told,
     lessons: presentLessons(learned, teachings, run),
+    ...presentOnlyDone(learned),
   };
 }
 

@@ -5,6 +5,7 @@ import type { StageAttempt } from '../log/run-progress.js';
 import type { AssessedRun } from '../assessed-run.js';
 import { latenessOf } from '../input/lateness.js';
 import { demandBand } from './describe-conflict.js';
+import { earliestOf } from './network-lags.js';
 import { partReference, stageReference } from './network-references.js';
 import type { StageWindow } from './stage-windows.js';
 
@@ -29,7 +30,13 @@ function waitReasons(assessed: AssessedRun, wait: Wait): Why[] {
   const reasons: Why[] = [];
   if (wait.opens !== undefined) {
     const influences = strongest(assessed.clocks.get(wait.part)?.get(wait.opens)?.reasons ?? []);
-    reasons.push({ code: 'why.opens', ...stateOf(assessed, wait.part, wait.opens), influences });
+    const { band, ...of } = stateOf(assessed, wait.part, wait.opens);
+    reasons.push({ code: 'why.opens', ...of, band, influences });
+    // Sooner than it is likely to be ready, when it was done before holds nothing.
+    const soonest = earliestOf(assessed, wait);
+    if (soonest !== undefined && soonest > band.likely) {
+      reasons.push({ code: 'why.soonest-done', ...of, minutes: soonest });
+    }
   }
   if (wait.closes !== undefined)
     reasons.push({

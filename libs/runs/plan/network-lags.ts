@@ -135,7 +135,7 @@ function lengthsOf(
  * How soon the maker has ever found ready what a stage waits for, where only done stages tell: a plan that asks for it sooner
  * would rest on no look. Not in the bowl, nor where something closes soon after, as whoever is late there loses it.
  */
-function earliestOf(assessed: AssessedRun, { part, stage, opens }: Wait): number | undefined {
+export function earliestOf(assessed: AssessedRun, { part, stage, opens }: Wait): number | undefined {
   if (opens === undefined || (countsFrom(opens) !== 'making' && countsFrom(opens) !== 'unmoulding'))
     return undefined;
   const { waits, links } = assessed.run.design;

@@ -15,6 +15,13 @@ export const why: MessageWords<Why> = {
     `Frühestens ${texts.duration(minutes)} nach ${named(after, texts)}.`,
   'why.at-most': ({ after, minutes, ...late }, texts) =>
     `Spätestens ${texts.duration(minutes)} nach ${named(after, texts)}.${ownWord(late, texts)}`,
+  'why.soonest-done': ({ part, state, minutes }, texts) => {
+    const { after } = texts.names.states[state];
+    return (
+      `${bearerOf(part, state, texts)}: nicht früher, als Sie es je getan haben, ${texts.duration(minutes)} ${after}. ` +
+      'Sie haben noch nie einen Blick eingetragen, der zu früh war; tragen Sie einen ein, dann wird die Vorhersage besser.'
+    );
+  },
   'why.hours': ({ at }, texts) => `Ihre Zeiten beginnen ${texts.dayTime(at)}.`,
   'why.after': ({ stages }, texts) =>
     `Jederzeit nach ${texts.and(stages.map((stage) => named(stage, texts)))}.`,

@@ -15,6 +15,13 @@ export const why: MessageWords<Why> = {
     `At least ${texts.duration(minutes)} after ${named(after, texts)}.`,
   'why.at-most': ({ after, minutes, ...late }, texts) =>
     `No later than ${texts.duration(minutes)} after ${named(after, texts)}.${ownWord(late, texts)}`,
+  'why.soonest-done': ({ part, state, minutes }, texts) => {
+    const { after } = texts.names.states[state];
+    return (
+      `${bearerOf(part, state, texts)}: not sooner than you have ever done it, ${texts.duration(minutes)} ${after}. ` +
+      'You have never logged a look that was too early; log one, and the forecast gets better.'
+    );
+  },
   'why.hours': ({ at }, texts) => `Your hours open ${texts.dayTime(at)}.`,
   'why.after': ({ stages }, texts) =>
     `Any time after ${texts.and(stages.map((stage) => named(stage, texts)))}.`,

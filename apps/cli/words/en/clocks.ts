@@ -23,6 +23,8 @@ export const clocks = {
   taught: 'What your log has taught',
   anyRecipe: 'any recipe',
   asWide: (share: string) => `band ${share} as wide`,
+  onlyDone: (pace: string, batches: string) =>
+    `${pace}: you only logged when it was done (batches: ${batches}), never a look too early. The forecast stays as it was, and no plan asks for it sooner than you have ever done it. Log a look that is too early as “not yet”, and the forecast gets better.`,
   from: (entries: string) => `from ${entries}`,
   why: 'Why',
   states: 'States at the reference point',

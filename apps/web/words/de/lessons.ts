@@ -6,7 +6,7 @@ export const lessons: Words['lessons'] = {
     'Ihr Raum, Ihre Formen und Ihre Öle haben ein eigenes Tempo. Das hier sagt Ihr Protokoll darüber; die Vorhersagen richten sich danach.',
   empty: 'Noch nichts gelernt',
   emptyHow:
-    'Vorhersagen beginnen mit dem, was anderswo üblich ist, darum sind sie noch ungenau. Alles, was Sie eintragen, macht sie genauer: ein Schritt, der getan ist, „noch nicht fest“, ein Zustand, nach dem Sie gesehen haben, jeweils mit der Uhrzeit.',
+    'Vorhersagen beginnen mit dem, was anderswo üblich ist, darum sind sie noch ungenau. Jeder Blick, den Sie eintragen, macht sie genauer: „noch nicht fest“ und dann, wann es getan war; oder ein Zustand, nach dem Sie gesehen haben, mit der Uhrzeit.',
   emptyNext: 'Die ersten zwei oder drei Ansätze bringen am meisten.',
   emptyPicture:
     'Eine Vorhersage, die ohne Protokoll ungenau ist, nach einem Ansatz genauer und nach vieren noch genauer.',
@@ -31,6 +31,9 @@ export const lessons: Words['lessons'] = {
   width: (share) => `Vorhersagen für einen üblichen Ansatz sind ${share} genauer als ohne Ihr Protokoll.`,
   wider: 'Ihre Ansätze sind recht verschieden, darum sind die Vorhersagen noch nicht genauer.',
   axis: { quicker: 'schneller', usual: 'üblich', slower: 'langsamer' },
+  onlyDone: (batches) =>
+    `Sie haben nur eingetragen, wann es getan war (${batches === 1 ? '1 Ansatz' : `${batches} Ansätze`}), nie einen Blick, der zu früh war. Das sagt, wann Sie Zeit hatten, nicht, wann es so weit war: Darum bleibt die Vorhersage, wie sie war, und kein Plan verlangt es früher, als Sie es je getan haben.`,
+  onlyDoneHow: 'Tragen Sie einen zu frühen Blick als „noch nicht“ ein, dann wird die Vorhersage besser.',
   restsOn: (count) => (count === 1 ? 'Beruht auf 1 Ansatz' : `Beruht auf ${count} Ansätzen`),
   came: (share) => `kam bei ${share} der vorhergesagten Zeit`,
   notYetAt: (share) => `noch nicht bei ${share}`,

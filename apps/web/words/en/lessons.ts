@@ -5,7 +5,7 @@ export const lessons = {
     'Your room, moulds and oils have a pace of their own. This is what your bench log says about it; the forecasts go by it.',
   empty: 'No lessons yet',
   emptyHow:
-    'Forecasts begin with what is usual elsewhere, so they are wide. Each thing you log makes them closer: a stage that is done, “not firm yet”, a state you looked for, with the time it was so.',
+    'Forecasts begin with what is usual elsewhere, so they are wide. Each look you log makes them closer: “not firm yet”, and then when it was done; or a state you looked for, with the time it was so.',
   emptyNext: 'The first two or three batches teach most.',
   emptyPicture: 'A forecast that is wide without a log, closer after one batch and closer still after four.',
   emptySteps: ['without a log', 'after one batch', 'after some more'],
@@ -29,6 +29,9 @@ export const lessons = {
   width: (share: string) => `Forecasts for a usual batch are ${share} closer than without your log.`,
   wider: 'Your batches differ much, so forecasts are no closer yet.',
   axis: { quicker: 'quicker', usual: 'usual', slower: 'slower' },
+  onlyDone: (batches: number) =>
+    `You only logged when it was done (${batches === 1 ? '1 batch' : `${batches} batches`}), never a look too early. That says when you had time, not when it was ready: so the forecast stays as it was, and no plan asks for it sooner than you have ever done it.`,
+  onlyDoneHow: 'Log a look that is too early as “not yet”, and the forecast gets better.',
   restsOn: (count: number) => (count === 1 ? 'Rests on 1 batch' : `Rests on ${count} batches`),
   came: (share: string) => `came at ${share} of the forecast time`,
   notYetAt: (share: string) => `not yet at ${share}`,
