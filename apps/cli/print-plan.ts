@@ -101,8 +101,14 @@ function oddsSection(plan: PlanDocument, texts: Texts): string {
   if (plan.odds === null) return '';
   const words = printed[texts.language].plan;
   const { soundByTheDay, soundAtAll, asPlanned } = plan.odds;
-  const figures = [soundByTheDay, soundAtAll, asPlanned].map((each) => texts.odds(each));
-  const head = wrap(words.odds(...(figures as [string, string, string])), 0, 100);
+  const [byTheDay, atAll, all] = [soundByTheDay, soundAtAll, asPlanned].map((each) => texts.odds(each)) as [
+    string,
+    string,
+    string,
+  ];
+  // Without a day that some runs miss, the first two are one.
+  const told = soundAtAll > soundByTheDay ? words.oddsByTheDay(byTheDay, atAll, all) : words.odds(atAll, all);
+  const head = wrap(told, 0, 100);
   const weak = plan.weakLinks.slice(0, 3).map((link) => {
     const run = plan.runs.find((r) => r.run === link.run);
     const stage = run?.stages.find((s) => s.key === link.stage && s.attempt === link.attempt);

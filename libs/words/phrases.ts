@@ -37,16 +37,16 @@ export function countedOdds(probability: number): {
 }
 
 /**
- * Two probabilities as so many of the same ten, hundred or thousand: the fewest that tell them apart. Tenths hide what
- * is rare or nearly sure.
+ * Two probabilities as so many of the same ten, or hundred: the fewest that tell them apart. Tenths hide what is rare or
+ * nearly sure; what hundreds do not tell apart is not known apart.
  * @param a 0 to 1, like `b`
+ * @returns counts from 0 to `of`; none and all are never known, so they are told as under 1 and over 99
  */
 export function countedPair(
   a: number,
   b: number,
-): { readonly a: number; readonly b: number; readonly of: 10 | 100 | 1000 } {
+): { readonly a: number; readonly b: number; readonly of: 10 | 100 } {
   const fitsTen = [a, b].every((each) => each >= 0.15 && each <= 0.94);
-  const all = [10, 100, 1000] as const;
-  const of = (fitsTen ? all : all.slice(1)).find((n) => Math.round(a * n) !== Math.round(b * n)) ?? 1000;
+  const of = fitsTen && Math.round(a * 10) !== Math.round(b * 10) ? 10 : 100;
   return { a: Math.round(a * of), b: Math.round(b * of), of };
 }

@@ -54,8 +54,8 @@ const told: readonly [RemedyMessage, string, string][] = [
   ],
   [
     { code: 'remedy.holds-no-more', bandPercent: 80 },
-    'If the soap is among the slowest or fastest 10%, this plan breaks.',
-    'Gehört die Seife zu den langsamsten oder schnellsten 10 %, geht dieser Plan nicht auf.',
+    'If the soap is among the slowest or fastest 10%, this plan may break.',
+    'Gehört die Seife zu den langsamsten oder schnellsten 10 %, geht dieser Plan vielleicht nicht auf.',
   ],
 ];
 

@@ -54,7 +54,7 @@ function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isR
         <dd className="numbers">
           <strong className="figure">{plan.odds === null ? '–' : texts.odds(plan.odds.soundByTheDay)}</strong>
           <span className="soft small">
-            {words.oddsMeaning},{' '}
+            {hasLateness(plan) ? words.oddsByTheDay : words.oddsMeaning},{' '}
             {isRough ? words.oddsRough : words.oddsFull(amounts.number(plan.odds?.scenarios ?? 0))}
           </span>
         </dd>
@@ -85,6 +85,11 @@ function Headline({ plan, isRough }: { readonly plan: PlanDocument; readonly isR
       </div>
     </dl>
   );
+}
+
+/** Whether a day was asked for that some runs miss; without, sound by the day and sound at all are one. */
+function hasLateness({ odds }: PlanDocument): boolean {
+  return odds !== null && odds.soundAtAll > odds.soundByTheDay;
 }
 
 function Conflict({ plan }: { readonly plan: PlanDocument }): ReactNode {

@@ -21,7 +21,8 @@ export function Holds({ document, run }: { readonly document: Document; readonly
       ) : (
         <>
           <p>
-            <span className="run-odds">{odds(document.odds.soundByTheDay)}</span> {holds.means}
+            <span className="run-odds">{odds(document.odds.soundByTheDay)}</span>{' '}
+            {document.odds.soundAtAll > document.odds.soundByTheDay ? holds.meansByTheDay : holds.means}
           </p>
           <Besides odds={document.odds} />
           <Method odds={document.odds} />
@@ -60,20 +61,15 @@ function Besides({ odds }: { readonly odds: NonNullable<Document['odds']> }): Re
 /** How the odds were found, and how well they are known. */
 function Method({ odds }: { readonly odds: NonNullable<Document['odds']> }): ReactNode {
   const { holds } = useWords().run;
-  const { number, share } = useAmounts();
+  const { number } = useAmounts();
+  const texts = useTexts();
   const { scenarios, soundByTheDay, standardError } = odds;
-  const tried = [number(scenarios), ...[soundByTheDay, standardError].map((each) => share(rounded(each)))];
   return (
     <details className="small">
       <summary>{holds.method}</summary>
-      <p>{holds.tried(...(tried as [string, string, string]))}</p>
+      <p>{holds.tried(number(scenarios), texts.odds(soundByTheDay), texts.odds(standardError))}</p>
     </details>
   );
-}
-
-/** To a tenth of a per cent: fewer tries than a thousand tell no more. */
-function rounded(share: number): number {
-  return Math.round(share * 1000) / 1000;
 }
 
 function Guaranteed({ guarantee }: { readonly guarantee: Document['guarantee'] }): ReactNode {

@@ -9,7 +9,10 @@ export const phrases: Phrases = {
   },
   oddsInstead: (probability, before) => {
     const { a, b, of } = countedPair(probability, before);
-    return `${String(a)} statt ${String(b)} von ${String(of)}`;
+    if (a === b) return `weiterhin ${phrases.odds(probability)}`;
+    const told = (count: number): string =>
+      count === 0 ? 'weniger als 1' : count === 100 ? 'mehr als 99' : String(count);
+    return `${told(a)} statt ${told(b)} von ${String(of)}`;
   },
   pieces: (count) => `${count} Stück`,
   range: (low, high) => `${low} bis ${high}`,

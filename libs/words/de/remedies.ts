@@ -98,7 +98,7 @@ export const remedies: MessageWords<RemedyMessage> = {
   'remedy.day-riskier': ({ run, before, after }, texts) =>
     `${texts.quoted(run)} kommt öfter zu spät: ${texts.oddsInstead(after, before)}.`,
   'remedy.holds-no-more': ({ bandPercent }, texts) =>
-    `Gehört die Seife zu den langsamsten oder schnellsten ${outerShare(bandPercent, texts)}, geht dieser Plan nicht auf.`,
+    `Gehört die Seife zu den langsamsten oder schnellsten ${outerShare(bandPercent, texts)}, geht dieser Plan vielleicht nicht auf.`,
   'remedy.new-risk': ({ parts, risk }, texts) =>
     `Neu für ${quoted(parts, texts)}: ${texts.of(risk)} ${texts.remedyOf(risk)}`,
   'remedy.new-caution': ({ caution }, texts) => `Vorsicht. ${texts.of(caution)}`,

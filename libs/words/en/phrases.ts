@@ -7,7 +7,10 @@ export const phrases: Phrases = {
   },
   oddsInstead: (probability, before) => {
     const { a, b, of } = countedPair(probability, before);
-    return `${String(a)} in ${String(of)} instead of ${String(b)} in ${String(of)}`;
+    if (a === b) return `still ${phrases.odds(probability)}`;
+    const told = (count: number): string =>
+      `${count === 0 ? 'under 1' : count === 100 ? 'over 99' : String(count)} in ${String(of)}`;
+    return `${told(a)} instead of ${told(b)}`;
   },
   pieces: (count, isOne) => `${count} ${isOne ? 'piece' : 'pieces'}`,
   range: (low, high) => `${low} to ${high}`,

@@ -98,7 +98,7 @@ export const remedies: MessageWords<RemedyMessage> = {
   'remedy.day-riskier': ({ run, before, after }, texts) =>
     `${texts.quoted(run)} is late more often: ${texts.oddsInstead(after, before)}.`,
   'remedy.holds-no-more': ({ bandPercent }, texts) =>
-    `If the soap is among the slowest or fastest ${outerShare(bandPercent, texts)}, this plan breaks.`,
+    `If the soap is among the slowest or fastest ${outerShare(bandPercent, texts)}, this plan may break.`,
   'remedy.new-risk': ({ parts, risk }, texts) =>
     `New for ${quoted(parts, texts)}: ${texts.of(risk)} ${texts.remedyOf(risk)}`,
   'remedy.new-caution': ({ caution }, texts) => `Take care. ${texts.of(caution)}`,

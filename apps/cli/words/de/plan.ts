@@ -23,14 +23,15 @@ export const plan: PrintedWords['plan'] = {
   attempt: (title, attempt) => `${title} (Versuch ${attempt})`,
   sittings: 'Sitzungen',
   until: (from, to) => `${from} bis ${to}`,
-  odds: (byTheDay, atAll, asPlanned) =>
+  oddsByTheDay: (byTheDay, atAll, asPlanned) =>
     `Gute Stücke bis zum Tag: ${byTheDay}. Gute Stücke überhaupt: ${atAll}. Alles wie geplant, auch das Aussehen: ${asPlanned}.`,
+  odds: (sound, asPlanned) => `Gute Stücke: ${sound}. Alles wie geplant, auch das Aussehen: ${asPlanned}.`,
   lost: (stage, odds) => `${stage}, verloren ${odds}.`,
   curedInTime: 'rechtzeitig reif',
   keeps: (tail) =>
     `Dieser Plan geht auch auf, wenn die Seife zu den schnellsten oder langsamsten ${tail} gehört. Ihre Zeiten und die Schüssel zählen dabei nicht mit.`,
   breaks: (tail) =>
-    `Gehört die Seife zu den schnellsten oder langsamsten ${tail}, geht dieser Plan nicht auf, auch wenn Zeiten und Schüssel reichen. Dann geht nicht alles zusammen:`,
+    `Gehört die Seife zu den schnellsten oder langsamsten ${tail}, geht dieser Plan vielleicht nicht auf, auch wenn Zeiten und Schüssel reichen. Dann geht dies womöglich nicht alles zusammen:`,
   undecided: 'Kein Plan gefunden, und keiner ausgeschlossen: Die Suche ist an ihre Grenze gekommen.',
   noPlan: 'Es gibt keinen Plan. Das geht nicht alles zusammen:',
   noneEnough: 'Nichts davon reicht allein: Dahinter steht noch mehr im Weg.',

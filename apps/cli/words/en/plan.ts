@@ -22,14 +22,16 @@ export const plan = {
   attempt: (title: string, attempt: string) => `${title} (attempt ${attempt})`,
   sittings: 'Sittings',
   until: (from: string, to: string) => `${from} to ${to}`,
-  odds: (byTheDay: string, atAll: string, asPlanned: string) =>
+  oddsByTheDay: (byTheDay: string, atAll: string, asPlanned: string) =>
     `Sound pieces by the day: ${byTheDay}. Sound at all: ${atAll}. All as planned, looks too: ${asPlanned}.`,
+  odds: (sound: string, asPlanned: string) =>
+    `Sound pieces: ${sound}. All as planned, looks too: ${asPlanned}.`,
   lost: (stage: string, odds: string) => `${stage}, lost ${odds}.`,
   curedInTime: 'cured in time',
   keeps: (tail: string) =>
     `This plan holds even if the soap is among the fastest or slowest ${tail}. Your hours and the bowl are not counted in that.`,
   breaks: (tail: string) =>
-    `If the soap is among the fastest or slowest ${tail}, this plan breaks, even with hours and a bowl to spare. Then these cannot all hold:`,
+    `If the soap is among the fastest or slowest ${tail}, this plan may break, even with hours and a bowl to spare. These may then not all hold:`,
   undecided: 'No plan was found, and none was ruled out: the search ran out of steps.',
   noPlan: 'There is no plan. These cannot all hold:',
   noneEnough: 'No single one of these is enough to give way: more stands behind.',

@@ -44,12 +44,13 @@ export const run: Words['run'] = {
   },
   holds: {
     title: 'Hält dieser Plan?',
-    means: 'für gute Stücke bis zum Tag',
+    means: 'für gute Stücke',
+    meansByTheDay: 'für gute Stücke bis zum Tag',
     besides: (atAll, asPlanned) =>
       `Gut überhaupt: ${atAll}. Alles wie geplant, auch das Aussehen: ${asPlanned}.`,
     method: 'Wie das berechnet wird',
     tried: (times, share, error) =>
-      `Der Plan wurde ${times}-mal durchgespielt, jedes Mal mit etwas schnellerer oder langsamerer Seife. In ${share} der Fälle waren die Stücke gut und zum Tag fertig; noch einmal so oft gespielt, wären es etwa ${error} mehr oder weniger.`,
+      `Der Plan wurde ${times}-mal durchgespielt, jedes Mal mit etwas schnellerer oder langsamerer Seife. Das ergab ${share}; noch einmal so oft gespielt, wären es ${error} mehr oder weniger.`,
     yes: (share) =>
       `Was die Seife angeht, geht diese Reihenfolge auf, außer die Seife gehört zu den langsamsten oder schnellsten ${share}. Ihre Zeiten zählen hier nicht mit.`,
     no: (share) =>

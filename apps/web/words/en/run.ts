@@ -43,12 +43,13 @@ export const run = {
   },
   holds: {
     title: 'Does this plan hold?',
-    means: 'of sound pieces by the day',
+    means: 'of sound pieces',
+    meansByTheDay: 'of sound pieces by the day',
     besides: (atAll: string, asPlanned: string) =>
       `Sound at all: ${atAll}. All as planned, looks too: ${asPlanned}.`,
     method: 'How this is worked out',
     tried: (times: string, share: string, error: string) =>
-      `The plan was tried ${times} times, each time with soap that is a little quicker or slower. In ${share} of them the pieces were sound and ready by the day; trying it as often again would differ by about ${error}.`,
+      `The plan was tried ${times} times, each time with soap that is a little quicker or slower. The count came to ${share}; trying it as often again would change it by ${error}.`,
     yes: (share: string) =>
       `As far as the soap goes, this order works out unless the soap is among the slowest or the fastest ${share}. Your hours are not counted here.`,
     no: (share: string) =>
