@@ -3,6 +3,7 @@ import { atLeast, atMost, median, watched, type Figure } from '../support/figure
 import { seededRandom } from '#units';
 import { habits } from './trust/habits.js';
 import { simulateMaker, type Judged, type Making } from './trust/simulated-maker.js';
+import { whatLogsTeach } from './trust/what-logs-teach.js';
 
 const AFTER = [3, 10, 30, 100] as const;
 const PACES = [0.67, 1, 1.5, 2];
@@ -12,7 +13,7 @@ const BATCH_SIGMAS = [0.1, 0.25, 0.4];
  * Can forecasts be trusted by people as they are? Makers with habits of looking and logging, slow or fast, steady or not,
  * make the same piece again and again; after some runs the next batch is held against the forecast. What the clocks assume
  * of logs is not what draws them. For each habit the worst is told over paces and spreads from batch to batch, and where that is.
- * @param args `--makers N` of each kind (30), `--seed N` (1), `--habit NAME` for one alone
+ * @param args `--makers N` of each kind (30), `--seed N` (1), `--habit NAME` for one alone, `none` for what is not told by habit
  */
 export function figures(args: readonly string[] = []): Figure[] {
   const makers = Number(after(args, '--makers') ?? 30);
@@ -20,7 +21,7 @@ export function figures(args: readonly string[] = []): Figure[] {
   console.log(`Seed ${String(seed)}, ${String(makers)} makers of each kind.`);
   const making = theMaking();
   const only = after(args, '--habit');
-  return Object.entries(habits).flatMap(([name, habit], h) => {
+  const ofHabits = Object.entries(habits).flatMap(([name, habit], h) => {
     if (only !== undefined && name !== only) return [];
     const cells = PACES.flatMap((pace, p) =>
       BATCH_SIGMAS.map((batchSigma, s) => {
@@ -40,6 +41,8 @@ export function figures(args: readonly string[] = []): Figure[] {
       ),
     );
   });
+  const taught = only === undefined || only === 'none' ? whatLogsTeach(making, makers, seed) : [];
+  return [...taught, ...ofHabits];
 }
 
 /** A cell is judged by makers whose logs tell of soap, if there are at least so many of them: of a third the mean is luck. */

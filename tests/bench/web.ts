@@ -33,7 +33,7 @@ export async function figures(): Promise<Figure[]> {
           serviceWorkers: 'block',
         });
         await context.request.post('/api/session', { data: { key: accessKey(home) } });
-        await context.addInitScript((id) => localStorage.setItem('benchtide.workshop', id), demo);
+        await context.addInitScript(`localStorage.setItem('benchtide.workshop', ${JSON.stringify(demo)})`);
         loads.push(await load(await context.newPage(), path));
         await context.close();
       }
