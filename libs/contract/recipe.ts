@@ -197,7 +197,7 @@ export const recipe = z
       .max(10)
       .default([])
       .meta({ description: 'Clay, plants, milk powder and the like' }),
-    batterTemperatureC: celsius(20, 90).default(38).meta({
+    batterTemperatureC: celsius(15, 90).default(38).meta({
       description: 'At which lye and fats are mixed; above 75 only for a batch that is cooked',
     }),
     mixing: z.enum(mixings).default('blender'),

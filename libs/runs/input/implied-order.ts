@@ -34,6 +34,7 @@ const LEAST_TO_FIRM_MIN = 60;
 /** States in which soap bears being taken out of its mould, or cut. */
 const FIRM_ENOUGH: ReadonlySet<OpeningState> = new Set([
   'firm',
+  'handled',
   'cuttable',
   'coat-turnable',
   'piping-firm',
@@ -41,7 +42,9 @@ const FIRM_ENOUGH: ReadonlySet<OpeningState> = new Set([
   'glaze-set',
   'glaze-turnable',
   'melt-firm',
+  'usable',
   'cured',
+  'best',
 ]);
 
 /** Kinds whose waits every design has had from the first, so that they hold where it takes no others. */
