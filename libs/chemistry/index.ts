@@ -97,5 +97,6 @@ export {
   type Weighing,
 } from './demand/piece-use.js';
 export { freshVolume } from './volumes/fresh-volume.js';
+export { shapeSurface } from './volumes/shape-surface.js';
 export { shapeVolume, type CavityShape } from './volumes/shape-volume.js';
 export { waterFillVolume } from './volumes/water-fill-volume.js';

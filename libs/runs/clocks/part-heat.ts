@@ -7,8 +7,9 @@ import {
   type Kept,
   type PieceHeatInputs,
 } from '#clocks';
-import { batchForFats } from '#chemistry';
+import { batchForFats, shapeSurface } from '#chemistry';
 import { mouldOf, usualKept, type BatchPart } from '#contract';
+import { cavityMl } from '../input/cavity-of-mould.js';
 import { partBatter } from '../input/part-batter.js';
 import { sharersOf, type ResolvedRun } from '../input/resolve-run.js';
 
@@ -40,6 +41,7 @@ export function heatInputs(
     ...{ volumeMl: castMl, densityGPerMl, mould, batterTemperatureC, roomTemperatureC, sugarPercent },
     ...(isMade && { isMade }),
     kept: toldKept(part, run) ?? usualKept(mould),
+    surfaceCm2: surfaceOf(part, run, castMl),
     make: {
       fatsShare: fatsG / batchG,
       lyeShare: lyeG / batchG,
@@ -48,6 +50,14 @@ export function heatInputs(
     },
     pace: paceOfReaction(inputs),
   };
+}
+
+/** The surface of what is cast in a cavity, cm²; undefined where the shape of the cavity was not told. */
+function surfaceOf(part: BatchPart, run: ResolvedRun, castMl: number): number | undefined {
+  const mould = run.moulds.get(mouldOf(part) ?? '');
+  return mould?.shape === undefined
+    ? undefined
+    : shapeSurface(mould.shape, Math.min(1, castMl / cavityMl(mould)));
 }
 
 /** How the mould of a part is said to stand after the pour, by itself or by a part that shares its cavity; undefined where nobody says. */
