@@ -29,14 +29,14 @@ export default function MaterialPage(): ReactNode {
     return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
   }
   const line = data.materials.find((each) => each.key === key && each.unit === unit) ?? nothingOf(key, unit);
-  const material = { key, unit: line.unit, title: line.text ?? titled(key, line.title) };
+  const material = { key, unit: line.unit, title: line.title };
   return (
     <div className="stack">
       <header className="stack tight">
         <p>
           <Link to="/makings/stock">{words.toStock}</Link>
         </p>
-        <h1>{material.title}</h1>
+        <h1>{titled(key, material.title)}</h1>
       </header>
       <div className="kinds">
         <OnHand line={line} />

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { CheckField, SelectField, TextField } from '../form/fields.js';
 import { MeasureField, NumberField } from '../form/number-field.js';
 import { textAt, valueAt, type Value } from '../form/values.js';
+import { useTexts } from '../look/use-texts.js';
 import { newKey } from '../library/new-key.js';
 import { useWorkshop } from '../library/shelf-calls.js';
 import { useAmountText } from './amount-text.js';
@@ -23,6 +24,7 @@ export function PurchaseForm({
 }): ReactNode {
   const words = useStockWords();
   const amount = useAmountText();
+  const { titled } = useTexts();
   const choices = useMaterialChoices();
   const { data: stock } = useStock();
   const { data: workshop } = useWorkshop();
@@ -130,7 +132,7 @@ export function PurchaseForm({
 
   function titleOf(key: string): string {
     const all = of === undefined ? [...choices.known.values()] : [of];
-    return all.find((each) => each.key === key)?.title ?? key;
+    return titled(key, all.find((each) => each.key === key)?.title ?? key);
   }
 }
 

@@ -65,10 +65,10 @@ function Materials({
 }): ReactNode {
   const words = useStockWords();
   const amount = useAmountText();
-  const { language } = useTexts();
+  const { language, titled } = useTexts();
   const { money } = useAmounts();
   if (lines.length === 0) return <p className="soft">{words.none}</p>;
-  const named = lines.map((line) => ({ ...line, title: line.text ?? line.title }));
+  const named = lines.map((line) => ({ ...line, title: titled(line.key, line.title) }));
   return (
     <ul className="things stock-lines">
       {named

@@ -7,6 +7,7 @@ import { useStock, type Unit } from './use-stock.js';
 /** A material that can be chosen; what it is kept by stands before its key. */
 export interface KnownMaterial {
   readonly key: string;
+  /** As it is stored; `titled` has it in the language of the page. */
   readonly title: string;
   readonly unit: Unit;
 }
@@ -37,16 +38,14 @@ export function useMaterialChoices(): {
         const value = nameOf(each);
         if (known.has(value)) return [];
         known.set(value, each);
-        return [{ value, text: each.title }];
+        return [{ value, text: titled(each.key, each.title) }];
       })
       .sort((a, b) => a.text.localeCompare(b.text, language)),
   });
   const weighed = ({ key, title }: { readonly key: string; readonly title: string }): KnownMaterial => ({
     ...{ key, title, unit: 'g' },
   });
-  const fats = [...own.map(({ content }) => content), ...shipped].map(({ key, title }) =>
-    weighed({ key, title: titled(key, title) }),
-  );
+  const fats = [...own.map(({ content }) => content), ...shipped].map(weighed);
   const titleOfFat = new Map(fats.map(({ key, title }) => [key, title]));
   const ofRecipes = recipes.flatMap(({ content }) => [
     ...content.fats.map(({ fat: key }) => weighed({ key, title: titleOfFat.get(key) ?? key })),
@@ -64,14 +63,14 @@ export function useMaterialChoices(): {
   const groups = [
     group(
       words.kept,
-      (stock?.materials ?? []).map(({ key, title, text, unit }) => ({ key, title: text ?? title, unit })),
+      (stock?.materials ?? []).map(({ key, title, unit }) => ({ key, title, unit })),
     ),
     group(words.ofRecipes, [...ofRecipes, ...ofDesigns]),
     group(
       words.usual,
       usual.flatMap((key) => {
         const english = (names.englishMaterials ?? names.materials)[key as keyof typeof names.materials];
-        return english === undefined ? [] : [weighed({ key, title: titled(key, english) })];
+        return english === undefined ? [] : [weighed({ key, title: english })];
       }),
     ),
     group(words.fats, fats),

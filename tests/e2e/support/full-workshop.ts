@@ -77,6 +77,20 @@ export async function fullWorkshop(bench: TestApi): Promise<FullWorkshop> {
   await log(begun, { kind: 'seen', part: 'deep', state: 'holds-layer', saw: 'not-yet', at });
   await log(begun, { kind: 'not-yet', stage: 'pour-sand', at, note: nonsenseFor('note') });
   await log(begun, { kind: 'mishap', part: 'shells', mishap: 'cracked', response: 'remake', pieces: 3, at });
+  const kept = { title: nonsenseFor('leftover'), massG: 120, madeAt: at, at };
+  const ledger = [
+    { kind: 'purchase', material: 'olive', amount: 900, price: 7, at },
+    { kind: 'written-off', material: 'olive', amount: 100, at },
+    { kind: 'count', material: 'nu-zulip', title: nonsenseFor('sponges'), unit: 'piece', amount: 12, at },
+    { kind: 'leftover-kept', form: 'dough', run: 'harbour-market', part: 'deep', ...kept },
+    { kind: 'leftover-kept', form: 'small-pieces', ...kept },
+  ];
+  for (const [i, entry] of ledger.entries()) {
+    await call('POST', '/api/stock/entries', {
+      id: `01900000-0000-7000-8000-00000000000${String(i)}`,
+      entry,
+    });
+  }
 
   return {
     key,
