@@ -119,8 +119,8 @@ describe.skipIf(browser === null)('a run whose pieces part ways', () => {
       ['Coat', 12],
       ['Foam', 12],
     ] as const) {
-      const sheet = page.getByRole('article').filter({ has: page.getByRole('heading', { name: part }) });
-      await sheet.getByText(new RegExp(`for ${String(pieces)} pieces`)).waitFor();
+      const heading = page.getByRole('heading', { name: `${part} for ${String(pieces)} pieces` });
+      await heading.first().waitFor();
     }
     await page.getByRole('link', { name: 'Log', exact: true }).click();
     await page.getByText('Something went wrong').click();

@@ -10,32 +10,48 @@ import { weighGroups, type WeighGroup, type WeighLine } from './weigh-lines.js';
  * What to weigh for a batch, with each caution where the act is, and into what it is split.
  * @param coloured what one part takes of it, where it is all for that part and has one colour
  * @param parts titles of its parts, by key, where they are several
+ * @param kinds what of it is weighed here; absent: all of it
+ * @param above codes of cautions that stand above already
  */
 export function BatchWeights({
   batch,
   coloured,
   parts = new Map(),
   boxes = false,
+  kinds,
+  above = new Set(),
 }: {
   readonly batch: BatchToMix;
   readonly coloured?: PartAmounts['batch'];
   readonly parts?: ReadonlyMap<string, string>;
   readonly boxes?: boolean;
+  readonly kinds?: ReadonlySet<WeighGroup['kind']> | undefined;
+  readonly above?: ReadonlySet<string>;
 }): ReactNode {
   const { sheet } = useWords().run;
   const { mass, temperature, percent } = useAmounts();
   const { titled } = useTexts();
   const isSplit = batch.portions.length > 1;
   const amounts = isSplit ? batch.amounts : (coloured ?? batch.amounts);
-  const lye = batch.cautions.filter(({ code }) => code === 'caution.lye');
-  const others = batch.cautions.filter(({ code }) => code !== 'caution.lye');
+  const cautions = batch.cautions.filter(({ code }) => !above.has(code));
+  const lye = cautions.filter(({ code }) => code === 'caution.lye');
+  const others = cautions.filter(({ code }) => code !== 'caution.lye');
   const { used, low, high } = amounts.superfat;
   const shown = (value: number): string => percent(Math.round(value * 10) / 10);
-  return (
+  const isHere = (kind: WeighGroup['kind']): boolean => kinds?.has(kind) ?? true;
+  const groups = weighGroups({ batch: amounts }, sheet, titled).filter(({ kind }) => isHere(kind));
+  const list = (
     <>
-      {weighGroups({ batch: amounts }, sheet, titled).map((group) => (
+      {groups.map((group) => (
         <Group key={group.kind} group={group} boxes={boxes} cautions={group.kind === 'lye' ? lye : []} />
       ))}
+    </>
+  );
+  // What concerns the whole batch stands where it comes together.
+  if (!isHere('batter')) return list;
+  return (
+    <>
+      {list}
       <p className="small">
         {sheet.total} <strong className="numbers">{mass(amounts.batchG)}</strong> ·{' '}
         {sheet.batterAt(temperature(batch.told.batterTemperatureC))} ·{' '}

@@ -1,6 +1,5 @@
 import { Printer } from 'lucide-react';
 import { useState, type ReactNode } from 'react';
-import type { Schemas } from '../api/client.js';
 import { Sentence } from '../look/sentence.js';
 import { StagePieces } from '../look/stage-pieces.js';
 import { useTexts } from '../look/use-texts.js';
@@ -13,10 +12,11 @@ import { PartWeights } from './part-weights.js';
 import type { RunProps } from './run-props.js';
 import './sheet.css';
 import { sheetCards, type SheetCard } from './sheet-cards.js';
-import { useSheet, type BatchToMix, type PartAmounts } from './use-sheet.js';
+import { cautionsOnce, sheetSittings, type SheetSitting, type SheetWeigh } from './sheet-sittings.js';
+import { useSheet } from './use-sheet.js';
 import type { RunPlan } from './use-run.js';
 
-/** What lies beside the bowl: each batch with what to weigh, its stages with their windows, and room to write. */
+/** What lies beside the bowl: each sitting in the order of doing, with what to weigh, the windows, and room to write. */
 export default function BenchSheet({ run, plan }: RunProps): ReactNode {
   const { sheet: words } = useWords().run;
   const { dayTime } = useTimes();
@@ -26,10 +26,16 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
     return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
   }
   const own = plan.document.runs.find((each) => each.run === run.key);
-  const stages = own?.stages ?? [];
   // A copy that was kept for when there is no connection may be older than the lists.
   const { labels = [] }: Partial<NonNullable<(typeof data.runs)[0]>> = data.runs[0] ?? {};
-  const parts = inOrder(data.runs[0]?.amounts ?? [], stages);
+  const parts = data.runs[0]?.amounts ?? [];
+  const cards = sheetCards(parts, data.runs[0]?.batches ?? []);
+  const sittings = sheetSittings(own?.stages ?? [], plan.document.sittings, cards);
+  const told = new Set(
+    sittings.flatMap(({ stages }) => stages.flatMap(({ weigh }) => weigh)).map(({ card }) => card),
+  );
+  const unplanned = cards.filter((card) => !told.has(card));
+  const titles = new Map(parts.map(({ part, title }) => [part, title]));
   return (
     <div className={`stack sheet ${layout}`}>
       <div className="row sheet-tools">
@@ -53,150 +59,156 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
           <Sentence of={caution} />
         </p>
       ))}
-      {sheetCards(parts, data.runs[0]?.batches ?? []).map((card) =>
-        'shared' in card ? (
-          <BatchSheet
-            key={`batch ${card.shared.parts.join(' ')}`}
-            batch={card.shared}
-            run={run.order.title}
-            parts={new Map(parts.map(({ part, title }) => [part, title]))}
-          />
-        ) : (
-          <PartSheet
-            key={card.part.part}
-            card={card}
-            run={run.order.title}
-            groups={own?.groups}
-            stages={stages.filter((stage) => stage.part === card.part.part)}
-            label={labels.find(({ part }) => part === card.part.part)}
-          />
-        ),
+      {sittings.map((sitting) => (
+        <SittingSheet
+          key={sitting.from}
+          {...{ sitting, titles }}
+          run={run.order.title}
+          groups={own?.groups}
+        />
+      ))}
+      {unplanned.length > 0 && (
+        <article className="card stack tight sheet-part">
+          <h2>{words.unplanned}</h2>
+          {unplanned.map((card) => (
+            <Weigh key={nameOf(card)} card={card} titles={titles} />
+          ))}
+        </article>
       )}
+      {labels.map((label) => (
+        <article key={label.part} className="card stack tight sheet-part">
+          <h2>{titles.get(label.part)}</h2>
+          <LabelLists label={label} />
+        </article>
+      ))}
     </div>
   );
 }
 
-/** Parts in the order in which their first stage comes. */
-function inOrder(parts: readonly PartAmounts[], stages: RunPlan['stages']): PartAmounts[] {
-  const place = (part: PartAmounts): number => {
-    const found = stages.findIndex((stage) => stage.part === part.part);
-    return found < 0 ? stages.length : found;
-  };
-  return [...parts].sort((a, b) => place(a) - place(b));
+function SittingSheet({
+  sitting: { from, to, stages },
+  run,
+  groups,
+  titles,
+}: {
+  readonly sitting: SheetSitting;
+  readonly run: string;
+  readonly groups: RunPlan['groups'];
+  readonly titles: ReadonlyMap<string, string>;
+}): ReactNode {
+  const { sheet: words } = useWords().run;
+  const { dayTime, time } = useTimes();
+  const cautions = cautionsOnce(stages);
+  return (
+    <article className="card stack tight sheet-part">
+      <header>
+        <p className="small soft">{run}</p>
+        <h2>{words.sitting(dayTime(from), time(to))}</h2>
+      </header>
+      <ol className="sheet-steps">
+        {stages.map(({ stage, weigh }, i) => {
+          const { above, own } = cautions[i] ?? { above: undefined, own: stage.cautions };
+          return (
+            <Step key={`${stage.key} ${String(stage.attempt)}`} {...{ stage, groups }} cautions={own}>
+              {weigh.map(({ card, kinds }) => (
+                <Weigh key={nameOf(card)} {...{ card, kinds, titles, above }} />
+              ))}
+            </Step>
+          );
+        })}
+      </ol>
+      <h3>{words.notes}</h3>
+      <div className="sheet-lines" aria-hidden />
+    </article>
+  );
 }
 
-/** What several parts are poured from. */
-function BatchSheet({
-  batch,
-  run,
-  parts,
+function Step({
+  stage,
+  groups,
+  cautions,
+  children,
 }: {
-  readonly batch: BatchToMix;
-  readonly run: string;
-  readonly parts: ReadonlyMap<string, string>;
+  readonly stage: RunPlan['stages'][number];
+  readonly groups: RunPlan['groups'];
+  readonly cautions: RunPlan['stages'][number]['cautions'];
+  readonly children: ReactNode;
+}): ReactNode {
+  const { sheet: words } = useWords().run;
+  const { tide } = useWords();
+  const { dayTime, time } = useTimes();
+  return (
+    <li>
+      <span className="run-box" aria-hidden />
+      <div className="stack tight">
+        <p>
+          <strong>{stage.title}</strong>
+          <StagePieces stage={stage} all={groups} />, {time(stage.startAt)}
+          {stage.status === 'planned' ? (
+            <span className="soft">
+              {' '}
+              ({words.opens} {dayTime(stage.opensAt)}
+              {stage.lastCallAt !== null && `, ${words.lastCall} ${dayTime(stage.lastCallAt)}`})
+            </span>
+          ) : (
+            <span className="soft"> · {tide.status[stage.status]}</span>
+          )}
+        </p>
+        {cautions.map((caution) => (
+          <p key={caution.code} className="note amber small">
+            <Sentence of={caution} />
+          </p>
+        ))}
+        {children}
+      </div>
+      <span className="sheet-done soft small">{words.doneAt}</span>
+    </li>
+  );
+}
+
+/** What is weighed of a batch or part, with what it is for. */
+function Weigh({
+  card,
+  kinds,
+  titles,
+  above,
+}: {
+  readonly card: SheetCard;
+  readonly kinds?: SheetWeigh['kinds'];
+  readonly above?: ReadonlySet<string> | undefined;
+  readonly titles: ReadonlyMap<string, string>;
 }): ReactNode {
   const { sheet: words } = useWords().run;
   const { and } = useTexts();
   return (
-    <article className="card stack tight sheet-part">
-      <header>
-        <p className="small soft">{run}</p>
-        <h2>{batch.title}</h2>
-        <p>{words.batchFor(and(batch.parts.map((key) => parts.get(key) ?? key)))}</p>
-      </header>
-      <h3>{words.weigh}</h3>
-      <div className="sheet-weigh stack tight">
-        <BatchWeights batch={batch} parts={parts} boxes />
-      </div>
-      <h3>{words.notes}</h3>
-      <div className="sheet-lines" aria-hidden />
-    </article>
+    <section className="sheet-weigh stack tight">
+      <h3>
+        {'shared' in card ? card.shared.title : card.part.title}{' '}
+        <span className="soft small">
+          {'shared' in card
+            ? words.batchFor(and(card.shared.parts.map((key) => titles.get(key) ?? key)))
+            : words.pieces(card.part.count)}
+        </span>
+      </h3>
+      {'shared' in card ? (
+        <BatchWeights
+          batch={card.shared}
+          parts={titles}
+          kinds={kinds}
+          {...(above !== undefined && { above })}
+          boxes
+        />
+      ) : (
+        <PartWeights
+          {...card}
+          {...(kinds !== undefined && { kinds })}
+          {...(above !== undefined && { above })}
+          boxes
+        />
+      )}
+    </section>
   );
 }
 
-function PartSheet({
-  card,
-  run,
-  groups,
-  stages,
-  label,
-}: {
-  readonly card: Extract<SheetCard, { readonly part: PartAmounts }>;
-  readonly run: string;
-  readonly groups: RunPlan['groups'];
-  readonly stages: RunPlan['stages'];
-  readonly label: Schemas['PartLabel'] | undefined;
-}): ReactNode {
-  const { sheet: words } = useWords().run;
-  const { dayTime } = useTimes();
-  const [first] = stages;
-  const { part, told } = card;
-  const shown = new Set([...told, ...part.cautions].map(({ code }) => code));
-  return (
-    <article className="card stack tight sheet-part">
-      <header>
-        <p className="small soft">{run}</p>
-        <h2>{part.title}</h2>
-        <p>
-          {words.pieces(part.count)} ·{' '}
-          {first === undefined ? words.unplanned : words.start(dayTime(first.startAt))}
-        </p>
-      </header>
-      <h3>{words.weigh}</h3>
-      <div className="sheet-weigh stack tight">
-        <PartWeights {...card} boxes />
-      </div>
-      {stages.length > 0 && <Steps stages={stages} groups={groups} shown={shown} />}
-      {label !== undefined && <LabelLists label={label} />}
-      <h3>{words.notes}</h3>
-      <div className="sheet-lines" aria-hidden />
-    </article>
-  );
-}
-
-function Steps({
-  stages,
-  groups,
-  shown,
-}: {
-  readonly stages: RunPlan['stages'];
-  readonly groups: RunPlan['groups'];
-  readonly shown: ReadonlySet<string>;
-}): ReactNode {
-  const { sheet: words } = useWords().run;
-  const { tide } = useWords();
-  const { dayTime } = useTimes();
-  return (
-    <>
-      <h3>{words.steps}</h3>
-      <ol className="sheet-steps">
-        {stages.map((stage) => (
-          <li key={`${stage.key} ${String(stage.attempt)}`}>
-            <span className="run-box" aria-hidden />
-            <div>
-              <strong>{stage.title}</strong>
-              <StagePieces stage={stage} all={groups} />, {dayTime(stage.startAt)}
-              {stage.status === 'planned' ? (
-                <span className="soft">
-                  {' '}
-                  ({words.opens} {dayTime(stage.opensAt)}
-                  {stage.lastCallAt !== null && `, ${words.lastCall} ${dayTime(stage.lastCallAt)}`})
-                </span>
-              ) : (
-                <span className="soft"> · {tide.status[stage.status]}</span>
-              )}
-              {stage.cautions
-                .filter(({ code }) => !shown.has(code))
-                .map((caution) => (
-                  <p key={caution.code} className="note amber small">
-                    <Sentence of={caution} />
-                  </p>
-                ))}
-            </div>
-            <span className="sheet-done soft small">{words.doneAt}</span>
-          </li>
-        ))}
-      </ol>
-    </>
-  );
-}
+const nameOf = (card: SheetCard): string =>
+  'shared' in card ? `batch ${card.shared.parts.join(' ')}` : card.part.part;

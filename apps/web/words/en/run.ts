@@ -111,12 +111,11 @@ export const run = {
   sheet: {
     print: 'Print',
     compact: 'Compact',
-    onePage: 'One page per batch',
+    onePage: 'One page per sitting',
     layout: 'Layout',
     made: (when: string) => `As of ${when}`,
     pieces: (count: number) => (count === 1 ? 'for 1 piece' : `for ${count} pieces`),
-    start: (when: string) => `Planned for ${when}`,
-    weigh: 'Weigh',
+    sitting: (from: string, to: string) => `${from} to ${to}`,
     fats: 'Fats',
     lye: 'Lye solution',
     splitInto: 'Split, before the colours, into',
@@ -140,7 +139,6 @@ export const run = {
     facts: (lye: string, superfat: string) => `Lye concentration ${lye} · superfat ${superfat}`,
     superfat: (used: string, low: string, high: string) =>
       `${used} (by the lot of the fats ${low} to ${high})`,
-    steps: 'Stages',
     opens: 'opens',
     lastCall: 'last call',
     doneAt: 'done at',
