@@ -65,7 +65,7 @@ export const risks: MessageWords<Risk> = {
   'liquid.scorches': ({ liquids }, texts) =>
     `${liquidsOf(liquids, texts)}: Mit Lauge wird das heiß, färbt sich orange und riecht nach Ammoniak.`,
   'liquid.boils-over': ({ liquids }, texts) =>
-    `${liquidsOf(liquids, texts)}: Mit Alkohol und Kohlensäure schäumt Lauge über und verätzt Sie.`,
+    `${liquidsOf(liquids, texts)}: Mit Alkohol und Kohlensäure schäumt Lauge über und verätzt Sie, und Alkohol, der bleibt, lässt den Leim schlagartig fest werden.`,
   'liquid.spits': ({ liquids }, texts) =>
     `${liquidsOf(liquids, texts)}: Säure auf Lauge wird heiß und spritzt.`,
   'liquid.spoils': ({ liquids }, texts) =>

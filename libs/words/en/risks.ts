@@ -64,7 +64,7 @@ export const risks: MessageWords<Risk> = {
   'liquid.scorches': ({ liquids }, texts) =>
     `${liquidsOf(liquids, texts)}: with lye it heats up, turns orange and smells of ammonia.`,
   'liquid.boils-over': ({ liquids }, texts) =>
-    `${liquidsOf(liquids, texts)}: alcohol and fizz make lye foam over and burn you.`,
+    `${liquidsOf(liquids, texts)}: alcohol and fizz make lye foam over and burn you, and alcohol that is left makes the batter seize.`,
   'liquid.spits': ({ liquids }, texts) => `${liquidsOf(liquids, texts)}: acid on lye heats and spits.`,
   'liquid.spoils': ({ liquids }, texts) =>
     `${liquidsOf(liquids, texts)}: bits of it may brown or grow mould in the soap.`,
