@@ -14,7 +14,7 @@ const WAIT_MS = 20_000;
 const { library, patterns, form, plan, now, shell, settings, hours, session } = en;
 
 /** As a phone opens the program that runs on another machine at home, without TLS. */
-describe.skipIf(browser === null)('all journeys over plain http', () => {
+describe.skipIf(browser === null)('all journeys over plain http', { timeout: 120_000 }, () => {
   let bench: TestApi;
   let context: BrowserContext;
   let page: Page;

@@ -14,7 +14,7 @@ import { PAGES, shoot, signedIn } from './support/screens.js';
 const browser: Browser | null = await startBrowser();
 const { start, shell, now, plan, library, form, settings } = en;
 
-describe.skipIf(browser === null)('the first start, on a phone', () => {
+describe.skipIf(browser === null)('the first start, on a phone', { timeout: 120_000 }, () => {
   let bench: TestApi;
   let context: BrowserContext;
   let page: Page;
@@ -48,7 +48,7 @@ describe.skipIf(browser === null)('the first start, on a phone', () => {
     await page.getByRole('heading', { level: 1, name: start.title }).waitFor();
   });
 
-  it('shows the demo, marked as one on every page', { timeout: 120_000 }, async () => {
+  it('shows the demo, marked as one on every page', async () => {
     await page.getByRole('button', { name: start.demo.go }).click();
     await page.getByRole('heading', { level: 1, name: shell.now }).waitFor();
     const runs: { id: string; state: string }[] = (await inDemo('GET', '/api/runs')).body;
