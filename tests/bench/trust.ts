@@ -3,6 +3,7 @@ import { atLeast, atMost, median, watched, type Figure } from '../support/figure
 import { seededRandom } from '#units';
 import { habits } from './trust/habits.js';
 import { simulateMaker, type Judged, type Making } from './trust/simulated-maker.js';
+import { sameRecipe } from './trust/same-recipe.js';
 import { whatLogsTeach } from './trust/what-logs-teach.js';
 
 const AFTER = [3, 10, 30, 100] as const;
@@ -41,7 +42,8 @@ export function figures(args: readonly string[] = []): Figure[] {
       ),
     );
   });
-  const taught = only === undefined || only === 'none' ? whatLogsTeach(making, makers, seed) : [];
+  const taught =
+    only === undefined || only === 'none' ? [...whatLogsTeach(making, makers, seed), ...sameRecipe()] : [];
   return [...taught, ...ofHabits];
 }
 
