@@ -4,7 +4,7 @@ import { AS_PLANNED, ON_TIME, Tally } from './tally.js';
 
 /** Into how many batches the scenarios are cut. */
 const BATCHES = 8;
-/** A schedule is out when it trails the leader by more than so many standard errors of the difference. */
+/** A schedule is out when it trails the leader by more than so many standard errors of the difference, and by a hundredth. */
 const BEHIND = 3;
 /** Scenarios between two questions whether to stop, where a batch has as many. */
 const HEARD = 25;
@@ -115,7 +115,8 @@ function comparedBy(
     if (own && !other) won++;
     else if (other && !own) lost++;
   }
-  // One more of each, so that a few scenarios alone prove nothing.
-  const trails = lost - won > BEHIND * Math.sqrt(won + lost + 2);
+  // One more of each, so that a few scenarios alone prove nothing; and what is as good to a hundredth does not trail.
+  const enough = Math.max(BEHIND * Math.sqrt(won + lost + 2), NEXT_TO_NOTHING * tally.scenarios);
+  const trails = lost - won > enough;
   return { differ: won + lost, ahead: won - lost, trails };
 }

@@ -2,8 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   checkProblem,
+  odds,
   schedule,
   windows,
+  withoutDueDates,
+  withoutPreferences,
   type Interval,
   type Lag,
   type Length,
@@ -34,7 +37,7 @@ const DRAWS = ['one', 'two', 'three'];
 
 /** Bounds that leave a plan so many minutes: last starts, and lags of which some vary. */
 interface Spare {
-  readonly latest: readonly (number | undefined)[];
+  readonly latest: readonly ({ readonly minutes: number; readonly isDue: boolean } | undefined)[];
   readonly atMost: readonly {
     readonly ends: readonly [number, number];
     readonly point: 'start' | 'end';
@@ -42,6 +45,7 @@ interface Spare {
     readonly minutes: number;
     readonly sigma: number;
     readonly draw: string | undefined;
+    readonly isPreference: boolean;
   }[];
 }
 
@@ -58,7 +62,7 @@ const anyPlan = fc.noBias(
       maxLength: 6,
     }),
     spare: fc.record({
-      latest: several(oneIn(3, fc.nat(12))),
+      latest: several(oneIn(3, fc.record({ minutes: fc.nat(12), isDue: fc.boolean() }))),
       atMost: fc.array(
         fc.record({
           ends: ends(1, 1, 2),
@@ -67,6 +71,7 @@ const anyPlan = fc.noBias(
           minutes: fc.nat(4),
           sigma: fc.constantFrom(0.1, 0.3),
           draw: fc.constantFrom(undefined, undefined, ...DRAWS),
+          isPreference: fc.boolean(),
         }),
         { minLength: 1, maxLength: 4 },
       ),
@@ -150,16 +155,23 @@ function planOf({
 function tightened(p: Problem, starts: ReadonlyMap<string, number>, { latest, atMost }: Spare): Problem {
   const at = (i: number, end: 'start' | 'end'): number =>
     starts.get(`s${i}`)! + (end === 'end' ? p.stages[i]!.duration : 0);
-  const closing = atMost.flatMap(({ ends: [a, b], point, until, minutes, sigma, draw }, i): Lag[] => {
-    const passed = at(b, until) - at(a, point) + minutes;
-    if (passed <= 0) return [];
-    const length = draw === undefined ? known(passed) : uncertain(passed, sigma, draw);
-    return [{ id: `c${i}`, from: `s${a}`, to: `s${b}`, point, until, atMost: length }];
-  });
+  const closing = atMost.flatMap(
+    ({ ends: [a, b], point, until, minutes, sigma, draw, isPreference }, i): Lag[] => {
+      const passed = at(b, until) - at(a, point) + minutes;
+      if (passed <= 0) return [];
+      const length = draw === undefined ? known(passed) : uncertain(passed, sigma, draw);
+      const lag = { id: `c${i}`, from: `s${a}`, to: `s${b}`, point, until, atMost: length };
+      return [isPreference ? { ...lag, isPreference } : lag];
+    },
+  );
   const stages = p.stages.map((stage, i) => {
     const spare = latest[i];
     return stage.fixed === undefined && spare !== undefined
-      ? { ...stage, latest: at(i, 'start') + spare }
+      ? {
+          ...stage,
+          latest: at(i, 'start') + spare.minutes,
+          ...(spare.isDue && { isDue: true as const }),
+        }
       : stage;
   });
   return { ...p, stages, lags: [...p.lags, ...closing] };
@@ -168,7 +180,7 @@ function tightened(p: Problem, starts: ReadonlyMap<string, number>, { latest, at
 describe('a scenario', () => {
   /** Oracle: tests/support/plain-simulation.ts, which makes every test and looks for starts minute by minute. */
   it('comes out as when it is carried out test by test, minute by minute', () => {
-    const seen = { met: 0, notReady: 0, broken: 0, stuck: 0 };
+    const seen = { met: 0, notReady: 0, broken: 0, stuck: 0, late: 0, disliked: 0 };
     fc.assert(
       fc.property(
         anyPlan,
@@ -188,10 +200,13 @@ describe('a scenario', () => {
             const found = lossOf(p, s, deviations, retestMin);
             const missed = found?.missed;
             expect(found && p.stages[found.stage]?.id).toBe(expected?.stage);
+            expect(found?.loses).toBe(expected?.loses);
             const lag = missed && 'lag' in missed ? missed.lag : undefined;
             if (lag === undefined) expect(expected?.lags ?? []).toEqual([]);
             else expect(expected?.lags).toContain(lag);
             if (missed === undefined) seen.met++;
+            else if (found?.loses === 'due-date') seen.late++;
+            else if (found?.loses === 'preference') seen.disliked++;
             else if (missed.kind === 'lag-at-least') seen.notReady++;
             else if (missed.kind === 'lag-at-most') seen.broken++;
             else seen.stuck++;
@@ -201,6 +216,33 @@ describe('a scenario', () => {
       { numRuns: 250, seed: 61 },
     );
     expect(Math.min(...Object.values(seen))).toBeGreaterThan(40);
+  });
+
+  /** Nothing is done in haste for a day's sake, so the same plan without its days is sound as often, scenario by scenario. */
+  it('is sound at all at least as often as by the day, and that at least as often as all is as planned', () => {
+    const seen = { late: 0, disliked: 0 };
+    fc.assert(
+      fc.property(anyPlan, (made) => {
+        const plan = planOf(made);
+        fc.pre(plan !== undefined);
+        if (plan === undefined) return;
+        const { p, s } = plan;
+        const options = { seed: 2, scenarios: 40, retestMin: 3 };
+        const { atAll, onTime, asPlanned, losses } = odds(p, s, options);
+        expect(atAll).toBeGreaterThanOrEqual(onTime);
+        expect(onTime).toBeGreaterThanOrEqual(asPlanned);
+        const lost = losses.reduce((sum, { share }) => sum + share, 0);
+        expect(lost + asPlanned).toBeCloseTo(1, 12);
+        const undated = odds(withoutDueDates(p), s, options);
+        expect([undated.atAll, undated.onTime]).toEqual([atAll, atAll]);
+        const unwished = odds(withoutPreferences(p), s, options);
+        expect(unwished.asPlanned).toBe(unwished.onTime);
+        if (atAll > onTime) seen.late++;
+        if (onTime > asPlanned) seen.disliked++;
+      }),
+      { numRuns: 250, seed: 62 },
+    );
+    expect(Math.min(...Object.values(seen))).toBeGreaterThan(20);
   });
 
   it('does not depend on those lived through before it', () => {

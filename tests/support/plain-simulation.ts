@@ -1,6 +1,14 @@
 import lognormalCdf from '@stdlib/stats-base-dists-lognormal-cdf';
 import lognormalQuantile from '@stdlib/stats-base-dists-lognormal-quantile';
-import { lengthAt, type Lag, type Length, type Problem, type Schedule, type Stage } from '#planner';
+import {
+  lengthAt,
+  type Lag,
+  type Length,
+  type Loses,
+  type Problem,
+  type Schedule,
+  type Stage,
+} from '#planner';
 
 /** A plan and what the soap does with it. */
 export interface PlainScenario {
@@ -14,6 +22,7 @@ export interface PlainScenario {
 interface Lost {
   readonly stage: string;
   readonly lags: readonly string[];
+  readonly loses: Loses;
 }
 
 interface Edge {
@@ -26,8 +35,9 @@ interface Edge {
  * One scenario carried out by the rules that `simulator` states, slowly: every test of every stage is made, starts are
  * looked for minute by minute, medians come from @stdlib. For problems without busy intervals, observations and
  * stages of one planned start.
- * @returns the stage at which it is lost, and the lags that were not ready or were broken there, if it was that; undefined
- *   when every window was met
+ * @returns the stage at which it is lost, the lags that were not ready or were broken there, if it was that, and whether that
+ *   was a requirement; else the first stage that was late, else the first preference that was missed; undefined when all went
+ *   as planned
  */
 export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost | undefined {
   const planned = new Map(p.stages.map(({ id, fixed }) => [id, fixed ?? s.starts.get(id)!]));
@@ -58,14 +68,16 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
     }
     return undefined;
   };
-  const likely = edgesOf(p, s, false);
-  const certain = edgesOf(p, s, true);
+  const wishes = ['all', 'required', 'known'].map((which) => edgesOf(p, s, which as Which));
   const followOrLose = (moved: readonly string[]): Lost | undefined => {
     const before = new Map(starts);
-    if (follow(likely, moved) === undefined) return undefined;
-    for (const [id, at] of before) starts.set(id, at);
-    const stuck = follow(certain, moved);
-    return stuck === undefined ? undefined : { stage: stuck, lags: [] };
+    let stuck: string | undefined;
+    for (const edges of wishes) {
+      for (const [id, at] of before) starts.set(id, at);
+      stuck = follow(edges, moved);
+      if (stuck === undefined) return undefined;
+    }
+    return { stage: stuck!, lags: [], loses: 'requirement' };
   };
   const dueFirst = (): string | undefined =>
     [...starts.keys()]
@@ -80,6 +92,7 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
         since(lag) + lasts(lag.atLeast) > now,
     );
 
+  let disliked: Lost | undefined;
   for (let next = dueFirst(); next !== undefined; next = dueFirst()) {
     const now = starts.get(next)!;
     const late = waitsFor(next, now);
@@ -89,7 +102,7 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
       let at: number | undefined = now;
       do at = allowedFrom(p, stageOf(next), at + retestMin);
       while (at !== undefined && at < ready && at <= other);
-      if (at === undefined) return { stage: next, lags: [late.id] };
+      if (at === undefined) return { stage: next, lags: [late.id], loses: 'requirement' };
       starts.set(next, at);
       const lost = followOrLose([next]);
       if (lost) return lost;
@@ -108,7 +121,7 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
     if (lost) return lost;
     if (starts.get(next)! > now) {
       const at = allowedFrom(p, stageOf(next), Math.max(starts.get(next)!, now + retestMin));
-      if (at === undefined) return { stage: next, lags: [] };
+      if (at === undefined) return { stage: next, lags: [], loses: 'requirement' };
       starts.set(next, at);
       const lostByWaiting = followOrLose([next]);
       if (lostByWaiting) return lostByWaiting;
@@ -123,10 +136,21 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
       const inTime = passed + (lag.until === 'end' ? stageOf(to).duration : 0);
       return (atLeast && passed < lasts(atLeast)) || (atMost && inTime > lasts(atMost));
     });
-    if (broken.length > 0) return { stage: at, lags: broken.map(({ id }) => id) };
+    const [wished, required] = [true, false].map((preferred) =>
+      broken.filter(({ isPreference }) => (isPreference === true) === preferred).map(({ id }) => id),
+    ) as [string[], string[]];
+    if (required.length > 0) return { stage: at, lags: required, loses: 'requirement' };
+    if (wished.length > 0) disliked ??= { stage: at, lags: wished, loses: 'preference' };
   }
-  return undefined;
+  const late = p.stages.find(
+    ({ id, isDue, fixed, latest = Infinity }) =>
+      isDue === true && fixed === undefined && starts.get(id)! > latest,
+  );
+  return late === undefined ? disliked : { stage: late.id, lags: [], loses: 'due-date' };
 }
+
+/** All lags at likely values, those that must hold, and the known ones among these. */
+type Which = 'all' | 'required' | 'known';
 
 type Uncertain = Length & { readonly kind: 'uncertain' };
 
@@ -142,7 +166,9 @@ function medianAfter({ median, sigma }: Uncertain, passed: number): number {
 
 /** The first start from `at` on that the stage's hours and bounds allow. */
 function allowedFrom(p: Problem, stage: Stage, at: number): number | undefined {
-  const { fixed, duration, calendar, earliest = p.from, latest = p.until } = stage;
+  const { fixed, duration, calendar, earliest = p.from } = stage;
+  // A day that is missed is late, not lost.
+  const latest = stage.isDue === true ? p.until : (stage.latest ?? p.until);
   if (fixed !== undefined) return at <= fixed ? fixed : undefined;
   for (let start = Math.max(at, p.from, earliest); start <= Math.min(latest, p.until); start++) {
     const hours = calendar === undefined ? undefined : p.calendars[calendar]!;
@@ -151,7 +177,7 @@ function allowedFrom(p: Problem, stage: Stage, at: number): number | undefined {
   return undefined;
 }
 
-function edgesOf(p: Problem, s: Schedule, knownOnly: boolean): Edge[] {
+function edgesOf(p: Problem, s: Schedule, which: Which): Edge[] {
   const stageOf = (id: string): Stage => p.stages.find((stage) => stage.id === id)!;
   const areFixed = (a: string, b: string): boolean => [a, b].every((id) => stageOf(id).fixed !== undefined);
   const lags = p.lags.flatMap((lag): Edge[] => {
@@ -160,10 +186,10 @@ function edgesOf(p: Problem, s: Schedule, knownOnly: boolean): Edge[] {
     const offset = lag.point === 'end' ? stageOf(from).duration : 0;
     const last = lag.until === 'end' ? stageOf(to).duration : 0;
     const counts = (length: Length | undefined): length is Length =>
-      length !== undefined && !(knownOnly && isUncertain(length));
+      length !== undefined && !(which === 'known' && isUncertain(length));
     return [
       ...(counts(atLeast) ? [{ from, to, weight: offset + lengthAt(atLeast, 0.5, 'at-least', {}) }] : []),
-      ...(counts(atMost)
+      ...(counts(atMost) && (which === 'all' || lag.isPreference !== true)
         ? [{ from: to, to: from, weight: last - offset - lengthAt(atMost, 0.5, 'at-most', {}) }]
         : []),
     ];
