@@ -1,19 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import type { RunFile } from '#contract';
+import type { Risk, RunFile } from '#contract';
 import { writeBatchSheet } from '#runs';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
 const file = loadRunFile('demo', 'orchard-loaves');
 
-/** Codes of the risks of the demo's top layer, with its recipes, room and moulds changed. */
-function codesOf(over: {
+interface Changed {
   recipe?: Partial<RunFile['recipes'][number]>;
   humidityPercent?: number;
   mould?: RunFile['moulds'][number]['kind'];
   cavityMl?: number;
   /** Its place; the top layer if absent. */
   part?: number;
-}): string[] {
+}
+
+/** The risks of the demo's top layer, with its recipes, room and moulds changed. */
+function risksOf(over: Changed): readonly Risk[] {
   const { room } = file.workshop;
   const sheet = writeBatchSheet({
     ...file,
@@ -42,8 +44,10 @@ function codesOf(over: {
   });
   if (!sheet.ok) throw new Error(JSON.stringify(sheet.issues));
   const amounts = sheet.value.runs[0]?.amounts;
-  return amounts?.[over.part ?? amounts.length - 1]?.risks.map(({ code }) => code) ?? [];
+  return amounts?.[over.part ?? amounts.length - 1]?.risks ?? [];
 }
+
+const codesOf = (over: Changed): string[] => risksOf(over).map(({ code }) => code);
 
 /** All of these are common practice, no source. */
 describe('risks of the soap', () => {
@@ -64,6 +68,27 @@ describe('risks of the soap', () => {
     expect(codesOf({ recipe: hot })).toContain('soap.overheats');
     expect(codesOf({ recipe: { batterTemperatureC: 34 } })).not.toContain('soap.overheats');
     expect(codesOf({ recipe: { batterTemperatureC: 34 }, cavityMl: 34_000 })).toContain('soap.overheats');
+  });
+
+  it('tell of heat what speaks for it, and how sure it is', () => {
+    const told = (over: Changed) => {
+      const risk = risksOf(over).find(({ code }) => code === 'soap.overheats');
+      if (risk?.code !== 'soap.overheats') return undefined;
+      return [risk.level, ...risk.signs.map(({ sign }) => sign)];
+    };
+    expect(told({ recipe: { batterTemperatureC: 46 }, cavityMl: 12_000 })).toEqual([
+      'high',
+      ...['full-gel', 'large-block', 'warm-batter'],
+    ]);
+    const sweet = { batterTemperatureC: 45, sugarPercent: 1 };
+    expect(told({ recipe: sweet, cavityMl: 12_000 })).toEqual([
+      'high',
+      ...['full-gel', 'large-block', 'sugar-or-milk'],
+    ]);
+    // In single cavities of 400 mL nothing is large, and only a hot start brings it near.
+    const small = told({ recipe: { batterTemperatureC: 65 }, cavityMl: 400 });
+    expect(small).toContain('warm-batter');
+    expect(small).not.toContain('large-block');
   });
 
   it('are gel that may stay in the middle, and gel against what the recipe asks for', () => {

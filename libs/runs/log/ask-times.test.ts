@@ -78,6 +78,10 @@ describe('a time that is hard to believe', () => {
     expect(asked(early, unmould(640))).toEqual([]);
     const late = notFirm(2000, { confirmed: true });
     expect(asked(late, look('not-yet', 1900))).toEqual([]);
+    // Nor does one at another state of the part.
+    expect(asked(look('already', 600, { state: 'patchable', confirmed: true }), unmould(640))).toHaveLength(
+      1,
+    );
     // A look that said the opposite tells nothing of the sort.
     expect(asked(look('not-yet', 600), unmould(640))).toHaveLength(1);
   });
