@@ -65,6 +65,8 @@ describe.skipIf(browser === null)('the first start, on a phone', { timeout: 120_
     }
     await page.goto('/runs');
     await settled(page);
+    // All of it in sight, so that nothing happens to lie behind the menu, which stays where it is.
+    await page.setViewportSize({ width: 360, height: 1600 });
     expect(await seriousFaults(page)).toEqual([]);
     await shoot(page, 'demo-runs-360-light');
     await page.emulateMedia({ colorScheme: 'dark' });
