@@ -214,3 +214,14 @@ describe('sizes that cannot be made', () => {
     ]);
   });
 });
+
+it('works amounts out at every temperature that is accepted, with a density that hardly moves', () => {
+  const densities = [15, 20, 80, 85, 90].map((batterTemperatureC) => {
+    const batch = batchForFats({ ...plain, batterTemperatureC }, fats, 1000);
+    if (!batch.ok) throw new Error(JSON.stringify(batch.issues));
+    return batch.value.densityGPerMl;
+  });
+  expect(densities).toEqual([...densities].sort((a, b) => b - a));
+  expect((densities[0] ?? NaN) / (densities[1] ?? NaN)).toBeLessThan(1.005);
+  expect((densities[2] ?? NaN) / (densities[4] ?? NaN)).toBeLessThan(1.01);
+});
