@@ -61,7 +61,7 @@ export function useReplanned(id: string): () => Promise<void> {
       name,
       id,
     ]);
-    const keys = [...ofRun, ['runs'], ['lots'], ['nudges'], ['lessons'], ['stock'], ['gather']];
+    const keys = [...ofRun, ['runs'], ['lots'], ['nudges'], ['lessons'], ['stock']];
     await Promise.all(keys.map((queryKey) => queries.invalidateQueries({ queryKey })));
   }, [id, queries]);
 }

@@ -32,11 +32,6 @@ export function useMoves(material: string, unit: Unit): UseQueryResult<Schemas['
   });
 }
 
-/** What all planned runs need together. */
-export function useGatherList(): UseQueryResult<Schemas['GatherList']> {
-  return useQuery({ queryKey: ['gather'], queryFn: () => answered(api.GET('/api/gather')), ...always });
-}
-
 /** An entry without the moment, which is now. */
 export type EntryNow = StockEntry extends infer E ? (E extends unknown ? Omit<E, 'at'> : never) : never;
 
@@ -56,9 +51,7 @@ export function useWriteStock(): UseMutationResult<unknown, Error, EntryNow> {
     },
     onSuccess: async () => {
       line.current = null;
-      await Promise.all(
-        ['stock', 'gather', 'amounts'].map((name) => queries.invalidateQueries({ queryKey: [name] })),
-      );
+      await Promise.all(['stock', 'amounts'].map((name) => queries.invalidateQueries({ queryKey: [name] })));
     },
   });
 }
@@ -84,9 +77,7 @@ export function useChangeFacts(): UseMutationResult<
     },
     onSuccess: async (saved) => {
       queries.setQueryData(['workshop'], saved);
-      await Promise.all(
-        ['stock', 'gather', 'amounts'].map((name) => queries.invalidateQueries({ queryKey: [name] })),
-      );
+      await Promise.all(['stock', 'amounts'].map((name) => queries.invalidateQueries({ queryKey: [name] })));
     },
   });
 }
