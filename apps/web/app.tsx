@@ -13,7 +13,7 @@ const Now = lazy(() => import('./now/now-page.js'));
 const Runs = lazy(() => import('./run/runs-page.js'));
 const Run = lazy(() => import('./run/run-page.js'));
 const Plan = lazy(() => import('./plan/plan-page.js'));
-const Makings = lazy(() => import('./library/makings-page.js'));
+const Makings = lazy(() => import('./makings-page.js'));
 const Shelf = lazy(() => import('./shelf/shelf-page.js'));
 const Hours = lazy(() => import('./hours/hours-page.js'));
 const Lessons = lazy(() => import('./lessons/lessons-page.js'));

@@ -144,7 +144,7 @@ function WhereItStands({ run, plan: { document } }: { readonly run: Run; readonl
           <dt>{words.ready}</dt>
           <dd>
             {own?.ready ? day(own.ready.likely) : words.remedies.none}
-            {own?.ready && <span className="soft small block">{words.countOn(day(own.ready.high))}</span>}
+            {own?.ready && <div className="soft small">{words.countOn(day(own.ready.high))}</div>}
           </dd>
         </div>
       </dl>

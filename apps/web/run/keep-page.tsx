@@ -5,13 +5,13 @@ import { MeasureField } from '../form/number-field.js';
 import { valueAt } from '../form/values.js';
 import { useAmounts } from '../look/amounts.js';
 import { useTimes } from '../look/times.js';
-import { usePlan, useRun } from '../run/use-run.js';
-import { useSheet } from '../run/use-sheet.js';
+import { usePlan, useRun } from './use-run.js';
+import { useSheet } from './use-sheet.js';
 import { useThings } from '../library/shelf-calls.js';
 import { Failed, Loading, NothingHere } from '../shell/states.js';
-import { EntryForm } from './entry-form.js';
-import { useStockWords } from './stock-words.js';
-import type { EntryNow } from './use-stock.js';
+import { EntryForm } from '../stock/entry-form.js';
+import { useStockWords } from '../stock/stock-words.js';
+import type { EntryNow } from '../stock/use-stock.js';
 import '../form/form.css';
 import '../library/library.css';
 

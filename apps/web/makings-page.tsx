@@ -1,17 +1,17 @@
 import { lazy, type ReactNode } from 'react';
 import { Route, Routes } from 'react-router';
-import { NothingHere } from '../shell/states.js';
-import Overview from './overview.js';
+import { NothingHere } from './shell/states.js';
+import Overview from './library/overview.js';
 
-const RecipePage = lazy(() => import('./recipe/recipe-page.js'));
-const MouldPage = lazy(() => import('./mould/mould-page.js'));
-const FatPage = lazy(() => import('./fat/fat-page.js'));
-const ShippedFatPage = lazy(() => import('./fat/shipped-fat-page.js'));
-const DesignPage = lazy(() => import('./design/design-page.js'));
-const StockPage = lazy(() => import('../stock/stock-page.js'));
-const MaterialPage = lazy(() => import('../stock/material-page.js'));
-const KeepPage = lazy(() => import('../stock/keep-page.js'));
-const ToolsPage = lazy(() => import('../stock/tools-page.js'));
+const RecipePage = lazy(() => import('./library/recipe/recipe-page.js'));
+const MouldPage = lazy(() => import('./library/mould/mould-page.js'));
+const FatPage = lazy(() => import('./library/fat/fat-page.js'));
+const ShippedFatPage = lazy(() => import('./library/fat/shipped-fat-page.js'));
+const DesignPage = lazy(() => import('./library/design/design-page.js'));
+const StockPage = lazy(() => import('./stock/stock-page.js'));
+const MaterialPage = lazy(() => import('./stock/material-page.js'));
+const KeepPage = lazy(() => import('./run/keep-page.js'));
+const ToolsPage = lazy(() => import('./stock/tools-page.js'));
 
 /** What pieces are made of: designs, recipes, moulds, fats. */
 export default function MakingsPage(): ReactNode {
