@@ -2,7 +2,7 @@ import { stretches } from '#clocks';
 import type { Link, OpeningState, Part, PieceDesign, Stage, Wait } from '#contract';
 import { castTogether, conditionAt, hostOf, isSetInto, unmouldOf } from './part-condition.js';
 import { countsFrom } from './counts-from.js';
-import type { KindOrder, KindWait, PartCondition, StateWait } from './stage-kind-facts.js';
+import { statesOf, type KindOrder, type KindWait, type StateWait } from './stage-kind-facts.js';
 import { stageKindFacts } from './stage-kinds.js';
 import { mixedTogether, preparedTogether } from './mixed-together.js';
 import { piecesAlike } from './pieces.js';
@@ -391,11 +391,4 @@ class Adding {
       (each) => each.stage === stage.key && each.part === part.key && each.state === state,
     );
   }
-}
-
-function statesOf(
-  waits: KindWait | undefined,
-  condition: PartCondition | undefined,
-): Pick<Wait, 'opens' | 'closes'> {
-  return condition === undefined ? {} : (waits?.states[condition] ?? {});
 }

@@ -33,6 +33,14 @@ export interface KindWait {
   readonly evidence: Evidence;
 }
 
+/** What is asked of soap in a condition; nothing where nothing is said. */
+export function statesOf(
+  waits: KindWait | undefined,
+  condition: PartCondition | undefined,
+): Pick<StateWait, 'opens' | 'closes'> {
+  return condition === undefined ? {} : (waits?.states[condition] ?? {});
+}
+
 /**
  * Kinds of stages that come first if there are any: of what was cast with the part itself, or with what it is put onto, of
  * what is prepared with it, of all that is on the piece, or of what was cast with a part that is itself set into another.
