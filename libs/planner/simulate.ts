@@ -4,7 +4,7 @@ import { DueStages } from './due-stages.js';
 import { raise } from './fixed-point.js';
 import type { Network } from './network.js';
 import type { Loses, Requirement } from './problem.js';
-import type { SimulationModel, UncertainLag } from './simulation-model.js';
+import type { DueStage, SimulationModel, UncertainLag } from './simulation-model.js';
 
 /** Where a scenario was lost, what was missed there, and what that cost. */
 export interface Loss {
@@ -66,10 +66,21 @@ export function simulator(
       const loss = attempt(world, j);
       if (loss) return loss;
     }
+    for (const each of due) comeAbout(world, each);
     met(world.x);
     const late = due.findIndex(({ stage, latest }) => world.x[stage]! > latest);
     return limits[late] ?? world.disliked;
   };
+}
+
+/** What nobody does is there as soon as what it waits for has passed, however late it was expected. */
+function comeAbout({ plan, x, actual }: World, { stage, after }: DueStage): void {
+  if (after === undefined) return;
+  let at = plan.p.stages[stage]!.earliest ?? plan.p.from;
+  for (const { from, minutes, lag } of after) {
+    at = Math.max(at, x[from]! + minutes + (lag === undefined ? 0 : actual[lag]!));
+  }
+  x[stage] = Math.ceil(at);
 }
 
 const NO_DRAW = { at: () => 0 };

@@ -17,8 +17,7 @@ export interface SimulationModel {
   readonly expected: readonly Network[];
   /** The last of `expected`. */
   readonly certain: Network;
-  /** Stages with a due date. */
-  readonly due: readonly { readonly stage: number; readonly latest: number }[];
+  readonly due: readonly DueStage[];
   /** Planned starts, busy nodes included. */
   readonly starts: Float64Array;
   /** Position of each stage in the order of the plan, which decides between equal times. */
@@ -33,6 +32,23 @@ export interface SimulationModel {
   /** By stage: those among them that it waits for, and those that others wait for since it. */
   readonly waitsFor: readonly (readonly number[])[];
   readonly begins: readonly (readonly number[])[];
+}
+
+/** A stage with a due date. */
+export interface DueStage {
+  readonly stage: number;
+  readonly latest: number;
+  /**
+   * What it waits for, where nobody does it, as with soap that cures: it comes about as soon as all of that has passed, whenever
+   * it was expected. Absent: somebody does it.
+   */
+  readonly after?: readonly {
+    readonly from: number;
+    /** Minutes from the start of `from`, without those of the uncertain lag. */
+    readonly minutes: number;
+    /** Which of the uncertain lags; absent: all is known. */
+    readonly lag?: number;
+  }[];
 }
 
 /** One side of a lag that only shows when it has come about; or a preference, which is looked at in the same way. */
@@ -85,17 +101,28 @@ export function compileSimulation(p: Problem, s: Schedule): SimulationModel {
     from: Int32Array.from(uncertain, ({ from }) => from),
     to: Int32Array.from(uncertain, ({ to }) => to),
     offset: Float64Array.from(uncertain, ({ offset }) => offset),
-    due: dueStages(p),
+    due: dueStages(p, uncertain),
     touching: byStage(({ from, to }, i) => from === i || to === i),
     waitsFor: byStage(({ to, side }, i) => to === i && side === 'at-least'),
     begins: byStage(({ from, side }, i) => from === i && side === 'at-least'),
   };
 }
 
-function dueStages(p: Problem): SimulationModel['due'] {
-  return p.stages.flatMap(({ isDue, latest, fixed }, stage) =>
-    isDue === true && latest !== undefined && fixed === undefined ? [{ stage, latest }] : [],
-  );
+function dueStages(p: Problem, uncertain: readonly UncertainLag[]): DueStage[] {
+  const index = stageIndex(p);
+  return p.stages.flatMap(({ id, isDue, latest, fixed, duration, uses, calendar }, stage): DueStage[] => {
+    if (isDue !== true || latest === undefined || fixed !== undefined) return [];
+    if (duration > 0 || uses.length > 0 || calendar !== undefined) return [{ stage, latest }];
+    const known = p.lags.flatMap(({ from, to, point, atLeast }) => {
+      if (to !== id || atLeast?.kind !== 'known') return [];
+      const offset = point === 'end' ? p.stages[index(from)]!.duration : 0;
+      return [{ from: index(from), minutes: offset + atLeast.minutes }];
+    });
+    const rest = uncertain.flatMap(({ from, to, side, offset }, lag) =>
+      to === stage && side === 'at-least' ? [{ from, minutes: offset, lag }] : [],
+    );
+    return [{ stage, latest, after: [...known, ...rest] }];
+  });
 }
 
 function uncertainLags(p: Problem): UncertainLag[] {

@@ -142,6 +142,14 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
     if (required.length > 0) return { stage: at, lags: required, loses: 'requirement' };
     if (wished.length > 0) disliked ??= { stage: at, lags: wished, loses: 'preference' };
   }
+  // Nobody has to do what takes no time, no hands and no hours: it is there once all that it waits for has passed.
+  for (const { id, isDue, fixed, duration, uses, calendar, earliest = p.from } of p.stages) {
+    if (!isDue || fixed !== undefined || duration > 0 || uses.length > 0 || calendar !== undefined) continue;
+    const ends = lags.flatMap((lag) =>
+      lag.to === id && lag.atLeast !== undefined ? [since(lag) + lasts(lag.atLeast)] : [],
+    );
+    starts.set(id, Math.ceil(Math.max(earliest, ...ends)));
+  }
   const late = p.stages.find(
     ({ id, isDue, fixed, latest = Infinity }) =>
       isDue === true && fixed === undefined && starts.get(id)! > latest,

@@ -89,13 +89,14 @@ describe('the stages of a plan', () => {
     expect(stageOf(network, 'turn')).not.toHaveProperty('previous');
   });
 
-  it('end with the cured lot, on its day while there is anything left to plan', () => {
+  it('end with the cured lot on its day, also once all that is left is to let it cure', () => {
     const ready = (input: RunsInput) =>
       networkOf(input).problem.stages.find(({ id }) => id === 'cups/=ready#1');
     const runs = [{ ...run, readyBy: '2027-01-15' }];
     expect(ready({ ...file, runs })?.latest).toBe(at('2027-01-15T00:00'));
     expect(ready({ ...withLog(under, over, unmould, turn), runs })).toEqual({
       ...{ id: 'cups/=ready#1', duration: 0, uses: [] },
+      ...{ latest: at('2027-01-15T00:00'), isDue: true },
     });
     // Nothing that cures is left.
     const drop = (part: string): LogEntry => ({

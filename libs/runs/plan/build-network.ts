@@ -130,9 +130,7 @@ function stagesOf(
       ...again,
     };
   });
-  // Once all is done a day that cannot be kept is a fact, no conflict: there is nothing left to plan.
-  const due = stages.some((stage) => stage.fixed === undefined) ? readyBy(assessed, zone) : {};
-  const ready: PlannerStage = { id: readyId(key), duration: 0, uses: [], ...due };
+  const ready: PlannerStage = { id: readyId(key), duration: 0, uses: [], ...readyBy(assessed, zone) };
   return cureStarts(assessed).length === 0 ? stages : [...stages, ready];
 }
 
