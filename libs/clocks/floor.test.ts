@@ -17,7 +17,8 @@ describe('a floor', () => {
         const { medianMin } = forecast(state, inputs);
         expect(medianMin).toBeGreaterThanOrEqual(share * 60 * 0.999999);
         expect(medianMin).toBeGreaterThanOrEqual(share * inputs.hotHours * 60 * 0.999999);
-        expect(medianMin).toBeGreaterThanOrEqual(share * (60 + 1.8 * inputs.gelPercent) * 0.999999);
+        const gelPercent = inputs.process === 'cold' ? inputs.gelPercent : 0;
+        expect(medianMin).toBeGreaterThanOrEqual(share * (60 + 1.8 * gelPercent) * 0.999999);
       }),
       { numRuns: 2000 },
     );

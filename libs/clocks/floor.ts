@@ -73,6 +73,8 @@ export function liftOf(state: StateId, medianMin: number, inputs: ClockInputs): 
   if (share === undefined) return undefined;
   let [highest, highestMin] = [floors[0], 0];
   for (const floor of floors) {
+    // What was cooked in the pot has been through its gel; how hot it still is counts.
+    if (floor.id === 'gel-cools' && inputs.process !== 'cold') continue;
     const min = share * factorAt(floor.table, inputs[floor.reads]);
     if (min > highestMin) [highest, highestMin] = [floor, min];
   }

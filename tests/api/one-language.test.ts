@@ -5,7 +5,8 @@ import { foreignIn, namesIn } from '../support/one-language.js';
 import { loadRunFile } from '../support/run-files.js';
 
 const file = loadRunFile('ok', 'plain-tiles');
-const names = namesIn(file);
+/** What the maker has named, in a title or, of a material that the shelf of the file has without one, in its key. */
+const names = [...namesIn(file), 'Sea air', 'Blue mica', 'Sand clay'];
 const NOBODY = '01890000-0000-7000-8000-000000000000';
 const wanted = { language: 'de', units: 'us' } as const;
 const headers = { 'Accept-Language': 'de', Prefer: 'units=us' };
@@ -98,6 +99,7 @@ describe('in German, with US units', () => {
   it('every answer that can be read has no English and nothing metric', async () => {
     const queries: Readonly<Record<string, string>> = {
       '/api/gather': `?runs=${run}`,
+      '/api/stock/moves': '?material=olive&unit=g',
     };
     const paths = Object.entries(description.paths)
       .filter(([path, item]) => 'get' in item && path !== '/api/inbox/stream')

@@ -8,7 +8,7 @@ let bench: TestApi;
 let id: string;
 let before: Record<string, string>;
 
-/** The run with both layers poured: it is to be unmoulded on Sunday at 09:30. */
+/** The run with both layers poured: it is to be unmoulded on Sunday. */
 beforeAll(async () => {
   bench = await openTestApi('2026-11-27T17:00:00Z', file);
   const [order] = await bench.stock(file);
@@ -46,8 +46,10 @@ describe('taking an entry back', () => {
   });
 
   it('a few minutes into a stage moves nothing by more than those minutes', async () => {
-    const slip = await log({ kind: 'not-yet', stage: 'unmould', at: '2026-11-29T09:36:00Z' });
-    const after = open((await takeBack(slip, '2026-11-29T09:38:00Z')).plan);
+    const into = (minutes: number): string =>
+      new Date(Date.parse(before['unmould'] ?? '') + minutes * 60_000).toISOString();
+    const slip = await log({ kind: 'not-yet', stage: 'unmould', at: into(6) });
+    const after = open((await takeBack(slip, into(8))).plan);
     const moved = Object.entries(before).map(
       ([stage, at]) => (Date.parse(after[stage] ?? '') - Date.parse(at)) / 60_000,
     );

@@ -1,6 +1,9 @@
 import type { Operation } from './api-description.js';
 import type { Workshop } from './workshop-model.js';
 
+/** What a list is asked for, where it cannot be read whole. */
+const NEEDED: Readonly<Record<string, string>> = { '/api/stock/moves': '?material=olive&unit=g' };
+
 type Row = Readonly<Record<string, unknown>>;
 
 /** What is not stored as the answers said, or cannot be read: every list, every run, each of its plans and its log. */
@@ -22,7 +25,7 @@ export async function storedFaults(
     return text === '' ? undefined : (JSON.parse(text) as unknown);
   };
   const plain = operations.filter(({ method, path }) => method === 'GET' && !/\{|stream/.test(path));
-  for (const { path } of plain) await read(path);
+  for (const { path } of plain) await read(`${path}${NEEDED[path] ?? ''}`, path);
   for (const [list, ids] of workshop.shelves) {
     const stored = new Set(
       ((await read(`/api/${list}`)) as Row[])

@@ -165,6 +165,7 @@ function FlagShape({
           <path className="tide-risk-sign" d={`M${String(x - 11)} ${String(y - 12)} v4 m0 2 v.5`} />
         </g>
       )}
+      {/* A number and a name are two words, as they are in the label. */}{' '}
       {name !== '' && (
         <text
           className="tide-flag-name"
