@@ -29,7 +29,7 @@ export const lessons: Words['lessons'] = {
   after: 'Jetzt',
   factor: (low, high) => `${low} bis ${high} der üblichen Zeit`,
   width: (share) => `Vorhersagen für einen üblichen Ansatz sind ${share} genauer als ohne Ihr Protokoll.`,
-  wider: 'Ihre Ansätze sind recht verschieden, darum sind die Vorhersagen noch nicht genauer.',
+  wider: 'Noch nicht genauer: Dazu braucht es mehr Ansätze, die sich gleichen.',
   axis: { quicker: 'schneller', usual: 'üblich', slower: 'langsamer' },
   onlyDone: (batches) =>
     `Sie haben nur eingetragen, wann es getan war (${batches === 1 ? '1 Ansatz' : `${batches} Ansätze`}), nie einen Blick, der zu früh war. Das sagt, wann Sie Zeit hatten, nicht, wann es so weit war: Darum bleibt die Vorhersage, wie sie war, und kein Plan verlangt es früher, als Sie es je getan haben.`,

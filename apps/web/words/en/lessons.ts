@@ -27,7 +27,7 @@ export const lessons = {
   after: 'Now',
   factor: (low: string, high: string) => `${low} to ${high} of the usual time`,
   width: (share: string) => `Forecasts for a usual batch are ${share} closer than without your log.`,
-  wider: 'Your batches differ much, so forecasts are no closer yet.',
+  wider: 'No closer yet: that takes more batches that are alike.',
   axis: { quicker: 'quicker', usual: 'usual', slower: 'slower' },
   onlyDone: (batches: number) =>
     `You only logged when it was done (${batches === 1 ? '1 batch' : `${batches} batches`}), never a look too early. That says when you had time, not when it was ready: so the forecast stays as it was, and no plan asks for it sooner than you have ever done it.`,

@@ -43,8 +43,8 @@ export const run = {
   },
   holds: {
     title: 'Does this plan hold?',
-    means: 'of sound pieces',
-    meansByTheDay: 'of sound pieces by the day',
+    means: 'that the pieces are sound',
+    meansByTheDay: 'that the pieces are sound by the day',
     besides: (atAll: string, asPlanned: string) =>
       `Sound at all: ${atAll}. All as planned, looks too: ${asPlanned}.`,
     method: 'How this is worked out',
