@@ -63,6 +63,9 @@ describe.skipIf(browser === null)('the first start, on a phone', { timeout: 120_
       expect(await bar.innerText(), path).toContain(shell.demo.says);
       expect(await page.evaluate(() => document.documentElement.scrollWidth), path).toBeLessThanOrEqual(360);
     }
+    const curing = runs.find(({ state }) => state === 'curing')!;
+    await page.goto(`/runs/${curing.id}`);
+    await page.getByText(en.run.unplanned).waitFor();
     await page.goto('/runs');
     await settled(page);
     // All of it in sight, so that nothing happens to lie behind the menu, which stays where it is.

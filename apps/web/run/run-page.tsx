@@ -1,5 +1,6 @@
 import { lazy, Suspense, type ReactNode } from 'react';
-import { NavLink, Route, Routes, useParams } from 'react-router';
+import { Link, NavLink, Route, Routes, useParams } from 'react-router';
+import { ApiError } from '../api/client.js';
 import { Failed, Loading, NothingHere } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { GiveUp } from './give-up.js';
@@ -25,6 +26,8 @@ export default function RunPage(): ReactNode {
   const plan = usePlan(id);
   const error = run.error ?? plan.error;
   if (run.data !== undefined && plan.data !== undefined) return <Views run={run.data} plan={plan.data} />;
+  const isUnplanned = plan.error instanceof ApiError && plan.error.status === 404;
+  if (run.data !== undefined && isUnplanned) return <Unplanned run={run.data} />;
   if (error === null) return <Loading />;
   return (
     <Failed
@@ -37,6 +40,34 @@ export default function RunPage(): ReactNode {
   );
 }
 
+/** A run that was written down when it was over: nothing was ever planned of it. */
+function Unplanned({ run }: Pick<RunProps, 'run'>): ReactNode {
+  const { run: words } = useWords();
+  return (
+    <div className="stack run-page">
+      <Title run={run} />
+      <p>{words.unplanned}</p>
+      <p>
+        <Link className="button" to="/shelf">
+          {words.toShelf}
+        </Link>
+      </p>
+    </div>
+  );
+}
+
+function Title({ run }: Pick<RunProps, 'run'>): ReactNode {
+  const { run: words } = useWords();
+  return (
+    <>
+      <h1>{run.order.title}</h1>
+      <p className="soft">
+        {words.states[run.state]} · {words.pieces(run.order.count)}
+      </p>
+    </>
+  );
+}
+
 function Views(props: RunProps): ReactNode {
   const { run } = props;
   const { run: words } = useWords();
@@ -44,10 +75,7 @@ function Views(props: RunProps): ReactNode {
   return (
     <div className="stack run-page">
       <header className="stack tight">
-        <h1>{run.order.title}</h1>
-        <p className="soft">
-          {words.states[run.state]} · {words.pieces(run.order.count)}
-        </p>
+        <Title run={run} />
         <RunGroups plan={props.plan.document.runs.find((each) => each.run === run.key)} />
         {run.state === 'abandoned' && <p className="note amber">{words.giveUp.done}</p>}
       </header>

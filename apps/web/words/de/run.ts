@@ -10,6 +10,8 @@ export const run: Words['run'] = {
     text: 'Wählen Sie einen Entwurf und eine Stückzahl, und sehen Sie, wann jeder Schritt sein Fenster hat.',
     plan: 'Lauf planen',
   },
+  unplanned: 'Dieser Lauf wurde hier nie geplant: Nur was getan wurde, ist eingetragen.',
+  toShelf: 'Im Regal ansehen',
   states: { planned: 'geplant', making: 'in Arbeit', curing: 'in der Reife', abandoned: 'abgebrochen' },
   pieces: (count) => (count === 1 ? '1 Stück' : `${count} Stück`),
   ofGroups: (groups, count) => `${groups}: ${count} Stück`,

@@ -8,6 +8,8 @@ export const run = {
     text: 'Choose a design and a count, and see when each stage has its window.',
     plan: 'Plan a run',
   },
+  unplanned: 'This run was never planned here: only what was done has been written down.',
+  toShelf: 'See it on the shelf',
   states: { planned: 'planned', making: 'being made', curing: 'curing', abandoned: 'cancelled' },
   pieces: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
   ofGroups: (groups: string, count: number) => `${groups}: ${count === 1 ? '1 piece' : `${count} pieces`}`,
