@@ -1,23 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { castLoaf as loaf, castPiece as usual } from '../../../tests/support/cast-pieces.js';
 import { heatBalance, heatCurve } from './heat-balance.js';
 import type { PieceHeatInputs } from './piece-heat.js';
 
 fc.configureGlobal({ seed: 1843 });
 
-/** Lye of 33 %, 38 °C, 20 °C: 100 g of fats, 42 g of lye, 3 g of the rest. */
-const usual: PieceHeatInputs = {
-  volumeMl: 80,
-  densityGPerMl: 1.03,
-  mould: 'silicone-cavity',
-  kept: 'open',
-  batterTemperatureC: 38,
-  roomTemperatureC: 20,
-  make: { fatsShare: 0.69, lyeShare: 0.29, lyePercent: 33, kohSharePercent: 0 },
-  pace: 1,
-  sugarPercent: 0,
-};
-const loaf: PieceHeatInputs = { ...usual, volumeMl: 1200, mould: 'lined-wood', kept: 'covered' };
 const given = (inputs: Partial<PieceHeatInputs>, of = usual) => heatBalance({ ...of, ...inputs });
 
 /** Common practice, no source, all of it. */

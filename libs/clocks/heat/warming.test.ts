@@ -1,23 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { pieceOf, type Piece, type PieceHeatInputs } from './piece-heat.js';
+import { castLoaf as loaf, castPiece as usual } from '../../../tests/support/cast-pieces.js';
+import { pieceOf, type Piece } from './piece-heat.js';
 import { warm, type WarmingPoint } from './warming.js';
 
 fc.configureGlobal({ seed: 1843 });
 
-/** Lye of 33 %, 38 °C, 20 °C: 100 g of fats, 42 g of lye, 3 g of the rest. */
-const usual: PieceHeatInputs = {
-  volumeMl: 80,
-  densityGPerMl: 1.03,
-  mould: 'silicone-cavity',
-  kept: 'open',
-  batterTemperatureC: 38,
-  roomTemperatureC: 20,
-  make: { fatsShare: 0.69, lyeShare: 0.29, lyePercent: 33, kohSharePercent: 0 },
-  pace: 1,
-  sugarPercent: 0,
-};
-const loaf: PieceHeatInputs = { ...usual, volumeMl: 1200, mould: 'lined-wood', kept: 'covered' };
 /** W/(m K), as the code has it: what a batter conducts is from memory, and only its effect is tested here. */
 const CONDUCTIVITY = 0.3;
 const SMALL_K = 0.1;

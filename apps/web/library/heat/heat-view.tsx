@@ -22,7 +22,7 @@ export function HeatView({
 }): ReactNode {
   const overheats = heat.notes.find(({ code }) => code === 'heat.overheats');
   const others = heat.notes.filter((note) => note !== overheats);
-  const [told, todo] = [
+  const [told, advised] = [
     others.filter(({ code }) => !advice.includes(code)),
     others.filter(({ code }) => advice.includes(code)),
   ];
@@ -36,9 +36,9 @@ export function HeatView({
           <Sentences of={[overheats]} />
         </p>
       )}
-      {todo.length > 0 && (
+      {advised.length > 0 && (
         <p className="note small">
-          <Sentences of={todo} />
+          <Sentences of={advised} />
         </p>
       )}
       <HeatPicture heat={heat} title={title} />
