@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ruleError } from './accepted-error.js';
 import { givenInstant, key, localDate, localDateTime, line, percent, prose, title } from './common.js';
 import { mishapKinds, mishapResponses, soapStates } from './names/index.js';
 import { grams } from './quantity.js';
@@ -169,6 +170,21 @@ export const logEntry = z
       at: givenInstant,
       ...seen,
     }),
+    z
+      .strictObject({
+        kind: z.literal('note').meta({ description: 'Something to remember; it moves no plan' }),
+        stage: key.optional().meta({ description: 'The stage that it is about' }),
+        about: entryRef.optional().meta({ description: 'The entry that it is about' }),
+        corrects: entryRef.optional().meta({
+          description: 'An earlier note, which this one stands for from now on',
+        }),
+        at: givenInstant,
+        ...seen,
+      })
+      .refine(({ note }) => (note ?? '').trim() !== '', {
+        path: ['note'],
+        ...ruleError('empty-note'),
+      }),
   ])
   .meta({ id: 'LogEntry' });
 

@@ -28,6 +28,7 @@ export function corpusFrom(file: RunFile, key: string, at: string): Corpus {
     { kind: 'seen', part, state: 'firm', saw: 'not-yet', at },
     { kind: 'weigh-in', pieces: 3, massG: 300, at },
     { kind: 'weighed', part, pieces: 3, usedG: '9 oz', at },
+    { kind: 'note', stage: design.stages[0]?.key, note: 'Fine', at },
     { kind: 'forget', entry: 'none', at },
     { kind: 'take-back', entry: 'none', at },
   ];

@@ -23,6 +23,8 @@ interface Seen {
   /** What the entry will be called. */
   readonly id: string;
   readonly before: PlanRevision;
+  /** Whether it tells nothing that a plan is made from. */
+  readonly isNote: boolean;
   /** The plan to move as little as possible. */
   readonly holdTo: PlanDocument;
   readonly now: Date;
@@ -30,7 +32,7 @@ interface Seen {
 
 /** What follows from an entry. */
 interface Made {
-  /** Null: the run is not planned any more. */
+  /** Null: the plan stays, as the entry is a note or the run is not planned any more. */
   readonly replan: PlannedRun | null;
   /** Undefined where there was no time for it: whoever needs it next works it out then. */
   readonly teaches: RunTaught | undefined;
@@ -52,7 +54,7 @@ export function entryChange(
   return {
     ...{ urgency: 0, runId },
     read: (tx, learned) => readBefore({ tx, learned }, workshopId, runId, entry, clock.now()),
-    async plan({ run, input: { log, ...input }, id, ...seen }) {
+    async plan({ run, input: { log, ...input }, id, isNote, ...seen }) {
       const wish = {
         ...seen,
         input: { ...input, log: [...log, { run: run.key, id, entry }] },
@@ -60,18 +62,19 @@ export function entryChange(
       };
       // A run that was given up is not planned again, but what it teaches can still be put right.
       const [replan, teaches] = await Promise.all([
-        run.state === 'abandoned' ? null : planRun(compute, workshopId, wish),
+        run.state === 'abandoned' || isNote ? null : planRun(compute, workshopId, wish),
         taughtBy(compute, run, wish.input).catch(unlessTooMuch),
       ]);
       return { replan, teaches };
     },
-    async store(tx, { run, id, before, now }, { replan: made, teaches }, { key, held }) {
+    async store(tx, { run, id, before, now, isNote }, { replan: made, teaches }, { key, held }) {
       if (made === null) {
         const logged = await tx.log.append(workshopId, run.id, entry, id);
         const through = logged.sequence;
         if (teaches !== undefined)
           await tx.teachings.put(workshopId, [{ runId: run.id, ...teaches, through }]);
-        const why: Rest['why'] = [describeEntry(entry, run.snapshot.design), { code: 'effect.only-lessons' }];
+        const effect = isNote ? 'effect.nothing-moves' : 'effect.only-lessons';
+        const why: Rest['why'] = [describeEntry(entry, run.snapshot.design), { code: effect }];
         const rest = { entry: shownEntry(logged), why };
         if (key !== undefined) {
           const answer = { ...key, status: 201, response: rest, revisionId: before.id };
@@ -114,7 +117,7 @@ async function readBefore(
   now: Date,
 ): Promise<Seen> {
   const run = await findRun(tx, workshopId, runId);
-  const corrects = entry.kind === 'forget' || entry.kind === 'take-back';
+  const corrects = entry.kind === 'forget' || entry.kind === 'take-back' || entry.kind === 'note';
   if (run.state === 'abandoned' && !corrects) {
     throw new ApiProblem(409, 'run-abandoned', { says: 'run-abandoned' });
   }
@@ -126,7 +129,14 @@ async function readBefore(
   const issues = checkEntry(input, run.key, entry);
   if (issues.length > 0) throw invalidInput(issues);
   const holdTo = await planToHold(tx, run, entry, before.document);
-  return { run, input, id: tx.log.nextId(), before, holdTo, now };
+  const isNote = noteOf(entry, input) !== undefined;
+  return { run, input, id: tx.log.nextId(), before, isNote, holdTo, now };
+}
+
+/** The note that an entry writes, or takes back. */
+function noteOf(entry: LogEntry, { log }: RunsInput): LogEntry | undefined {
+  const meant = entry.kind === 'take-back' ? log.find(({ id }) => id === entry.entry)?.entry : entry;
+  return meant?.kind === 'note' ? meant : undefined;
 }
 
 /**

@@ -17,6 +17,7 @@ export function confirmedEntry(entry: LogEntry): LogEntry {
     case 'mishap':
     case 'forget':
     case 'take-back':
+    case 'note':
       return entry;
     default:
       return { ...entry, confirmed: true };

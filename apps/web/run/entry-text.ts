@@ -29,6 +29,8 @@ export function useEntryText(document: Document, run: string): (entry: Schemas['
         return entries.weighed(part(entry.part), entry.pieces, mass(entry.usedG));
       case 'weigh-in':
         return entries['weigh-in'](entry.pieces, mass(entry.massG));
+      case 'note':
+        return entry.stage === undefined ? entries.note : entries.noteAt(stage(entry.stage));
       case 'forget':
         return entries.forget;
       case 'take-back':

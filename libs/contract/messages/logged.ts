@@ -21,6 +21,7 @@ export const logged = z
     message('logged.weigh-in', { pieces: count, massG: count }),
     message('logged.mishap', { part, mishap: z.enum(mishapKinds), response: z.enum(mishapResponses) }),
     message('logged.left-out', { part }),
+    message('logged.note', { stage: stage.optional() }),
     message('logged.forget', {}),
     message('logged.take-back', {}),
   ])

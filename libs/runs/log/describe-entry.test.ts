@@ -50,6 +50,11 @@ describe('what a log entry tells', () => {
       { kind: 'mishap', part: 'over', mishap: 'holes', response: 'drop-part', onPurpose: true, at },
       { code: 'logged.left-out', part: over },
     ],
+    [{ kind: 'note', note: 'Fine', at }, { code: 'logged.note' }],
+    [
+      { kind: 'note', stage: 'turn', note: 'Fine', at },
+      { code: 'logged.note', stage: { stage: 'turn', title: 'Turn' } },
+    ],
     [{ kind: 'forget', entry: '#1', at }, { code: 'logged.forget' }],
     [{ kind: 'take-back', entry: '#1', at }, { code: 'logged.take-back' }],
   ])('%o', (entry, told) => {

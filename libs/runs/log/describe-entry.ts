@@ -39,6 +39,8 @@ export function describeEntry(entry: LogEntry, { stages, parts }: PieceDesign): 
       if (entry.onPurpose === true) return { code: 'logged.left-out', part: part(entry.part) };
       return { code: 'logged.mishap', part: part(entry.part), mishap, response };
     }
+    case 'note':
+      return { code: 'logged.note', ...(entry.stage !== undefined && { stage: stage(entry.stage) }) };
     case 'forget':
     case 'take-back':
       return { code: `logged.${entry.kind}` };

@@ -53,4 +53,31 @@ describe('the lines of a log that stand', () => {
       { code: 'log.unknown-entry', path: [4, 'entry'], value: '#9', known: ['#2', '#3', '#4'] },
     ]);
   });
+
+  const note = (fields: object): LogEntry => ({ kind: 'note', note: 'words', at, ...fields });
+
+  it('have a corrected note as it was corrected last, and a note about what stood when it was written', () => {
+    const { effective, issues } = effectiveLog([
+      { entry: done('a') },
+      { entry: note({ about: '#1' }) },
+      { entry: takeBack('#1') },
+      { entry: note({ corrects: '#2' }) },
+      { entry: note({ corrects: '#4' }) },
+    ]);
+    expect(issues).toEqual([]);
+    expect(effective.map(({ ref }) => ref)).toEqual(['#5']);
+  });
+
+  it('have no place for a note about what is not there, or that corrects what is none', () => {
+    const { effective, issues } = effectiveLog([
+      { entry: done('a') },
+      { entry: note({ corrects: '#1' }) },
+      { entry: note({ about: '#9' }) },
+    ]);
+    expect(effective.map(({ ref }) => ref)).toEqual(['#1']);
+    expect(issues).toMatchObject([
+      { code: 'log.unknown-entry', path: [1, 'corrects'], value: '#1', known: [] },
+      { code: 'log.unknown-entry', path: [2, 'about'], value: '#9', known: ['#1'] },
+    ]);
+  });
 });

@@ -18,8 +18,8 @@ export interface LogPlace {
 
 /**
  * The lines of a run's log that stand. The log only grows, so a slip stays in it; an entry that takes it back makes
- * it count as never written. Those that take back, and those taken back, are left out.
- * @returns the lines, and issues for entries that take back or forget what is not there; paths from the log's root
+ * it count as never written. Those that take back, those taken back, and notes that were corrected are left out.
+ * @returns the lines, and issues for entries that take back, forget, or note something of what is not there; paths from the log's root
  */
 export function effectiveLog(lines: readonly LogLine[]): {
   readonly effective: EffectiveLine[];
@@ -29,19 +29,46 @@ export function effectiveLog(lines: readonly LogLine[]): {
   const effective: EffectiveLine[] = [];
   lines.forEach(({ id, entry }, place) => {
     const ref = id ?? `#${String(place + 1)}`;
+    if (entry.kind === 'note') {
+      issues.push(...addNote(effective, { ref, entry, place }));
+      return;
+    }
     if (entry.kind !== 'take-back' && entry.kind !== 'forget') {
       effective.push({ ref, entry, place });
       return;
     }
     const meant = effective.findIndex((line) => line.ref === entry.entry);
-    if (meant < 0) issues.push(unknownEntry(entry.entry, effective, place));
+    if (meant < 0) issues.push(unknownEntry(entry.entry, effective, [place, 'entry']));
     else if (entry.kind === 'take-back') effective.splice(meant, 1);
     else effective.push({ ref, entry, place });
   });
   return { effective, issues };
 }
 
-function unknownEntry(meant: string, effective: readonly EffectiveLine[], place: number): Issue {
-  const known = effective.slice(-3).map(({ ref }) => ref);
-  return { code: 'log.unknown-entry', path: [place, 'entry'], value: meant, known };
+/** Adds a note, in place of the one that it corrects; one about or for something that is not there is left out. */
+function addNote(
+  effective: EffectiveLine[],
+  line: EffectiveLine & { readonly entry: Extract<LogEntry, { kind: 'note' }> },
+): Issue[] {
+  const { entry, place } = line;
+  const { about, corrects } = entry;
+  if (about !== undefined && !effective.some(({ ref }) => ref === about))
+    return [unknownEntry(about, effective, [place, 'about'])];
+  if (corrects !== undefined) {
+    const notes = effective.filter((each) => each.entry.kind === 'note');
+    const meant = notes.find(({ ref }) => ref === corrects);
+    if (meant === undefined) return [unknownEntry(corrects, notes, [place, 'corrects'])];
+    effective.splice(effective.indexOf(meant), 1);
+  }
+  effective.push(line);
+  return [];
+}
+
+function unknownEntry(meant: string, known: readonly EffectiveLine[], path: Issue['path']): Issue {
+  return {
+    code: 'log.unknown-entry',
+    path,
+    value: meant,
+    known: known.slice(-3).map(({ ref }) => ref),
+  };
 }

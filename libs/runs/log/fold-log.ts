@@ -86,6 +86,9 @@ function applyEntry(logged: LoggedRun, entry: LogEntry, where: LogPlace): Issue[
       return applyMishap(run, progress, entry, where);
     case 'weighed':
       return applyWeighing(run, progress, entry, where);
+    case 'note':
+      if (entry.stage === undefined || latestAttempt(progress, entry.stage) !== undefined) return [];
+      return [unknownStage(progress, entry.stage)];
     case 'forget':
       progress.forgotten.add(entry.entry);
       return [];

@@ -50,6 +50,7 @@ export const inputRules = [
   'late-without-closing',
   'ends-before-it-begins',
   'code-or-key',
+  'empty-note',
   'one-wish',
   'too-many-fatty-acids',
   'run-ids',

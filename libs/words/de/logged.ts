@@ -31,6 +31,8 @@ export const logged: MessageWords<Logged> = {
     `${texts.quoted(part.title)} ${happened[mishap]}: ${answered[response]}.`,
   'logged.left-out': ({ part }, texts) =>
     `${texts.quoted(part.title)} wird weggelassen, damit der Plan aufgeht. Schiefgegangen ist nichts.`,
+  'logged.note': ({ stage }, texts) =>
+    stage === undefined ? 'Notiz geschrieben.' : `Notiz zu ${texts.quoted(stage.title)} geschrieben.`,
   'logged.forget': () => 'Dieser Eintrag lehrt von jetzt an nichts mehr. Er bleibt im Protokoll.',
   'logged.take-back': () => 'Dieser Eintrag gilt als nie geschrieben.',
 };

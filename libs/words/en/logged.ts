@@ -30,6 +30,8 @@ export const logged: MessageWords<Logged> = {
     `${texts.quoted(part.title)} ${happened[mishap]}: ${answered[response]}.`,
   'logged.left-out': ({ part }, texts) =>
     `${texts.quoted(part.title)} is left out so that the plan holds. Nothing went wrong.`,
+  'logged.note': ({ stage }, texts) =>
+    stage === undefined ? 'Note written.' : `Note at ${texts.quoted(stage.title)} written.`,
   'logged.forget': () => 'That entry teaches nothing from now on. It stays in the log.',
   'logged.take-back': () => 'That entry counts as never written.',
 };

@@ -193,6 +193,8 @@ export const run: Words['run'] = {
       seen: (part, state, saw) => `${part} angesehen: ${saw} ${state}`,
       weighed: (part, pieces, mass) => `${part}: ${pieces} Stück brauchten ${mass}`,
       'weigh-in': (pieces, mass) => `${pieces} Stück wiegen ${mass}`,
+      note: 'Notiz',
+      noteAt: (stage) => `Notiz zu „${stage}“`,
       forget: 'Ein Eintrag zählt nicht für die Vorhersagen',
       'take-back': 'Ein Eintrag zurückgenommen',
     },

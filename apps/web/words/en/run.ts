@@ -192,6 +192,8 @@ export const run = {
       seen: (part: string, state: string, saw: string) => `${part} looked at: ${saw} ${state}`,
       weighed: (part: string, pieces: number, mass: string) => `${part}: ${pieces} pieces took ${mass}`,
       'weigh-in': (pieces: number, mass: string) => `${pieces} pieces weigh ${mass}`,
+      note: 'Note',
+      noteAt: (stage: string) => `Note at “${stage}”`,
       forget: 'An entry does not count for the forecasts',
       'take-back': 'An entry taken back',
     },
