@@ -1,11 +1,12 @@
 import type { Forecast } from '#clocks';
 import type { PieceDesign, Recipe, RunTeachings, WorkshopFacts, Mould } from '#contract';
 import { learnedFrom, nothingLearned, teachingsOf, type LogLine, type PastRun } from '#runs';
-import { normalCdf, normalQuantile, type Random } from '#units';
+import { normalQuantile, type Random } from '#units';
 import { clocksOf } from '../../../libs/runs/clocks/forecast-clocks.js';
 import { taughtClocks } from '../../../libs/runs/clocks/taught-clocks.js';
 import { resolveRuns } from '../../../libs/runs/input/resolve-run.js';
-import type { Habit } from './habits.js';
+import type { Habit, Look } from './habits.js';
+import { oracle, wellOf, type TrueInterval, type Well } from './oracle.js';
 
 /** What a maker makes again and again: one part from a mould. */
 export interface Making {
@@ -26,17 +27,19 @@ export interface Truth {
   /** Standard deviation of the logarithm from batch to batch. */
   readonly batchSigma: number;
   readonly habit: Habit;
+  /** Slower by such a factor once so many runs are made, as after a move; absent: never. */
+  readonly change?: { readonly after: number; readonly times: number };
+  /** Every other run is of a second recipe, slower by such a factor; forecasts of the first are judged. Absent: there is none. */
+  readonly otherTimes?: number;
 }
 
 /** How well a forecast of the next run would do, after so many runs. */
-export interface Judged {
+export interface Judged extends Well {
   readonly runs: number;
-  /** Probability that the next batch is ready within the band of 80 %. */
-  readonly coverage: number;
-  /** Likely time over the true median. */
-  readonly ratio: number;
-  /** High over low end of the band. */
-  readonly width: number;
+  /** How well who knows all but the pace would do, from looks at the same times. */
+  readonly oracle: Well;
+  /** And who must learn how much batches vary as well, where all spreads that makers may have are as likely. */
+  readonly oracleOfBoth: Well;
   /** Likely time and width over those of a maker who has logged nothing. */
   readonly moved: number;
   readonly widened: number;
@@ -46,10 +49,18 @@ export interface Judged {
   readonly tooEarlyMin: number;
 }
 
+/** From steadier than any maker of the bench to more careless, evenly in the logarithm. */
+const ANY_SIGMA = Array.from({ length: 9 }, (_, i) => 0.06 * 10 ** (i / 8));
+
 const MINUTE_MS = 60_000;
 const WEEK_MS = 7 * 24 * 60 * MINUTE_MS;
 const FIRST = Date.parse('2026-01-02T19:00:00Z');
-const Z90 = normalQuantile(0.9);
+
+/**
+ * What the log has taught is worked out anew after each of the first runs and then after every third and tenth, as makers who plan several runs
+ * at once have it, and as forecasts move little by then. Each run costs some milliseconds to learn from, and there are many makers.
+ */
+const isRenewed = (run: number): boolean => run <= 12 || (run <= 30 && run % 3 === 0) || run % 10 === 0;
 
 /**
  * Lets a maker make runs, log them by habit, and be forecast by what the log has taught, as programs do it.
@@ -61,71 +72,107 @@ export function simulateMaker(
   after: readonly number[],
   random: Random,
 ): Judged[] {
+  const { batchSigma, change, otherTimes } = truth;
   const untaught = untaughtForecast(making);
-  const trueMedian = untaught.medianMin * truth.pace;
+  const untaughtLog = Math.log(untaught.medianMin);
+  const levelSigma = Math.hypot(untaught.sharedSigma, untaught.recipeSigma);
+  const [ofPace, ofBoth] = [oracle(levelSigma, [batchSigma]), oracle(levelSigma, ANY_SIGMA)];
+  const levelOf = (run: number): number =>
+    Math.log(truth.pace * (change !== undefined && run >= change.after ? change.times : 1));
   const judged: Judged[] = [];
   let learned = nothingLearned;
+  let taught: RunTeachings[] = [];
+  let forecast = taughtForecast(making, learned);
+  const renew = (): void => {
+    if (taught.length === 0) return;
+    learned = learnedFrom(taught, learned);
+    taught = [];
+    forecast = taughtForecast(making, learned);
+  };
   let isTold = false;
   let earliest = Infinity;
   const [last = 0] = after.slice(-1);
   for (let i = 0; i <= last; i += 1) {
-    const forecast = taughtForecast(making, learned);
+    const level = levelOf(i);
     if (after.includes(i)) {
-      const start = judge(untaught, trueMedian, truth.batchSigma);
-      const now = judge(forecast, trueMedian, truth.batchSigma);
+      renew();
+      const ofForecast = ({ medianMin, sigma }: Forecast): Well =>
+        wellOf(Math.log(medianMin) - untaughtLog - level, sigma, batchSigma);
+      const [start, now] = [ofForecast(untaught), ofForecast(forecast)];
       const opens = Math.max(forecast.medianMin, forecast.earliestMin ?? 0);
       judged.push({
         ...{ runs: i, ...now, isTold },
+        ...{ oracle: ofPace.judge({ level, batchSigma }), oracleOfBoth: ofBoth.judge({ level, batchSigma }) },
         ...{ moved: now.ratio / start.ratio, widened: now.width / start.width },
         tooEarlyMin: isTold ? 0 : Math.max(0, Math.min(earliest, 1e9) - opens),
       });
     }
-    const readyMin = trueMedian * Math.exp(truth.batchSigma * normalQuantile(inside(random.next())));
+    const isOther = otherTimes !== undefined && i % 2 === 1;
+    const luck = batchSigma * normalQuantile(inside(random.next()));
+    const readyMin = untaught.medianMin * Math.exp(level + luck) * (isOther ? otherTimes : 1);
     const startMs = FIRST + i * WEEK_MS + Math.round(3 * 60 * random.next()) * MINUTE_MS;
-    const pouredAtMin = (startMs / MINUTE_MS) % (24 * 60);
-    const looks = truth.habit({ readyMin, forecastMin: forecast.medianMin, pouredAtMin }, random);
-    isTold ||= looks.some(({ saw }) => saw === 'not-yet');
-    for (const { saw, atMin } of looks) if (saw === 'done') earliest = Math.min(earliest, Math.round(atMin));
-    const log: LogLine[] = [
+    const looks = truth.habit(
       {
-        entry: {
-          kind: 'done',
-          stage: making.pour,
-          startedAt: iso(startMs - 30 * MINUTE_MS),
-          at: iso(startMs),
+        ...{ readyMin, run: i, pouredAtMin: (startMs / MINUTE_MS) % (24 * 60) },
+        // Many habits go by no forecast, and need none.
+        get forecastMin() {
+          if (isRenewed(i)) renew();
+          return forecast.medianMin;
         },
       },
-      ...looks.map(({ saw, atMin }): LogLine => {
-        const at = startMs + Math.round(atMin) * MINUTE_MS;
-        return saw === 'not-yet'
-          ? { entry: { kind: 'not-yet', stage: making.unmould, at: iso(at) } }
-          : {
-              entry: {
-                kind: 'done',
-                stage: making.unmould,
-                startedAt: iso(at),
-                at: iso(at + 10 * MINUTE_MS),
-              },
-            };
-      }),
-    ];
-    learned = learnedFrom([teachOf(making, i, log)], learned);
+      random,
+    );
+    if (!isOther) {
+      const interval = trueInterval(looks, untaughtLog);
+      for (const each of [ofPace, ofBoth]) each.see(interval);
+    }
+    const toLog = looks.filter(({ unwritten }) => unwritten === undefined);
+    isTold ||= toLog.some(({ saw }) => saw === 'not-yet');
+    for (const { saw, atMin } of toLog) if (saw === 'done') earliest = Math.min(earliest, Math.round(atMin));
+    taught.push(teachOf(isOther ? underOtherName(making) : making, i, logOf(making, startMs, toLog)));
   }
   return judged;
 }
 
-function judge(
-  forecast: Forecast,
-  trueMedian: number,
-  sigma: number,
-): Pick<Judged, 'coverage' | 'ratio' | 'width'> {
-  const shift = Math.log(forecast.medianMin / trueMedian);
-  const half = Z90 * forecast.sigma;
-  return {
-    coverage: normalCdf((shift + half) / sigma) - normalCdf((shift - half) / sigma),
-    ratio: Math.exp(shift),
-    width: Math.exp(2 * half),
-  };
+/** When the soap became ready, as far as the looks tell that were really had. */
+function trueInterval(looks: readonly Look[], untaughtLog: number): TrueInterval {
+  const at = (look: Look): number => Math.log(look.wasAtMin ?? look.atMin) - untaughtLog;
+  const above = Math.max(-Infinity, ...looks.flatMap((look) => (look.saw === 'not-yet' ? [at(look)] : [])));
+  const below = Math.min(Infinity, ...looks.flatMap((look) => (look.saw === 'done' ? [at(look)] : [])));
+  return { above, below };
+}
+
+function logOf({ pour, unmould }: Making, startMs: number, looks: readonly Look[]): LogLine[] {
+  return [
+    {
+      entry: {
+        kind: 'done',
+        stage: pour,
+        startedAt: iso(startMs - 30 * MINUTE_MS),
+        at: iso(startMs),
+      },
+    },
+    ...looks.map(({ saw, atMin }): LogLine => {
+      const at = startMs + Math.round(atMin) * MINUTE_MS;
+      return saw === 'not-yet'
+        ? { entry: { kind: 'not-yet', stage: unmould, at: iso(at) } }
+        : { entry: { kind: 'done', stage: unmould, startedAt: iso(at), at: iso(at + 10 * MINUTE_MS) } };
+    }),
+  ];
+}
+
+const otherNames = new WeakMap<Making, Making>();
+
+/** The same recipe as a second one, which shares a workshop with it and no more. */
+function underOtherName(making: Making): Making {
+  const known = otherNames.get(making);
+  if (known !== undefined) return known;
+  const { recipe, design } = making;
+  const key = `${recipe.key}-other`;
+  const parts = design.parts.map((part) => (part.kind === 'batch' ? { ...part, recipe: key } : part));
+  const other = { ...making, recipe: { ...recipe, key }, design: { ...design, parts } };
+  otherNames.set(making, other);
+  return other;
 }
 
 function teachOf(making: Making, i: number, log: readonly LogLine[]): RunTeachings {
