@@ -9,6 +9,7 @@ const FatPage = lazy(() => import('./library/fat/fat-page.js'));
 const ShippedFatPage = lazy(() => import('./library/fat/shipped-fat-page.js'));
 const DesignPage = lazy(() => import('./library/design/design-page.js'));
 const StockPage = lazy(() => import('./stock/stock-page.js'));
+const ShoppingPage = lazy(() => import('./stock/shopping-page.js'));
 const MaterialPage = lazy(() => import('./stock/material-page.js'));
 const KeepPage = lazy(() => import('./run/keep-page.js'));
 const ToolsPage = lazy(() => import('./stock/tools-page.js'));
@@ -24,6 +25,7 @@ export default function MakingsPage(): ReactNode {
       <Route path="fats/shipped/:key" element={<ShippedFatPage />} />
       <Route path="fats/:id" element={<FatPage />} />
       <Route path="stock" element={<StockPage />} />
+      <Route path="stock/to-buy" element={<ShoppingPage />} />
       <Route path="stock/keep/:run/:part" element={<KeepPage />} />
       <Route path="stock/:unit/:key" element={<MaterialPage />} />
       <Route path="tools" element={<ToolsPage />} />

@@ -13,6 +13,8 @@ describe('how a request is answered', () => {
     '/api/runs/0197-1/amounts',
     '/api/runs/0197-1/log',
     '/api/workshop',
+    '/api/stock',
+    '/api/gather?runs=0197-1,0197-2',
   ])('keeps a copy of what the bench needs: %s', (path) => {
     expect(asked('GET', path)).toBe('fresh-or-copy');
   });

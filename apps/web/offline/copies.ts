@@ -1,4 +1,4 @@
-/** What *Now*, a run and the bench sheet are made of; everything else needs a connection. */
+/** What *Now*, a run, the bench sheet, the stock and the list of what to buy are made of; everything else needs a connection. */
 const copied = [
   /^\/api\/runs$/,
   /^\/api\/runs\/[^/]+$/,
@@ -6,6 +6,8 @@ const copied = [
   /^\/api\/workshop$/,
   /^\/api\/designs$/,
   /^\/api\/lots$/,
+  /^\/api\/stock$/,
+  /^\/api\/gather$/,
 ];
 
 /** How the service worker answers a request. */

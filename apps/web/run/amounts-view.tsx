@@ -12,7 +12,7 @@ import type { RunProps } from './run-props.js';
 import { sheetCards } from './sheet-cards.js';
 import { useSheet, type PartAmounts } from './use-sheet.js';
 
-const LeftoverOffers = lazy(() => import('./leftover-offers.js'));
+const LeftoverOffers = lazy(() => import('../stock/leftover-offers.js'));
 
 /** What to weigh, how surely it reaches, what to buy, what a piece costs. */
 export default function AmountsView({ run }: RunProps): ReactNode {

@@ -7,7 +7,7 @@ import { withValue, type Value } from '../form/values.js';
 import { WrongList } from '../form/wrong-list.js';
 import { Failed } from '../shell/states.js';
 import { useStockWords } from './stock-words.js';
-import { useWriteStock, type EntryNow } from './use-stock.js';
+import { useWriteStock, type EntryNow, type Written } from './use-stock.js';
 
 /**
  * A short form that writes one line into the ledger.
@@ -33,7 +33,7 @@ export function EntryForm({
   readonly fieldOf?: (name: string) => string;
   readonly said: (entry: EntryNow) => string;
   readonly button: string;
-  readonly onWritten?: (content: Value) => void;
+  readonly onWritten?: (content: Value, became: Written) => void;
   readonly children: (content: Value, set: (content: Value) => void) => ReactNode;
 }): ReactNode {
   const words = useStockWords();
@@ -61,9 +61,9 @@ export function EntryForm({
           event.preventDefault();
           const entry = entryOf(content);
           write.mutate(entry, {
-            onSuccess: () => {
-              onWritten?.(content);
-              setTold(said(entry));
+            onSuccess: (became) => {
+              onWritten?.(content, became);
+              setTold(became === 'waiting' ? words.keptHere : said(entry));
               setContent(blank);
               setTries(0);
             },

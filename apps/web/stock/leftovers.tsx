@@ -54,6 +54,8 @@ function LeftoverItem({
   const write = useWriteStock();
   const uses = useDesignUses(leftover);
   const { id, title, form, massG } = leftover;
+  const choices = distinct(uses);
+  const material = choices[0]?.value;
   return (
     <>
       <h3>{title}</h3>
@@ -70,14 +72,14 @@ function LeftoverItem({
         <summary>{words.use}</summary>
         <EntryForm
           label={`${words.use}: ${title}`}
-          blank={{ [`use-${id}`]: massG, ...(uses[0] !== undefined && { [`for-${id}`]: uses[0].material }) }}
+          blank={{ [`use-${id}`]: massG, ...(material !== undefined && { [`for-${id}`]: material }) }}
           entryOf={(content) => {
-            const material = textAt(content, [`for-${id}`]);
+            const chosen = textAt(content, [`for-${id}`]);
             return {
               kind: 'leftover-used',
               leftover: id,
               massG: valueAt(content, [`use-${id}`]),
-              ...(material !== '' && { material }),
+              ...(chosen !== '' && { material: chosen }),
             } as unknown as EntryNow;
           }}
           fieldOf={(name) => (name === 'massG' ? `use-${id}` : name === 'material' ? `for-${id}` : name)}
@@ -91,12 +93,12 @@ function LeftoverItem({
           {() => (
             <div className="fields">
               <MeasureField path={[`use-${id}`]} label={words.amount} dimension="mass" />
-              {uses.length > 0 && (
+              {choices.length > 0 && (
                 <SelectField
                   path={[`for-${id}`]}
                   label={words.useFor}
                   none={words.nothingCounted}
-                  choices={distinct(uses)}
+                  choices={choices}
                 />
               )}
             </div>
@@ -113,7 +115,7 @@ function LeftoverItem({
           onClick={() =>
             write.mutate(
               { kind: 'leftover-written-off', leftover: id, massG },
-              { onSuccess: () => onTold(words.thrown(title)) },
+              { onSuccess: (became) => onTold(became === 'waiting' ? words.keptHere : words.thrown(title)) },
             )
           }
         >
@@ -127,27 +129,31 @@ function LeftoverItem({
 interface DesignUse {
   readonly design: string;
   readonly part: string;
-  /** What the part is pressed from; the leftover becomes that. */
-  readonly material: string;
+  /** What the part is pressed from; the leftover becomes that. Absent: it is melted again. */
+  readonly material?: string;
 }
 
-/** Designs that something of a leftover can go into: decor that is pressed from a material that is weighed. */
+/**
+ * Designs that something of a leftover can go into: decor that is pressed from a material that is weighed, which only dough
+ * can be, and parts of soap that is melted again.
+ */
 function useDesignUses({ form }: Pick<Leftover, 'form'>): DesignUse[] {
   const { data: designs = [] } = useThings('designs');
-  // Pieces cannot be modelled any more.
-  if (form !== 'dough') return [];
-  return designs.flatMap(({ content }) =>
-    content.parts.flatMap((part) =>
-      part.kind === 'decor' && part.material !== undefined && part.eachG !== undefined
-        ? [{ design: content.title, part: part.title, material: part.material }]
-        : [],
-    ),
+  return designs.flatMap(({ content: { title: design, parts, stages } }) =>
+    parts.flatMap((part): DesignUse[] => {
+      const isPressed = part.kind === 'decor' && part.material !== undefined && part.eachG !== undefined;
+      if (isPressed && form === 'dough') return [{ design, part: part.title, material: part.material }];
+      const isMelted = stages.some((stage) => stage.kind === 'rebatch' && stage.part === part.key);
+      return isMelted ? [{ design, part: part.title }] : [];
+    }),
   );
 }
 
 /** One choice for each material, named after what is pressed from it. */
 function distinct(uses: readonly DesignUse[]): { readonly value: string; readonly text: string }[] {
   const parts = new Map<string, string[]>();
-  for (const { material, part } of uses) parts.set(material, [...(parts.get(material) ?? []), part]);
+  for (const { material, part } of uses) {
+    if (material !== undefined) parts.set(material, [...(parts.get(material) ?? []), part]);
+  }
   return [...parts].map(([value, titles]) => ({ value, text: [...new Set(titles)].join(', ') }));
 }

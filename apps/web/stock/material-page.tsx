@@ -15,6 +15,7 @@ import { isKnown } from './stock-page.js';
 import { useStockWords } from './stock-words.js';
 import type { KnownMaterial } from './use-choices.js';
 import { useStock, type EntryNow, type StockLine } from './use-stock.js';
+import { WaitingLines } from './waiting-lines.js';
 import '../form/form.css';
 import '../library/library.css';
 import './stock.css';
@@ -38,6 +39,7 @@ export default function MaterialPage(): ReactNode {
         </p>
         <h1>{titled(key, material.title)}</h1>
       </header>
+      <WaitingLines />
       <div className="kinds">
         <OnHand line={line} />
         <section className="card stack tight" aria-labelledby="count">

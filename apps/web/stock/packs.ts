@@ -31,3 +31,8 @@ export function withPacks(
     ),
   };
 }
+
+/** What packs come to, without the tail that binary sums have: three packs of 0.1 are 0.3. */
+export function rounded(value: number): number {
+  return Number(value.toPrecision(12));
+}

@@ -10,7 +10,7 @@ import { EntryForm } from './entry-form.js';
 import { useStockWords } from './stock-words.js';
 import { ANOTHER, nameOf, useMaterialChoices, type KnownMaterial } from './use-choices.js';
 import { useChangeFacts, useStock, type EntryNow, type Unit } from './use-stock.js';
-import { withPack } from './packs.js';
+import { rounded, withPack } from './packs.js';
 
 const blank = { packs: 1, remember: true };
 
@@ -78,8 +78,9 @@ export function PurchaseForm({
           : ''
       }
       button={words.enter}
-      onWritten={(content) => {
+      onWritten={(content, became) => {
         const material = chosen(content);
+        if (became === 'waiting') return;
         const [size, price] = [valueAt(content, ['size']), valueAt(content, ['price'])];
         if (valueAt(content, ['remember']) !== true || material === undefined || typeof size !== 'number')
           return;
@@ -143,9 +144,4 @@ function firstPack(packs: readonly { readonly size: number; readonly price?: num
   const [first] = packs;
   if (first === undefined) return {};
   return { size: first.size, ...(first.price !== undefined && { price: first.price }) };
-}
-
-/** Three packs of 0.1 are 0.3. */
-function rounded(value: number): number {
-  return Number(value.toPrecision(12));
 }

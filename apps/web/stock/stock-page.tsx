@@ -9,6 +9,7 @@ import { Leftovers } from './leftovers.js';
 import { PurchaseForm } from './purchase-form.js';
 import { useStockWords } from './stock-words.js';
 import { useStock, type StockLine } from './use-stock.js';
+import { WaitingLines } from './waiting-lines.js';
 import '../form/form.css';
 import '../library/library.css';
 import './stock.css';
@@ -26,7 +27,13 @@ export default function StockPage(): ReactNode {
         </p>
         <h1>{words.title}</h1>
         <p className="soft">{words.lead}</p>
+        <p>
+          <Link className="button" to="/makings/stock/to-buy">
+            {words.shopping}
+          </Link>
+        </p>
       </header>
+      <WaitingLines />
       {data === undefined ? (
         error === null ? (
           <Loading />

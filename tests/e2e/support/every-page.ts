@@ -69,6 +69,7 @@ export function everyPage({ runs, things }: FullWorkshop): Shown[] {
     },
     { name: 'stock', path: '/makings/stock' },
     { name: 'stock-material', path: '/makings/stock/g/olive' },
+    { name: 'stock-to-buy', path: '/makings/stock/to-buy' },
     { name: 'stock-own', path: '/makings/stock/piece/nu-zulip' },
     { name: 'stock-keep', path: `/makings/stock/keep/${runs.begun}/deep` },
     { name: 'tools', path: '/makings/tools' },

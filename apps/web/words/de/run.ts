@@ -173,6 +173,7 @@ export const run: Words['run'] = {
       `Ein Stück kostet mindestens ${money} in der Herstellung; nicht alles hat einen Preis`,
     keep: 'Rest aufheben',
     toStock: 'Material und Bestand',
+    toBuyAll: 'Was für alle Läufe zu kaufen ist',
     each: (count) => (count === 1 ? '1 Stück' : `${count} Stück`),
   },
   log: {

@@ -29,7 +29,31 @@ export const stock: StockWords = {
   enter: 'Eintragen',
   entering: 'Wird eingetragen …',
   bought: (amount, material) => `${amount} ${material} sind dazugekommen.`,
-  needsConnection: 'Der Bestand lässt sich nur ändern, solange Benchtide erreichbar ist.',
+  needsConnection:
+    'Benchtide ist nicht erreichbar. Füllen Sie alles aus: Bis dahin bleibt es auf diesem Gerät.',
+  keptHere: 'Auf diesem Gerät gemerkt. Es wird eingetragen, sobald Benchtide wieder erreichbar ist.',
+  waitingTitle: 'Noch nicht eingetragen',
+  waitingLead: 'Benchtide war nicht erreichbar. Diese Zeilen werden von selbst eingetragen.',
+  refusedLead: 'Diese Zeilen wurden nicht angenommen:',
+  drop: 'Verwerfen',
+  dropOf: (what) => `Verwerfen: ${what}`,
+
+  shopping: 'Was zu kaufen ist',
+  shoppingLead: 'Alles, was die gewählten Läufe noch brauchen, ohne das, was im Bestand ist.',
+  shoppingFor: 'Für diese Läufe',
+  noRuns: 'Kein Lauf ist geplant. Planen Sie einen, dann steht hier, was dafür zu kaufen ist.',
+  chooseRuns: 'Wählen Sie einen Lauf.',
+  nothingToBuy: 'Alles ist da.',
+  needed: (needed, there) => `${needed} nötig, ${there} da`,
+  packCount: (count, size) => (count === 1 ? `1 Packung mit ${size}` : `${count} Packungen mit ${size}`),
+  together: (price) => `Zusammen ${price}.`,
+  withoutPrice: (count) =>
+    count === 1
+      ? 'Von einer Sache ist der Preis nicht bekannt.'
+      : `Von ${count} Sachen ist der Preis nicht bekannt.`,
+  boughtIt: 'Gekauft',
+  boughtItOf: (title) => `Gekauft: ${title}`,
+  enough: 'Davon ist genug da',
 
   there: 'Jetzt da',
   counted: (amount, when) => `${amount} gezählt, ${when}`,

@@ -172,6 +172,7 @@ export const run = {
     atLeast: (money: string) => `A piece costs at least ${money} to make; not everything has a price`,
     keep: 'Keep what is left',
     toStock: 'Materials and stock',
+    toBuyAll: 'What to buy for all runs',
     each: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
   },
   log: {
