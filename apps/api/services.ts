@@ -2,6 +2,7 @@ import type { Clock, Log, Nudges } from '#nudges';
 import type { EmbeddedPostgres, Storage } from '#storage';
 import type { Compute } from './compute/compute.js';
 import type { InboxHub } from './inbox/inbox-hub.js';
+import type { OddsRenewal } from './use-cases/renew-odds.js';
 import type { StockUse } from './use-cases/stock-use.js';
 import type { Taught } from './use-cases/taught.js';
 import type { WorkshopTurns } from './use-cases/workshop-turns.js';
@@ -15,6 +16,8 @@ export interface Services {
   readonly taught: Taught;
   /** What the runs of a workshop have used up. */
   readonly stockUse: StockUse;
+  /** Judges plans anew that rest on what was changed. */
+  readonly renewal: OddsRenewal;
   /** Changes of one workshop come one after the other. */
   readonly turns: WorkshopTurns;
   /** The queue; whether this process or a worker of its own delivers makes no difference here. */

@@ -188,3 +188,11 @@ export type RunPlan = z.infer<typeof runPlan>;
 export type ConflictResolution = z.infer<typeof conflictResolution>;
 export type PlanDocument = z.infer<typeof planDocument>;
 export type PlanChange = z.infer<typeof planChange>;
+
+/**
+ * What a plan that stands comes to, judged anew as hours, other runs or lessons have changed. It takes the place of what the plan
+ * was stored with; stages stay where they are.
+ */
+export type PlanJudgement = Pick<PlanDocument, 'odds' | 'weakLinks' | 'guarantee'> & {
+  readonly ready: readonly Pick<RunPlan, 'run' | 'ready'>[];
+};

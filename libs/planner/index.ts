@@ -18,5 +18,6 @@ export { pinned } from './pinned.js';
 export { plan, type PlanOptions } from './plan.js';
 export { withoutDueDates, withoutPreferences } from './preferences.js';
 export { schedule, ScheduleSearch } from './schedule.js';
+export { standingSchedule } from './standing.js';
 export { sittings, type Sitting } from './sittings.js';
 export { windows, windowsAlong } from './windows.js';

@@ -184,7 +184,7 @@ export interface Odds {
   readonly asPlanned: number;
   /**
    * The minute by which the last stage of each delivery has started in 9 of 10 scenarios that met every requirement, by stage
-   * id: what can be counted on. Never before the plan has it; empty where no scenario met them.
+   * id: what can be counted on. Of a stage that somebody does never before the plan has it; empty where no scenario met them.
    */
   readonly countOn: ReadonlyMap<string, number>;
   /** Of `onTime`. */

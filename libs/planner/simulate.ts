@@ -4,7 +4,7 @@ import { DueStages } from './due-stages.js';
 import { raise } from './fixed-point.js';
 import type { Network } from './network.js';
 import type { Loses, Requirement } from './problem.js';
-import type { DueStage, SimulationModel, UncertainLag } from './simulation-model.js';
+import type { SimulationModel, UnattendedStage, UncertainLag } from './simulation-model.js';
 
 /** Where a scenario was lost, what was missed there, and what that cost. */
 export interface Loss {
@@ -31,7 +31,7 @@ export function simulator(
   retestMin: number,
   met: (starts: Float64Array) => void = () => undefined,
 ): (scenario: number) => Loss | undefined {
-  const { likely, starts, uncertain, due } = plan;
+  const { likely, starts, uncertain, due, unattended } = plan;
   // A preference of known length has no draw.
   const values = uncertain.map(({ draw }) => draws.get(draw) ?? NO_DRAW);
   const world: World = {
@@ -58,6 +58,11 @@ export function simulator(
     world.disliked = undefined;
     world.done.fill(0);
     world.done.fill(1, likely.stageCount);
+    for (const { stage } of unattended) {
+      world.x[stage] = Infinity;
+      world.done[stage] = 1;
+      world.due.remove(stage);
+    }
     for (let k = 0; k < uncertain.length; k++) {
       const { median, sigma } = uncertain[k]!;
       world.actual[k] = median * Math.exp(sigma * values[k]!.at(scenario));
@@ -66,17 +71,16 @@ export function simulator(
       const loss = attempt(world, j);
       if (loss) return loss;
     }
-    for (const each of due) comeAbout(world, each);
+    for (const each of unattended) comeAbout(world, each);
     met(world.x);
     const late = due.findIndex(({ stage, latest }) => world.x[stage]! > latest);
     return limits[late] ?? world.disliked;
   };
 }
 
-/** What nobody does is there as soon as what it waits for has passed, however late it was expected. */
-function comeAbout({ plan, x, actual }: World, { stage, after }: DueStage): void {
-  if (after === undefined) return;
-  let at = plan.p.stages[stage]!.earliest ?? plan.p.from;
+/** What nobody does is there as soon as what it waits for has passed. */
+function comeAbout({ x, actual }: World, { stage, earliest, after }: UnattendedStage): void {
+  let at = earliest;
   for (const { from, minutes, lag } of after) {
     at = Math.max(at, x[from]! + minutes + (lag === undefined ? 0 : actual[lag]!));
   }

@@ -3,7 +3,7 @@ import { compileProblem, stageIndex } from './compile-problem.js';
 import { loadsOf } from './loads.js';
 import { addEdge, type Network } from './network.js';
 import { withoutDueDates, withoutPreferences } from './preferences.js';
-import type { Length, Problem, Requirement, Schedule } from './problem.js';
+import type { Length, Problem, Requirement, Schedule, Stage } from './problem.js';
 
 /** A plan laid out for simulation: numbered, with all that does not change between scenarios. */
 export interface SimulationModel {
@@ -18,6 +18,7 @@ export interface SimulationModel {
   /** The last of `expected`. */
   readonly certain: Network;
   readonly due: readonly DueStage[];
+  readonly unattended: readonly UnattendedStage[];
   /** Planned starts, busy nodes included. */
   readonly starts: Float64Array;
   /** Position of each stage in the order of the plan, which decides between equal times. */
@@ -38,11 +39,16 @@ export interface SimulationModel {
 export interface DueStage {
   readonly stage: number;
   readonly latest: number;
-  /**
-   * What it waits for, where nobody does it, as with soap that cures: it comes about as soon as all of that has passed, whenever
-   * it was expected. Absent: somebody does it.
-   */
-  readonly after?: readonly {
+}
+
+/**
+ * A stage that nobody does and nothing waits for, as soap that cures: it comes about as soon as all that it waits for has
+ * passed, whenever a plan expects it.
+ */
+export interface UnattendedStage {
+  readonly stage: number;
+  readonly earliest: number;
+  readonly after: readonly {
     readonly from: number;
     /** Minutes from the start of `from`, without those of the uncertain lag. */
     readonly minutes: number;
@@ -101,28 +107,48 @@ export function compileSimulation(p: Problem, s: Schedule): SimulationModel {
     from: Int32Array.from(uncertain, ({ from }) => from),
     to: Int32Array.from(uncertain, ({ to }) => to),
     offset: Float64Array.from(uncertain, ({ offset }) => offset),
-    due: dueStages(p, uncertain),
+    due: dueStages(p),
+    unattended: unattendedStages(p, uncertain),
     touching: byStage(({ from, to }, i) => from === i || to === i),
     waitsFor: byStage(({ to, side }, i) => to === i && side === 'at-least'),
     begins: byStage(({ from, side }, i) => from === i && side === 'at-least'),
   };
 }
 
-function dueStages(p: Problem, uncertain: readonly UncertainLag[]): DueStage[] {
+function dueStages({ stages }: Problem): DueStage[] {
+  return stages.flatMap(({ isDue, latest, fixed }, stage): DueStage[] =>
+    isDue === true && latest !== undefined && fixed === undefined ? [{ stage, latest }] : [],
+  );
+}
+
+function unattendedStages(p: Problem, uncertain: readonly UncertainLag[]): UnattendedStage[] {
   const index = stageIndex(p);
-  return p.stages.flatMap(({ id, isDue, latest, fixed, duration, uses, calendar }, stage): DueStage[] => {
-    if (isDue !== true || latest === undefined || fixed !== undefined) return [];
-    if (duration > 0 || uses.length > 0 || calendar !== undefined) return [{ stage, latest }];
+  return p.stages.flatMap((each, stage): UnattendedStage[] => {
+    if (!isUnattended(p, each)) return [];
+    const { id, earliest = p.from } = each;
     const known = p.lags.flatMap(({ from, to, point, atLeast }) => {
       if (to !== id || atLeast?.kind !== 'known') return [];
       const offset = point === 'end' ? p.stages[index(from)]!.duration : 0;
       return [{ from: index(from), minutes: offset + atLeast.minutes }];
     });
-    const rest = uncertain.flatMap(({ from, to, side, offset }, lag) =>
-      to === stage && side === 'at-least' ? [{ from, minutes: offset, lag }] : [],
+    const rest = uncertain.flatMap(({ from, to, offset }, lag) =>
+      to === stage ? [{ from, minutes: offset, lag }] : [],
     );
-    return [{ stage, latest, after: [...known, ...rest] }];
+    return [{ stage, earliest, after: [...known, ...rest] }];
   });
+}
+
+function isUnattended(
+  { lags }: Problem,
+  { id, fixed, duration, uses, calendar, latest, isDue }: Stage,
+): boolean {
+  const takesNobody = duration === 0 && uses.length === 0 && calendar === undefined;
+  const isFree = fixed === undefined && (latest === undefined || isDue === true);
+  return (
+    takesNobody &&
+    isFree &&
+    lags.every(({ from, to, atMost }) => from !== id && (to !== id || atMost === undefined))
+  );
 }
 
 function uncertainLags(p: Problem): UncertainLag[] {

@@ -3,6 +3,7 @@ import pg from 'pg';
 import { PrismaClient, type Prisma } from './generated/client.js';
 import { clearing, type Clearing } from './repositories/clearing.js';
 import { idempotency, type Idempotency } from './repositories/idempotency.js';
+import { judgements, type Judgements } from './repositories/judgements.js';
 import { keys, type Keys } from './repositories/keys.js';
 import { library, type Library } from './repositories/library.js';
 import { log, type Log } from './repositories/log.js';
@@ -26,6 +27,7 @@ export interface Repositories {
   readonly library: Library;
   readonly runs: Runs;
   readonly plans: Plans;
+  readonly judgements: Judgements;
   readonly log: Log;
   readonly stock: Stock;
   readonly teachings: Teachings;
@@ -147,6 +149,7 @@ function repositories(session: Session): Repositories {
     library: library(session),
     runs: runs(session),
     plans: plans(session),
+    judgements: judgements(session),
     log: log(session),
     stock: stock(session),
     teachings: teachings(session),

@@ -4,7 +4,7 @@ export type { Repositories, Storage, StorageOptions } from './connect.js';
 export { clearAll, keepClearing } from './keep-clearing.js';
 export type { Cleared } from './repositories/clearing.js';
 export { listenInbox } from './listen-inbox.js';
-export type { InboxListener, InboxNotice } from './listen-inbox.js';
+export type { InboxListener, InboxNotice, JudgedNotice } from './listen-inbox.js';
 export { migrate, MigrationError } from './migrate.js';
 export { storageTrouble, type StorageTrouble } from './trouble.js';
 export { WorkshopBusyError } from './results.js';
@@ -24,6 +24,7 @@ export type {
 } from './repositories/idempotency.js';
 export type { AccessKey, Keys } from './repositories/keys.js';
 export type { Library, CatalogueRepository, Stored } from './repositories/library.js';
+export type { Judgements, KeptJudgement } from './repositories/judgements.js';
 export type { Log, LoggedEntry } from './repositories/log.js';
 export type { LotFacts, Lots, StoredLot } from './repositories/lots.js';
 export type { DeliveredNudge, Nudges, NudgeStatus, StoredNudge } from './repositories/nudges.js';

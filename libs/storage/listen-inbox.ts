@@ -9,6 +9,13 @@ export interface InboxNotice {
   readonly sequence: number;
 }
 
+/** Plans of a workshop come to something else than before, as they stand. */
+export interface JudgedNotice {
+  readonly workshopId: string;
+  /** Ids of their runs. */
+  readonly judged: readonly string[];
+}
+
 export interface InboxListener {
   close(): Promise<void>;
 }
@@ -17,7 +24,7 @@ const FIRST_RETRY_MS = 200;
 const LONGEST_RETRY_MS = 5_000;
 
 /**
- * Hears of deliveries by any process on this database, on a connection of its own. When that breaks it connects
+ * Hears of deliveries, and of plans that were judged, by any process on this database, on a connection of its own. When that breaks it connects
  * anew; what was delivered meanwhile is not told, so `onGap` is called: read on with `nudges.inboxSince`.
  * @returns once it listens
  */
@@ -25,9 +32,14 @@ export async function listenInbox(
   databaseUrl: string,
   onNotice: (notice: InboxNotice) => void,
   onGap: () => void = () => undefined,
+  onJudged: (notice: JudgedNotice) => void = () => undefined,
 ): Promise<InboxListener> {
+  const hear = (notice: InboxNotice | JudgedNotice): void => {
+    if ('judged' in notice) onJudged(notice);
+    else onNotice(notice);
+  };
   const closing = new AbortController();
-  let client = await connect(databaseUrl, onNotice, lost);
+  let client = await connect(databaseUrl, hear, lost);
   let reconnecting: Promise<void> = Promise.resolve();
 
   function lost(): void {
@@ -37,7 +49,7 @@ export async function listenInbox(
     for (let waitMs = FIRST_RETRY_MS; ; waitMs = Math.min(2 * waitMs, LONGEST_RETRY_MS)) {
       try {
         await pause(waitMs, undefined, { signal: closing.signal });
-        client = await connect(databaseUrl, onNotice, lost);
+        client = await connect(databaseUrl, hear, lost);
         return onGap();
       } catch {
         if (closing.signal.aborted) return;
@@ -55,12 +67,14 @@ export async function listenInbox(
 
 async function connect(
   databaseUrl: string,
-  onNotice: (notice: InboxNotice) => void,
+  onNotice: (notice: InboxNotice | JudgedNotice) => void,
   onLost: () => void,
 ): Promise<pg.Client> {
   const client = new pg.Client({ connectionString: databaseUrl, keepAlive: true });
   client.on('error', () => undefined);
-  client.on('notification', ({ payload }) => onNotice(JSON.parse(payload ?? '') as InboxNotice));
+  client.on('notification', ({ payload }) =>
+    onNotice(JSON.parse(payload ?? '') as InboxNotice | JudgedNotice),
+  );
   try {
     await client.connect();
     await client.query(`LISTEN ${INBOX_CHANNEL}`);

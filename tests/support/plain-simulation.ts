@@ -59,7 +59,7 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
     for (let from = queue.shift(); from !== undefined; from = queue.shift()) {
       for (const edge of edges.filter((each) => each.from === from)) {
         const bound = starts.get(from)! + edge.weight;
-        if (done.has(edge.to) || bound <= starts.get(edge.to)!) continue;
+        if (done.has(edge.to) || isUnattended(edge.to) || bound <= starts.get(edge.to)!) continue;
         const at = allowedFrom(p, stageOf(edge.to), bound);
         if (at === undefined) return edge.to;
         starts.set(edge.to, at);
@@ -79,9 +79,20 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
     }
     return { stage: stuck!, lags: [], loses: 'requirement' };
   };
+  // Nobody has to do what takes no time, no hands and no hours and lets nothing wait: it is there once all that it waits for
+  // has passed.
+  const unattended = p.stages.filter(
+    ({ id, isDue, latest, fixed, duration, uses, calendar }) =>
+      fixed === undefined &&
+      duration + uses.length === 0 &&
+      calendar === undefined &&
+      (isDue === true || latest === undefined) &&
+      !p.lags.some(({ from, to, atMost }) => from === id || (to === id && atMost !== undefined)),
+  );
+  const isUnattended = (id: string): boolean => unattended.some((each) => each.id === id);
   const dueFirst = (): string | undefined =>
     [...starts.keys()]
-      .filter((id) => !done.has(id))
+      .filter((id) => !done.has(id) && !isUnattended(id))
       .sort((a, b) => starts.get(a)! - starts.get(b)! || planned.get(a)! - planned.get(b)!)[0];
   const waitsFor = (id: string, now: number): Lag | undefined =>
     lags.find(
@@ -98,7 +109,9 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
     const late = waitsFor(next, now);
     if (late !== undefined) {
       const ready = since(late) + lasts(late.atLeast!);
-      const other = Math.min(...[...starts].flatMap(([id, at]) => (id === next || done.has(id) ? [] : [at])));
+      const other = Math.min(
+        ...[...starts].flatMap(([id, at]) => (id === next || done.has(id) || isUnattended(id) ? [] : [at])),
+      );
       let at: number | undefined = now;
       do at = allowedFrom(p, stageOf(next), at + retestMin);
       while (at !== undefined && at < ready && at <= other);
@@ -110,6 +123,7 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
     }
     const pushed = lags.flatMap((lag) => {
       if (!isUncertain(lag.atLeast) || !done.has(lag.from) || done.has(lag.to)) return [];
+      if (isUnattended(lag.to)) return [];
       const passed = now - since(lag);
       if (passed < 0 || since(lag) + lasts(lag.atLeast) <= now) return [];
       const at = allowedFrom(p, stageOf(lag.to), Math.ceil(since(lag) + medianAfter(lag.atLeast, passed)));
@@ -142,9 +156,7 @@ export function carriedOut({ p, s, deviations, retestMin }: PlainScenario): Lost
     if (required.length > 0) return { stage: at, lags: required, loses: 'requirement' };
     if (wished.length > 0) disliked ??= { stage: at, lags: wished, loses: 'preference' };
   }
-  // Nobody has to do what takes no time, no hands and no hours: it is there once all that it waits for has passed.
-  for (const { id, isDue, fixed, duration, uses, calendar, earliest = p.from } of p.stages) {
-    if (!isDue || fixed !== undefined || duration > 0 || uses.length > 0 || calendar !== undefined) continue;
+  for (const { id, earliest = p.from } of unattended) {
     const ends = lags.flatMap((lag) =>
       lag.to === id && lag.atLeast !== undefined ? [since(lag) + lasts(lag.atLeast)] : [],
     );

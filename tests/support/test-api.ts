@@ -4,6 +4,7 @@ import { startNudges } from '#nudges';
 import { openCompute, type Compute, type ComputeOptions } from '../../apps/api/compute/compute.js';
 import { createApp } from '../../apps/api/create-app.js';
 import { openInboxHub } from '../../apps/api/inbox/inbox-hub.js';
+import { OddsRenewal } from '../../apps/api/use-cases/renew-odds.js';
 import { StockUse } from '../../apps/api/use-cases/stock-use.js';
 import { Taught } from '../../apps/api/use-cases/taught.js';
 import { WorkshopTurns } from '../../apps/api/use-cases/workshop-turns.js';
@@ -40,7 +41,9 @@ export interface TestApi {
   readonly log: QuietLog;
   readonly call: Call;
   /** The same API once more, as a second process over the same database would be. */
-  another(): Promise<{ readonly call: Call; close(): Promise<void> }>;
+  another(): Promise<{ readonly call: Call; renewed(): Promise<void>; close(): Promise<void> }>;
+  /** Once the odds of all plans are what they come to now. */
+  renewed(): Promise<void>;
   /** Puts the contents of a run file into the library. @returns its orders */
   stock(file: RunFile): Promise<RunOrder[]>;
   /** Moves the clock on to an instant, in steps, and lets everything due be delivered. */
@@ -91,15 +94,19 @@ export async function openTestApi(
     database.url,
     (notice) => inbox.notice(notice),
     () => inbox.gap(),
+    (notice) => inbox.judged(notice),
   );
   const worker = await computeWorker();
   /** One process: it shares nothing with another but the database. */
-  const serve = async (storage: Storage): Promise<{ url: string; close(): Promise<void> }> => {
+  const serve = async (
+    storage: Storage,
+  ): Promise<{ url: string; renewed(): Promise<void>; close(): Promise<void> }> => {
     const pool = openCompute({ threads: 2, worker, ...limits });
     const compute = around(pool);
     const taught = new Taught(storage, compute);
     const stockUse = new StockUse(taught, compute);
-    const own = { storage, compute, turns: new WorkshopTurns(), taught, stockUse };
+    const renewal = new OddsRenewal({ storage, compute, taught, log });
+    const own = { storage, compute, turns: new WorkshopTurns(), taught, stockUse, renewal };
     const parts = { ...own, nudges, inbox, clock, log, version: 'test' };
     const app = await createApp(parts, {
       bind: anyHost ? '0.0.0.0' : '127.0.0.1',
@@ -109,8 +116,10 @@ export async function openTestApi(
     const { port } = app.getHttpServer().address() as AddressInfo;
     return {
       url: `http://127.0.0.1:${String(port)}`,
+      renewed: () => renewal.idle(),
       async close() {
         await pool.close();
+        await renewal.close();
         await app.close();
       },
     };
@@ -130,6 +139,7 @@ export async function openTestApi(
     storage,
     log,
     call,
+    renewed: () => first.renewed(),
     async another() {
       const second = await serve(await database.open({ now: () => clock.now() }));
       return { ...second, call: caller(second.url, key) };

@@ -39,7 +39,7 @@ export const SEARCH: Urgency = 2;
 
 export const urgencyOf: Readonly<Record<TaskName, Urgency>> = {
   ...{ replan: 0, teach: 0, amounts: 1, clocks: 1, cure: 1, gather: 1, used: 1, lessons: 1 },
-  ...{ remedies: 2, 'what-if': 2, 'latest-start': 2 },
+  ...{ remedies: 2, 'what-if': 2, 'latest-start': 2, judge: 2 },
   ...{ 'plan-preview': 3, 'amounts-preview': 3, 'clocks-preview': 3 },
 };
 

@@ -1,7 +1,9 @@
+import { createHash } from 'node:crypto';
 import type {
   LatestStartDocument,
   LatestStartRequest,
   PlanDocument,
+  PlanJudgement,
   RemediesDocument,
   RunTeachings,
   WhatIf,
@@ -12,6 +14,7 @@ import {
   cureCurve,
   findLatestStart,
   gatherForRuns,
+  judgeStanding,
   materialsUsedByRuns,
   planRuns,
   replan,
@@ -25,6 +28,7 @@ import {
   type Replan,
   type ReplanWish,
   type RunsInput,
+  type StandingPlan,
 } from '#runs';
 import { type Minute, type Result } from '#units';
 
@@ -34,6 +38,7 @@ import { type Minute, type Result } from '#units';
  */
 export const tasks = {
   replan: (wish: ReplanWish, stop?: () => boolean): Result<Replan> => replan({ ...wish, stop }),
+  judge: judgeTask,
   amounts: writeBatchSheet,
   clocks: writeClocks,
   cure: cureCurve,
@@ -55,6 +60,27 @@ export const tasks = {
   'amounts-preview': writeBatchSheet,
   'clocks-preview': writeClocks,
 };
+
+interface JudgeTask extends StandingPlan {
+  /** Digest of what the last judgement of this plan rested on. */
+  readonly known: string | undefined;
+}
+
+interface JudgeAnswer {
+  readonly basis: string;
+  readonly judgement: PlanJudgement;
+}
+
+/** @returns undefined where it would be the same again, or there is nothing to judge */
+function judgeTask({ known, ...plan }: JudgeTask): Result<JudgeAnswer | undefined> {
+  let basis = '';
+  const found = judgeStanding(plan, (text) => {
+    basis = createHash('sha256').update(text).digest('base64url');
+    return basis === known;
+  });
+  if (!found.ok) return found;
+  return { ok: true, value: found.value && { basis, judgement: found.value } };
+}
 
 interface TeachTask {
   readonly past: readonly PastRun[];

@@ -1,14 +1,22 @@
-import type { DeliveredNudge, InboxNotice, Storage } from '#storage';
+import type { DeliveredNudge, InboxNotice, JudgedNotice, Storage } from '#storage';
 
 /** Hands deliveries to whoever has the inbox open, each once and in order. */
 export interface InboxHub {
   /**
    * Sends everything after a place in the inbox, then whatever comes.
+   * @param judged told the runs whose plans come to something else now; none: any may
    * @returns a function that ends it
    */
-  follow(workshopId: string, after: number, send: (nudge: DeliveredNudge) => void): () => void;
+  follow(
+    workshopId: string,
+    after: number,
+    send: (nudge: DeliveredNudge) => void,
+    judged?: (runIds: readonly string[]) => void,
+  ): () => void;
   /** Something was delivered to a workshop. */
   notice(notice: Pick<InboxNotice, 'workshopId'>): void;
+  /** Plans of a workshop come to something else now. */
+  judged(notice: JudgedNotice): void;
   /** Something may have been missed: all read on from where they are. */
   gap(): void;
 }
@@ -16,13 +24,14 @@ export interface InboxHub {
 interface Follower {
   readonly workshopId: string;
   readOn(): void;
+  judged(runIds: readonly string[]): void;
 }
 
 /** @param failed called when the inbox could not be read; the next notice tries again */
 export function openInboxHub(storage: Storage, failed: (error: unknown) => void): InboxHub {
   const followers = new Set<Follower>();
   return {
-    follow(workshopId, after, send) {
+    follow(workshopId, after, send, judged = () => undefined) {
       let place = after;
       let ended = false;
       let reading: Promise<void> = Promise.resolve();
@@ -37,7 +46,7 @@ export function openInboxHub(storage: Storage, failed: (error: unknown) => void)
       const readOn = (): void => {
         reading = reading.then(read).catch(failed);
       };
-      const follower: Follower = { workshopId, readOn };
+      const follower: Follower = { workshopId, readOn, judged };
       followers.add(follower);
       readOn();
       return () => {
@@ -48,8 +57,14 @@ export function openInboxHub(storage: Storage, failed: (error: unknown) => void)
     notice({ workshopId }) {
       for (const follower of followers) if (follower.workshopId === workshopId) follower.readOn();
     },
+    judged({ workshopId, judged }) {
+      for (const follower of followers) if (follower.workshopId === workshopId) follower.judged(judged);
+    },
     gap() {
-      for (const follower of followers) follower.readOn();
+      for (const follower of followers) {
+        follower.readOn();
+        follower.judged([]);
+      }
     },
   };
 }

@@ -74,7 +74,8 @@ export class InboxController implements OnModuleDestroy {
   @Get('inbox/stream')
   @ApiProduces('text/event-stream')
   @Documents({
-    summary: 'The inbox as server-sent events, after a place; Last-Event-ID picks up where a stream ended',
+    summary:
+      'The inbox as server-sent events, after a place; Last-Event-ID picks up where a stream ended. Events `odds` between them name runs whose plans come to something else now; none named: any may',
     problems: [422],
   })
   async stream(
@@ -95,10 +96,17 @@ export class InboxController implements OnModuleDestroy {
     this.open.add(response);
     // A browser cannot send the header with its first request, only when it comes back by itself.
     const after = /^\d{1,15}$/.test(last ?? '') ? Number(last) : wanted;
-    const end = this.services.inbox.follow(caller.workshopId, after, (nudge) => {
-      const data = JSON.stringify(withTexts(shownEntry(nudge, timeZone), reader, wordsOf[reader.language]));
-      response.write(`id: ${String(nudge.sequence)}\nevent: nudge\ndata: ${data}\n\n`);
-    });
+    const end = this.services.inbox.follow(
+      caller.workshopId,
+      after,
+      (nudge) => {
+        const data = JSON.stringify(withTexts(shownEntry(nudge, timeZone), reader, wordsOf[reader.language]));
+        response.write(`id: ${String(nudge.sequence)}\nevent: nudge\ndata: ${data}\n\n`);
+      },
+      (runs) => {
+        response.write(`event: odds\ndata: ${JSON.stringify({ runs })}\n\n`);
+      },
+    );
     const heartbeat = setInterval(() => void this.goOnOrEnd(caller, response), HEARTBEAT_MS);
     request.on('close', () => {
       clearInterval(heartbeat);

@@ -11,6 +11,7 @@ export type TaskName =
   | 'remedies'
   | 'what-if'
   | 'latest-start'
+  | 'judge'
   | 'plan-preview'
   | 'amounts-preview'
   | 'clocks-preview';

@@ -63,7 +63,9 @@ export class PlansController {
     @Caller() { workshopId }: CallerFacts,
     @Param('id', { schema: uuid }) id: string,
   ): Promise<PlanView> {
-    return shownPlan(await findPlan(this.services.storage, workshopId, id));
+    const plan = await findPlan(this.services.storage, workshopId, id);
+    this.services.renewal.shown(workshopId);
+    return shownPlan(plan);
   }
 
   @Get('runs/:id/plans')

@@ -84,5 +84,6 @@ export class RunsController {
       return tx.nudges.cancelForRun(workshopId, id);
     });
     await publishNudges(this.services, { cancelled });
+    this.services.renewal.soon(workshopId);
   }
 }

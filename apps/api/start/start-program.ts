@@ -19,6 +19,7 @@ import { openInboxHub } from '../inbox/inbox-hub.js';
 import type { Services } from '../services.js';
 import { programVersion, projectFolder } from '../program/project-folder.js';
 import { signInPath } from '../session/sign-in-path.js';
+import { OddsRenewal } from '../use-cases/renew-odds.js';
 import { StockUse } from '../use-cases/stock-use.js';
 import { Taught } from '../use-cases/taught.js';
 import { WorkshopTurns } from '../use-cases/workshop-turns.js';
@@ -141,6 +142,7 @@ async function serve(
     databaseUrl,
     (notice) => inbox.notice(notice),
     () => inbox.gap(),
+    (notice) => inbox.judged(notice),
   );
   stops.push(() => listener.close());
   const compute = openCompute({
@@ -150,7 +152,20 @@ async function serve(
   const turns = new WorkshopTurns();
   const taught = new Taught(made.storage, compute);
   const stockUse = new StockUse(taught, compute);
-  const parts = { ...made, compute, turns, taught, stockUse, inbox, clock, log, version: programVersion() };
+  const renewal = new OddsRenewal({ storage: made.storage, compute, taught, log });
+  stops.push(() => renewal.close());
+  const parts = {
+    ...made,
+    compute,
+    turns,
+    taught,
+    stockUse,
+    renewal,
+    inbox,
+    clock,
+    log,
+    version: programVersion(),
+  };
   const app = await createApp(parts, { bind: config.bind, pages: join(projectFolder(), 'dist', 'web') });
   stops.push(() => app.close());
   // First of all, so that no request in flight waits for a search.
@@ -162,6 +177,7 @@ async function serve(
   taught.prepare(workshopId).catch((error: unknown) => {
     log.debug('What the logs teach is left to the first request', { reason: String(error) });
   });
+  renewal.soon(workshopId);
   return addressFromHere(app.getHttpServer().address() as AddressInfo);
 }
 

@@ -64,7 +64,7 @@ export async function planOnce<Seen, Made, Rest, Answer>(
   return services.turns.take(workshopId, change.urgency, async () => {
     for (let tries = 0; tries < FREE_TRIES; tries += 1) {
       const done = await tryFreely(services, request, change);
-      if (done !== undefined) return answered(services, done);
+      if (done !== undefined) return answered(services, workshopId, done);
     }
     const held = await services.storage.withWorkshopLock(workshopId, async (tx) => {
       const before = await replayed(tx, request, change);
@@ -72,7 +72,7 @@ export async function planOnce<Seen, Made, Rest, Answer>(
       const seen = await change.read(tx, services.taught.learnedIn(tx, workshopId));
       return done(change, await change.store(tx, seen, await change.plan(seen), { key: keyOf(request) }));
     });
-    return answered(services, held);
+    return answered(services, workshopId, held);
   });
 }
 
@@ -137,7 +137,13 @@ function done<Rest, Answer>(
   return { answer: change.answer(rest, shownPlan(revision)), nudges };
 }
 
-async function answered<Answer>(services: Services, { answer, nudges }: Done<Answer>): Promise<Answer> {
+/** What was stored is told: to the queue, and to whoever judges the other runs, whose hours it may have taken. */
+async function answered<Answer>(
+  services: Services,
+  workshopId: string,
+  { answer, nudges }: Done<Answer>,
+): Promise<Answer> {
+  services.renewal.soon(workshopId);
   for (const each of nudges) await publishNudges(services, each);
   return answer;
 }

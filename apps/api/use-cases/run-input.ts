@@ -1,4 +1,4 @@
-import type { Mould, RunOrder, WorkshopFacts } from '#contract';
+import type { Mould, PlanDocument, RunOrder, WorkshopFacts } from '#contract';
 import { occupancyOf, type Busy, type LogLine, type RunsInput } from '#runs';
 import type { Repositories, RunSnapshot, StoredRun } from '#storage';
 import type { LearnedBut } from './taught.js';
@@ -112,6 +112,40 @@ function inputOf(
     runs: [order],
     log: log.map(({ id, entry }) => ({ run: order.key, id, entry })),
   };
+}
+
+/** A live run with its latest plan, and what it would be planned from now. */
+export interface StandingRun {
+  readonly runId: string;
+  readonly revisionId: string;
+  readonly document: PlanDocument;
+  readonly input: RunsInput;
+}
+
+/** All live runs of a workshop, each as `runInput` has it; the plans of the others are read once for all. */
+export async function standingRuns(
+  tx: Repositories,
+  learned: LearnedBut,
+  workshopId: string,
+): Promise<StandingRun[]> {
+  const around = await readSurroundings(tx, workshopId);
+  const plans = await tx.plans.ofLiveRuns(workshopId, null);
+  const taken = plans.map(({ document, order, snapshot }) =>
+    occupancyOf(document, inputOf(around, order, snapshot, [])),
+  );
+  const standing: StandingRun[] = [];
+  for (const [i, { runId, revisionId, document }] of plans.entries()) {
+    const run = await tx.runs.get(workshopId, runId);
+    if (run === null) continue;
+    const busy = taken.flatMap((each, k) => (k === i ? [] : each));
+    standing.push({
+      runId,
+      revisionId,
+      document,
+      input: { ...(await sheetInput(tx, learned, run, around)), busy },
+    });
+  }
+  return standing;
 }
 
 async function busyElsewhere(

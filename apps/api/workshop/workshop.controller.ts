@@ -25,7 +25,7 @@ export class WorkshopController {
 
   @Put()
   @Documents({
-    summary: 'Replaces them; plans change only when they are made anew',
+    summary: 'Replaces them; plans change only when they are made anew, their odds are renewed',
     answer: storedWorkshop,
     problems: [409, 422],
   })
@@ -44,6 +44,7 @@ export class WorkshopController {
     });
     if (changed === null) throw notFound('workshop');
     if (!changed.ok) throw staleVersion(shown(changed.current));
+    this.services.renewal.soon(workshopId);
     return shown(changed.value);
   }
 }

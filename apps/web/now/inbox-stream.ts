@@ -5,6 +5,8 @@ import { forShown, shownDemo } from '../preferences/shown-workshop.js';
 type Entry = Schemas['InboxEntry'];
 
 const LOCK = forShown('benchtide.inbox');
+/** By which tabs hand on whose plans come to something else now. */
+const ODDS = forShown('benchtide.odds');
 /** How far this browser has read. */
 const PLACE = forShown('benchtide.inbox-place');
 /** Wait before a stream that was refused is tried again; one that broke is taken up by the browser itself. */
@@ -14,17 +16,29 @@ const AGAIN_MS = 15_000;
  * Follows the inbox as server-sent events. All tabs of a browser share one stream, as it allows few at once to one
  * host: the tab looked at last holds it and hands on what comes.
  * @param tell receives each delivery; `isHolder`: this tab holds the stream
+ * @param judged receives the ids of runs whose plans come to something else now; none: any may
  * @returns a function that ends it
  */
-export function followInbox(tell: (entry: Entry, isHolder: boolean) => void): () => void {
+export function followInbox(
+  tell: (entry: Entry, isHolder: boolean) => void,
+  judged: (runIds: readonly string[]) => void,
+): () => void {
   const tabs = new BroadcastChannel(LOCK);
   tabs.onmessage = ({ data }: MessageEvent<Entry>) => tell(data, false);
+  const odds = new BroadcastChannel(ODDS);
+  odds.onmessage = ({ data }: MessageEvent<readonly string[]>) => judged(data);
   const leave = new AbortController();
   const hold = async (steal: boolean): Promise<void> => {
-    const stream = openStream((entry) => {
-      tabs.postMessage(entry);
-      tell(entry, true);
-    });
+    const stream = openStream(
+      (entry) => {
+        tabs.postMessage(entry);
+        tell(entry, true);
+      },
+      (runIds) => {
+        odds.postMessage(runIds);
+        judged(runIds);
+      },
+    );
     // Browsers have no Web Locks over plain HTTP from another machine; then each tab has a stream of its own.
     if (!isSecureContext) {
       stream.start();
@@ -53,6 +67,7 @@ export function followInbox(tell: (entry: Entry, isHolder: boolean) => void): ()
     document.removeEventListener('visibilitychange', onVisible);
     leave.abort();
     tabs.close();
+    odds.close();
   };
 }
 
@@ -61,7 +76,7 @@ interface Stream {
   readonly stop: () => void;
 }
 
-function openStream(tell: (entry: Entry) => void): Stream {
+function openStream(tell: (entry: Entry) => void, judged: (runIds: readonly string[]) => void): Stream {
   let source: EventSource | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const start = (): void => {
@@ -73,7 +88,16 @@ function openStream(tell: (entry: Entry) => void): Stream {
       localStorage.setItem(PLACE, String(entry.sequence));
       tell(entry);
     });
-    source.onopen = noteReached;
+    source.addEventListener('odds', ({ data }: MessageEvent<string>) => {
+      judged((JSON.parse(data) as { readonly runs: readonly string[] }).runs);
+    });
+    let isFirst = true;
+    source.onopen = () => {
+      noteReached();
+      // What was told while nobody listened is not told again.
+      if (!isFirst) judged([]);
+      isFirst = false;
+    };
     source.onerror = () => {
       noteSilence();
       if (source?.readyState === EventSource.CLOSED) timer = setTimeout(start, AGAIN_MS);

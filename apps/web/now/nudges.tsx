@@ -61,13 +61,19 @@ function useArrivals(): readonly [readonly Schemas['InboxEntry'][], (id: string)
   }, [tabs]);
   useEffect(
     () =>
-      followInbox((entry) => {
-        setShown((before) => withNudge(before, entry, serverNow()));
-        for (const key of ['nudges', 'inbox', 'runs']) void queries.invalidateQueries({ queryKey: [key] });
-        void queries.invalidateQueries({ queryKey: ['plan', entry.runId] });
-        const isNew = withNudge([], entry, serverNow()).length > 0;
-        if (entry.kind === 'last-call' && isNew && maySound()) void callOnce(entry);
-      }),
+      followInbox(
+        (entry) => {
+          setShown((before) => withNudge(before, entry, serverNow()));
+          for (const key of ['nudges', 'inbox', 'runs']) void queries.invalidateQueries({ queryKey: [key] });
+          void queries.invalidateQueries({ queryKey: ['plan', entry.runId] });
+          const isNew = withNudge([], entry, serverNow()).length > 0;
+          if (entry.kind === 'last-call' && isNew && maySound()) void callOnce(entry);
+        },
+        (runIds) => {
+          const keys = runIds.length === 0 ? [['plan']] : runIds.map((id) => ['plan', id]);
+          for (const queryKey of keys) void queries.invalidateQueries({ queryKey });
+        },
+      ),
     [queries, maySound],
   );
   useEffect(

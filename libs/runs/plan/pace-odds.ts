@@ -15,7 +15,10 @@ interface PaceLoss {
  * the chance that all pieces are done in time multiplies the odds of the windows. Batches of one recipe are fast or
  * slow together, so of these only the most pressed counts.
  */
-export function withPaceOdds(document: PlanDocument, assessedRuns: readonly AssessedRun[]): PlanDocument {
+export function withPaceOdds<Told extends Pick<PlanDocument, 'odds' | 'weakLinks'>>(
+  document: Told,
+  assessedRuns: readonly AssessedRun[],
+): Told {
   const { odds } = document;
   if (odds === null) return document;
   const losses = mostPressed(assessedRuns);

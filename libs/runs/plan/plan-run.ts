@@ -1,6 +1,6 @@
-import type { Caution, PlanDocument, RunPlan, WeakLink } from '#contract';
+import type { Caution, PlanDocument, RunPlan } from '#contract';
 import { instantOf } from '#hours';
-import { sittings, type Odds, type Schedule } from '#planner';
+import { sittings, type Schedule } from '#planner';
 import {
   failed,
   isNonEmpty,
@@ -16,11 +16,11 @@ import { checkHours } from '../input/check-input.js';
 import { unknownName } from '../input/name-issues.js';
 import { describeConflict } from './describe-conflict.js';
 import type { Network } from './network-references.js';
-import { describeLoss } from './describe-loss.js';
 import { describeResolution } from './describe-timing.js';
 import { stageNamed } from './network-references.js';
 import type { PlanOptions, RunsInput } from '../input/input.js';
 import { withPaceOdds } from './pace-odds.js';
+import { presentOdds } from './present-odds.js';
 import type { AssessedRun } from '../assessed-run.js';
 import { presentRun } from './present-run.js';
 import { solveRuns, type SolvedRuns } from './solve-runs.js';
@@ -155,8 +155,7 @@ function document(
       return missed ? { ...run, cautions: [...run.cautions, ...missedDay(assessed)] } : run;
     }),
     sittings: sittingsOf(network, outcome.schedule),
-    odds: oddsOf(odds),
-    weakLinks: weakLinksOf(odds, network, outcome.schedule),
+    ...presentOdds(odds, network, outcome.schedule),
     guarantee: presentGuarantee(network, outcome.schedule, assessedRuns),
   };
   return withPaceOdds(planned, assessedRuns);
@@ -178,20 +177,4 @@ function sittingsOf({ problem, references }: Network, schedule: Schedule): PlanD
       return stage === null ? [] : [{ run, stage, attempt }];
     }),
   }));
-}
-
-const losses = { requirement: 'pieces', 'due-date': 'day', preference: 'looks' } as const;
-
-function oddsOf(odds: Odds | null): PlanDocument['odds'] {
-  if (odds === null) return null;
-  const { atAll, onTime, asPlanned, standardError, scenarios, seed } = odds;
-  return { soundAtAll: atAll, soundByTheDay: onTime, asPlanned, standardError, scenarios, seed };
-}
-
-function weakLinksOf(odds: Odds | null, { references }: Network, schedule: Schedule): WeakLink[] {
-  return (odds?.losses ?? []).map((lost) => {
-    const { run, stage, attempt } = stageNamed(references, lost.stage);
-    const why = describeLoss(lost, references, schedule.starts);
-    return { run, stage: stage ?? 'ready', attempt, share: lost.share, loses: losses[lost.loses], why };
-  });
 }

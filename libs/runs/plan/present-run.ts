@@ -148,7 +148,10 @@ function cautionsOf({ run }: AssessedRun, { stage, status }: StageAttempt): Caut
  * The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together and all went as
  * planned. The high end is what a maker counts on, so there it is held to the simulation, in which they are not and it may not.
  */
-function readyBand(assessed: AssessedRun, { schedule, countOn }: Placed): RunPlan['ready'] {
+export function readyBand(
+  assessed: AssessedRun,
+  { schedule, countOn }: Pick<Placed, 'schedule' | 'countOn'>,
+): RunPlan['ready'] {
   const { ready } = assessed.scales;
   if (ready !== undefined) return instants(ready);
   const bands = cureStarts(assessed).flatMap(({ part, attempt }) => {

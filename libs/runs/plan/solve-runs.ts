@@ -51,13 +51,14 @@ export function solveRuns(
   return solve(input, assessedRuns.map(withoutEarliest), options, open);
 }
 
-function hasEarliest({ clocks }: AssessedRun): boolean {
+/** Whether a plan keeps to how soon the maker has ever done something, which is no law of soap. */
+export function hasEarliest({ clocks }: AssessedRun): boolean {
   return [...clocks.values()].some((states) =>
     [...states.values()].some(({ earliestMin }) => earliestMin !== undefined),
   );
 }
 
-function withoutEarliest(assessed: AssessedRun): AssessedRun {
+export function withoutEarliest(assessed: AssessedRun): AssessedRun {
   const clocks = new Map(
     [...assessed.clocks].map(([part, states]) => [
       part,

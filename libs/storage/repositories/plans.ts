@@ -8,15 +8,17 @@ import {
 } from '#contract';
 import type { PlanRevision as Row, Prisma } from '../generated/client.js';
 import { fromJson, type Session } from '../session.js';
+import { asJudged, withJudgement } from './judgements.js';
 import type { PlanRevision, PlanToSave, SavedPlan } from './plan-to-save.js';
 import { LIVE, revivedSnapshot, type RunSnapshot } from './runs.js';
 import { savePlan } from './save-plan.js';
 
 export type PlanRevisionHead = Omit<PlanRevision, 'document' | 'changes'>;
 
-/** A run that needs hands and moulds, with its latest plan. */
+/** A run that needs hands and moulds, with its latest plan as it was stored. */
 export interface LivePlan {
   readonly runId: string;
+  readonly revisionId: string;
   readonly order: RunOrder;
   readonly snapshot: RunSnapshot;
   readonly document: PlanDocument;
@@ -50,27 +52,31 @@ export function plans(session: Session): Plans {
       return session.atomically((tx) => savePlan(tx, workshopId, plan));
     },
     async get(workshopId, id) {
-      const row = await db.planRevision.findUnique({ where: { workshopId_id: { workshopId, id } } });
+      const row = await db.planRevision.findUnique({
+        where: { workshopId_id: { workshopId, id } },
+        include: withJudgement,
+      });
       return row && readRevision(row);
     },
     async latest(workshopId, runId) {
       const row = await db.planRevision.findFirst({
         where: { workshopId, runId },
         orderBy: { number: 'desc' },
+        include: withJudgement,
       });
       return row && readRevision(row);
     },
     async ofLiveRuns(workshopId, butRun) {
       const rows = await db.$queryRaw<LiveRow[]>`
-        SELECT run.id, run.order_ AS "order", run.snapshot, plan.document
+        SELECT run.id, plan.id AS revision_id, run.order_ AS "order", run.snapshot, plan.document
         FROM run CROSS JOIN LATERAL (
-          SELECT document FROM plan_revision
+          SELECT id, document FROM plan_revision
           WHERE workshop_id = run.workshop_id AND run_id = run.id ORDER BY number DESC LIMIT 1) plan
         WHERE run.workshop_id = ${workshopId}::uuid AND run.state = ANY (${[...LIVE]})
           AND run.id IS DISTINCT FROM ${butRun}::uuid
         ORDER BY run.created_at, run.id`;
-      return rows.map(({ id, order, snapshot, document }) => ({
-        runId: id,
+      return rows.map(({ id, revision_id: revisionId, order, snapshot, document }) => ({
+        ...{ runId: id, revisionId },
         order: readStored(runOrder, order),
         snapshot: revivedSnapshot(fromJson<RunSnapshot>(snapshot)),
         document: fromJson<PlanDocument>(document),
@@ -79,6 +85,7 @@ export function plans(session: Session): Plans {
     async byNumber(workshopId, runId, number) {
       const row = await db.planRevision.findUnique({
         where: { workshopId_runId_number: { workshopId, runId, number } },
+        include: withJudgement,
       });
       return row && readRevision(row);
     },
@@ -97,17 +104,23 @@ export function plans(session: Session): Plans {
   };
 }
 
+interface JudgementRow {
+  readonly revisionId: string;
+  readonly judgement: Prisma.JsonValue;
+}
+
 /** Of the raw query. */
 interface LiveRow extends Record<'order' | 'snapshot' | 'document', Prisma.JsonValue> {
   readonly id: string;
+  readonly revision_id: string;
 }
 
-function readRevision(row: Row): PlanRevision {
+function readRevision({ run, ...row }: Row & { run: { judgement: JudgementRow | null } }): PlanRevision {
   return {
     ...row,
     status: row.status as PlanDocument['status'],
     cause: fromJson<PlanCause>(row.cause),
-    document: fromJson<PlanDocument>(row.document),
+    document: asJudged(fromJson<PlanDocument>(row.document), row.id, run.judgement),
     changes: fromJson<PlanChange[]>(row.changes),
   };
 }

@@ -12,6 +12,7 @@ export async function removeDemo({ db }: Session, workshopId: string): Promise<v
   await db.nudge.deleteMany(where);
   await db.lot.deleteMany(where);
   await db.runTeaching.deleteMany(where);
+  await db.planJudgement.deleteMany(where);
   await db.benchLog.deleteMany(where);
   await db.stockEntry.deleteMany(where);
   await db.planRevision.deleteMany(where);

@@ -23,6 +23,7 @@ const tasks: Readonly<Record<TaskName, string>> = {
   remedies: 'Die Suche nach Auswegen',
   'what-if': 'Die Probe',
   'latest-start': 'Die Suche nach dem spätesten Beginn',
+  judge: 'Das Beurteilen eines Plans, wie er steht',
   'plan-preview': 'Der Plan der Datei',
   'amounts-preview': 'Das Wiegeblatt der Datei',
   'clocks-preview': 'Die Uhren der Datei',

@@ -23,6 +23,7 @@ const tasks: Readonly<Record<TaskName, string>> = {
   remedies: 'The search for what could help',
   'what-if': 'The trial',
   'latest-start': 'The search for the latest start',
+  judge: 'Judging a plan as it stands',
   'plan-preview': 'The plan of the file',
   'amounts-preview': 'The batch sheet of the file',
   'clocks-preview': 'The clocks of the file',
