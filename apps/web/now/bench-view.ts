@@ -86,6 +86,14 @@ export function isGoingOn({ startAt, endAt }: BenchSitting, now: number): boolea
   return now >= startAt && now <= endAt + OVERRUN_MS;
 }
 
+/** So long before a sitting its plan is of more use than its stages one by one. */
+const NEAR_MS = 60 * 60_000;
+
+/** Whether a sitting is so far off that nobody begins it yet. */
+export function isAhead({ startAt }: BenchSitting, now: number): boolean {
+  return now < startAt - NEAR_MS;
+}
+
 function sittingsOfRun({ run, document, design }: BenchRun, queue: readonly QueuedEntry[]): BenchSitting[] {
   const plan = document.runs.find((each) => each.run === run.key);
   if (plan === undefined) return [];

@@ -1,56 +1,41 @@
 import { CircleCheck, Clock3, Hourglass, TriangleAlert } from 'lucide-react';
 import type { ReactNode } from 'react';
 import type { PlannedStage } from '#contract';
-import { useNow } from '../look/times.js';
+import { useNow, useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
-import { countdownText, timingOf, type StageTiming } from './countdown.js';
+import { countedOf, countdownText, timingOf, type StageTiming } from './countdown.js';
 
-/** The running countdown of a stage: to its opening, to its last call, or since. */
-export function CountdownView({
-  stage,
-  isLarge = false,
-}: {
-  readonly stage: PlannedStage;
-  readonly isLarge?: boolean;
-}): ReactNode {
+/** How a stage stands against the clock: counted to the second where that is near, and said in a word otherwise. */
+export function CountdownView({ stage }: { readonly stage: PlannedStage }): ReactNode {
   const { now: words } = useWords();
-  const timing = timingOf(stage, useNow(1000));
+  const times = useTimes();
+  const present = useNow(1000);
+  const timing = timingOf(stage, present);
   const { icon: Icon, sign } = signs[kindOf(timing)];
+  const counted = countedOf(timing);
   return (
-    <div className="count" data-timing={kindOf(timing)} data-large={isLarge}>
-      <Counted timing={timing} />
-      <p className="sign">
-        <Icon size={isLarge ? 20 : 16} aria-hidden /> {words[sign]}
-        {isEndless(timing) && `. ${words.noEnd}.`}
-      </p>
-      {timing.kind === 'ahead' && timing.lastCallIn !== null && (
-        <p className="also numbers">
-          <span className="digits-small">{countdownText(timing.lastCallIn)}</span> {words.lastCallIn}
+    <div className="count" data-timing={kindOf(timing)}>
+      {counted !== undefined && (
+        <p role="timer" className="counted">
+          <span className="digits numbers">{countdownText(counted)}</span>{' '}
+          <span className="unit">
+            {timing.kind === 'ahead'
+              ? words.opensIn
+              : timing.kind === 'over'
+                ? words.overFor
+                : words.lastCallIn}
+          </span>
         </p>
       )}
+      <p className="sign">
+        <Icon size={20} aria-hidden /> {words[sign]}
+        {timing.kind === 'ahead' && counted === undefined && (
+          <span className="numbers"> · {words.opensAt(times.timeFrom(present, stage.opensAt))}</span>
+        )}
+        {timing.kind === 'open' && timing.lastCallIn === null && `. ${words.noEnd}.`}
+      </p>
     </div>
   );
-}
-
-function Counted({ timing }: { readonly timing: StageTiming }): ReactNode {
-  const { now: words } = useWords();
-  // The sign says so already.
-  if (isEndless(timing)) return null;
-  const [ms, label] =
-    timing.kind === 'ahead'
-      ? [timing.opensIn, words.opensIn]
-      : timing.kind === 'over'
-        ? [timing.since, words.overFor]
-        : [timing.lastCallIn ?? 0, words.lastCallIn];
-  return (
-    <p role="timer" className="counted">
-      <span className="digits numbers">{countdownText(ms)}</span> <span className="unit">{label}</span>
-    </p>
-  );
-}
-
-function isEndless(timing: StageTiming): boolean {
-  return timing.kind === 'open' && timing.lastCallIn === null;
 }
 
 const signs = {

@@ -21,16 +21,25 @@ export function timingOf(stage: Pick<PlannedStage, 'opensAt' | 'lastCallAt'>, no
   return { kind: 'open', lastCallIn, isUrgent: lastCallIn !== null && lastCallIn <= NOTICE_MS };
 }
 
+/** What is further away than this is not counted to the second: its time of day says more. */
+const NEAR_MS = 3 * 60 * 60_000;
+
+/** The length that is counted, in milliseconds; undefined where there is none, or it is too long to be counted. */
+export function countedOf(timing: StageTiming): number | undefined {
+  const length =
+    timing.kind === 'ahead' ? timing.opensIn : timing.kind === 'over' ? timing.since : timing.lastCallIn;
+  return length === null || length > NEAR_MS ? undefined : length;
+}
+
 /**
- * A length of time that is counted down: `05:09`, `1:05:09`, `3 d 04 h`. Within its kind it keeps its width, so
- * that nothing moves while it counts.
+ * A length of time that is counted down: `05:09`, `1:05:09`. Within its kind it keeps its width, so that nothing moves
+ * while it counts.
  * @param ms 0 or more
  */
 export function countdownText(ms: number): string {
   const seconds = Math.floor(ms / 1000);
   const two = (number: number): string => String(number).padStart(2, '0');
-  const [days, hours] = [Math.floor(seconds / 86_400), Math.floor(seconds / 3600)];
-  if (days > 0) return `${String(days)} d ${two(hours % 24)} h`;
+  const hours = Math.floor(seconds / 3600);
   const rest = `${two(Math.floor(seconds / 60) % 60)}:${two(seconds % 60)}`;
   return hours > 0 ? `${String(hours)}:${rest}` : rest;
 }

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { lazy, Suspense, useEffect, type ReactNode } from 'react';
 import { Link } from 'react-router';
 import { useNow } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
@@ -13,6 +13,12 @@ import { useBench, type Bench } from './use-bench.js';
 import { useLastCalls } from './use-last-calls.js';
 import { useLogging } from './use-logging.js';
 import { useWakeLock } from './use-wake-lock.js';
+import { useWeigh } from './use-weigh.js';
+import { useWeighedStage } from './weigh/weigh-address.js';
+
+const weighDialog = (): Promise<typeof import('./weigh/weigh-dialog.js')> =>
+  import('./weigh/weigh-dialog.js');
+const WeighDialog = lazy(weighDialog);
 
 /** What do I do, and how long have I got. */
 export default function NowPage(): ReactNode {
@@ -37,13 +43,29 @@ function BenchView({ bench: { runs, sittings, hasPast, hasDesigns } }: { readonl
   const present = useNow(30_000);
   const shown = sittingsToShow(sittings, present);
   const [sitting] = shown;
-  useWakeLock(sitting !== undefined && isGoingOn(sitting, present));
+  const [weighed, stopWeighing] = useWeighedStage(sittings);
+  const inSight = runs.filter(
+    ({ run }) =>
+      run.id === weighed?.runId || shown.some(({ stages }) => stages.some(({ runId }) => runId === run.id)),
+  );
+  const weighFor = useWeigh(inSight);
+  const hasSitting = sitting !== undefined;
+  useEffect(() => {
+    // Fetched before it is needed: the connection may be gone by then.
+    if (hasSitting) weighDialog().catch(() => undefined);
+  }, [hasSitting]);
+  useWakeLock(weighed !== undefined || (sitting !== undefined && isGoingOn(sitting, present)));
   useLastCalls(shown);
   const lately = doneLately(sittings, present);
   const stuck = runs.filter(({ document }) => document.status !== 'planned');
   return (
     <>
       <AnswerNote logging={logging} />
+      {weighed !== undefined && (
+        <Suspense>
+          <WeighDialog bench={weighed} weigh={weighFor(weighed)} onClose={stopWeighing} />
+        </Suspense>
+      )}
       {stuck.map((bench) => (
         <Trouble key={bench.run.id} bench={bench} />
       ))}
@@ -51,7 +73,7 @@ function BenchView({ bench: { runs, sittings, hasPast, hasDesigns } }: { readonl
         <div className="columns">
           <div className="stack">
             {shown.map((each) => (
-              <SittingView key={each.startAt} sitting={each} runs={runs} logging={logging} />
+              <SittingView key={each.startAt} sitting={each} {...{ runs, weighFor, logging }} />
             ))}
           </div>
           <Coming sittings={sittings} shown={sitting} />

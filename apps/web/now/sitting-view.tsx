@@ -4,54 +4,82 @@ import { useId, type ReactNode } from 'react';
 import { answered, api } from '../api/client.js';
 import { useNow, useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
-import { isGoingOn, type BenchRun, type BenchSitting, type BenchStage } from './bench-view.js';
-import { CountdownView } from './countdown-view.js';
-import { StageCard } from './stage-card.js';
+import type { RunPlan } from '#contract';
+import { isAhead, type BenchRun, type BenchSitting, type BenchStage } from './bench-view.js';
 import { doneEntry } from './done-entry.js';
+import { SittingCautions } from './sitting-cautions.js';
+import { planOf } from './sitting-facts.js';
+import { SittingHead } from './sitting-head.js';
+import { GetOut, SittingJobs } from './sitting-plan.js';
+import { StageCard } from './stage-card.js';
+import type { WeighFor } from './use-weigh.js';
 import { takeBack, type Logging } from './use-logging.js';
 
-/** One sitting: what can be begun, large; what comes after it; what is done. */
+/** One sitting: what can be begun, large; what comes after it. A day ahead, its plan instead. */
 export function SittingView({
   sitting,
   runs,
+  weighFor,
   logging,
 }: {
   readonly sitting: BenchSitting;
   readonly runs: readonly BenchRun[];
+  readonly weighFor: WeighFor;
   readonly logging: Logging;
 }): ReactNode {
+  const { now } = useWords();
   const { stages } = sitting;
   const heading = useId();
+  const isFarOff = isAhead(sitting, useNow(10_000));
   const open = stages.filter(({ state }) => state === 'open');
   const hasRunTitle = new Set(stages.map(({ runId }) => runId)).size > 1;
+  const cards = (
+    <ol className="stages">
+      {open.map((bench) =>
+        bench.after.length === 0 ? (
+          <StageCard
+            key={keyOf(bench)}
+            {...{ bench, logging, hasRunTitle }}
+            plan={planFor(runs, bench)}
+            weigh={weighFor(bench)}
+          />
+        ) : (
+          <LaterStage key={keyOf(bench)} bench={bench} hasRunTitle={hasRunTitle} />
+        ),
+      )}
+    </ol>
+  );
   return (
     <section className="stack" aria-labelledby={heading}>
-      <SittingHead id={heading} sitting={sitting} />
-      <ol className="stages">
-        {open.map((bench) =>
-          bench.after.length === 0 ? (
-            <StageCard key={keyOf(bench)} {...{ bench, logging, hasRunTitle }} plan={planOf(runs, bench)} />
-          ) : (
-            <LaterStage key={keyOf(bench)} bench={bench} hasRunTitle={hasRunTitle} />
-          ),
-        )}
-      </ol>
+      <SittingHead id={heading} sitting={sitting} runs={runs} />
+      {isFarOff ? (
+        <>
+          <div className="card stack">
+            <SittingJobs {...{ sitting, runs, weighFor }} />
+            <section className="stack tight">
+              <h3>{now.plan.getOut}</h3>
+              <GetOut {...{ sitting, runs, weighFor }} />
+            </section>
+          </div>
+          <details>
+            <summary>{now.plan.sooner}</summary>
+            <div className="stack">
+              <SittingCautions stages={open} />
+              {cards}
+            </div>
+          </details>
+        </>
+      ) : (
+        <>
+          <SittingCautions stages={open} />
+          {cards}
+          <details>
+            <summary>{now.plan.getOut}</summary>
+            <GetOut {...{ sitting, runs, weighFor }} />
+          </details>
+        </>
+      )}
     </section>
-  );
-}
-
-function SittingHead({ id, sitting }: { readonly id: string; readonly sitting: BenchSitting }): ReactNode {
-  const { now } = useWords();
-  const times = useTimes();
-  const { startAt, endAt } = sitting;
-  const present = useNow(10_000);
-  const day = times.day(startAt);
-  const title = isGoingOn(sitting, present) ? now.current : present < startAt ? now.next(day) : now.late(day);
-  return (
-    <div className="row apart">
-      <h2 id={id}>{title}</h2>
-      <p className="soft numbers">{now.between(times.time(startAt), times.time(endAt))}</p>
-    </div>
   );
 }
 
@@ -66,14 +94,14 @@ function LaterStage({
   const times = useTimes();
   return (
     <li className="later" aria-label={stage.title}>
-      <div>
-        <h3>{stage.title}</h3>
-        <p className="soft small numbers">
-          {hasRunTitle && <>{now.from(runTitle)} · </>}
-          {now.bestAt(times.time(stage.startAt))} · {now.after(after.map(now.quoted).join(', '))}
-        </p>
-      </div>
-      <CountdownView stage={stage} />
+      <h3>{stage.title}</h3>
+      <p className="soft small numbers">
+        {hasRunTitle && <>{now.from(runTitle)} · </>}
+        {now.bestAt(times.time(stage.startAt))}
+        {stage.lastCallAt !== null && <> · {now.lastCallAt(times.dayTime(stage.lastCallAt))}</>}
+        {' · '}
+        {now.after(after.map(now.quoted).join(', '))}
+      </p>
     </li>
   );
 }
@@ -131,9 +159,9 @@ export function DoneStages({
   );
 }
 
-function planOf(runs: readonly BenchRun[], { runId }: BenchStage): BenchRun['document']['runs'][number] {
+function planFor(runs: readonly BenchRun[], { runId }: BenchStage): RunPlan {
   const found = runs.find(({ run }) => run.id === runId);
-  const plan = found?.document.runs.find(({ run }) => run === found.run.key);
+  const plan = found && planOf(found);
   if (plan === undefined) throw new Error(`no plan of run ${runId}`);
   return plan;
 }

@@ -11,18 +11,22 @@ import { CountdownView } from './countdown-view.js';
 import { DoneDialog } from './done-dialog.js';
 import { MishapDialog } from './mishap-dialog.js';
 import { instantNow, type Logging } from './use-logging.js';
-import { Sentence, Sentences } from '../look/sentence.js';
+import { Sentences } from '../look/sentence.js';
+import { WeighLink } from './weigh/weigh-link.js';
+import type { SheetWeigh } from '../run/sheet-sittings.js';
 
 /** A stage that can be begun, with all that can be said about it. */
 export function StageCard({
   bench,
   plan,
+  weigh,
   logging,
   hasRunTitle,
 }: {
   readonly bench: BenchStage;
   /** Of the run it belongs to. */
   readonly plan: RunPlan;
+  readonly weigh: readonly SheetWeigh[];
   readonly logging: Logging;
   /** Several runs are at hand. */
   readonly hasRunTitle: boolean;
@@ -43,12 +47,13 @@ export function StageCard({
           {stage.lastCallAt !== null && <> · {now.lastCallAt(times.dayTime(stage.lastCallAt))}</>}
         </p>
       </div>
-      <CountdownView stage={stage} isLarge />
-      {stage.cautions.map((caution) => (
-        <p key={caution.code} className="note amber small caution">
-          <TriangleAlert size={18} aria-hidden /> <strong>{now.mind}.</strong> <Sentence of={caution} />
+      <CountdownView stage={stage} />
+      {stage.cautions.some(({ code }) => code.startsWith('caution.lye')) && (
+        <p className="small lye-line">
+          <TriangleAlert size={18} aria-hidden /> {now.lyeAlways}
         </p>
-      ))}
+      )}
+      <WeighLink bench={bench} weigh={weigh} />
       {bench.isNoted && <p className="small soft">{now.isNoted}</p>}
       <Actions bench={bench} plan={plan} logging={logging} />
       <details>

@@ -5,6 +5,7 @@ const copied = [
   /^\/api\/runs\/[^/]+\/(plan|plans|tide-table|odds|amounts|clocks|log|remedies)$/,
   /^\/api\/workshop$/,
   /^\/api\/designs$/,
+  /^\/api\/moulds$/,
   /^\/api\/lots$/,
   /^\/api\/stock$/,
   /^\/api\/gather$/,

@@ -44,6 +44,7 @@ const touched = [
   'plans',
   'tide',
   'odds',
+  'amounts',
   'clocks',
   'log',
   'lots',

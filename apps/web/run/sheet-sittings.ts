@@ -35,8 +35,8 @@ export function sheetSittings(
   sittings: readonly { readonly startAt: string; readonly endAt: string }[],
   cards: readonly SheetCard[],
 ): SheetSitting[] {
-  const ordered = stages.toSorted((a, b) => Date.parse(a.startAt) - Date.parse(b.startAt));
-  const weigh = weighAt(ordered, cards);
+  const ordered = inOrder(stages);
+  const weigh = weighByStage(stages, cards);
   const found: { from: number; to: number; planned: string | undefined; stages: SheetStage[] }[] = [];
   for (const stage of ordered) {
     const [from, to] = [Date.parse(stage.startAt), Date.parse(stage.endAt)];
@@ -54,7 +54,16 @@ export function sheetSittings(
   return found;
 }
 
-function weighAt(ordered: readonly Stage[], cards: readonly SheetCard[]): Map<Stage, SheetWeigh[]> {
+function inOrder(stages: readonly Stage[]): Stage[] {
+  return stages.toSorted((a, b) => Date.parse(a.startAt) - Date.parse(b.startAt));
+}
+
+/** What is weighed for each stage of a run; stages for which nothing is weighed are not in it. */
+export function weighByStage(
+  stages: readonly Stage[],
+  cards: readonly SheetCard[],
+): ReadonlyMap<Stage, readonly SheetWeigh[]> {
+  const ordered = inOrder(stages);
   const at = new Map<Stage, SheetWeigh[]>();
   for (const card of cards) {
     const parts = 'shared' in card ? card.shared.parts : [card.part.part];

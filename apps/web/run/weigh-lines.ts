@@ -3,6 +3,8 @@ import type { PartAmounts } from './use-sheet.js';
 
 /** One thing to weigh. */
 export interface WeighLine {
+  /** The same in every language, and of this line alone in its group. */
+  readonly key: string;
   readonly title: string;
   /** Grams. */
   readonly massG: number;
@@ -30,27 +32,33 @@ export function weighGroups(
   const liquidsInto = (place: 'lye' | 'batter'): WeighLine[] =>
     (batch.liquids ?? [])
       .filter(({ addedTo }) => addedTo === place)
-      .map(({ key, title, massG }) => ({ title: titled(key, title), massG }));
+      .map(({ key, title, massG }) => ({ key, title: titled(key, title), massG }));
   const some = (lines: readonly WeighLine[]): WeighLine[] => lines.filter(({ massG }) => massG > 0);
   const groups: WeighGroup[] = [
     {
       kind: 'fats',
-      lines: some(batch.fats.map(({ fat, title, massG }) => ({ title: titled(fat, title), massG }))),
+      lines: some(
+        batch.fats.map(({ fat, title, massG }) => ({ key: fat, title: titled(fat, title), massG })),
+      ),
       totalG: batch.fatsG,
     },
     {
       kind: 'lye',
       lines: some([
-        { title: words.water, massG: batch.stock?.waterG ?? batch.waterG },
+        { key: 'water', title: words.water, massG: batch.stock?.waterG ?? batch.waterG },
         ...liquidsInto('lye'),
         batch.stock === undefined
-          ? { title: words.naoh, massG: batch.naohG }
-          : { title: words.stock(`${String(batch.stock.percent)} %`), massG: batch.stock.massG },
-        { title: words.koh, massG: batch.kohG },
-        ...batch.acids.map(({ key, title, massG }) => ({ title: titled(key, title), massG })),
-        { title: words.lactate, massG: batch.sodiumLactateG },
-        { title: words.salt, massG: batch.saltG },
-        { title: words.sugar, massG: batch.sugarG },
+          ? { key: 'naoh', title: words.naoh, massG: batch.naohG }
+          : {
+              key: 'naoh-solution',
+              title: words.stock(`${String(batch.stock.percent)} %`),
+              massG: batch.stock.massG,
+            },
+        { key: 'koh', title: words.koh, massG: batch.kohG },
+        ...batch.acids.map(({ key, title, massG }) => ({ key, title: titled(key, title), massG })),
+        { key: 'sodium-lactate', title: words.lactate, massG: batch.sodiumLactateG },
+        { key: 'salt', title: words.salt, massG: batch.saltG },
+        { key: 'sugar', title: words.sugar, massG: batch.sugarG },
       ]),
     },
     {

@@ -123,6 +123,7 @@ export const run: Words['run'] = {
     lye: 'Lauge',
     splitInto: 'Vor dem Färben aufteilen in',
     batchFor: (parts) => `Ein Ansatz für ${parts}`,
+    ofBatter: 'Vom Seifenleim',
     fromBatch: (mass, batch) => `${mass} aus dem Ansatz „${batch}“`,
     withBatter: 'In den Seifenleim',
     naoh: 'Ätznatron (NaOH)',

@@ -122,6 +122,7 @@ export const run = {
     lye: 'Lye solution',
     splitInto: 'Split, before the colours, into',
     batchFor: (parts: string) => `One batch for ${parts}`,
+    ofBatter: 'Of the batter',
     fromBatch: (mass: string, batch: string) => `${mass} of the batch “${batch}”`,
     withBatter: 'Into the batter',
     naoh: 'Sodium hydroxide (NaOH)',
