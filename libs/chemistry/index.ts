@@ -65,7 +65,7 @@ export {
 } from './recipe-text/read-recipe-text.js';
 export type { TextAmount } from './recipe-text/amount-of.js';
 export type { OtherIngredient } from './recipe-text/other-ingredients.js';
-export { sugarAndSaltOf, sugarInAdditions } from './batter/liquid-risks.js';
+export { alcoholPercent, sugarAndSaltOf, sugarInAdditions } from './batter/liquid-risks.js';
 export { recipeRisks } from './batter/recipe-risks.js';
 export type { Risk } from './batter/risk.js';
 export {

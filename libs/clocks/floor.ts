@@ -49,7 +49,7 @@ export const floorShares: Readonly<Partial<Record<StateId, number>>> = {
   firm: 1.1,
   'pliable-until': 1.6,
   handled: 1.8,
-  'cuttable-until': 2.5,
+  'cuttable-until': 1.75,
 };
 
 /** Within this factor of its floor a time is bent towards it, so that it has no corner there. */

@@ -170,6 +170,7 @@ describe('forecasts together', () => {
     saltPercent: 'sooner',
     sugarPercent: 'sooner',
     clayPercent: 'sooner',
+    alcoholPercent: 'sooner',
     superfatPercent: 'later',
     kohSharePercent: 'later',
     hardFattyAcidsPercent: 'sooner',
@@ -190,6 +191,7 @@ describe('forecasts together', () => {
     beadMm: 'later',
     meltMl: 'later',
     gelPercent: 'sooner',
+    hardGelPercent: 'sooner',
     hotHours: 'later',
   };
   /** What goes the other way for some paces: melt-and-pour only cools, and castor oil that hurries the batter is slow to harden. */

@@ -11,6 +11,8 @@ export interface ClockInputs {
   /** Sugar, and that of honey, milk and fruit. */
   readonly sugarPercent: number;
   readonly clayPercent: number;
+  /** What of the alcohol in a liquid is still there when it goes in. */
+  readonly alcoholPercent: number;
   readonly superfatPercent: number;
   /** KOH as a share of the alkali, by moles; above a tenth a soap is a paste, of which no time is known. */
   readonly kohSharePercent: number;
@@ -30,6 +32,8 @@ export interface ClockInputs {
   readonly roomTemperatureC: number;
   /** Relative humidity. */
   readonly roomHumidityPercent: number;
+  /** How the air moves where soap stands and cures: shut in, as in any room, or before a fan or in a draught. */
+  readonly air: 'still' | 'usual' | 'moving';
   /** Read only for soap that sets in a mould; coats, piping and glaze do not care. */
   readonly mould: 'silicone-cavity' | 'lined-wood' | 'lined-carton' | 'rigid-plastic';
   readonly fragrance: 'none' | 'slowing' | 'mild' | 'brisk' | 'strong' | 'seizing' | 'ricing' | 'unknown';
@@ -48,6 +52,8 @@ export interface ClockInputs {
   readonly meltMl: number;
   /** Share of the part that is expected to go through gel, from its balance of heat. */
   readonly gelPercent: number;
+  /** The same, as far as its fats are hard and quick, such as coconut: none up to 60 % hard fatty acids, all from 80 % on. */
+  readonly hardGelPercent: number;
   /** How long it is too hot to be handled, from its balance of heat. */
   readonly hotHours: number;
 }
@@ -70,6 +76,7 @@ export const referenceInputs: ClockInputs = {
   saltPercent: 0,
   sugarPercent: 0,
   clayPercent: 0,
+  alcoholPercent: 0,
   superfatPercent: 5,
   kohSharePercent: 0,
   hardFattyAcidsPercent: 45,
@@ -84,6 +91,7 @@ export const referenceInputs: ClockInputs = {
   batterTemperatureC: 38,
   roomTemperatureC: 20,
   roomHumidityPercent: 50,
+  air: 'usual',
   mould: 'silicone-cavity',
   fragrance: 'none',
   mixing: 'blender',
@@ -94,6 +102,7 @@ export const referenceInputs: ClockInputs = {
   beadMm: 8,
   meltMl: 5,
   gelPercent: 0,
+  hardGelPercent: 0,
   hotHours: 0,
 };
 
@@ -119,6 +128,8 @@ export const measures: Readonly<Record<Measure, MeasureFacts>> = {
   // With what milk, honey or purée brings: five per cent of sugar, and all liquid as banana; and half of a milk powder.
   sugarPercent: share(60),
   clayPercent: share(50),
+  // Spirits for all water that a recipe can have.
+  alcoholPercent: share(150),
   superfatPercent: { unit: '%', low: -100, high: 100 },
   kohSharePercent: share(),
   hardFattyAcidsPercent: share(),
@@ -139,11 +150,13 @@ export const measures: Readonly<Record<Measure, MeasureFacts>> = {
   beadMm: { unit: 'mm', low: 0, high: 120 },
   meltMl: millilitres,
   gelPercent: share(),
+  hardGelPercent: share(),
   hotHours: { unit: 'h', low: 0, high: 400 },
 };
 
 /** What can be chosen. */
 export const choices: { readonly [K in Choice]: readonly ClockInputs[K][] } = {
+  air: ['still', 'usual', 'moving'],
   mould: ['silicone-cavity', 'lined-wood', 'lined-carton', 'rigid-plastic'],
   fragrance: ['none', 'slowing', 'mild', 'brisk', 'strong', 'seizing', 'ricing', 'unknown'],
   mixing: ['blender', 'to-emulsion', 'hand'],

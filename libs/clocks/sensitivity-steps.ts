@@ -1,7 +1,7 @@
 import type { Measure } from './inputs.js';
 
 /** What follows from other inputs, so that nobody moves it by itself. */
-type Outcome = 'hotHours';
+type Outcome = 'hotHours' | 'hardGelPercent';
 
 /** How far a maker usually moves a measure, and why that far. */
 export interface UsualStep {
@@ -25,6 +25,7 @@ export const usualSteps: Readonly<Record<Exclude<Measure, Outcome>, UsualStep>> 
   saltPercent: { by: 1, why: 'As a hardener it is dosed at half a percent to two.' },
   sugarPercent: { by: 1, why: 'It is dosed at one or two percent.' },
   clayPercent: { by: 1, why: 'It is dosed at one to three percent.' },
+  alcoholPercent: { by: 1, why: 'Beer that was boiled for longer or not as long differs by about this.' },
   superfatPercent: { by: 3, why: 'Most makers stay between 2 and 8 %.' },
   kohSharePercent: { by: 5, why: 'Bars take five per cent of it, seldom more.' },
   hardFattyAcidsPercent: {

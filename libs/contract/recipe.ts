@@ -74,6 +74,7 @@ const ownLiquid = z
     sugarPercent: ofLiquid('Sugars, milk sugar included'),
     proteinPercent: ofLiquid('Protein, and what else is neither water nor sugar'),
     saltPercent: ofLiquid('Salt'),
+    alcoholPercent: ofLiquid('Alcohol that is in it when it goes in; it counts as water'),
     acid: z
       .strictObject({ acid: z.enum(liquidAcidNames), percent: percent(0.01, 100) })
       .optional()
@@ -196,7 +197,7 @@ export const recipe = z
       .array(addition)
       .max(10)
       .default([])
-      .meta({ description: 'Clay, plants, milk powder and the like' }),
+      .meta({ description: 'Clay, honey, plants, milk powder and the like' }),
     batterTemperatureC: celsius(15, 90).default(38).meta({
       description: 'At which lye and fats are mixed; above 75 only for a batch that is cooked',
     }),

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { ruleError } from './accepted-error.js';
 import { key, line, localDate, localTime, percent, title } from './common.js';
 import { currency, material } from './material.js';
+import { airMovements } from './names/index.js';
 import { celsius } from './quantity.js';
 
 /** A stretch of one local day; the end is not included. */
@@ -62,6 +63,10 @@ export const workshopFacts = z
       .strictObject({
         temperatureC: celsius(5, 35).default(20),
         humidityPercent: percent(10, 95).default(50),
+        air: z.enum(airMovements).default('usual').meta({
+          description:
+            'How it moves where soap stands and cures: `still` in a shut box or cupboard, `moving` before a fan or in a draught',
+        }),
       })
       .prefault({}),
     hands: z.int().min(1).max(4).default(1).meta({ description: 'People at the bench at once' }),

@@ -62,7 +62,7 @@ export const anyRecipe: fc.Arbitrary<BatterRecipe> = fc
         key: fc.constant('addition'),
         title: fc.constant('Addition'),
         percent: share(10),
-        kind: fc.constantFrom('clay', 'scrub', 'fresh-food', 'other'),
+        kind: fc.constantFrom('clay', 'honey', 'scrub', 'fresh-food', 'other'),
       }),
       { maxLength: 3 },
     ),

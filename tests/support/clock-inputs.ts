@@ -8,6 +8,7 @@ const measured = Object.fromEntries(
   (Object.keys(measures) as Measure[]).map((key) => [key, within(key)]),
 ) as Readonly<Record<Measure, fc.Arbitrary<number>>>;
 const chosen = {
+  air: fc.constantFrom(...choices.air),
   mould: fc.constantFrom(...choices.mould),
   fragrance: fc.constantFrom(...choices.fragrance),
   mixing: fc.constantFrom(...choices.mixing),

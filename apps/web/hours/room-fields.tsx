@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import { TextField } from '../form/fields.js';
+import { airMovements } from '#contract/names';
+import { SelectField, TextField } from '../form/fields.js';
 import { fieldId, useForm } from '../form/form-context.js';
 import { MeasureField, NumberField } from '../form/number-field.js';
 import { textAt, valueAt } from '../form/values.js';
@@ -68,6 +69,12 @@ export function RoomFields(): ReactNode {
           preset={20}
         />
         <NumberField path={['room', 'humidityPercent']} label={hours.humidity} unit="%" preset={50} />
+        <SelectField
+          path={['room', 'air']}
+          label={hours.air}
+          preset="usual"
+          choices={airMovements.map((value) => ({ value, text: hours.airs[value] }))}
+        />
         <TextField path={['timeZone']} label={hours.timeZone} list="time-zones" isName />
       </div>
       <datalist id="time-zones">

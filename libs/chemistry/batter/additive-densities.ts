@@ -26,9 +26,10 @@ export const carrierDensity: Readonly<Record<CarrierKind, number>> = {
   glycerol: 1.2613,
 };
 
-/** From memory of S6 for kaolin; the rest common practice, no source: near water, wetted by the batter. */
+/** From memory of S6 for kaolin; honey of 17 % water, 1.42 (from memory); the rest common practice, no source: near water, wetted by the batter. */
 export const additionDensity: Readonly<Record<AdditionKind, number>> = {
   clay: 2.6,
+  honey: 1.42,
   'dried-plant': 1,
   scrub: 1.1,
   'powdered-milk': 1.2,

@@ -42,6 +42,7 @@ describe('what is told of a liquid', () => {
     });
     expect(told(own({}))).toEqual([]);
     expect(told(own({ sugarPercent: 1, proteinPercent: 1 }))).toEqual(['liquid.scorches']);
+    expect(told(own({ alcoholPercent: 5 }))).toEqual(['liquid.boils-over']);
     expect(told(own({ acid: { acid: 'acetic-acid', percent: 5 } }))).toEqual(['liquid.spits']);
   });
 

@@ -9,6 +9,8 @@ const FAT_TOLD_PERCENT = 0.5;
 /** Sugar and protein, and acid, of a liquid that is not in the table, from which on it scorches or spits, per cent of it. */
 const SCORCHES_PERCENT = 2;
 const SPITS_PERCENT = 2;
+/** Alcohol of such a liquid from which on it foams over. Common practice, no source. */
+const FOAMS_PERCENT = 0.5;
 
 /** What makers look at twice in liquids other than water; common practice, no source. */
 export function liquidRisks(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): Risk[] {
@@ -24,7 +26,9 @@ export function liquidRisks(recipe: BatterRecipe, fats: ReadonlyMap<string, FatF
     return once.length === 0 ? [] : [{ code, level, liquids: once }];
   };
   return [
-    ...told('liquid.boils-over', 'high', ({ shipped }) => shipped?.kind === 'alcohol'),
+    ...told('liquid.boils-over', 'high', ({ shipped, figures }) =>
+      shipped === undefined ? (figures.alcoholG ?? 0) >= FOAMS_PERCENT : shipped.kind === 'alcohol',
+    ),
     ...told('liquid.spits', 'high', spits),
     ...told('liquid.scorches', 'medium', (liquid) => liquid.addedTo === 'lye' && scorches(liquid)),
     ...fatRisk(recipe, fats, liquids),
@@ -53,13 +57,14 @@ function fatRisk(
   return [{ code: 'liquid.adds-fat', level: 'low', fatPercent, superfatPercent }];
 }
 
-/** Sugar in milk powder and in fresh food, as a share of them: half of skimmed milk is lactose, a tenth of a fruit sugar. From memory. */
+/** Sugar in what goes in, as a share of it: honey 82 % (USDA 19296), half of skimmed milk is lactose, a tenth of a fruit sugar. From memory. */
 const additionSugar: Readonly<Partial<Record<AdditionKind, number>>> = {
+  honey: 0.82,
   'powdered-milk': 0.45,
   'fresh-food': 0.1,
 };
 
-/** Sugar that milk powder and fresh food bring, per cent of the fats. */
+/** Sugar that honey, milk powder and fresh food bring, per cent of the fats. */
 export function sugarInAdditions({ additions = [] }: Pick<BatterRecipe, 'additions'>): number {
   return additions.reduce((sum, { kind, percent }) => sum + (additionSugar[kind] ?? 0) * percent, 0);
 }
@@ -74,4 +79,10 @@ export function sugarAndSaltOf(
     sugarPercent: recipe.sugarPercent + 100 * sumOf(liquids, 'sugarG'),
     saltPercent: recipe.saltPercent + 100 * sumOf(liquids, 'saltG'),
   };
+}
+
+/** Alcohol that liquids still hold when they go in, per cent of the fats. */
+export function alcoholPercent(recipe: BatterRecipe, fats: ReadonlyMap<string, FatFacts>): number {
+  const liquids = liquidsPerFat(recipe, fats);
+  return liquids.reduce((sum, { massG, figures }) => sum + massG * (figures.alcoholG ?? 0), 0);
 }

@@ -7,6 +7,9 @@ import type { LabelIngredient } from './label-ingredient.js';
 /** Share of lactate in the solution that is weighed. */
 const LACTATE = 0.6;
 
+/** INCI name of honey, recalled; other additions go by what the maker calls them. */
+const HONEY = 'Mel';
+
 /** What every soap has, by its name on a label. INCI names recalled. */
 export const NAMES = {
   naoh: { key: 'naoh', title: 'Sodium hydroxide (NaOH)', inci: 'Sodium Hydroxide' },
@@ -54,7 +57,10 @@ export function addedBeside(
       { ...NAMES.salt, massG: saltG },
       { ...NAMES.sugar, massG: sugarG },
       ...batch.liquids.map(({ key, title, inci, massG }) => ({ key, title, massG, ...(inci && { inci }) })),
-      ...batch.additions.map(({ key, title, massG }) => ({ key, title, massG })),
+      ...batch.additions.map(({ key, title, massG }, i) => ({
+        ...{ key, title, massG },
+        ...(recipe.additions?.[i]?.kind === 'honey' && { inci: HONEY }),
+      })),
       ...batch.fragrances.map(({ massG }) => ({ ...NAMES.fragrance, massG })),
       ...batch.colourants.flatMap(({ key, title, massG, carrier }) => [
         { key, title, massG, isColourant: true } as const,

@@ -25,6 +25,7 @@ function figuresOf(own: OwnLiquid): LiquidFigures {
   return {
     waterG: own.waterPercent ?? 100 - dry,
     ...{ fatG: fatPercent, sugarG: sugarPercent, proteinG: proteinPercent, saltG: saltPercent },
+    ...(own.alcoholPercent === undefined ? {} : { alcoholG: own.alcoholPercent }),
     ...(acid === undefined ? {} : { acid: { acid: acid.acid, grams: acid.percent } }),
   };
 }

@@ -20,6 +20,8 @@ export interface LiquidFigures {
   readonly proteinG: number;
   /** Sodium chloride. */
   readonly saltG: number;
+  /** Alcohol that is there when it goes in, boiled or not. It counts within `waterG`, as water of the lye. */
+  readonly alcoholG?: number;
   /** All that alkali takes, told as one acid, as titrations tell it. */
   readonly acid?: { readonly acid: LiquidAcid; readonly grams: number } | undefined;
 }

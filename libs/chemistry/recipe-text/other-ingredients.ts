@@ -102,3 +102,18 @@ export function otherIngredient(folded: readonly string[]): OtherIngredient | un
   // “Lye concentration 33 %” and “total lye” are no lye to weigh.
   return told.find((kind) => kind === 'setting' || kind === 'total') ?? told[0];
 }
+
+/** What is read as an addition to the batter, by what it is called. */
+export type NamedAddition = 'honey';
+const additions: ReadonlyMap<string, NamedAddition> = new Map([
+  ['honey', 'honey'],
+  ['honig', 'honey'],
+  ['bienenhonig', 'honey'],
+]);
+
+/** @param folded words of a line without its numbers @returns undefined where a word of another ingredient stands beside, such as “fragrance” */
+export function namedAddition(folded: readonly string[]): NamedAddition | undefined {
+  const named = folded.flatMap((word) => additions.get(word) ?? []);
+  const others = folded.filter((word) => !additions.has(word));
+  return otherIngredient(others) === undefined ? named[0] : undefined;
+}

@@ -4,7 +4,12 @@ import { amountOf, type AmountDoubt, type AmountFound, type TextAmount } from '.
 import { fatNames, foldedWord, withoutQualities, type FatNames } from './fat-names.js';
 import { tokensOf, type Token } from './line-tokens.js';
 import { liquidIn } from './liquid-names.js';
-import { otherIngredient, type OtherIngredient } from './other-ingredients.js';
+import {
+  namedAddition,
+  otherIngredient,
+  type NamedAddition,
+  type OtherIngredient,
+} from './other-ingredients.js';
 
 /** What is read of a text; what goes beyond is reported and left. */
 export const recipeTextLimits = { characters: 20_000, lines: 200, lineCharacters: 200 } as const;
@@ -48,6 +53,8 @@ export type LineOutcome =
     }
   /** A liquid in place of water, by weight. */
   | { readonly kind: 'liquid'; readonly liquid: string; readonly amount: { readonly grams: number } }
+  /** Something else that the recipe takes, by weight or as a share of the fats. */
+  | { readonly kind: 'addition'; readonly addition: NamedAddition; readonly amount: TextAmount }
   /** A share among weights, or a weight among shares. */
   | { readonly kind: 'other-sort'; readonly fat: string; readonly amount: TextAmount }
   | { readonly kind: 'not-a-fat'; readonly what: OtherIngredient; readonly amount?: TextAmount }
@@ -65,6 +72,8 @@ export interface ReadRecipeText {
   readonly fats: readonly TextFat[];
   /** In place of water, as they come, where the fats are by weight. */
   readonly liquids: readonly { readonly liquid: string; readonly grams: number }[];
+  /** What else the recipe takes, by the kind of addition, per cent of the fats that were read. */
+  readonly additions: readonly { readonly kind: NamedAddition; readonly percent: number }[];
   /** Every line that is not empty. */
   readonly lines: readonly ReadLine[];
   /** The text was longer than `recipeTextLimits`: what came after is in neither list. */
@@ -73,7 +82,7 @@ export interface ReadRecipeText {
 
 /**
  * Reads a recipe as people write it, one ingredient a line, English or German: “Olive oil 500 g”, “- coconut, 25 %”,
- * “250g shea butter”, “1 lb 4 oz lard”, “Kokosöl: 200 g”. Fats are taken, and liquids such as “100 g goat milk” where both are by weight;
+ * “250g shea butter”, “1 lb 4 oz lard”, “Kokosöl: 200 g”. Fats are taken, honey, and liquids such as “100 g goat milk” where both are by weight;
  * lye, water, scent and settings are told apart, for they are worked out or asked for elsewhere. Where the first fat has grams, shares are not taken, and the
  * other way round. Nothing is taken silently: each line says what became of it.
  * @param fats all that may be named, own ones included
@@ -95,8 +104,15 @@ export function readRecipeText(
       : [{ line: at + 1, text: trimmed, outcome: chosenFor(readLine(trimmed, known), chosen.get(at + 1)) }];
   });
   const { fats: taken, lines: read } = added(told);
-  const { liquids, lines } = pouredOf(read, taken);
-  return { fats: taken, liquids, lines, isCut: text.length > characters || all.length > mostLines };
+  const { liquids, lines: withLiquids } = pouredOf(read, taken);
+  const { additions, lines } = addedTo(withLiquids, taken);
+  return {
+    fats: taken,
+    liquids,
+    additions,
+    lines,
+    isCut: text.length > characters || all.length > mostLines,
+  };
 }
 
 function chosenFor(outcome: LineOutcome, fat: string | undefined): LineOutcome {
@@ -130,6 +146,9 @@ function readLine(line: string, { names, nearest }: Known): LineOutcome {
   if (liquid !== undefined && amount.found === 'amount' && 'grams' in amount.amount) {
     return { kind: 'liquid', liquid, amount: amount.amount };
   }
+  const addition = named === undefined ? namedAddition(words.filter((word) => !isNumber(word))) : undefined;
+  if (addition !== undefined && amount.found === 'amount')
+    return { kind: 'addition', addition, amount: amount.amount };
   if (other !== undefined && named?.isWhole !== true) return { kind: 'not-a-fat', what: other, ...weight };
   const [fat, ...others] = named?.keys ?? [];
   if (named !== undefined && fat !== undefined) {
@@ -232,4 +251,29 @@ function pouredOf(
     return each;
   });
   return { liquids: [...liquids].map(([liquid, grams]) => ({ liquid, grams })), lines };
+}
+
+/** A recipe holds an addition of up to half of its fats. */
+const MOST_ADDED_PERCENT = 50;
+
+/** Additions as shares of the fats, summed; weights beside fats in shares, and more than a recipe holds, are told as not taken. */
+function addedTo(
+  read: readonly ReadLine[],
+  fats: readonly TextFat[],
+): { readonly additions: ReadRecipeText['additions']; readonly lines: ReadLine[] } {
+  const fatsG = fats.reduce((all, each) => all + ('grams' in each ? each.grams : 0), 0);
+  const shares = new Map<NamedAddition, number>();
+  const lines = read.map((each): ReadLine => {
+    const { outcome } = each;
+    if (outcome.kind !== 'addition') return each;
+    const { addition, amount } = outcome;
+    const share = 'percent' in amount ? amount.percent : (100 * amount.grams) / fatsG;
+    const percent = (shares.get(addition) ?? 0) + share;
+    if (fats.length === 0 || !(percent <= MOST_ADDED_PERCENT))
+      return { ...each, outcome: { kind: 'not-a-fat', what: 'other', amount } };
+    shares.set(addition, percent);
+    return each;
+  });
+  const rounded = (percent: number): number => Math.max(0.01, Math.round(100 * percent) / 100);
+  return { additions: [...shares].map(([kind, percent]) => ({ kind, percent: rounded(percent) })), lines };
 }

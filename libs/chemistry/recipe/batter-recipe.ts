@@ -11,7 +11,14 @@ export interface WaterStatement {
 /** What carries a colourant into the batter. */
 export type CarrierKind = 'fat' | 'water' | 'glycerol';
 /** What else may go in, told apart by how dense it is and whether it spoils. */
-export type AdditionKind = 'clay' | 'dried-plant' | 'scrub' | 'powdered-milk' | 'fresh-food' | 'other';
+export type AdditionKind =
+  | 'clay'
+  | 'honey'
+  | 'dried-plant'
+  | 'scrub'
+  | 'powdered-milk'
+  | 'fresh-food'
+  | 'other';
 
 export interface Colourant {
   readonly key: string;
@@ -89,6 +96,8 @@ export interface OwnLiquid {
   readonly sugarPercent?: number | undefined;
   readonly proteinPercent?: number | undefined;
   readonly saltPercent?: number | undefined;
+  /** Alcohol that is in it when it goes in; it counts as water. */
+  readonly alcoholPercent?: number | undefined;
   readonly acid?: { readonly acid: LiquidAcid; readonly percent: number } | undefined;
 }
 

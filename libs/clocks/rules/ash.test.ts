@@ -9,6 +9,9 @@ describe.each<[string, Partial<ClockInputs>, number]>([
   ['room-on-ash', { roomTemperatureC: 15 }, 90],
   ['room-on-ash', { roomTemperatureC: 30 }, 54],
   ['humidity-on-ash', { roomHumidityPercent: 65 }, 86.4],
+  ['lye-on-ash', { lyeConcentrationPercent: 50 }, 32.4],
+  ['air-on-ash', { air: 'still' }, 54],
+  ['air-on-ash', { air: 'moving' }, 86.4],
   ['gel-on-ash', { gelPercent: 100 }, 28.8],
 ])('%s given %o', (rule, inputs, hours) => {
   it(`ends the days of ash at ${String(hours)} h`, () => {

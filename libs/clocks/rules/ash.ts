@@ -13,6 +13,7 @@ export const ashRules: readonly Rule[] = [
       [25, 1.5],
       [33, 1],
       [40, 0.7],
+      [50, 0.45],
     ],
     sigma: 0.15,
     evidence: { kind: 'common practice' },
@@ -38,6 +39,15 @@ export const ashRules: readonly Rule[] = [
       [50, 1],
       [80, 1.4],
     ],
+    sigma: 0.15,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Covered loaves show next to none; before a fan or in a draught fresh soap dries at once, and shows the most.
+    id: 'air-on-ash',
+    acts: ['ash-safe'],
+    reads: 'air',
+    table: { still: 0.75, usual: 1, moving: 1.2 },
     sigma: 0.15,
     evidence: { kind: 'common practice' },
   },

@@ -13,6 +13,8 @@ describe.each<[string, Partial<ClockInputs>, number]>([
   ['lye-on-batter', { lyeConcentrationPercent: 28 }, 12.15],
   ['lye-on-batter', { lyeConcentrationPercent: 35.5 }, 7.875],
   ['lye-on-batter', { lyeConcentrationPercent: 40 }, 5.85],
+  ['lye-on-batter', { lyeConcentrationPercent: 50 }, 3.6],
+  ['alcohol', { alcoholPercent: 2 }, 5.85],
   ['batter-temperature', { batterTemperatureC: 28 }, 16.2],
   ['batter-temperature', { batterTemperatureC: 43 }, 6.975],
   ['batter-temperature', { batterTemperatureC: 58 }, 2.7],

@@ -16,6 +16,7 @@ const noChange = {
 /** What hurries or slows the batter: in the bowl, and while it stiffens in the mould or on the piece. */
 export const batterRules: readonly Rule[] = [
   {
+    // Lye of 50 % as it is sold, with no water added, is thick within minutes: half of the usual time or less, and no lye for swirls.
     id: 'lye-on-batter',
     acts: stiffening,
     reads: 'lyeConcentrationPercent',
@@ -25,6 +26,8 @@ export const batterRules: readonly Rule[] = [
       [33, 1],
       [38, 0.75],
       [40, 0.65],
+      [45, 0.5],
+      [50, 0.4],
     ],
     sigma: 0.1,
     evidence: { kind: 'common practice' },
@@ -101,6 +104,21 @@ export const batterRules: readonly Rule[] = [
       [30, 0.5],
     ],
     sigma: 0.12,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // Beer that was not boiled, and spirits, make batter seize; who makes clear soap warms it with spirits of a third of the fats.
+    id: 'alcohol',
+    acts: stiffening,
+    reads: 'alcoholPercent',
+    table: [
+      [0, 1],
+      [1, 0.8],
+      [3, 0.5],
+      [10, 0.2],
+      [30, 0.1],
+    ],
+    sigma: 0.3,
     evidence: { kind: 'common practice' },
   },
   {

@@ -23,6 +23,9 @@ describe.each<[string, Partial<ClockInputs>, number]>([
   ['room-on-cure', { roomTemperatureC: 35 }, 3.8],
   ['room-humidity', { roomHumidityPercent: 30 }, 4.25],
   ['room-humidity', { roomHumidityPercent: 65 }, 6.25],
+  ['lye-on-cure', { lyeConcentrationPercent: 50 }, 3.75],
+  ['air-on-drying', { air: 'still' }, 6.5],
+  ['air-on-drying', { air: 'moving' }, 4.1],
   ['gel-on-cure', { gelPercent: 100 }, 4.5],
 ])('%s given %o', (rule, inputs, weeks) => {
   it(`cures in ${String(weeks)} weeks`, () => {

@@ -13,6 +13,7 @@ export const cureRules: readonly Rule[] = [
       [33, 1],
       [38, 0.9],
       [40, 0.85],
+      [50, 0.75],
     ],
     sigma: 0.08,
     evidence: { kind: 'common practice' },
@@ -153,6 +154,15 @@ export const cureRules: readonly Rule[] = [
     ],
     sigma: 0.1,
     evidence: { kind: 'from memory' },
+  },
+  {
+    // A fan over the rack saves a week of five; bars in a shut box or cupboard stay soft and damp for weeks longer.
+    id: 'air-on-drying',
+    acts: [...drying, ...curing],
+    reads: 'air',
+    table: { still: 1.3, usual: 1, moving: 0.82 },
+    sigma: 0.1,
+    evidence: { kind: 'common practice' },
   },
   {
     id: 'gel-on-cure',

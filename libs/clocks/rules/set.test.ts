@@ -11,6 +11,8 @@ describe.each<[string, Partial<ClockInputs>, number]>([
   ['lye-on-set', { lyeConcentrationPercent: 25 }, 96],
   ['lye-on-set', { lyeConcentrationPercent: 30.5 }, 69],
   ['lye-on-set', { lyeConcentrationPercent: 38 }, 48],
+  ['lye-on-set', { lyeConcentrationPercent: 50 }, 33],
+  ['hard-fats-in-gel', { hardGelPercent: 50 }, 49.5],
   ['sodium-lactate', { sodiumLactatePercent: 1 }, 49.2],
   ['sodium-lactate', { sodiumLactatePercent: 2.5 }, 38.4],
   ['salt-in-mould', { saltPercent: 0.5 }, 55.5],

@@ -4,6 +4,7 @@ import { inTheMould, inTheOpen, surfacing } from './acts.js';
 /** What hurries or slows the soap while it sets. */
 export const setRules: readonly Rule[] = [
   {
+    // Lye of 50 % is out of the mould the next evening, and its loaves crumble when they are cut on the day after that.
     id: 'lye-on-set',
     acts: [...inTheMould, ...inTheOpen],
     reads: 'lyeConcentrationPercent',
@@ -13,6 +14,8 @@ export const setRules: readonly Rule[] = [
       [33, 1],
       [38, 0.8],
       [40, 0.72],
+      [45, 0.62],
+      [50, 0.55],
     ],
     sigma: 0.1,
     evidence: { kind: 'common practice' },
@@ -198,6 +201,18 @@ export const setRules: readonly Rule[] = [
     ],
     isChance: true,
     sigma: 0.15,
+    evidence: { kind: 'common practice' },
+  },
+  {
+    // A coconut loaf in gel is cut while it is still warm, four to eight hours after the pour, and shatters after eight to twelve.
+    id: 'hard-fats-in-gel',
+    acts: inTheMould,
+    reads: 'hardGelPercent',
+    table: [
+      [0, 1],
+      [100, 0.65],
+    ],
+    sigma: 0.12,
     evidence: { kind: 'common practice' },
   },
   {

@@ -25,7 +25,7 @@ const liquids = z.array(z.strictObject({ liquid: key, title }));
 const signs = z.array(
   z.strictObject({
     sign: z.enum([
-      ...(['wet-batter', 'no-gel', 'cool-batter', 'damp-air'] as const),
+      ...(['wet-batter', 'no-gel', 'cool-batter', 'damp-air', 'draught'] as const),
       ...(['full-gel', 'large-block', 'sugar-or-milk', 'warm-batter', 'hot-fragrance'] as const),
     ]),
     value: figure.optional(),

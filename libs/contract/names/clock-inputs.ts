@@ -1,4 +1,4 @@
-import { fragranceBehaviours, mixings, mouldKinds, processes } from './recipe-names.js';
+import { airMovements, fragranceBehaviours, mixings, mouldKinds, processes } from './recipe-names.js';
 
 /** What a clock reads, and `log`: how many batches of the log have taught it. */
 export const clockInputs = [
@@ -7,6 +7,7 @@ export const clockInputs = [
   'saltPercent',
   'sugarPercent',
   'clayPercent',
+  'alcoholPercent',
   'superfatPercent',
   'kohSharePercent',
   'hardFattyAcidsPercent',
@@ -21,6 +22,7 @@ export const clockInputs = [
   'batterTemperatureC',
   'roomTemperatureC',
   'roomHumidityPercent',
+  'air',
   'mould',
   'fragrance',
   'mixing',
@@ -31,6 +33,7 @@ export const clockInputs = [
   'beadMm',
   'meltMl',
   'gelPercent',
+  'hardGelPercent',
   'hotHours',
   // Only in plans kept from before its share was told.
   'gel',
@@ -53,6 +56,7 @@ export const clockUnits: Readonly<Partial<Record<ClockInput, '°C' | 'mL' | 'mm'
 
 /** Those that are one of a list, and the lists; `mould` by its kind. */
 export const clockChoices = {
+  air: airMovements,
   mould: mouldKinds,
   fragrance: fragranceBehaviours,
   mixing: mixings,
@@ -68,6 +72,7 @@ export const clockRuleIds = [
   'free-acids',
   'wax',
   'clay',
+  'alcohol',
   'batter-temperature',
   'fragrance',
   'fragrance-slowing',
@@ -93,12 +98,14 @@ export const clockRuleIds = [
   'bead-width',
   'room-temperature',
   'gel-on-set',
+  'hard-fats-in-gel',
   'mould',
   'melt-size',
   'room-on-glaze',
   'lye-on-ash',
   'room-on-ash',
   'humidity-on-ash',
+  'air-on-ash',
   'gel-on-ash',
   'lye-on-cure',
   'oleic',
@@ -110,6 +117,7 @@ export const clockRuleIds = [
   'size-on-cure',
   'room-on-cure',
   'room-humidity',
+  'air-on-drying',
   'gel-on-cure',
   'hot-process-on-set',
   'hot-process-on-ash',

@@ -40,6 +40,7 @@ export const limitCategories = [
 
 export const additionKinds = [
   'clay',
+  'honey',
   'dried-plant',
   'scrub',
   'powdered-milk',
@@ -56,6 +57,9 @@ export const mixings = ['blender', 'to-emulsion', 'hand'] as const;
 export const gels = ['auto', 'none', 'full'] as const;
 /** How a mould stands after the pour: open, with a lid, wrapped in towels, or in the refrigerator. */
 export const keptWays = ['open', 'covered', 'wrapped', 'chilled'] as const;
+
+/** How the air moves where soap stands and cures: shut in, as in any room, or before a fan or in a draught. */
+export const airMovements = ['still', 'usual', 'moving'] as const;
 
 /** What a batch has been through when it goes into the mould: poured as batter, cooked till it is soap, or made of soap that was melted again. */
 export const processes = ['cold', 'cooked', 'rebatched'] as const;

@@ -8,6 +8,7 @@ const file = loadRunFile('demo', 'orchard-loaves');
 interface Changed {
   recipe?: Partial<RunFile['recipes'][number]>;
   humidityPercent?: number;
+  air?: RunFile['workshop']['room']['air'];
   mould?: RunFile['moulds'][number]['kind'];
   cavityMl?: number;
   /** Its place; the top layer if absent. */
@@ -21,7 +22,11 @@ function risksOf(over: Changed): readonly Risk[] {
     ...file,
     workshop: {
       ...file.workshop,
-      room: { ...room, humidityPercent: over.humidityPercent ?? room.humidityPercent },
+      room: {
+        ...room,
+        humidityPercent: over.humidityPercent ?? room.humidityPercent,
+        air: over.air ?? room.air,
+      },
     },
     moulds: file.moulds.map((mould) => ({
       ...mould,
@@ -56,6 +61,14 @@ describe('risks of the soap', () => {
     expect(codesOf({ recipe: wet, humidityPercent: 70 })).toContain('soap.ash');
     const dry = { lyeConcentrationPercent: 38, gel: 'full' as const };
     expect(codesOf({ recipe: dry, humidityPercent: 40 })).not.toContain('soap.ash');
+  });
+
+  it('are ash where a draught goes over wet batter, and are told so', () => {
+    const wet = { recipe: { lyeConcentrationPercent: 28, gel: 'full' as const }, humidityPercent: 45 };
+    expect(codesOf({ ...wet, air: 'usual' })).not.toContain('soap.ash');
+    expect(codesOf({ ...wet, air: 'still' })).not.toContain('soap.ash');
+    const told = risksOf({ ...wet, air: 'moving' }).find(({ code }) => code === 'soap.ash');
+    expect(told).toMatchObject({ signs: [{ sign: 'wet-batter', value: 28 }, { sign: 'draught' }] });
   });
 
   it('are no ash on a layer that another comes to lie on', () => {

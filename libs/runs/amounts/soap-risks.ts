@@ -62,12 +62,13 @@ const LITTLE_GEL_PERCENT = 50;
 function ash(recipe: Batter, inputs: ClockInputs, isUnderLayer: boolean): Risk | undefined {
   if (isUnderLayer) return undefined;
   const { lyeConcentrationPercent, batterTemperatureC } = recipe;
-  const { gelPercent, roomHumidityPercent } = inputs;
+  const { gelPercent, roomHumidityPercent, air } = inputs;
   const signs = [
     ...when(lyeConcentrationPercent < 32, 'wet-batter', lyeConcentrationPercent),
     ...when(gelPercent < LITTLE_GEL_PERCENT, 'no-gel'),
     ...when(batterTemperatureC < 32, 'cool-batter', batterTemperatureC),
     ...when(roomHumidityPercent > 60, 'damp-air', roomHumidityPercent),
+    ...when(air === 'moving', 'draught'),
   ];
   if (signs.length < 2) return undefined;
   return { code: 'soap.ash', level: signs.length > 2 ? 'medium' : 'low', signs };

@@ -1,5 +1,6 @@
 import { referenceInputs, type ClockInputs } from '#clocks';
 import {
+  alcoholPercent,
   behaviourTogether,
   effectiveLyePercent,
   fatSharePercent,
@@ -38,7 +39,14 @@ export function inputsFor(
   const heat = partHeat(part, run, cold);
   if (heat === undefined) return cold;
   // Soap that was made in the pot has no gel to come.
-  return { ...cold, ...outcomeOf(cold.process === 'cold' ? recipe.gel : 'made', heat) };
+  const outcome = outcomeOf(cold.process === 'cold' ? recipe.gel : 'made', heat);
+  const hardGelPercent = outcome.gelPercent * quickShare(cold.hardFattyAcidsPercent);
+  return { ...cold, ...outcome, hardGelPercent };
+}
+
+/** How far fats are as hard and quick as coconut, 0 to 1: mixtures for bars have up to 60 % hard fatty acids, coconut 80 %. */
+function quickShare(hardFattyAcidsPercent: number): number {
+  return Math.min(1, Math.max(0, (hardFattyAcidsPercent - 60) / 20));
 }
 
 /** Chances smaller than this, or as near to certainty, are none. */
@@ -85,6 +93,7 @@ function inputsBesideHeat(
     saltPercent,
     sugarPercent: sugarPercent + sugarInAdditions(batter),
     clayPercent: additionPercent(batter, 'clay'),
+    alcoholPercent: alcoholPercent(batter, fats),
     superfatPercent: recipe.superfatPercent,
     kohSharePercent: recipe.kohSharePercent,
     hardFattyAcidsPercent: hardFattyAcidsPercent(recipe, fats),
@@ -151,6 +160,8 @@ function mixingOf(part: BatchPart, { mixing }: Batter, { design }: ResolvedRun):
   return isSplit ? 'to-emulsion' : mixing;
 }
 
-function roomOf(workshop: WorkshopFacts): Pick<ClockInputs, 'roomTemperatureC' | 'roomHumidityPercent'> {
-  return { roomTemperatureC: workshop.room.temperatureC, roomHumidityPercent: workshop.room.humidityPercent };
+function roomOf({
+  room,
+}: WorkshopFacts): Pick<ClockInputs, 'roomTemperatureC' | 'roomHumidityPercent' | 'air'> {
+  return { roomTemperatureC: room.temperatureC, roomHumidityPercent: room.humidityPercent, air: room.air };
 }

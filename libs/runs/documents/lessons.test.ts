@@ -209,7 +209,7 @@ describe('what other runs have shown', () => {
   });
 
   it('tells the workshop’s pace from its room: a cold week is no slow workshop', () => {
-    const cold = { temperatureC: 12, humidityPercent: 55 };
+    const cold = { temperatureC: 12, humidityPercent: 55, air: 'usual' as const };
     const inRoom = (input: RunsInput) => clockOf(clocksOf(input), 'sand', 'firm');
     const asColdAsForecast = inRoom({ ...withLog([]), workshop: { ...file.workshop, room: cold } });
     const entries = [...poured, firm('just-now', asColdAsForecast.band.likely / 60)];

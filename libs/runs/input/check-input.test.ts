@@ -11,7 +11,10 @@ it('finds nothing wrong with what is right', () => {
 
 it('places what no clock can be read for at the recipe or the room', () => {
   const cold = { ...file, recipes: file.recipes.map((r) => ({ ...r, batterTemperatureC: 20 })) };
-  const workshop = { ...cold.workshop, room: { temperatureC: 34, humidityPercent: 50 } };
+  const workshop = {
+    ...cold.workshop,
+    room: { temperatureC: 34, humidityPercent: 50, air: 'usual' as const },
+  };
   const planned = planRuns({ ...cold, workshop }, { now: minute(29_000_000) });
   expect(planned).toMatchObject({
     ok: false,

@@ -245,9 +245,11 @@ describe('what one run teaches', () => {
   });
 
   it('is kept under another name where the room that it depends on is another', () => {
-    const warm = { ...workshop, room: { temperatureC: 26, humidityPercent: 40 } };
+    const warm = { ...workshop, room: { ...workshop.room, temperatureC: 26, humidityPercent: 40 } };
+    const draughty = { ...workshop, room: { ...workshop.room, air: 'moving' as const } };
     expect(teachingsBasis({ ...workshop, title: 'Another' })).toBe(teachingsBasis(workshop));
     expect(teachingsBasis(warm)).not.toBe(teachingsBasis(workshop));
+    expect(teachingsBasis(draughty)).not.toBe(teachingsBasis(workshop));
     expect(teachingsBasis(warm, workshop.room)).toBe(teachingsBasis(workshop, workshop.room));
   });
 });

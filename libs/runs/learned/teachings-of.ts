@@ -37,6 +37,6 @@ export function teachingsOf(
  * @param room of the run's time; absent: it has none of its own, and the workshop's counts
  */
 export function teachingsBasis(workshop: WorkshopFacts, room: WorkshopFacts['room'] = workshop.room): string {
-  const { temperatureC, humidityPercent } = room;
-  return `${String(METHOD)}:${rulesVersion()}:${String(temperatureC)}:${String(humidityPercent)}`;
+  const { temperatureC, humidityPercent, air } = room;
+  return `${String(METHOD)}:${rulesVersion()}:${String(temperatureC)}:${String(humidityPercent)}:${air}`;
 }

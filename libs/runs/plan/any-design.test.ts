@@ -59,7 +59,11 @@ const designs = fc
     return pieceDesign.parse({ key, title, parts: used.map(([, part]) => part), stages: told });
   });
 
-const rooms = fc.record({ temperatureC: fc.integer({ min: 5, max: 35 }), humidityPercent: fc.constant(55) });
+const rooms = fc.record({
+  temperatureC: fc.integer({ min: 5, max: 35 }),
+  humidityPercent: fc.constant(55),
+  air: fc.constantFrom('still', 'usual', 'moving'),
+});
 const temperatures = fc.integer({ min: 28, max: 50 });
 
 /** What nobody does the other way round, whatever the order in the list: common practice, no source. */

@@ -5,6 +5,8 @@ export const fields: Readonly<Record<keyof typeof english, string>> = {
   acid: 'Säure',
   acids: 'Säuren',
   additions: 'Tonerde, Pflanzen und Ähnliches',
+  air: 'Luft',
+  alcoholPercent: 'Alkohol',
   allergens: 'Allergene',
   amount: 'Wie viel ein Stück braucht',
   areaCm2: 'Bedeckte Fläche',

@@ -32,6 +32,7 @@ export const influences: Names['influences'] = {
   saltPercent: (read, amounts) => `Salz darin ist (${percent(read, amounts)})`,
   sugarPercent: (read, amounts) => `Zucker darin ist (${percent(read, amounts)})`,
   clayPercent: (read, amounts) => `Tonerde darin ist (${percent(read, amounts)})`,
+  alcoholPercent: (read, amounts) => `noch Alkohol darin ist (${percent(read, amounts)})`,
   superfatPercent: (read, amounts) =>
     `ihre Überfettung ${isAbove(read) ? 'hoch' : 'niedrig'} ist (${percent(read, amounts)})`,
   kohSharePercent: (read, amounts) => `ein Teil der Lauge Ätzkali ist (${percent(read, amounts)})`,
@@ -52,6 +53,8 @@ export const influences: Names['influences'] = {
     `der Raum ${isAbove(read) ? 'warm' : 'kühl'} ist (${degrees(read, amounts)})`,
   roomHumidityPercent: (read, amounts) =>
     `die Luft ${isAbove(read) ? 'feucht' : 'trocken'} ist (${percent(read, amounts)})`,
+  air: ({ value }) =>
+    value === 'moving' ? 'ein Ventilator oder Luftzug die Luft bewegt' : 'sie eingeschlossen steht',
   mould: ({ value }) => `sie ${moulds[value] ?? 'in einer anderen Form'} steht`,
   fragrance: ({ value }) => fragrances[value] ?? 'ihr Duft das tut',
   mixing: ({ value }) => mixings[value] ?? 'sie von Hand gerührt wird',
@@ -66,6 +69,7 @@ export const influences: Names['influences'] = {
     read.isFloor === true
       ? 'Seife in der Gelphase stundenlang heißes Gelee ist'
       : `sie durch die Gelphase geht (${percent(read, amounts)})`,
+  hardGelPercent: () => 'ihre harten Fette in der Gelphase schnell fest werden',
   // Nur Untergrenzen lesen das.
   hotHours: ({ value }, amounts) =>
     Number(value) < 1

@@ -22,6 +22,7 @@ export const names: Names = {
     saltPercent: 'Salz',
     sugarPercent: 'Zucker',
     clayPercent: 'Tonerde',
+    alcoholPercent: 'Alkohol',
     superfatPercent: 'Überfettung',
     kohSharePercent: 'Ätzkali',
     hardFattyAcidsPercent: 'harte Fettsäuren',
@@ -36,6 +37,7 @@ export const names: Names = {
     batterTemperatureC: 'Temperatur des Leims',
     roomTemperatureC: 'Raumtemperatur',
     roomHumidityPercent: 'Luftfeuchte',
+    air: 'Luft',
     mould: 'Form',
     fragrance: 'Duft',
     mixing: 'Rühren',
@@ -47,9 +49,11 @@ export const names: Names = {
     meltMl: 'Gießseife',
     gel: 'Gelphase',
     gelPercent: 'Gelphase',
+    hardGelPercent: 'Gelphase harter Fette',
     hotHours: 'heiße Zeit',
   },
   choices: {
+    air: { still: 'eingeschlossen', usual: 'wie in jedem Raum', moving: 'Ventilator oder Luftzug' },
     mould: {
       'silicone-cavity': 'Silikonmulde',
       'lined-wood': 'ausgelegtes Holz',

@@ -150,6 +150,8 @@ function signsOf(signs: Signs, texts: Texts): string {
           return `kühler Leim (${degrees(value)})`;
         case 'damp-air':
           return `feuchte Luft (${percent(value)})`;
+        case 'draught':
+          return 'Luft, die darüber zieht';
         case 'full-gel':
           return 'volle Gelphase';
         case 'large-block':

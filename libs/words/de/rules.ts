@@ -28,16 +28,22 @@ export const rules: Names['rules'] = {
     'Seife aus gesättigten Fettsäuren ist von Anfang an hart; Seife aus Ölsäure bleibt tagelang weich.',
   'room-temperature': 'In einem warmen Raum läuft die Reaktion weiter, und die Oberfläche trocknet.',
   'gel-on-set': 'In voller Gelphase ist die Reaktion nach Stunden vorbei.',
+  'hard-fats-in-gel':
+    'In der Gelphase ist Seife aus Kokos und anderen harten Fetten fest, solange sie noch warm ist, und splittert bald danach beim Schneiden.',
   mould:
     'Ein ausgelegter Block hält seine Wärme und wird am Papier herausgehoben; enger Kunststoff hält die Seife fest.',
   'room-on-glaze': 'Gießseife wird nur durch Abkühlen fest, darum verzögert es ein warmer Raum.',
   'lye-on-ash': 'Schwache Lauge lässt mehr Wasser zurück, und das trägt Lauge an die Luft.',
   'room-on-ash': 'In einem kühlen Raum wird die Lauge langsam verbraucht.',
   'humidity-on-ash': 'Feuchte Luft hält die Oberfläche nass, und wo es nass ist, entsteht Sodaasche.',
+  'air-on-ash':
+    'Luftzug trocknet die Oberfläche, solange dort noch Lauge frei ist. Unter einer Abdeckung entsteht kaum Sodaasche.',
   'gel-on-ash': 'In voller Gelphase ist die Lauge nach Stunden verbraucht.',
   'lye-on-cure': 'Mit weniger Wasser im Ansatz muss weniger trocknen.',
   oleic: 'Seife aus vorwiegend Ölsäure bleibt zwei bis vier Monate weich und schleimig.',
   'room-humidity': 'Feuchte Luft nimmt Wasser langsamer auf.',
+  'air-on-drying':
+    'Ein Ventilator trägt die feuchte Luft weg. In einem geschlossenen Kasten oder Schrank bleibt Seife feucht.',
   'gel-on-cure': 'Nach voller Gelphase beginnt die Reife mit fertiger Reaktion.',
   'hot-process-on-set': 'Gekochte Seife ist schon Seife: Sie muss nur abkühlen.',
   'hot-process-on-ash': 'Die Lauge ist im Topf verbraucht, also kommt keine an die Luft.',
@@ -48,6 +54,7 @@ export const rules: Names['rules'] = {
   lard: 'Schmalz dickt für ein so hartes Fett langsam an.',
   'free-acids': 'Freie Fettsäuren werden sofort zu Seife und dicken den Leim an.',
   wax: 'Wachs wird beim Abkühlen fest und dickt den Leim an.',
+  alcohol: 'Alkohol, der noch in der Flüssigkeit ist, dickt den Leim sofort an. Vorher auskochen.',
   clay: 'Tonerde nimmt Wasser auf. Vorher anfeuchten.',
   'salt-early': 'Eine Salzseife wird schon beim Gießen steif.',
   'cutting-end':

@@ -3,6 +3,8 @@ export const fields = {
   acid: 'Acid',
   acids: 'Acids',
   additions: 'Clay, plants and the like',
+  air: 'Air',
+  alcoholPercent: 'Alcohol',
   allergens: 'Allergens',
   amount: 'How much a piece takes',
   areaCm2: 'Area covered',

@@ -31,6 +31,7 @@ export const influences: Names['influences'] = {
   saltPercent: (read, amounts) => `there is salt in it (${percent(read, amounts)})`,
   sugarPercent: (read, amounts) => `there is sugar in it (${percent(read, amounts)})`,
   clayPercent: (read, amounts) => `there is clay in it (${percent(read, amounts)})`,
+  alcoholPercent: (read, amounts) => `there is alcohol left in it (${percent(read, amounts)})`,
   superfatPercent: (read, amounts) =>
     `its superfat is ${isAbove(read) ? 'high' : 'low'} (${percent(read, amounts)})`,
   kohSharePercent: (read, amounts) => `some of its lye is potash (${percent(read, amounts)})`,
@@ -52,6 +53,7 @@ export const influences: Names['influences'] = {
     `the room is ${isAbove(read) ? 'warm' : 'cool'} (${degrees(read, amounts)})`,
   roomHumidityPercent: (read, amounts) =>
     `the air is ${isAbove(read) ? 'damp' : 'dry'} (${percent(read, amounts)})`,
+  air: ({ value }) => (value === 'moving' ? 'a fan or draught moves the air' : 'it stands shut in'),
   mould: ({ value }) => `it sits in ${moulds[value] ?? 'another mould'}`,
   fragrance: ({ value }) => fragrances[value] ?? 'of its fragrance',
   mixing: ({ value }) => mixings[value] ?? 'it is mixed by hand',
@@ -67,6 +69,7 @@ export const influences: Names['influences'] = {
     read.isFloor === true
       ? 'soap in gel is a hot jelly for hours'
       : `it goes through gel (${percent(read, amounts)})`,
+  hardGelPercent: () => 'its hard fats set fast in gel',
   // Floors alone read it.
   hotHours: ({ value }, amounts) =>
     Number(value) < 1

@@ -20,6 +20,7 @@ export const names: Names = {
     saltPercent: 'salt',
     sugarPercent: 'sugar',
     clayPercent: 'clay',
+    alcoholPercent: 'alcohol',
     superfatPercent: 'superfat',
     kohSharePercent: 'potassium hydroxide',
     hardFattyAcidsPercent: 'hard fatty acids',
@@ -34,6 +35,7 @@ export const names: Names = {
     batterTemperatureC: 'batter temperature',
     roomTemperatureC: 'room temperature',
     roomHumidityPercent: 'room humidity',
+    air: 'air',
     mould: 'mould',
     fragrance: 'fragrance',
     mixing: 'mixing',
@@ -45,9 +47,11 @@ export const names: Names = {
     meltMl: 'melted base',
     gel: 'gel',
     gelPercent: 'gel',
+    hardGelPercent: 'gel of hard fats',
     hotHours: 'time it is hot',
   },
   choices: {
+    air: { still: 'shut in', usual: 'as in any room', moving: 'fan or draught' },
     mould: {
       'silicone-cavity': 'silicone cavity',
       'lined-wood': 'lined wood',

@@ -148,6 +148,8 @@ function signsOf(signs: Signs, texts: Texts): string {
           return `cool batter (${degrees(value)})`;
         case 'damp-air':
           return `damp air (${percent(value)})`;
+        case 'draught':
+          return 'air that moves over it';
         case 'full-gel':
           return 'full gel';
         case 'large-block':

@@ -11,9 +11,10 @@ import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import { useShippedFats, useShippedLiquids } from '../shelf-calls.js';
 import { gramsOf, sortOf, told, type AmountSort } from './amount-sorts.js';
+import { withAdditions } from './pasted-additions.js';
 import { PasteRecipe } from './paste-recipe.js';
 import { inShares, linesOf } from './liquid-lines.js';
-import type { ReadRecipeText, TextFat } from './read-pasted.js';
+import type { ReadRecipeText } from './read-pasted.js';
 import { madeHundred, numberOf, sumOf, type Share } from './shares.js';
 import { SizeFields } from './size-fields.js';
 
@@ -47,8 +48,9 @@ export function FatsEditor({
     const isBare = next === 'grams' || lines.length === 0;
     change([], isBare ? turned : withValue(turned, ['liquids'], inShares(lines, batch)));
   };
-  const take = (fats: readonly TextFat[], poured: ReadRecipeText['liquids']): void => {
-    const taken = withValue(content, ['fats'], fats);
+  const take = ({ fats, liquids: poured, additions }: ReadRecipeText): void => {
+    const added = withAdditions(listAt(content, ['additions']), additions, library.additionKinds);
+    const taken = withValue(withValue(content, ['fats'], fats), ['additions'], added);
     // Liquids that the text does not name stay as they are.
     change([], poured.length === 0 ? taken : withValue(taken, ['liquids'], linesOf(poured)));
   };

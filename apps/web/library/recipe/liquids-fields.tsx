@@ -119,6 +119,13 @@ function OwnFigures({ path }: { readonly path: Path }): ReactNode {
         hint={library.holdsRestHint}
       />
       <NumberField path={[...path, 'saltPercent']} label={library.salt} unit="%" preset={0} />
+      <NumberField
+        path={[...path, 'alcoholPercent']}
+        label={library.holdsAlcohol}
+        unit="%"
+        preset={0}
+        hint={library.holdsAlcoholHint}
+      />
       <SelectField
         path={[...path, 'acid', 'acid']}
         label={library.acid}

@@ -2,7 +2,7 @@ import { useState, type ReactNode } from 'react';
 import type { Fat } from '#contract';
 import { useWords } from '../../words/words.js';
 import { PastedLine } from './pasted-line.js';
-import type { ReadRecipeText, TextFat } from './read-pasted.js';
+import type { ReadRecipeText } from './read-pasted.js';
 
 /** Characters that are read; longer texts are cut by the field already. */
 const LONGEST = 20_000;
@@ -15,7 +15,7 @@ export function PasteRecipe({
 }: {
   readonly own: readonly Fat[];
   readonly titleOf: (key: string) => string;
-  readonly onTake: (fats: readonly TextFat[], liquids: ReadRecipeText['liquids']) => void;
+  readonly onTake: (read: ReadRecipeText) => void;
 }): ReactNode {
   const { pasting } = useWords();
   const [text, setText] = useState('');
@@ -81,13 +81,13 @@ export function PasteRecipe({
                     type="button"
                     className="button main"
                     onClick={() => {
-                      onTake(found.fats, found.liquids);
+                      onTake(found);
                       setText('');
                       setFound(null);
                       setOpen(false);
                     }}
                   >
-                    {pasting.use(found.fats.length, found.liquids.length)}
+                    {pasting.use(found.fats.length, found.liquids.length + found.additions.length)}
                   </button>
                 </p>
                 <p className="soft small">{pasting.replaces}</p>
@@ -107,6 +107,7 @@ function Summary({ found: { fats, lines } }: { readonly found: ReadRecipeText })
     ({ outcome }) =>
       outcome.kind !== 'not-a-fat' &&
       outcome.kind !== 'liquid' &&
+      outcome.kind !== 'addition' &&
       (outcome.kind !== 'fat' || outcome.doubts.length > 0),
   );
   return pasting.found(fats.length, look.length);

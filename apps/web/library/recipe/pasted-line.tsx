@@ -16,7 +16,7 @@ export function PastedLine({
   const { pasting } = useWords();
   const said = useSaid(titleOf);
   const choices = choicesOf(outcome);
-  const isTaken = outcome.kind === 'fat' || outcome.kind === 'liquid';
+  const isTaken = outcome.kind === 'fat' || outcome.kind === 'liquid' || outcome.kind === 'addition';
   return (
     <li className={isTaken ? 'taken' : undefined}>
       <p className="soft small written" translate="no">
@@ -49,7 +49,7 @@ function choicesOf(outcome: LineOutcome): readonly string[] {
 }
 
 function useSaid(titleOf: (key: string) => string): (outcome: LineOutcome) => string[] {
-  const { pasting } = useWords();
+  const { pasting, library } = useWords();
   const { mass, percent } = useAmounts();
   const amountText = (amount: TextAmount): string =>
     'grams' in amount ? mass(amount.grams) : percent(amount.percent, 2);
@@ -62,6 +62,8 @@ function useSaid(titleOf: (key: string) => string): (outcome: LineOutcome) => st
         ];
       case 'liquid':
         return [pasting.taken(titleOf(outcome.liquid), amountText(outcome.amount))];
+      case 'addition':
+        return [pasting.taken(library.additionKinds[outcome.addition], amountText(outcome.amount))];
       case 'no-amount':
         return [pasting.noAmount[outcome.why](titleOf(outcome.fat))];
       case 'not-a-fat':

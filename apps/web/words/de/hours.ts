@@ -39,8 +39,14 @@ export const hours: Words['hours'] = {
   room: 'Der Raum',
   temperature: 'Temperatur',
   humidity: 'Luftfeuchte',
+  air: 'Luft, wo Seife steht und reift',
+  airs: {
+    still: 'in Kasten oder Schrank eingeschlossen',
+    usual: 'wie in jedem Raum',
+    moving: 'ein Ventilator oder Luftzug bewegt sie',
+  },
   roomHint:
-    'Zählt für die Vorhersagen: Seife wird im Warmen schneller fest und reift in trockener Luft schneller.',
+    'Zählt für die Vorhersagen: Seife wird im Warmen schneller fest und reift in trockener, bewegter Luft schneller. Wo Luft über frische Seife zieht, entsteht mehr Sodaasche.',
   timeZone: 'Zeitzone der Werkstatt',
   weeks: 'Die nächsten vier Wochen',
   weekOf: (day) => `Woche ab ${day}`,

@@ -3,7 +3,7 @@ import type { Words } from '../en/index.js';
 export const pasting: Words['pasting'] = {
   title: 'Rezept einfügen',
   text: 'Rezept, je Zeile eine Zutat',
-  hint: 'Gewichte oder Prozente, wie sie dastehen. Übernommen werden Fette, und Milch, Tee und Ähnliches nach Gewicht; Lauge und Wasser werden ausgerechnet.',
+  hint: 'Gewichte oder Prozente, wie sie dastehen. Übernommen werden Fette, Honig, und Milch, Tee und Ähnliches nach Gewicht; Lauge und Wasser werden ausgerechnet.',
   example: 'Olivenöl 60 %\nKokosöl 40 %',
   read: 'Einlesen',
   found: (fats, look) =>
@@ -15,10 +15,10 @@ export const pasting: Words['pasting'] = {
   lines: 'Was aus jeder Zeile wurde',
   line: (number) => `Zeile ${String(number)}`,
   taken: (fat, amount) => `${fat}: ${amount}`,
-  use: (fats, liquids) => {
+  use: (fats, others) => {
     const took = fats === 1 ? 'Dieses Fett' : `Diese ${String(fats)} Fette`;
     const poured =
-      liquids === 0 ? '' : ` und ${liquids === 1 ? '1 Flüssigkeit' : `${String(liquids)} Flüssigkeiten`}`;
+      others === 0 ? '' : ` und ${others === 1 ? '1 weitere Zutat' : `${String(others)} weitere Zutaten`}`;
     return `${took}${poured} übernehmen`;
   },
   replaces: 'Sie ersetzen die Fette, die jetzt im Rezept stehen.',

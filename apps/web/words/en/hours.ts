@@ -37,7 +37,14 @@ export const hours = {
   room: 'The room',
   temperature: 'Temperature',
   humidity: 'Humidity',
-  roomHint: 'Used for the forecasts: soap sets faster in the warm and cures faster in dry air.',
+  air: 'Air where soap stands and cures',
+  airs: {
+    still: 'shut in a box or cupboard',
+    usual: 'as in any room',
+    moving: 'a fan or a draught moves it',
+  },
+  roomHint:
+    'Used for the forecasts: soap sets faster in the warm and cures faster in dry, moving air. Where air moves over fresh soap, more ash forms.',
   timeZone: 'Time zone of the workshop',
   weeks: 'The coming four weeks',
   weekOf: (day: string) => `Week of ${day}`,

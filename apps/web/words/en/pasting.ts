@@ -2,7 +2,7 @@
 export const pasting = {
   title: 'Paste a recipe',
   text: 'Recipe, one ingredient a line',
-  hint: 'Weights or per cent, as they stand. Fats are taken, and milk, tea and the like by weight; lye and water are worked out.',
+  hint: 'Weights or per cent, as they stand. Fats are taken, honey, and milk, tea and the like by weight; lye and water are worked out.',
   example: 'Olive oil 60%\nCoconut oil 40%',
   read: 'Read it',
   found: (fats: number, look: number) =>
@@ -18,9 +18,11 @@ export const pasting = {
   lines: 'What became of each line',
   line: (number: number) => `Line ${String(number)}`,
   taken: (fat: string, amount: string) => `${fat}, ${amount}`,
-  use: (fats: number, liquids: number) => {
+  use: (fats: number, others: number) => {
     const took = fats === 1 ? 'Take this fat' : `Take these ${String(fats)} fats`;
-    return liquids === 0 ? took : `${took} and ${liquids === 1 ? '1 liquid' : `${String(liquids)} liquids`}`;
+    return others === 0
+      ? took
+      : `${took} and ${others === 1 ? '1 other ingredient' : `${String(others)} other ingredients`}`;
   },
   replaces: 'They replace the fats that stand in the recipe now.',
   isIt: 'Is it one of these?',
