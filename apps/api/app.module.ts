@@ -15,6 +15,7 @@ import { ShippedFatsController } from './library/shipped-fats.controller.js';
 import { ShippedLiquidsController } from './library/shipped-liquids.controller.js';
 import { CureController } from './lots/cure.controller.js';
 import { LotsController } from './lots/lots.controller.js';
+import { PhotosController } from './photos/photos.controller.js';
 import { SERVICES, type Services } from './services.js';
 import { ContractPipe } from './problems/contract.pipe.js';
 import { NoticeStored } from './problems/notice-stored.interceptor.js';
@@ -61,6 +62,7 @@ export class AppModule {
         StockController,
         ClocksController,
         LogController,
+        PhotosController,
         InboxController,
         LotsController,
         CureController,

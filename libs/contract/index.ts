@@ -13,6 +13,7 @@ export * from './part.js';
 export * from './material.js';
 export * from './piece-design.js';
 export * from './run.js';
+export * from './photo.js';
 export * from './stock.js';
 export * from './run-file.js';
 export { isEarlierRunFile } from './run-file-versions.js';

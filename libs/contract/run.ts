@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { ruleError } from './accepted-error.js';
 import { givenInstant, key, localDate, localDateTime, line, percent, prose, title } from './common.js';
 import { mishapKinds, mishapResponses, soapStates } from './names/index.js';
+import { photoLimits, shownPhoto } from './photo.js';
 import { grams } from './quantity.js';
 
 /** Pieces of a run that are made alike and part ways with others of it. */
@@ -178,10 +179,11 @@ export const logEntry = z
         corrects: entryRef.optional().meta({
           description: 'An earlier note, which this one stands for from now on',
         }),
+        photos: z.array(shownPhoto).min(1).max(photoLimits.inNote).optional(),
         at: givenInstant,
         ...seen,
       })
-      .refine(({ note }) => (note ?? '').trim() !== '', {
+      .refine(({ note, photos }) => photos !== undefined || (note ?? '').trim() !== '', {
         path: ['note'],
         ...ruleError('empty-note'),
       }),

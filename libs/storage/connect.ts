@@ -9,6 +9,7 @@ import { library, type Library } from './repositories/library.js';
 import { log, type Log } from './repositories/log.js';
 import { lots, type Lots } from './repositories/lots.js';
 import { nudges, type Nudges } from './repositories/nudges.js';
+import { photos, type Photos } from './repositories/photos.js';
 import { planBasis, type PlanBasis } from './repositories/plan-basis.js';
 import { plans, type Plans } from './repositories/plans.js';
 import { runs, type Runs } from './repositories/runs.js';
@@ -29,6 +30,7 @@ export interface Repositories {
   readonly plans: Plans;
   readonly judgements: Judgements;
   readonly log: Log;
+  readonly photos: Photos;
   readonly stock: Stock;
   readonly teachings: Teachings;
   readonly nudges: Nudges;
@@ -151,6 +153,7 @@ function repositories(session: Session): Repositories {
     plans: plans(session),
     judgements: judgements(session),
     log: log(session),
+    photos: photos(session),
     stock: stock(session),
     teachings: teachings(session),
     nudges: nudges(session),

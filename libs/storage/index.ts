@@ -28,6 +28,7 @@ export type { Judgements, KeptJudgement } from './repositories/judgements.js';
 export type { Log, LoggedEntry } from './repositories/log.js';
 export type { LotFacts, Lots, StoredLot } from './repositories/lots.js';
 export type { DeliveredNudge, Nudges, NudgeStatus, StoredNudge } from './repositories/nudges.js';
+export type { PhotoFacts } from './repositories/photos.js';
 export type { HeldRun } from './repositories/hold-run.js';
 export type { PlanBasis } from './repositories/plan-basis.js';
 export type { LivePlan, PlanRevisionHead, Plans } from './repositories/plans.js';

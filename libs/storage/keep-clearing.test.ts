@@ -19,7 +19,7 @@ vi.mock('node:timers/promises', () => ({
 
 const DAY_MS = 24 * 60 * 60_000;
 const START = new Date('2027-02-01T12:00:00Z');
-const none: Cleared = { idempotencyKeys: 0, nudges: 0, planRevisions: 0, signInCodes: 0 };
+const none: Cleared = { idempotencyKeys: 0, nudges: 0, planRevisions: 0, signInCodes: 0, photos: 0 };
 const one = (kind: keyof Cleared): Cleared => ({ ...none, [kind]: 1 });
 
 /** What each call clears, by workshop, in order; after that nothing. */
@@ -56,12 +56,18 @@ describe('clearing all workshops', () => {
   it('goes on in each until nothing is left to go, and counts each kind', async () => {
     steps = new Map([
       ['one', [one('idempotencyKeys'), one('nudges'), one('planRevisions'), one('signInCodes'), none]],
-      ['two', [{ idempotencyKeys: 4, nudges: 30, planRevisions: 200, signInCodes: 1000 }]],
+      ['two', [{ idempotencyKeys: 4, nudges: 30, planRevisions: 200, signInCodes: 1000, photos: 3 }]],
       ['three', []],
     ]);
     const cleared = clearAll(options);
     await vi.runAllTimersAsync();
-    expect(await cleared).toEqual({ idempotencyKeys: 5, nudges: 31, planRevisions: 201, signInCodes: 1001 });
+    expect(await cleared).toEqual({
+      idempotencyKeys: 5,
+      nudges: 31,
+      planRevisions: 201,
+      signInCodes: 1001,
+      photos: 3,
+    });
     const visits = calls.map(({ workshop }) => workshop);
     expect(visits).toEqual([...['one', 'one', 'one', 'one', 'one'], ...['two', 'two'], 'three']);
   });

@@ -68,10 +68,10 @@ export function keepClearing(options: KeepClearingOptions): () => Promise<void> 
   };
 }
 
-const nothing: Cleared = { idempotencyKeys: 0, nudges: 0, planRevisions: 0, signInCodes: 0 };
+const nothing: Cleared = { idempotencyKeys: 0, nudges: 0, planRevisions: 0, signInCodes: 0, photos: 0 };
 
-function sum({ idempotencyKeys, nudges, planRevisions, signInCodes }: Cleared): number {
-  return idempotencyKeys + nudges + planRevisions + signInCodes;
+function sum({ idempotencyKeys, nudges, planRevisions, signInCodes, photos }: Cleared): number {
+  return idempotencyKeys + nudges + planRevisions + signInCodes + photos;
 }
 
 function plus(a: Cleared, b: Cleared): Cleared {
@@ -80,5 +80,6 @@ function plus(a: Cleared, b: Cleared): Cleared {
     nudges: a.nudges + b.nudges,
     planRevisions: a.planRevisions + b.planRevisions,
     signInCodes: a.signInCodes + b.signInCodes,
+    photos: a.photos + b.photos,
   };
 }

@@ -12,7 +12,7 @@ export type {
   RecipeLimitCode,
 } from './issues/chemistry-issues.js';
 export type { ClockIssues, CureIssues } from './issues/clock-issues.js';
-export type { LogIssues, StockIssues } from './issues/log-issues.js';
+export type { LogIssues, PhotoIssues, StockIssues } from './issues/log-issues.js';
 export type { DesignIssues, PlanIssues, RunIssues } from './issues/run-issues.js';
 export type { IssueParams } from './issues/issue-params.js';
 export { inputRules, type InputIssues, type InputRule } from './issues/input-issues.js';

@@ -14,6 +14,7 @@ export interface AcceptedWords {
   readonly characters: (count: string, isOne: boolean) => string;
   readonly entries: (count: string, isOne: boolean) => string;
   readonly pieces: (count: string, isOne: boolean) => string;
+  readonly pixels: (count: string) => string;
   readonly until: (at: string) => string;
   readonly since: (at: string) => string;
 }

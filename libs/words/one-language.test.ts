@@ -114,6 +114,7 @@ const told = {
     expectedG: 90,
     made: 4,
   },
+  ...{ of: 'run', mostMb: 40, side: 5000 },
   ...{
     because: { code: 'log.already-done', path: [], title: 'Xx' },
     isAsNaoh: false,
@@ -134,12 +135,14 @@ const otherwise: readonly object[] = [
     made: pieces,
     share: pieces,
   })),
-  ...(['%', 'mL', 'mm', 'cm²', '°C', 'min', 'characters', 'entries', 'pieces'] as const).flatMap((unit) => [
-    { unit, accepted: { kind: 'range', low: 1, high: 5, unit } },
-    { unit, accepted: { kind: 'range', low: 1, unit } },
-    { unit, accepted: { kind: 'range', high: 5, unit } },
-    { unit, accepted: { kind: 'range', low: 0, isOpen: true, unit } },
-  ]),
+  ...(['%', 'mL', 'mm', 'cm²', '°C', 'min', 'characters', 'entries', 'pieces', 'pixels'] as const).flatMap(
+    (unit) => [
+      { unit, accepted: { kind: 'range', low: 1, high: 5, unit } },
+      { unit, accepted: { kind: 'range', low: 1, unit } },
+      { unit, accepted: { kind: 'range', high: 5, unit } },
+      { unit, accepted: { kind: 'range', low: 0, isOpen: true, unit } },
+    ],
+  ),
   ...(['mass', 'volume', 'length', 'temperature'] as const).flatMap((dimension) => [
     { dimension, accepted: { kind: 'measure', dimension } },
     { accepted: { kind: 'range', low: 1, high: 5, orMeasure: dimension } },
@@ -149,6 +152,7 @@ const otherwise: readonly object[] = [
   { accepted: { kind: 'one-of', values: ['Xx', 'Yy'] } },
   ...[[], ['hours', 'weekly', 'friday', 0, 'from']].map((path) => ({ path })),
   { accepted: undefined },
+  { of: 'workshop' },
   { alkali: 'koh', acid: 'lactic-acid', isCalled: undefined, stage: undefined, nearest: [], known: [] },
   { isAsNaoh: true, isExcessIntended: true, ofColours: false, found: -6 },
   ...['twice', 'mixed'].map((problem) => ({ problem })),

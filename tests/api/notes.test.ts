@@ -62,7 +62,7 @@ describe('a note', () => {
   });
 
   it.each([
-    ['without text', { note: ' \n ' }, 'note', 'Write something into the note.'],
+    ['without text', { note: ' \n ' }, 'note', 'Write something into the note, or add a photo.'],
     ['with more than 2000 characters', { note: 'x'.repeat(2001) }, 'note', /2,000/],
     ['at no stage of the run', { note: 'x', stage: 'nowhere' }, 'stage', /nowhere/],
     ['about no entry of the run', { note: 'x', about: 'nothing' }, 'about', /not in the log/],

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { afterAll, beforeEach, beforeAll, describe, expect, it } from 'vitest';
 import { clearAll, type Storage } from '#storage';
 import { testDatabase, type TestDatabase } from '../support/database.js';
@@ -58,7 +59,13 @@ describe('clearing', () => {
     // The third has a nudge that was cancelled but is not due for days; the fifth is the latest.
     expect(await clear()).toMatchObject({ planRevisions: 3, nudges: 0 });
     expect(await numbers()).toEqual([5, 3]);
-    expect(await clear()).toEqual({ idempotencyKeys: 0, nudges: 0, planRevisions: 0, signInCodes: 0 });
+    expect(await clear()).toEqual({
+      idempotencyKeys: 0,
+      nudges: 0,
+      planRevisions: 0,
+      signInCodes: 0,
+      photos: 0,
+    });
   });
 
   it('keeps a plan while an answer shows it, and lets both go together', async () => {
@@ -144,5 +151,28 @@ describe('clearing', () => {
       await database.sql("SELECT set_config('benchtide.clearing', 'off', false)");
     }
     expect(await numbers()).toEqual([2]);
+  });
+
+  it('lets photos go that no note shows, or only notes that were taken back or corrected', async () => {
+    const keep = async (shown: 'never' | 'shown' | 'taken-back' | 'corrected'): Promise<string> => {
+      const id = randomUUID();
+      const photo = { id, width: 1, height: 1, bytes: Buffer.from([1]) };
+      const room = { runBytes: 1e6, workshopBytes: 1e6, leastCounted: 1 };
+      await storage.transaction((tx) => tx.photos.keep(workshopId, runId, photo, room));
+      if (shown === 'never') return id;
+      const at = now.toISOString();
+      const note = await storage.log.append(workshopId, runId, { kind: 'note', photos: [{ photo: id }], at });
+      if (shown === 'taken-back')
+        await storage.log.append(workshopId, runId, { kind: 'take-back', entry: note.id, at });
+      if (shown === 'corrected')
+        await storage.log.append(workshopId, runId, { kind: 'note', note: 'x', corrects: note.id, at });
+      return id;
+    };
+    const kept = [await keep('shown')];
+    for (const gone of ['never', 'taken-back', 'corrected'] as const) await keep(gone);
+    now = daysAgo(29.9);
+    kept.push(await keep('never'));
+    expect(await clear()).toMatchObject({ photos: 3 });
+    expect((await storage.photos.list(workshopId, runId)).map(({ id }) => id)).toEqual(kept);
   });
 });

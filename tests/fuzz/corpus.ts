@@ -1,4 +1,5 @@
 import type { RunFile } from '#contract';
+import { smallJpeg } from '../support/small-jpeg.js';
 
 /** Bodies that make sense, by route; each is sent as it is now and then, and changed most of the time. */
 export type Corpus = Readonly<Record<string, readonly unknown[]>>;
@@ -71,6 +72,9 @@ export function corpusFrom(file: RunFile, key: string, at: string): Corpus {
       ...entries.slice(0, 1),
       ...entries.slice(0, 1),
       ...entries.slice(0, 1),
+    ],
+    'POST /api/runs/{id}/photos': [
+      { id: '018f0000-0000-7000-8000-000000000001', data: smallJpeg.toString('base64') },
     ],
     'POST /api/runs/{id}/change': changes.map((change) => ({ change })),
     'POST /api/runs/{id}/what-if': [

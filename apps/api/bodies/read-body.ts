@@ -9,6 +9,8 @@ const LIMITS: readonly (readonly [path: RegExp, bytes: number])[] = [
   [/^\/api\/session(\/|$)/, 2 * kB],
   // Whole run files.
   [/^\/api\/[a-z]+-preview$/, 1024 * kB],
+  // A photo in base64.
+  [/^\/api\/runs\/[^/]+\/photos$/, 2048 * kB],
   // All hours, equipment and materials of a workshop.
   [/^\/api\/workshop$/, 512 * kB],
   [/^/, 256 * kB],

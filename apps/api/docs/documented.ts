@@ -10,6 +10,8 @@ export interface Documented {
   readonly answer?: z.ZodType;
   /** The answer is a list of `answer`. */
   readonly list?: boolean;
+  /** The media type of an answer that is no JSON. */
+  readonly media?: string;
   readonly status?: number;
   /** Statuses of the problems to be expected, besides 401, 410, 500 and those common to all (common-problems.ts). */
   readonly problems?: readonly number[];
@@ -20,7 +22,7 @@ export interface Documented {
 
 /** Puts a route into the API document and sets its status. */
 export function Documents(facts: Documented): MethodDecorator & ClassDecorator {
-  const { summary, answer, status = 200, list = false } = facts;
+  const { summary, answer, media, status = 200, list = false } = facts;
   const failures = [...(facts.open === true ? [] : [401, 410]), ...(facts.problems ?? []), 500];
   return applyDecorators(
     ApiOperation({ summary }),
@@ -29,6 +31,7 @@ export function Documents(facts: Documented): MethodDecorator & ClassDecorator {
       status,
       description: summary,
       ...(answer === undefined ? {} : { standardSchema: answer as never, isArray: list }),
+      ...(media !== undefined && { content: { [media]: { schema: { type: 'string', format: 'binary' } } } }),
     }),
     ...failures.map((failure) => ApiResponse({ status: failure, ...problemResponse(failure) })),
     ...(facts.once === true

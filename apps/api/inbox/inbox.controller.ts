@@ -15,6 +15,7 @@ import { describeNudge } from '#nudges';
 import { withTexts } from '#words';
 import { wordsOf } from '#words/all';
 import { Caller, type CallerFacts } from '../access/caller.js';
+import { workshopInAddress } from '../access/wanted-workshop.js';
 import { Documents } from '../docs/documented.js';
 import { SERVICES, type Services } from '../services.js';
 import { readerOf } from '../words/reader-of.js';
@@ -29,11 +30,7 @@ const nudgeFilter = z.strictObject({
   run: uuid.optional().meta({ description: 'Id of a run' }),
 });
 const place = z.strictObject({ after: numberInAddress(0, LAST_PLACE).default(0) });
-const streamPlace = place.extend({
-  workshop: z.string().max(40).optional().meta({
-    description: 'As the header `Benchtide-Workshop`, which no browser can send with a stream',
-  }),
-});
+const streamPlace = place.extend(workshopInAddress.shape);
 
 /** Nudges: what waits, what came, and the stream of what comes. */
 @ApiTags('inbox')

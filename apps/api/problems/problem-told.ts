@@ -17,7 +17,7 @@ export type TaskName =
   | 'clocks-preview';
 
 /** Kinds of things that may not be there, be taken, or be in use. */
-export type ThingName = 'workshop' | 'run' | 'plan' | 'key' | LibraryThing;
+export type ThingName = 'workshop' | 'run' | 'plan' | 'key' | 'photo' | LibraryThing;
 export type LibraryThing = 'mould' | 'fat' | 'recipe' | 'design';
 
 /** What a problem says, by its own name, with what its title and detail need. */

@@ -1,6 +1,7 @@
 import type { LogAnswer, LogEntry, LoggedView, PlanDocument } from '#contract';
 import { checkEntry, describeEffect, describeEntry, planWithoutMoves, type RunsInput } from '#runs';
 import type { LoggedEntry, PlanRevision, Repositories, StoredRun } from '#storage';
+import type { Issue } from '#units';
 import type { Services } from '../services.js';
 import { ApiProblem, invalidInput } from '../problems/api-problem.js';
 import { findRun } from './find-run.js';
@@ -126,11 +127,20 @@ async function readBefore(
   const before = await tx.plans.latest(workshopId, runId);
   if (before === null) throw new Error(`run ${runId} has no plan`);
   const input = await runInput(tx, learned, run);
-  const issues = checkEntry(input, run.key, entry);
+  const issues = [...checkEntry(input, run.key, entry), ...(await unknownPhotos(tx, run, entry))];
   if (issues.length > 0) throw invalidInput(issues);
   const holdTo = await planToHold(tx, run, entry, before.document);
   const isNote = noteOf(entry, input) !== undefined;
   return { run, input, id: tx.log.nextId(), before, isNote, holdTo, now };
+}
+
+/** Photos that a note shows and the run has not. */
+async function unknownPhotos(tx: Repositories, run: StoredRun, entry: LogEntry): Promise<Issue[]> {
+  if (entry.kind !== 'note' || entry.photos === undefined) return [];
+  const known = new Set((await tx.photos.list(run.workshopId, run.id)).map(({ id }) => id));
+  return entry.photos.flatMap(({ photo }, i): Issue[] =>
+    known.has(photo) ? [] : [{ code: 'photo.unknown', path: ['photos', i, 'photo'], value: photo }],
+  );
 }
 
 /** The note that an entry writes, or takes back. */

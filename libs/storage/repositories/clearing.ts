@@ -1,4 +1,5 @@
 import type { Session } from '../session.js';
+import { clearPhotos } from './photos.js';
 
 /** How many rows of each kind went. */
 export interface Cleared {
@@ -6,13 +7,14 @@ export interface Cleared {
   readonly nudges: number;
   readonly planRevisions: number;
   readonly signInCodes: number;
+  readonly photos: number;
 }
 
 export interface Clearing {
   /**
    * Clears a workshop of what is no longer of use, at most so many rows of each kind in one go: answers kept for a
    * repeated request, nudges that were delivered or cancelled, plans that later ones have replaced and no nudge or
-   * answer refers to, codes that ran out. Everything younger than the instant stays, and so does the latest plan of every run. Any
+   * answer refers to, codes that ran out, photos that no note shows. Everything younger than the instant stays, and so does the latest plan of every run. Any
    * number of processes may do this at once: rows that one is at are passed over by the others.
    */
   clear(workshopId: string, before: Date, atMost: number): Promise<Cleared>;
@@ -43,7 +45,8 @@ export function clearing(session: Session): Clearing {
       const planRevisions = await session.atomically((tx) =>
         clearPlans(tx, workshopId, before, Math.ceil(atMost / PLANS_SHARE)),
       );
-      return { idempotencyKeys, nudges, planRevisions, signInCodes };
+      const photos = await clearPhotos(session.db, workshopId, before, atMost);
+      return { idempotencyKeys, nudges, planRevisions, signInCodes, photos };
     },
   };
 }

@@ -16,6 +16,7 @@ export async function removeDemo({ db }: Session, workshopId: string): Promise<v
   await db.benchLog.deleteMany(where);
   await db.stockEntry.deleteMany(where);
   await db.planRevision.deleteMany(where);
+  await db.photo.deleteMany(where);
   await db.run.deleteMany(where);
   await db.pieceDesign.deleteMany(where);
   await db.recipe.deleteMany(where);

@@ -39,7 +39,8 @@ export type AcceptedUnit =
   | 'g/100 g'
   | 'characters'
   | 'entries'
-  | 'pieces';
+  | 'pieces'
+  | 'pixels';
 
 /** Texts and values of a certain form. */
 export type AcceptedForm = (typeof acceptedForms)[number];
@@ -67,4 +68,5 @@ export const acceptedForms = [
   'run-ids',
   'saponification',
   'some-text',
+  'jpeg',
 ] as const;

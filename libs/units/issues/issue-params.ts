@@ -2,7 +2,7 @@ import type { BatterIssues, FatIssues, MouldIssues, RecipeIssues } from './chemi
 import type { ClockIssues, CureIssues } from './clock-issues.js';
 import type { InputIssues } from './input-issues.js';
 import type { DesignIssues, PlanIssues, RunIssues } from './run-issues.js';
-import type { LogIssues, StockIssues } from './log-issues.js';
+import type { LogIssues, PhotoIssues, StockIssues } from './log-issues.js';
 
 /** Every code of an issue, with what its sentence needs besides the path, the value and what is accepted. */
 export interface IssueParams
@@ -18,4 +18,5 @@ export interface IssueParams
     RunIssues,
     PlanIssues,
     LogIssues,
+    PhotoIssues,
     StockIssues {}

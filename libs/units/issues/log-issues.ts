@@ -42,6 +42,19 @@ export interface LogIssues {
   'log.long-ago': { readonly at: string };
 }
 
+/** Why a photo is not kept, or not shown. */
+export interface PhotoIssues {
+  'photo.no-jpeg': None;
+  /** @param side the longer one, in pixels */
+  'photo.too-large': { readonly side: number };
+  /** @param of whose photos take all the room there is */
+  'photo.no-room': { readonly of: 'run' | 'workshop'; readonly mostMb: number };
+  /** The same id was sent with another picture. */
+  'photo.id-taken': None;
+  /** The run has no such photo. */
+  'photo.unknown': None;
+}
+
 /** Why a line of the stock ledger cannot be true. */
 export interface StockIssues {
   'stock.unknown-entry': None;

@@ -88,6 +88,8 @@ function write(
     case 'entries':
     case 'pieces':
       return words[unit](writers.number(value, 0), value === 1);
+    case 'pixels':
+      return words.pixels(writers.number(value, 0));
     // The figures of suppliers' sheets, which know no other units.
     case 'g/mL':
     case 'mg KOH/g':

@@ -5,6 +5,7 @@ const things: Readonly<Record<ThingName, string>> = {
   run: 'Lauf',
   plan: 'Plan',
   key: 'Schlüssel',
+  photo: 'Foto',
   mould: 'Form',
   fat: 'Fett',
   recipe: 'Rezept',

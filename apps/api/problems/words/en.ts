@@ -5,6 +5,7 @@ const things: Readonly<Record<ThingName, string>> = {
   run: 'run',
   plan: 'plan',
   key: 'key',
+  photo: 'photo',
   mould: 'mould',
   fat: 'fat',
   recipe: 'recipe',

@@ -6,6 +6,7 @@ export const accepted: AcceptedWords = {
     number: 'eine Zahl',
     'whole-number': 'eine ganze Zahl',
     text: 'ein Text',
+    jpeg: 'ein JPEG-Bild',
     'some-text': 'etwas Text',
     'yes-or-no': 'true oder false',
     list: 'eine Liste',
@@ -40,6 +41,7 @@ export const accepted: AcceptedWords = {
   characters: (count) => `${count} Zeichen`,
   entries: (count, isOne) => `${count} ${isOne ? 'Eintrag' : 'Einträge'}`,
   pieces: (count, isOne) => `${count} ${isOne ? 'Stück' : 'Stücke'}`,
+  pixels: (count) => `${count} Pixel`,
   until: (at) => `bis ${at}`,
   since: (at) => `ab ${at}`,
 };

@@ -27,7 +27,7 @@ const rules: RuleWords = {
   'late-without-closing': 'Geben Sie zuerst an, bis wann der Schritt beginnen darf.',
   'ends-before-it-begins': 'Das endet, bevor es beginnt. Teilen Sie eine Nacht in zwei Spannen.',
   'code-or-key': 'Geben Sie entweder einen Code oder einen Schlüssel an.',
-  'empty-note': 'Schreiben Sie etwas in die Notiz.',
+  'empty-note': 'Schreiben Sie etwas in die Notiz, oder fügen Sie ein Foto hinzu.',
   'one-wish': 'Fragen Sie nur eines: eine Änderung, Einträge ins Protokoll oder neue Zeiten für Schritte.',
   'too-many-fatty-acids': 'Das sind zu viele Fettsäuren.',
   'run-ids': 'Eines davon ist keine Kennung eines Laufs. Geben Sie Kennungen mit Kommas dazwischen an.',

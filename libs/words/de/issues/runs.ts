@@ -5,6 +5,7 @@ import type {
   DesignIssues,
   Issue,
   LogIssues,
+  PhotoIssues,
   PlanIssues,
   RunIssues,
   StockIssues,
@@ -15,6 +16,7 @@ type Codes = keyof (ClockIssues &
   CureIssues &
   DesignIssues &
   LogIssues &
+  PhotoIssues &
   PlanIssues &
   RunIssues &
   StockIssues);
@@ -207,6 +209,14 @@ export const runIssues: IssueWordsOf<Codes> = {
       : 'Dieser Eintrag steht nicht im Protokoll, oder er wurde zurückgenommen.',
   'log.in-the-future': ({ at }, { dayTime }) => `${dayTime(at)} ist noch nicht gekommen.`,
   'log.long-ago': ({ at }, { dayTime }) => `${dayTime(at)} liegt lange vor dem Lauf.`,
+  'photo.no-jpeg': () => 'Das ist kein Bild, das aufbewahrt werden kann.',
+  'photo.too-large': ({ side }, { number }) => `Dieses Bild ist ${number(side, 0)} Pixel lang.`,
+  'photo.no-room': ({ of, mostMb }, { number }) =>
+    of === 'run'
+      ? `Für ein weiteres Foto ist kein Platz: Dieser Lauf hat schon ${number(mostMb, 0)} MB davon. Nehmen Sie eine Notiz mit Fotos zurück, die Sie nicht brauchen.`
+      : `Für ein weiteres Foto ist kein Platz: Es sind schon ${number(mostMb, 0)} MB.`,
+  'photo.id-taken': () => 'Dieses Foto wurde schon einmal gesendet, mit einem anderen Bild.',
+  'photo.unknown': () => 'Dieser Lauf hat kein solches Foto.',
   'stock.unknown-entry': () => 'Diesen Eintrag gibt es im Bestand nicht, oder er wurde zurückgenommen.',
   'stock.leftover-short': ({ title, leftG }, { mass, quoted }) =>
     `Von ${quoted(title)} sind noch ${mass(leftG)} da. Nehmen Sie so viel oder weniger.`,

@@ -7,6 +7,7 @@ export const accepted: AcceptedWords = {
     'whole-number': 'a whole number',
     text: 'a text',
     'some-text': 'some text',
+    jpeg: 'a JPEG picture',
     'yes-or-no': 'true or false',
     list: 'a list',
     group: 'a group of fields',
@@ -40,6 +41,7 @@ export const accepted: AcceptedWords = {
   characters: (count, isOne) => `${count} ${isOne ? 'character' : 'characters'}`,
   entries: (count, isOne) => `${count} ${isOne ? 'entry' : 'entries'}`,
   pieces: (count, isOne) => `${count} ${isOne ? 'piece' : 'pieces'}`,
+  pixels: (count) => `${count} pixels`,
   until: (at) => `up to ${at}`,
   since: (at) => `from ${at} on`,
 };

@@ -24,7 +24,7 @@ const rules: RuleWords = {
   'late-without-closing': 'Say first until when the stage may start.',
   'ends-before-it-begins': 'This ends before it begins. Split a night into two spans.',
   'code-or-key': 'Give either a code or a key.',
-  'empty-note': 'Write something into the note.',
+  'empty-note': 'Write something into the note, or add a photo.',
   'one-wish': 'Ask for just one thing: a change, entries for the log, or new times for stages.',
   'too-many-fatty-acids': 'These are too many fatty acids.',
   'run-ids': 'One of these is no id of a run. Give ids with commas between them.',

@@ -5,6 +5,7 @@ import type {
   DesignIssues,
   Issue,
   LogIssues,
+  PhotoIssues,
   PlanIssues,
   RunIssues,
   StockIssues,
@@ -15,6 +16,7 @@ type Codes = keyof (ClockIssues &
   CureIssues &
   DesignIssues &
   LogIssues &
+  PhotoIssues &
   PlanIssues &
   RunIssues &
   StockIssues);
@@ -199,6 +201,14 @@ export const runIssues: IssueWordsOf<Codes> = {
       : 'This entry is not in the log, or was taken back.',
   'log.in-the-future': ({ at }, { dayTime }) => `${dayTime(at)} has not come yet.`,
   'log.long-ago': ({ at }, { dayTime }) => `${dayTime(at)} is long before the run.`,
+  'photo.no-jpeg': () => 'This is not a picture that can be kept.',
+  'photo.too-large': ({ side }, { number }) => `This picture is ${number(side, 0)} pixels long.`,
+  'photo.no-room': ({ of, mostMb }, { number }) =>
+    of === 'run'
+      ? `There is no room for another photo: this run has ${number(mostMb, 0)} MB of them already. Take back a note with photos you can do without.`
+      : `There is no room for another photo: there are ${number(mostMb, 0)} MB of them already.`,
+  'photo.id-taken': () => 'This photo was sent before, with another picture in it.',
+  'photo.unknown': () => 'This run has no such photo.',
   'stock.unknown-entry': () => 'There is no such entry in the stock, or it was taken back.',
   'stock.leftover-short': ({ title, leftG }, { mass, quoted }) =>
     `${mass(leftG)} of ${quoted(title)} is left. Use that or less.`,
