@@ -44,7 +44,7 @@ export { HANDLED_C } from './heat/warming.js';
 export { curveRows } from './heat/curve-rows.js';
 export { fatsForC } from './heat/mixing.js';
 export type { BatterMake } from './heat/specific-heats.js';
-export { band, quantile, type Band } from './engine/quantile.js';
+export { band, quantile, quantiles, type Band } from './engine/quantile.js';
 export { conditioned, zOf } from './engine/conditioned.js';
 export { usualCureRule, type CureRule, type WeighIn } from './cure/weigh-in.js';
 export type { CureOptions } from './cure/check-weigh-ins.js';

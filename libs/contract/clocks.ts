@@ -5,6 +5,7 @@ import { heatNote } from './messages/heat.js';
 import { risk } from './messages/risk.js';
 import { band, instant, key } from './common.js';
 import { gels, keptWays } from './names/index.js';
+import { partReference } from './references.js';
 import { soapStates } from './names/soap-states.js';
 
 const text = z.string();
@@ -22,6 +23,25 @@ export const clockForecast = z
     beyond: z.array(beyond),
   })
   .meta({ id: 'ClockForecast' });
+
+/** How many equally likely times a forecast is told by. */
+export const FORECAST_TIMES = 20;
+
+export const likelyTimes = z.array(z.number()).length(FORECAST_TIMES).meta({
+  description:
+    'Whole minutes from `fromAt`, ascending, each as likely as the next: the quantiles at (k − ½) / 20, given what the log has seen',
+});
+
+/** When a state of a part comes that a stage waits for, as equally likely times. */
+export const stageForecast = z
+  .strictObject({
+    part: partReference,
+    state: z.enum(soapStates),
+    closes: z.boolean().meta({ description: 'true: the stage must be over by then' }),
+    fromAt: instant.meta({ description: 'When its clock starts: as it was logged, or else as planned' }),
+    minutes: likelyTimes,
+  })
+  .meta({ id: 'StageForecast' });
 
 /** Whether all pieces can be filled, dipped or piped before the batter is too stiff for it. */
 export const fillingTime = z
@@ -205,6 +225,7 @@ export const clockRules = z
   .meta({ id: 'ClockRules' });
 
 export type ClockForecast = z.infer<typeof clockForecast>;
+export type StageForecast = z.infer<typeof stageForecast>;
 export type PartHeat = z.infer<typeof partHeat>;
 export type FillingTime = z.infer<typeof fillingTime>;
 export type Lesson = z.infer<typeof lesson>;

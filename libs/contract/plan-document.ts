@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { batchToMix, partAmounts } from './amounts.js';
-import { clockForecast, fillingTime } from './clocks.js';
+import { clockForecast, fillingTime, stageForecast } from './clocks.js';
 import { instant, instantBand, key } from './common.js';
 import { caution } from './messages/caution.js';
 import { conflictReason, conflictTiming, loss, relaxation } from './messages/conflict.js';
@@ -34,6 +34,10 @@ export const plannedStage = z
     surelyUntil: instant
       .nullable()
       .meta({ description: 'Still open with 90 % certainty; null: nothing closes it' }),
+    forecasts: z.array(stageForecast).min(1).optional().meta({
+      description:
+        'Of the states that it waits for and that close it, but those of batter in the bowl; absent: none, or a plan that did not tell them',
+    }),
     why: z.array(why),
     cautions: z.array(caution),
   })

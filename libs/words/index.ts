@@ -2,6 +2,7 @@
  * Sentences at the edge: messages of the contract in a reader's language, units and time zone. Each language is an entry
  * point of its own (`#words/en`, `#words/de`), so that a page fetches only what it shows.
  */
+export { bearerOf, untilOf } from './named.js';
 export * from './reader.js';
 export * from './words.js';
 export * from './phrases.js';

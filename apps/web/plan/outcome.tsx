@@ -32,7 +32,7 @@ export function Outcome({ state }: { readonly state: WhatIfState }): ReactNode {
       {plan.status === 'planned' && <Headline plan={plan} isRough={!state.isSettled} />}
       {plan.status === 'conflict' && <Conflict plan={plan} />}
       {plan.status === 'undecided' && <p className="note amber">{words.undecided}</p>}
-      {plan.status === 'planned' && <Sittings plan={plan} />}
+      {plan.status === 'planned' && <Sittings plan={plan} hours={told.ask.base.input.workshop.hours} />}
       <AddedNote run={plan.runs[0]} />
       <Amounts plan={plan} />
       <Cautions plan={plan} />

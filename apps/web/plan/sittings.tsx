@@ -1,6 +1,9 @@
-import type { ReactNode } from 'react';
+import { useMemo, useState, type ReactNode } from 'react';
 import type { PlanDocument, PlannedStage } from '#contract';
+import type { WeeklyHours } from '#hours';
+import { StageDots, aroundForecasts } from '../dots/stage-dots.js';
 import { lensPath } from '../look/lens.js';
+import { openStretches } from '../look/local-days.js';
 import { StagePieces } from '../look/stage-pieces.js';
 import { useTimes } from '../look/times.js';
 import { useWidth } from '../look/use-width.js';
@@ -10,7 +13,13 @@ import { sittingsOf, stretchOf } from './plan-facts.js';
 const HEIGHT = 22;
 
 /** When the maker is at the bench and what for, with the window of each stage as a lens and in words. */
-export function Sittings({ plan }: { readonly plan: PlanDocument }): ReactNode {
+export function Sittings({
+  plan,
+  hours,
+}: {
+  readonly plan: PlanDocument;
+  readonly hours: WeeklyHours;
+}): ReactNode {
   const { plan: words } = useWords();
   const times = useTimes();
   const [ref, width] = useWidth();
@@ -40,6 +49,7 @@ export function Sittings({ plan }: { readonly plan: PlanDocument }): ReactNode {
                       ? words.noLastCall
                       : `${words.lastCall} ${times.dayTime(stage.lastCallAt)}`}
                   </span>
+                  <HowSure stage={stage} hours={hours} zone={plan.timeZone} />
                 </li>
               ))}
             </ul>
@@ -47,6 +57,31 @@ export function Sittings({ plan }: { readonly plan: PlanDocument }): ReactNode {
         ))}
       </ol>
     </section>
+  );
+}
+
+/** When what it waits for is likely to come, drawn once it is asked for. */
+function HowSure({
+  stage,
+  hours,
+  zone,
+}: {
+  readonly stage: PlannedStage;
+  readonly hours: WeeklyHours;
+  readonly zone: string;
+}): ReactNode {
+  const { plan: words } = useWords();
+  const [isOpen, setOpen] = useState(false);
+  const stretches = useMemo(
+    () => (isOpen ? openStretches(hours, zone, aroundForecasts(stage)) : []),
+    [isOpen, hours, zone, stage],
+  );
+  if (stage.forecasts === undefined) return null;
+  return (
+    <details className="how-sure" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary className="small">{words.howSure}</summary>
+      {isOpen && <StageDots {...{ stage, zone }} hours={stretches} />}
+    </details>
   );
 }
 

@@ -2,7 +2,7 @@ import { useEffect, useRef, type KeyboardEvent, type ReactNode } from 'react';
 import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
 import { useErrorText } from '../shell/states.js';
-import type { Stretch } from '../tide/local-days.js';
+import type { Stretch } from '../look/local-days.js';
 import { useWords } from '../words/words.js';
 import type { Moving } from './use-moving.js';
 import { useOddsPair } from './use-odds.js';

@@ -3,7 +3,7 @@ import { useLocation } from 'react-router';
 import { useNow } from '../look/times.js';
 import { AddedNote } from '../plan/added-note.js';
 import { useTimeZone } from '../session/session.js';
-import { openStretches } from '../tide/local-days.js';
+import { openStretches } from '../look/local-days.js';
 import TideChart from '../tide/tide-chart.js';
 import { tideRun, type TideRun } from '../tide/tide-run.js';
 import { TideTable } from '../tide/tide-table.js';
@@ -136,7 +136,7 @@ function Chart({
       ) : (
         mark !== undefined && (
           <StageDetails
-            mark={mark}
+            {...{ mark, hours, zone }}
             onMove={
               mark.stage.status === 'planned' && moving !== undefined ? () => moving.lift(mark.id) : undefined
             }

@@ -1,5 +1,7 @@
 import { X } from 'lucide-react';
 import type { ReactNode } from 'react';
+import { StageDots } from '../dots/stage-dots.js';
+import type { Stretch } from '../look/local-days.js';
 import { useTimes } from '../look/times.js';
 import { useStageWords } from '../tide/stage-words.js';
 import type { TideMark } from '../tide/tide-run.js';
@@ -10,10 +12,14 @@ import { Sentence, Sentences } from '../look/sentence.js';
 /** All that is told of one stage. */
 export function StageDetails({
   mark,
+  hours,
+  zone,
   onMove,
   onClose,
 }: {
   readonly mark: TideMark;
+  readonly hours: readonly Stretch[];
+  readonly zone: string;
   /** Absent: it cannot be moved. */
   readonly onMove: (() => void) | undefined;
   readonly onClose: () => void;
@@ -49,6 +55,7 @@ export function StageDetails({
             <strong>{risk}</strong>
           </p>
         ))}
+      {planned && <StageDots {...{ stage, hours, zone }} />}
       <p className="small">
         <Sentences of={stage.why} />
       </p>

@@ -3,7 +3,7 @@ import { useRef, useState } from 'react';
 import type { Message } from '#contract';
 import { answered, api, ApiError, type Schemas } from '../api/client.js';
 import { newId } from '../api/new-id.js';
-import { snapped } from '../tide/local-days.js';
+import { snapped } from '../look/local-days.js';
 import type { TideMark, TideRun } from '../tide/tide-run.js';
 import { useReplanned, whatIf, type Document, type WhatIfAnswer } from './use-run.js';
 

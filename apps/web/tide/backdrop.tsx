@@ -1,6 +1,6 @@
 import { memo, type ReactNode } from 'react';
 import { useTimes } from '../look/times.js';
-import { localDays, nights, wallTimes, type Stretch } from './local-days.js';
+import { localDays, nights, wallTimes, type Stretch } from '../look/local-days.js';
 import { HEAD, type Frame } from './frame.js';
 import { timeStep } from './view.js';
 

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import type { Stretch } from './local-days.js';
+import type { Stretch } from '../look/local-days.js';
 
 /** Pixels above the water, where days and times stand. */
 export const HEAD = 46;

@@ -6,7 +6,7 @@ import { Backdrop } from './backdrop.js';
 import { HEAD, frameOf, type Frame } from './frame.js';
 import { Ghosts } from './ghosts.js';
 import { Legend } from './legend.js';
-import type { Stretch } from './local-days.js';
+import type { Stretch } from '../look/local-days.js';
 import { Marks } from './marks.js';
 import { COLOURS, Ribbons } from './ribbons.js';
 import { Sittings } from './sittings.js';

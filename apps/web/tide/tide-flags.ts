@@ -1,6 +1,6 @@
 import { timeScale } from './frame.js';
 import { FLAG_HALF, hang, type Flag, type PlacedFlag } from './flags.js';
-import type { Stretch } from './local-days.js';
+import type { Stretch } from '../look/local-days.js';
 import type { TideRun } from './tide-run.js';
 
 /** The flag of a stage as it is drawn. */

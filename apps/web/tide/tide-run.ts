@@ -1,7 +1,7 @@
 import { makesPart } from '#runs';
 import type { Schemas } from '../api/client.js';
 import { plainEdge, ribbonEdges, type Beginnings, type RibbonEdge } from './firmness.js';
-import type { Stretch } from './local-days.js';
+import type { Stretch } from '../look/local-days.js';
 
 type Plan = Schemas['PlanDocument'];
 export type TideStage = Schemas['PlannedStage'];

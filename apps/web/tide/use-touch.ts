@@ -1,7 +1,7 @@
 import { useRef, type PointerEvent } from 'react';
 import type { ViewControl } from './use-view.js';
 import { panned, zoomed } from './view.js';
-import type { Stretch } from './local-days.js';
+import type { Stretch } from '../look/local-days.js';
 
 /** Handlers for one finger that moves the water along, and two that pinch it. */
 export interface TouchHandlers {

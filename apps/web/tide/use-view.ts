@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useLayoutEffect, useRef, useState, type RefObject } from 'react';
-import type { Stretch } from './local-days.js';
+import type { Stretch } from '../look/local-days.js';
 import { panned, zoomed } from './view.js';
 
 /** What stretch of time is looked at, and the ways to change it. */

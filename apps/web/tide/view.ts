@@ -1,4 +1,4 @@
-import type { Stretch } from './local-days.js';
+import type { Stretch } from '../look/local-days.js';
 
 /** The shortest and the longest stretch that can be looked at, in milliseconds. */
 const CLOSEST = 20 * 60_000;

@@ -2,7 +2,7 @@ import lognormalCdf from '@stdlib/stats-base-dists-lognormal-cdf';
 import lognormalQuantile from '@stdlib/stats-base-dists-lognormal-quantile';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { band, quantile } from './quantile.js';
+import { band, quantile, quantiles } from './quantile.js';
 
 fc.configureGlobal({ seed: 1843 });
 
@@ -111,6 +111,19 @@ describe('quantiles of a time', () => {
     const f = { medianMin: 100, sigma: 0.3 };
     for (const p of [1.1, -0.1, NaN]) expect(() => quantile(f, p)).toThrow(RangeError);
     expect(() => quantile(f, 0.5, { above: 1, below: 1 })).toThrow(RangeError);
+  });
+
+  /** Oracle: the distribution function of @stdlib. Each of equally likely times is the middle of its share. */
+  it('stand for equal shares where they are to be counted', () => {
+    fc.assert(
+      fc.property(time, fc.integer({ min: 1, max: 40 }), (f, count) => {
+        const times = quantiles(f, count);
+        expect(times).toHaveLength(count);
+        times.forEach((at, k) => {
+          expect(lognormalCdf(at, Math.log(f.medianMin), f.sigma) * count).toBeCloseTo(k + 0.5, 6);
+        });
+      }),
+    );
   });
 });
 

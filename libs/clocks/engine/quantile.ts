@@ -31,6 +31,17 @@ export function band(f: LogNormal, seen: Truncation = {}): Band {
   return { low: quantile(f, 0.1, seen), likely: quantile(f, 0.5, seen), high: quantile(f, 0.9, seen) };
 }
 
+/**
+ * As many times as are asked for, each standing for an equal share of what may come: the quantiles at (k − ½) / count. Drawn as
+ * dots they can be counted.
+ * @param count whole, 1 or more
+ * @returns minutes, not rounded, ascending; other parameters and faults as `quantile`
+ * @see M. Kay, T. Kola, J. R. Hullman, S. A. Munson, When (ish) is My Bus?, CHI 2016 (quantile dot plots)
+ */
+export function quantiles(f: LogNormal, count: number, seen: Truncation = {}): number[] {
+  return Array.from({ length: count }, (_, k) => quantile(f, (k + 0.5) / count, seen));
+}
+
 /** Beyond this many standard deviations the tail is too thin for Φ to be told from 0. */
 const DEEP = 30;
 

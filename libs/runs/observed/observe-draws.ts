@@ -62,6 +62,14 @@ export function bandNow(
 ): Band | undefined {
   const forecast = assessed.clocks.get(part)?.get(state);
   if (forecast === undefined) return undefined;
-  const looked = assessed.draws[lookedDrawOf(assessed.run, part, state)];
-  return band(forecast, looked ?? assessed.draws[drawOf(assessed.run, part, state)]);
+  return band(forecast, seenOf(assessed, part, state));
+}
+
+/** What the log tells of the draw behind a state: by looks at the state itself, or else at others of its pace. */
+export function seenOf(
+  { run, draws }: Omit<AssessedRun, 'scales'>,
+  part: string,
+  state: StateId,
+): Truncation | undefined {
+  return draws[lookedDrawOf(run, part, state)] ?? draws[drawOf(run, part, state)];
 }

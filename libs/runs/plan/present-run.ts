@@ -12,6 +12,7 @@ import { stageMinutes, type StageAttempt } from '../log/run-progress.js';
 import { presentGroups } from '../input/present-groups.js';
 import { groupsOfStage } from '../input/stage-pieces.js';
 import { stageKindFacts } from '../input/stage-kinds.js';
+import { stageForecasts } from './stage-forecasts.js';
 import type { StageWindow } from './stage-windows.js';
 
 /** Where the planner has put the stages, and when each may start. */
@@ -124,8 +125,18 @@ function plannedStage(
     lastCallAt: instantOrNull(window.lastCall === undefined ? undefined : Math.max(window.lastCall, start)),
     surelyOpenAt: instantOrNull(window.surelyOpen),
     surelyUntil: instantOrNull(window.surelyUntil),
+    ...forecastsOf(assessed, attempt, placed),
     why: explainStage(assessed, attempt, window),
   };
+}
+
+function forecastsOf(
+  assessed: AssessedRun,
+  { stage }: StageAttempt,
+  placed: Placed | undefined,
+): Pick<PlannedStage, 'forecasts'> {
+  const forecasts = placed === undefined ? [] : stageForecasts(assessed, stage.key, placed.schedule);
+  return forecasts.length === 0 ? {} : { forecasts };
 }
 
 function instantOrNull(at: number | undefined): string | null {

@@ -80,6 +80,7 @@ export const plan: Words['plan'] = {
   weakLinkLoses: (stage, odds) => `${stage}: ${odds}`,
   curedInTime: 'Rechtzeitig gereift',
   noWeakLink: 'Kein Schritt fällt auf',
+  howSure: 'Wie sicher ist das?',
   windows: 'Sitzungen und Zeitfenster',
   sitting: (number) => `Sitzung ${number}`,
   opens: 'ab',

@@ -79,6 +79,7 @@ export const plan = {
   weakLinkLoses: (stage: string, odds: string) => `${stage}: ${odds}`,
   curedInTime: 'Cured in time',
   noWeakLink: 'No stage stands out',
+  howSure: 'How sure is that?',
   windows: 'Sittings and windows',
   sitting: (number: number) => `Sitting ${number}`,
   opens: 'opens',
