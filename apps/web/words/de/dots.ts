@@ -1,11 +1,11 @@
+import type { StageForecast } from '#contract';
 import { bearerOf, untilOf, type Texts } from '#words';
-import type { Forecasted } from '../../dots/forecasted.js';
 import type { DotsWords } from '../en/dots.js';
 
 export const dots: DotsWords = {
-  opens: ({ part, state }: Forecasted, texts: Texts) =>
+  opens: ({ part, state }: Pick<StageForecast, 'part' | 'state'>, texts: Texts) =>
     `${bearerOf(part, state, texts)} ist ${texts.names.states[state].is}`,
-  closes: ({ part, state }: Forecasted, texts: Texts) =>
+  closes: ({ part, state }: Pick<StageForecast, 'part' | 'state'>, texts: Texts) =>
     `${bearerOf(part, state, texts)} bleibt ${untilOf(state, texts)}`,
   byPlan: (count, all, when) => `${count} von ${all} bis ${when}, wie geplant.`,
   stillAtPlan: (count, all, when) => `${when}, wie geplant: bei ${count} von ${all} noch so.`,

@@ -1,12 +1,12 @@
+import type { StageForecast } from '#contract';
 import { bearerOf, untilOf, type Texts } from '#words';
-import type { Forecasted } from '../../dots/forecasted.js';
 
 /** Forecasts as twenty dots. Fetched with the first that is shown. */
 export const dots = {
   /** What comes at the times, as a title. */
-  opens: ({ part, state }: Forecasted, texts: Texts) =>
+  opens: ({ part, state }: Pick<StageForecast, 'part' | 'state'>, texts: Texts) =>
     `${bearerOf(part, state, texts)} is ${texts.names.states[state].is}`,
-  closes: ({ part, state }: Forecasted, texts: Texts) =>
+  closes: ({ part, state }: Pick<StageForecast, 'part' | 'state'>, texts: Texts) =>
     `${bearerOf(part, state, texts)} stays ${untilOf(state, texts)}`,
   byPlan: (count: number, all: number, when: string) => `${count} of ${all} by ${when}, as planned.`,
   stillAtPlan: (count: number, all: number, when: string) =>
