@@ -30,7 +30,7 @@ export const stock: StockWords = {
   entering: 'Wird eingetragen …',
   bought: (amount, material) => `${amount} ${material} sind dazugekommen.`,
   needsConnection:
-    'Benchtide ist nicht erreichbar. Füllen Sie alles aus: Bis dahin bleibt es auf diesem Gerät.',
+    'Benchtide ist nicht erreichbar. Füllen Sie alles aus, dann bleibt es so lange auf diesem Gerät.',
   keptHere: 'Auf diesem Gerät gemerkt. Es wird eingetragen, sobald Benchtide wieder erreichbar ist.',
   waitingTitle: 'Noch nicht eingetragen',
   waitingLead: 'Benchtide war nicht erreichbar. Diese Zeilen werden von selbst eingetragen.',

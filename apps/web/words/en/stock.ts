@@ -28,7 +28,8 @@ export const stock = {
   enter: 'Enter',
   entering: 'Entering …',
   bought: (amount: string, material: string) => `${amount} of ${material} added.`,
-  needsConnection: 'Benchtide cannot be reached. Fill in everything: it is kept on this device until then.',
+  needsConnection:
+    'Benchtide cannot be reached. Fill in everything, and this device keeps it until it can be.',
   keptHere: 'Kept on this device. It is entered when Benchtide can be reached again.',
   waitingTitle: 'Not entered yet',
   waitingLead: 'Benchtide could not be reached. These lines are entered by themselves.',
