@@ -23,6 +23,8 @@ export interface LogOptions {
    * dropped and the caller shows the refusal, as a form beside its fields does.
    */
   readonly ifRefused?: 'keep' | 'hand-back';
+  /** Photos that the entry shows and that are not with the API yet. */
+  readonly photos?: NonNullable<QueuedEntry['photos']>;
 }
 
 /**
@@ -34,16 +36,16 @@ export interface LogOptions {
 export async function logEntry(
   runId: string,
   entry: LogEntry,
-  { ifRefused = 'keep' }: LogOptions = {},
+  { ifRefused = 'keep', photos = [] }: LogOptions = {},
 ): Promise<LogOutcome> {
-  const id = newId();
+  const queued = { id: newId(), runId, entry, ...(photos.length > 0 && { photos }), ...here() };
   try {
-    await keep({ id, runId, entry, ...here() });
+    await keep(queued);
   } catch {
-    return sentAtOnce(id, runId, entry);
+    return sentAtOnce(queued);
   }
   await queueChanged();
-  return settle(id, runId, entry, ifRefused);
+  return settle(queued, ifRefused);
 }
 
 /** Tries to send what waits. */
@@ -83,18 +85,16 @@ function here(): { readonly demo?: string } {
   return demo === null ? {} : { demo };
 }
 
-async function settle(
-  id: string,
-  runId: string,
-  entry: LogEntry,
-  ifRefused: LogOptions['ifRefused'],
-): Promise<LogOutcome> {
+type Unplaced = Omit<QueuedEntry, 'place' | 'refusal'>;
+
+async function settle(unplaced: Unplaced, ifRefused: LogOptions['ifRefused']): Promise<LogOutcome> {
+  const { id } = unplaced;
   return oneTabAtATime(LOCK, async () => {
     const answer = (await sendAll()).get(id);
     if (answer !== undefined) return { status: 'sent', id, answer };
     const queued: QueuedEntry | undefined = (await kept()).find((each) => each.id === id);
     // Another tab was quicker: the same key gets the same answer.
-    if (queued === undefined) return sentAtOnce(id, runId, entry);
+    if (queued === undefined) return sentAtOnce(unplaced);
     if (queued.refusal === undefined) return { status: 'waiting', id };
     if (ifRefused === 'hand-back') {
       await drop(queued);
@@ -104,8 +104,9 @@ async function settle(
   });
 }
 
-async function sentAtOnce(id: string, runId: string, entry: LogEntry): Promise<LogOutcome> {
-  const sent = await post({ id, runId, entry, ...here() });
+async function sentAtOnce(unplaced: Unplaced): Promise<LogOutcome> {
+  const { id, runId, entry } = unplaced;
+  const sent = await post(unplaced);
   if (sent.verdict === 'sent') {
     announceSent({ id, runId, entry, answer: sent.answer });
     return { status: 'sent', id, answer: sent.answer };

@@ -20,6 +20,8 @@ export interface QueuedEntry {
   /** Id of the demo that the run is in; absent: it is the maker's own. */
   readonly demo?: string;
   readonly entry: LogEntry;
+  /** Photos that the entry shows, to be sent before it; JPEGs in base64. */
+  readonly photos?: readonly { readonly id: string; readonly data: string }[];
   /** Present once the API has refused it; it then waits for a decision. */
   readonly refusal?: Refusal;
 }

@@ -12,9 +12,12 @@ type Sent =
   | { readonly verdict: 'refused'; readonly refusal: Refusal }
   | { readonly verdict: 'later' };
 
-/** Sends one entry. Never throws for want of a connection. */
-export async function post({ id, runId, demo, entry }: Omit<QueuedEntry, 'place'>): Promise<Sent> {
+/** Sends one entry, its photos first. Never throws for want of a connection. */
+export async function post(queued: Omit<QueuedEntry, 'place'>): Promise<Sent> {
+  const { id, runId, demo, entry } = queued;
   try {
+    const photos = await postPhotos(queued);
+    if (photos !== undefined) return photos;
     const { data, error, response } = await api.POST('/api/runs/{id}/log', {
       params: { path: { id: runId }, header: { 'Idempotency-Key': id } },
       body: entry,
@@ -25,12 +28,35 @@ export async function post({ id, runId, demo, entry }: Omit<QueuedEntry, 'place'
     const meaning = verdict(response.status);
     if (meaning === 'sent' && data !== undefined) return { verdict: 'sent', answer: data };
     if (meaning !== 'refused') return { verdict: 'later' };
-    const { message, problem } = new ApiError(response.status, error);
-    const issues = (problem?.issues ?? []).map(issueOf);
-    return { verdict: 'refused', refusal: { status: response.status, text: message, issues } };
+    return { verdict: 'refused', refusal: refusalOf(response.status, error) };
   } catch {
     return { verdict: 'later' };
   }
+}
+
+/** @returns undefined once all of them are kept */
+async function postPhotos({
+  runId,
+  demo,
+  photos = [],
+}: Pick<QueuedEntry, 'runId' | 'demo' | 'photos'>): Promise<Exclude<Sent, { verdict: 'sent' }> | undefined> {
+  for (const photo of photos) {
+    const { error, response } = await api.POST('/api/runs/{id}/photos', {
+      params: { path: { id: runId } },
+      body: photo,
+      headers: { [WORKSHOP]: demo ?? 'own' },
+      signal: AbortSignal.timeout(PATIENCE_MS),
+    });
+    const meaning = verdict(response.status);
+    if (meaning === 'later') return { verdict: 'later' };
+    if (meaning === 'refused') return { verdict: 'refused', refusal: refusalOf(response.status, error) };
+  }
+  return undefined;
+}
+
+function refusalOf(status: number, error: unknown): Refusal {
+  const { message, problem } = new ApiError(status, error as ApiError['problem']);
+  return { status, text: message, issues: (problem?.issues ?? []).map(issueOf) };
 }
 
 /**

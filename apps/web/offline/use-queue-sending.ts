@@ -53,7 +53,8 @@ const touched = [
   'nudges',
 ];
 
-async function renew(queries: QueryClient, { runId, answer }: SentEntry): Promise<void> {
+async function renew(queries: QueryClient, { runId, entry, answer }: SentEntry): Promise<void> {
+  if (entry.kind === 'note') return queries.invalidateQueries({ queryKey: ['log', runId] });
   // A plan that is on its way was asked for before.
   await queries.cancelQueries({ queryKey: ['plan', runId] });
   queries.setQueryData(['plan', runId], answer.plan);

@@ -7,6 +7,10 @@ import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { BatchWeights } from './batch-weights.js';
+import { NoteList } from '../notes/note-list.js';
+import { useNotes } from '../notes/use-notes.js';
+import { WriteNote } from '../notes/write-note.js';
+import type { Note } from '../notes/notes-of.js';
 import { LabelLists } from './label-lists.js';
 import { PartWeights } from './part-weights.js';
 import type { RunProps } from './run-props.js';
@@ -21,6 +25,7 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
   const { sheet: words } = useWords().run;
   const { dayTime } = useTimes();
   const [layout, setLayout] = useState<'onePage' | 'compact'>('onePage');
+  const notes = useNotes(run.id);
   const { data, error, refetch } = useSheet(run.id);
   if (data === undefined) {
     return error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />;
@@ -34,6 +39,7 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
   const told = new Set(
     sittings.flatMap(({ stages }) => stages.flatMap(({ weigh }) => weigh)).map(({ card }) => card),
   );
+  const general = generalNotes(notes, sittings);
   const unplanned = cards.filter((card) => !told.has(card));
   const titles = new Map(parts.map(({ part, title }) => [part, title]));
   return (
@@ -59,11 +65,11 @@ export default function BenchSheet({ run, plan }: RunProps): ReactNode {
           <Sentence of={caution} />
         </p>
       ))}
-      {sittings.map((sitting) => (
+      {sittings.map((sitting, i) => (
         <SittingSheet
           key={sitting.from}
-          {...{ sitting, titles }}
-          run={run.order.title}
+          {...{ sitting, titles, notes, run }}
+          general={general[i] ?? []}
           groups={own?.groups}
         />
       ))}
@@ -90,9 +96,14 @@ function SittingSheet({
   run,
   groups,
   titles,
+  notes,
+  general,
 }: {
   readonly sitting: SheetSitting;
-  readonly run: string;
+  readonly run: RunProps['run'];
+  readonly notes: readonly Note[];
+  /** Those about no stage or entry. */
+  readonly general: readonly Note[];
   readonly groups: RunPlan['groups'];
   readonly titles: ReadonlyMap<string, string>;
 }): ReactNode {
@@ -102,7 +113,7 @@ function SittingSheet({
   return (
     <article className="card stack tight sheet-part">
       <header>
-        <p className="small soft">{run}</p>
+        <p className="small soft">{run.order.title}</p>
         <h2>{words.sitting(dayTime(from), time(to))}</h2>
       </header>
       <ol className="sheet-steps">
@@ -113,14 +124,30 @@ function SittingSheet({
               {weigh.map(({ card, kinds }) => (
                 <Weigh key={nameOf(card)} {...{ card, kinds, titles, above }} />
               ))}
+              <NoteList run={run.id} notes={notes.filter(({ entry }) => entry.stage === stage.key)} />
+              <WriteNote run={run.id} of={{ stage: stage.key }} what={stage.title} />
             </Step>
           );
         })}
       </ol>
       <h3>{words.notes}</h3>
+      <NoteList run={run.id} notes={general} />
+      <WriteNote run={run.id} what={words.sitting(dayTime(from), time(to))} />
       <div className="sheet-lines" aria-hidden />
     </article>
   );
+}
+
+/** Notes about the run, by the sitting in which they were written, or that came before. */
+function generalNotes(notes: readonly Note[], sittings: readonly SheetSitting[]): Note[][] {
+  const by: Note[][] = sittings.map(() => []);
+  for (const note of notes) {
+    const { stage, about, at } = note.entry;
+    if (stage !== undefined || about !== undefined) continue;
+    const place = sittings.findLastIndex(({ from }) => from <= Date.parse(at));
+    by[Math.max(0, place)]?.push(note);
+  }
+  return by;
 }
 
 function Step({

@@ -8,6 +8,11 @@ import { Failed, Loading } from '../shell/states.js';
 import { serverNow } from '../api/server-time.js';
 import { useWords } from '../words/words.js';
 import { useEntryText } from './entry-text.js';
+import { NoteList, NoteView } from '../notes/note-list.js';
+import { useNotes } from '../notes/use-notes.js';
+import { useNotesWords } from '../notes/notes-words.js';
+import { WriteNote } from '../notes/write-note.js';
+import type { Note } from '../notes/notes-of.js';
 import { MishapForm } from './mishap-form.js';
 import type { RunProps } from './run-props.js';
 import { useReplanned } from './use-run.js';
@@ -22,6 +27,10 @@ export default function LogView(props: RunProps): ReactNode {
     queryKey: ['log', run.id],
     queryFn: () => answered(api.GET('/api/runs/{id}/log', { params: { path: { id: run.id } } })),
   });
+  const notes = useNotes(run.id);
+  // A note about an entry stands with that entry.
+  const within = new Set(notes.flatMap(({ id, entry }) => (entry.about === undefined ? [] : [id])));
+  const listed = (data ?? []).filter(({ id }) => !within.has(id));
   const taken = new Set(data?.flatMap(({ entry }) => (entry.kind === 'take-back' ? [entry.entry] : [])));
   return (
     <div className="stack">
@@ -30,11 +39,13 @@ export default function LogView(props: RunProps): ReactNode {
         <h2>{words.title}</h2>
         {data === undefined &&
           (error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />)}
+        <WriteNote run={run.id} what={run.order.title} />
+        <NoteList run={run.id} notes={notes.filter(({ waits }) => waits)} />
         {data?.length === 0 && <p>{words.none}</p>}
         <ol className="run-log">
-          {[...(data ?? [])].reverse().map((logged) => (
+          {listed.toReversed().map((logged) => (
             <li key={logged.id} className={taken.has(logged.id) ? 'taken' : ''}>
-              <Entry logged={logged} isTaken={taken.has(logged.id)} run={run} document={plan.document} />
+              <Entry {...{ logged, run, notes }} isTaken={taken.has(logged.id)} document={plan.document} />
             </li>
           ))}
         </ol>
@@ -48,27 +59,45 @@ function Entry({
   isTaken,
   run,
   document,
+  notes,
 }: {
   readonly logged: Logged;
   readonly isTaken: boolean;
   readonly run: RunProps['run'];
   readonly document: RunProps['plan']['document'];
+  readonly notes: readonly Note[];
 }): ReactNode {
   const { log: words } = useWords().run;
+  const { corrected } = useNotesWords();
   const { dayTime } = useTimes();
   const text = useEntryText(document, run.key)(logged.entry);
-  const { at, loggedAt, entry } = logged;
+  const { id, at, loggedAt, entry } = logged;
+  const note = notes.find((each) => each.id === id);
+  const about = notes.filter((each) => each.entry.about === id && !each.waits);
+  // A note that does not stand was taken back, or another stands for it.
+  const isGone = isTaken || (entry.kind === 'note' && note === undefined);
   return (
     <div className="stack tight">
       <p>
-        {isTaken ? <del>{text}</del> : text} {isTaken && <span className="soft">· {words.taken}</span>}
+        {isGone ? <del>{text}</del> : text}{' '}
+        {isGone && <span className="soft">· {isTaken ? words.taken : corrected}</span>}
         <br />
         <span className="soft small">
           {dayTime(at)}, {words.loggedAt(dayTime(loggedAt))}
         </span>
       </p>
-      {entry.note !== undefined && <p className="small">{entry.note}</p>}
-      {!isTaken && entry.kind !== 'take-back' && <TakeBack logged={logged} run={run.id} text={text} />}
+      {note !== undefined ? (
+        <NoteView run={run.id} note={note} />
+      ) : (
+        entry.note !== undefined && <p className="small note-text">{entry.note}</p>
+      )}
+      <NoteList run={run.id} notes={about} />
+      {!isTaken && entry.kind !== 'take-back' && entry.kind !== 'note' && (
+        <>
+          <WriteNote run={run.id} of={{ about: id }} what={text} />
+          <TakeBack logged={logged} run={run.id} text={text} />
+        </>
+      )}
     </div>
   );
 }

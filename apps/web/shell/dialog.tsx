@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { useId, useLayoutEffect, useRef, type ReactNode } from 'react';
 import './dialog.css';
 
 /**
@@ -16,7 +16,8 @@ export function Dialog({
 }): ReactNode {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
-  useEffect(() => {
+  // Closed before it is taken off the page, or the browser would not put the focus back.
+  useLayoutEffect(() => {
     const shown = dialog.current;
     shown?.showModal();
     return () => shown?.close();

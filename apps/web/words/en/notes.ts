@@ -1,0 +1,36 @@
+/** Texts about notes and photos; fetched with the pages that show them. */
+export const notes = {
+  write: 'Write a note',
+  writeAt: (what: string) => `Write a note: ${what}`,
+  note: 'Note',
+  keep: 'Keep the note',
+  keeping: 'Keeping it …',
+  cancel: 'Cancel',
+  empty: 'Write something, or add a photo.',
+  takePhoto: 'Take a photo',
+  choosePhoto: 'Choose a photo',
+  photoHow: 'Photos are made smaller on this device. Where they were taken is left out.',
+  shrinking: 'Making it smaller …',
+  unreadable: (name: string) =>
+    `“${name}” is no picture that this browser can read. Choose another, or save it as a JPEG first.`,
+  most: (count: number) => `A note has room for ${count} photos.`,
+  alt: 'What it shows',
+  leaveOut: 'Leave this photo out',
+  photoOf: (when: string) => `Photo of ${when}`,
+  large: (what: string) => `${what}. Show it large`,
+  close: 'Close',
+  kept: 'Note kept.',
+  waiting: 'Kept on this device. It is sent as soon as Benchtide answers.',
+  lost: 'Benchtide does not answer, and this browser keeps nothing. Leave the page open and try again.',
+  waits: 'not sent yet',
+  corrected: 'corrected later',
+  correct: 'Correct',
+  correctThis: (text: string) => `Correct: ${text}`,
+  takeBack: 'Take it back',
+  takeBackThis: (text: string) => `Take it back: ${text}`,
+  takeBackAsk: 'The note will count as never written. Photos in it are removed after 30 days.',
+  takeBackYes: 'Take it back',
+  takeBackNo: 'Let it stand',
+};
+
+export type NotesWords = typeof notes;
