@@ -17,7 +17,7 @@ export function clocksCommand(args: readonly string[]): Outcome {
       },
     },
     run: (input, args) => {
-      const clocks = writeClocks(input);
+      const clocks = writeClocks(input, { withRecord: true });
       if (!clocks.ok) return clocks;
       const texts = textsOf(args, input.workshop.timeZone);
       return ok(told(args.json ? jsonWithTexts(clocks.value, args) : printClocks(clocks.value, texts)));

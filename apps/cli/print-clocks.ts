@@ -1,4 +1,11 @@
-import type { ClockForecast, ClockRules, ClocksDocument, FillingTime, SoapState } from '#contract';
+import type {
+  ClockForecast,
+  ClockRules,
+  ClocksDocument,
+  ForecastRecord,
+  FillingTime,
+  SoapState,
+} from '#contract';
 import type { Texts } from '#words';
 import { heatText } from './print-heat.js';
 import { piecesText } from './print-amounts.js';
@@ -137,10 +144,10 @@ function cureSection(cure: ClocksDocument['runs'][number]['cure'], texts: Texts)
 }
 
 function lessonsSection(
-  { lessons, onlyDone = [] }: Pick<ClocksDocument['runs'][number], 'lessons' | 'onlyDone'>,
+  { lessons, onlyDone = [], record }: Pick<ClocksDocument['runs'][number], 'lessons' | 'onlyDone' | 'record'>,
   texts: Texts,
 ): string {
-  if (lessons.length + onlyDone.length === 0) return '';
+  if (lessons.length + onlyDone.length === 0 && record === undefined) return '';
   const words = printed[texts.language].clocks;
   const untaught = onlyDone.map(({ pace, batches }) =>
     wrap(words.onlyDone(texts.names.paces[pace], texts.number(batches)), 2, WIDTH, 2),
@@ -156,7 +163,17 @@ function lessonsSection(
     const entries = [...new Set(observations.flatMap((each) => each.entries))];
     return [rows[i] ?? '', wrap(words.from(entries.join(', ')), 6, WIDTH, 2)];
   });
-  return [words.taught, ...told, ...untaught].join('\n');
+  const came = record === undefined ? [] : [wrap(recordText(record, texts), 2, WIDTH, 2)];
+  return [words.taught, ...told, ...untaught, ...came].join('\n');
+}
+
+function recordText({ forecasts, expectedInside }: ForecastRecord, texts: Texts): string {
+  const count = (verdict: 'inside' | 'unknown'): number =>
+    forecasts.filter((each) => each.verdict === verdict).length;
+  const [inside, unknown, all] = [count('inside'), count('unknown'), forecasts.length];
+  const written = [all, inside, all - inside - unknown, unknown].map((each) => texts.number(each));
+  const [of = '', came = '', missed = '', unseen = ''] = written;
+  return printed[texts.language].clocks.record(of, came, missed, unseen, texts.number(expectedInside, 0));
 }
 
 /** Each rule that counted somewhere, once, with its evidence. */

@@ -55,5 +55,6 @@ export { readyDay } from './cure/ready-day.js';
 export { hasSettled } from './cure/has-settled.js';
 export { oneOf, type Observation, type Sighting } from './lessons/observation.js';
 export { evidenceOf, type Evidence, type RecipeEvidence, type SeenBatch } from './lessons/evidence.js';
+export { BAND_SHARE, forecastFrom, judge, type LogForecast, type Verdict } from './lessons/judge-forecast.js';
 export { learn, learnFrom } from './lessons/learn.js';
 export type { Offset, OffsetPrior, Posterior, RecipeOffset } from './lessons/posterior.js';

@@ -94,11 +94,38 @@ const onlyDoneOnes = z.array(onlyDone).min(1).optional().meta({
   description: 'Of what only done stages were logged, never a look that was too early; absent: of nothing',
 });
 
+/** How the latest forecasts came true, each as it stood before its batch began. */
+export const forecastRecord = z
+  .strictObject({
+    bandPercent: z
+      .int()
+      .min(1)
+      .max(99)
+      .meta({ description: 'How surely a time was to come inside its band' }),
+    expectedInside: z.number().meta({ description: 'So many of them were to come inside' }),
+    forecasts: z
+      .array(
+        z.strictObject({
+          pace: z.enum(paces),
+          recipe: key,
+          day: z.int().meta({ description: 'When it was last seen, days since 1970' }),
+          verdict: z.enum(['inside', 'earlier', 'later', 'unknown']).meta({
+            description:
+              'unknown: the looks were too far apart to tell, or nobody looked before it was ready',
+          }),
+        }),
+      )
+      .min(1)
+      .meta({ description: 'The latest at most 30 batches that were found ready, oldest first' }),
+  })
+  .meta({ id: 'ForecastRecord' });
+
 export const lessonsDocument = z
   .strictObject({
     schema: z.literal('benchtide.lessons/2'),
     lessons: z.array(lesson),
     onlyDone: onlyDoneOnes,
+    record: forecastRecord.optional().meta({ description: 'Absent: no forecast has come true yet' }),
   })
   .meta({ id: 'LessonsDocument' });
 
@@ -203,6 +230,9 @@ export const clocksDocument = z
         cure: cureByWeight,
         lessons: z.array(lesson),
         onlyDone: onlyDoneOnes,
+        record: forecastRecord
+          .optional()
+          .meta({ description: 'Absent: it was not asked for, or no forecast has come true yet' }),
       }),
     ),
   })
@@ -229,6 +259,7 @@ export type StageForecast = z.infer<typeof stageForecast>;
 export type PartHeat = z.infer<typeof partHeat>;
 export type FillingTime = z.infer<typeof fillingTime>;
 export type Lesson = z.infer<typeof lesson>;
+export type ForecastRecord = z.infer<typeof forecastRecord>;
 export type OnlyDone = z.infer<typeof onlyDone>;
 export type LessonsDocument = z.infer<typeof lessonsDocument>;
 export type CureByWeight = z.infer<typeof cureByWeight>;

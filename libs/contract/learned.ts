@@ -45,6 +45,7 @@ export const runTeachings = z
           looks: z.int().min(0).meta({ description: 'How often “not yet” was written' }),
           missed: z.int().min(0).meta({ description: 'Days between these on which nothing was' }),
           day: z.int().meta({ description: 'When it was last seen, days since 1970' }),
+          fromDay: z.int().optional().meta({ description: 'When its clock began, days since 1970' }),
           entries: z.array(z.string()).meta({ description: 'RUN/ENTRY of the log' }),
         }),
       )

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import type {
+  ClocksDocument,
   LatestStartDocument,
   LatestStartRequest,
   PlanDocument,
@@ -40,7 +41,7 @@ export const tasks = {
   replan: (wish: ReplanWish, stop?: () => boolean): Result<Replan> => replan({ ...wish, stop }),
   judge: judgeTask,
   amounts: writeBatchSheet,
-  clocks: writeClocks,
+  clocks: (input: RunsInput): Result<ClocksDocument> => writeClocks(input),
   cure: cureCurve,
   gather: gatherForRuns,
   used: materialsUsedByRuns,
@@ -58,7 +59,7 @@ export const tasks = {
   'plan-preview': ({ input, now }: PreviewTask, stop?: () => boolean): Result<PlanDocument> =>
     planRuns(input, { now, stop }),
   'amounts-preview': writeBatchSheet,
-  'clocks-preview': writeClocks,
+  'clocks-preview': (input: RunsInput): Result<ClocksDocument> => writeClocks(input),
 };
 
 interface JudgeTask extends StandingPlan {

@@ -5,6 +5,7 @@ import { Failed, Loading } from '../shell/states.js';
 import { useWords } from '../words/words.js';
 import { EmptyLessons } from './empty-lessons.js';
 import { ForgottenOnes } from './forgotten-ones.js';
+import { ForecastRecord } from './forecast-record.js';
 import { byPace, factorRange } from './lesson-facts.js';
 import { PaceCard } from './pace-card.js';
 import { UndoNote, type JustForgotten } from './undo-note.js';
@@ -32,6 +33,7 @@ export default function LessonsPage(): ReactNode {
         )
       ) : (
         <>
+          {data.record !== undefined && <ForecastRecord record={data.record} />}
           {groups.length === 0 ? (
             <EmptyLessons />
           ) : (

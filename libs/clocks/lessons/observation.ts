@@ -20,6 +20,8 @@ export interface Observation {
   readonly missed: number;
   /** When it was last seen, in days since 1970. */
   readonly day: number;
+  /** When its clock began, in days since 1970; absent: it was not noted. */
+  readonly fromDay?: number | undefined;
   /** Log entries it came from, so that a lesson can be traced and forgotten. */
   readonly entries: readonly string[];
 }
@@ -105,11 +107,14 @@ function habitOf(looks: readonly Sighting[]): Pick<Observation, 'looks' | 'misse
   return { looks: times.length, missed };
 }
 
-function source(used: readonly Sighting[]): Pick<Observation, 'sigma' | 'doubt' | 'day' | 'entries'> {
+function source(
+  used: readonly Sighting[],
+): Pick<Observation, 'sigma' | 'doubt' | 'day' | 'fromDay' | 'entries'> {
   return {
     sigma: Math.max(...used.map(({ sigma }) => sigma)),
     doubt: Math.max(...used.map(({ doubt }) => doubt)),
     day: Math.floor(Math.max(...used.map(({ at }) => at)) / DAY),
+    fromDay: Math.floor(Math.min(...used.map(({ at, minutes }) => at - minutes)) / DAY),
     entries: [...new Set(used.map(({ entry }) => entry))],
   };
 }

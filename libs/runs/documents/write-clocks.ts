@@ -7,6 +7,7 @@ import { inputsFor } from '../clocks/part-inputs.js';
 import { presentHeat } from '../clocks/present-heat.js';
 import type { RunsInput } from '../input/input.js';
 import { allClocks } from '../observed/show-clocks.js';
+import { presentRecord } from './workshop-lessons.js';
 import { presentLessons, presentOnlyDone } from './present-lessons.js';
 import { assessRuns, type SizedRun } from '../assess-runs.js';
 import { comesInto } from '../input/states-of-parts.js';
@@ -17,14 +18,25 @@ const TOLD_MOVES = 12;
 /**
  * Every clock of every part of the runs, with its reasons, what the log has seen and taught, whether the pieces can be
  * filled in time, and which quantity moves which state most.
+ * @param withRecord tells how past forecasts came true too, which takes a while
  */
-export function writeClocks(input: RunsInput): Result<ClocksDocument> {
+export function writeClocks(
+  input: RunsInput,
+  { withRecord = false }: { readonly withRecord?: boolean } = {},
+): Result<ClocksDocument> {
   const taken = assessRuns(input);
   if (!taken.ok) return taken;
-  return ok({ schema: 'benchtide.clocks/2', runs: taken.value.map((run) => clocksOfRun(run, input)) });
+  return ok({
+    schema: 'benchtide.clocks/2',
+    runs: taken.value.map((run) => clocksOfRun(run, input, withRecord)),
+  });
 }
 
-function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['runs'][number] {
+function clocksOfRun(
+  sized: SizedRun,
+  { workshop }: RunsInput,
+  withRecord: boolean,
+): ClocksDocument['runs'][number] {
   const { assessed, amounts, learned, teachings } = sized;
   const { run } = assessed;
   const clocks = allClocks(assessed);
@@ -56,6 +68,7 @@ function clocksOfRun(sized: SizedRun, { workshop }: RunsInput): ClocksDocument['
     cure: assessed.scales.told,
     lessons: presentLessons(learned, teachings, run),
     ...presentOnlyDone(learned),
+    ...(withRecord && presentRecord(teachings)),
   };
 }
 

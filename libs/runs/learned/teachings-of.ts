@@ -8,7 +8,7 @@ import { foldLog, underEntries } from '../log/fold-log.js';
 import { runTeachings } from './run-teachings.js';
 
 /** Counts up when a run would teach something else by this code, other than by the clocks' rules and states. */
-const METHOD = 3;
+const METHOD = 4;
 
 /**
  * What one run teaches, from its own log and what it was made of. It is forecast for the room of its time: what the room

@@ -23,6 +23,8 @@ export const clocks: PrintedWords['clocks'] = {
   taught: 'Was Ihr Protokoll gelehrt hat',
   anyRecipe: 'jedes Rezept',
   asWide: (share) => `Spanne ${share} so breit`,
+  record: (of, inside, outside, unknown, expected) =>
+    `Von den letzten ${of} Vorhersagen, jede wie vor ihrem Ansatz, trafen ${inside} die Spanne und ${outside} nicht; bei ${unknown} lassen die Blicke es offen. ${expected} waren darin zu erwarten.`,
   onlyDone: (pace, batches) =>
     `${pace}: Sie haben nur eingetragen, wann es getan war (Ansätze: ${batches}), nie einen Blick, der zu früh war. Die Vorhersage bleibt, wie sie war, und kein Plan verlangt es früher, als Sie es je getan haben. Tragen Sie einen zu frühen Blick als „noch nicht“ ein, dann wird die Vorhersage besser.`,
   from: (entries) => `aus ${entries}`,

@@ -23,6 +23,8 @@ export const clocks = {
   taught: 'What your log has taught',
   anyRecipe: 'any recipe',
   asWide: (share: string) => `band ${share} as wide`,
+  record: (of: string, inside: string, outside: string, unknown: string, expected: string) =>
+    `Of the last ${of} forecasts, each as it stood before its batch, ${inside} came inside the band and ${outside} outside; of ${unknown} the looks cannot tell. ${expected} were expected inside.`,
   onlyDone: (pace: string, batches: string) =>
     `${pace}: you only logged when it was done (batches: ${batches}), never a look too early. The forecast stays as it was, and no plan asks for it sooner than you have ever done it. Log a look that is too early as “not yet”, and the forecast gets better.`,
   from: (entries: string) => `from ${entries}`,
