@@ -1,12 +1,13 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { de } from '../../apps/web/words/de/index.js';
+import { pasting } from '../../apps/web/words/de/pasting.js';
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { startBrowser } from './support/browser.js';
 import { PAGES, shoot, signedIn } from './support/screens.js';
 
 const browser: Browser | null = await startBrowser();
-const { library, pasting, form } = de;
+const { library, form } = de;
 
 describe.skipIf(browser === null)('milk in place of water, on a phone, in German', () => {
   let bench: TestApi;

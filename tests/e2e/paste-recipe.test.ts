@@ -1,12 +1,13 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { de } from '../../apps/web/words/de/index.js';
+import { pasting } from '../../apps/web/words/de/pasting.js';
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { startBrowser } from './support/browser.js';
 import { PAGES, shoot, signedIn } from './support/screens.js';
 
 const browser: Browser | null = await startBrowser();
-const { pasting, form } = de;
+const { form } = de;
 
 /** As it may stand in a message from a friend: a slip, lye and a sum among the fats. */
 const TEXT = [

@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { en } from '../../apps/web/words/en/index.js';
+import { settings } from '../../apps/web/words/en/settings.js';
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { seriousFaults } from './support/accessibility.js';
 import { startBrowser } from './support/browser.js';
@@ -11,7 +12,7 @@ import { PAGES, shoot } from './support/screens.js';
 const HOST = 'bench.test';
 const browser: Browser | null = await startBrowser(HOST);
 const WAIT_MS = 20_000;
-const { library, patterns, form, plan, now, shell, settings, hours, session } = en;
+const { library, patterns, form, plan, now, shell, hours, session } = en;
 
 /** As a phone opens the program that runs on another machine at home, without TLS. */
 describe.skipIf(browser === null)('all journeys over plain http', { timeout: 120_000 }, () => {

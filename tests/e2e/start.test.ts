@@ -2,6 +2,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { de } from '../../apps/web/words/de/index.js';
 import { en } from '../../apps/web/words/en/index.js';
+import { settings } from '../../apps/web/words/en/settings.js';
 import { loadRunFile } from '../support/run-files.js';
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { seriousFaults } from './support/accessibility.js';
@@ -12,7 +13,7 @@ import { settled, textsOf } from './support/page-texts.js';
 import { PAGES, shoot, signedIn } from './support/screens.js';
 
 const browser: Browser | null = await startBrowser();
-const { start, shell, now, plan, library, form, settings } = en;
+const { start, shell, now, plan, library, form } = en;
 
 describe.skipIf(browser === null)('the first start, on a phone', { timeout: 120_000 }, () => {
   let bench: TestApi;

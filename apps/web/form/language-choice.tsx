@@ -5,14 +5,14 @@ import { usePreference } from '../preferences/preferences.js';
 
 /** The language, each called by its own name. */
 export function LanguageChoice(): ReactNode {
-  const { settings } = useWords();
+  const { shell } = useWords();
   const [language, setLanguage] = usePreference('language');
   const options = (Object.keys(languages) as Language[]).map((value) => ({
     ...{ value, text: languages[value], lang: value },
   }));
   return (
     <Choice
-      legend={settings.language}
+      legend={shell.language}
       name="language"
       value={language}
       options={options}

@@ -1,14 +1,14 @@
 import { useMutation } from '@tanstack/react-query';
 import { useRef, useState, type ReactNode } from 'react';
+import { useSettingsWords } from './settings-words.js';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useTimes } from '../look/times.js';
 import { Failed } from '../shell/states.js';
-import { useWords } from '../words/words.js';
 import { copyText } from './copy-text.js';
 
 /** Makes a code that lets one other device in, and shows it until the page is left. */
 export function AddDevice(): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const make = useMutation({ mutationFn: () => answered(api.POST('/api/session/codes')) });
   return (
     <div className="stack tight">
@@ -26,7 +26,7 @@ export function AddDevice(): ReactNode {
 }
 
 function Made({ code: { code, path, expiresAt } }: { readonly code: Schemas['SignInCode'] }): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const times = useTimes();
   const [copied, setCopied] = useState<'no' | 'yes' | 'cannot'>('no');
   const shown = useRef<HTMLSpanElement>(null);

@@ -1,17 +1,17 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { useSettingsWords } from './settings-words.js';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useTimes } from '../look/times.js';
 import { Confirm } from '../shell/confirm.js';
 import { Failed, Loading } from '../shell/states.js';
-import { useWords } from '../words/words.js';
 import { AddDevice } from './add-device.js';
 
 type Key = Schemas['AccessKey'];
 
 /** Who holds a key, each to be ended, and a way to let one more device in. */
 export function Devices(): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const queries = useQueryClient();
   const { data, error, refetch } = useQuery({
     queryKey: ['keys'],
@@ -53,7 +53,7 @@ function KeyLine({
   readonly busy: boolean;
   readonly onEnd: () => void;
 }): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const times = useTimes();
   return (
     <li className="row apart">

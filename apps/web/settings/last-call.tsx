@@ -1,11 +1,11 @@
 import { useState, type ReactNode } from 'react';
-import { useWords } from '../words/words.js';
+import { useSettingsWords } from './settings-words.js';
 import { canVibrate, soundLastCall } from '../now/alarm.js';
 import { usePreference } from '../preferences/preferences.js';
 
 /** Whether last call may be heard and felt, with a way to try it beforehand. */
 export function LastCall(): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const [isOn, turn] = usePreference('sound');
   const [isTried, setTried] = useState(false);
   return (

@@ -1,10 +1,10 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { useSettingsWords } from './settings-words.js';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useWorkshop } from '../library/shelf-calls.js';
 import { usePreference } from '../preferences/preferences.js';
 import { Failed } from '../shell/states.js';
-import { useWords } from '../words/words.js';
 
 /** In which language and units nudges are written that leave the program, which knows no reader there but the workshop. */
 export function NudgeLanguage(): ReactNode {
@@ -13,7 +13,7 @@ export function NudgeLanguage(): ReactNode {
 }
 
 function Written({ stored }: { readonly stored: Schemas['StoredWorkshop'] }): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const queries = useQueryClient();
   const [language] = usePreference('language');
   const [units] = usePreference('units');

@@ -1,13 +1,13 @@
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { useSettingsWords } from './settings-words.js';
 import { Link } from 'react-router';
 import { answered, api } from '../api/client.js';
 import { useTimes } from '../look/times.js';
-import { useWords } from '../words/words.js';
 
 /** Where nudges arrive, and which comes next, so that the maker sees that it will come. */
 export function Nudges(): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const times = useTimes();
   const { data } = useQuery({
     queryKey: ['nudges', 'waiting'],

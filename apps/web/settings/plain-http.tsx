@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
-import { useWords } from '../words/words.js';
+import { useSettingsWords } from './settings-words.js';
 
 /** What a browser keeps from pages that came over plain http, and the way out; nothing where they came safely. */
 export function PlainHttp(): ReactNode {
-  const { plainHttp } = useWords().settings;
+  const { plainHttp } = useSettingsWords();
   if (isSecureContext) return null;
   return (
     <section className="card stack tight" aria-labelledby="plain-http">

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { useWords } from '../words/words.js';
+import { useSettingsWords } from './settings-words.js';
 import { Demo } from './demo.js';
 import { Devices } from './devices.js';
 import { LanguageChoice } from '../form/language-choice.js';
@@ -14,7 +14,7 @@ import './settings.css';
 
 /** How things are shown on this device, how the maker is told, and who may come in. */
 export default function SettingsPage(): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   return (
     <div className="settings stack">
       <h1>{settings.title}</h1>

@@ -1,5 +1,6 @@
 import { useMutation } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { useSettingsWords } from './settings-words.js';
 import { answered, api } from '../api/client.js';
 import { useLogQueue } from '../offline/use-log-queue.js';
 import { forgetSession } from '../session/session.js';
@@ -9,7 +10,8 @@ import { useWords } from '../words/words.js';
 
 /** Ends the key of this device. */
 export function SignOut(): ReactNode {
-  const { settings, shell } = useWords();
+  const { shell } = useWords();
+  const settings = useSettingsWords();
   const waiting = useLogQueue().length;
   const leave = useMutation({
     mutationFn: () => answered(api.DELETE('/api/session')),

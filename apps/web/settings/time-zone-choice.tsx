@@ -1,14 +1,14 @@
 import { useId, useMemo, useState, type ReactNode } from 'react';
+import { useSettingsWords } from './settings-words.js';
 import { useNow, useTimes } from '../look/times.js';
 import { useSession } from '../session/session.js';
-import { useWords } from '../words/words.js';
 import { Choice } from '../form/choice.js';
 import { usePreference } from '../preferences/preferences.js';
 import { findTimeZone, knownTimeZones } from './time-zones.js';
 
 /** The time zone in which this device shows times: the workshop's, or another while travelling. */
 export function TimeZoneChoice(): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const times = useTimes();
   const now = useNow(30_000);
   const { workshop } = useSession();
@@ -43,7 +43,7 @@ function ZoneField({
   readonly chosen: string;
   readonly onChoose: (zone: string) => void;
 }): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const id = useId();
   const zones = useMemo(() => knownTimeZones(), []);
   const [text, setText] = useState(chosen);

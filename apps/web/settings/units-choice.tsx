@@ -1,12 +1,12 @@
 import type { ReactNode } from 'react';
+import { useSettingsWords } from './settings-words.js';
 import { useAmounts } from '../look/amounts.js';
-import { useWords } from '../words/words.js';
 import { Choice } from '../form/choice.js';
 import { usePreference } from '../preferences/preferences.js';
 
 /** The units in which amounts are shown and typed. */
 export function UnitsChoice(): ReactNode {
-  const { settings } = useWords();
+  const settings = useSettingsWords();
   const [units, setUnits] = usePreference('units');
   const { mass, volume, temperature } = useAmounts();
   return (

@@ -1,5 +1,5 @@
-import { lazyWords } from '../words/lazy-words.js';
 import type { StockWords } from '../words/en/stock.js';
+import { lazyWords } from '../words/lazy-words.js';
 
 /** The texts about stock in the language that was chosen. */
 export const useStockWords = lazyWords<StockWords>({

@@ -2,12 +2,13 @@ import { use } from 'react';
 import { useLanguage, type Language } from './words.js';
 
 /**
- * Texts that few pages need, fetched with what shows them.
- * @returns a hook: the texts in the language that was chosen; who calls it waits for them as for its own script
+ * Texts that come with the pages that need them, not with every page.
+ * @param loaders of each language
+ * @returns a hook: the texts in the language that was chosen; the page waits for them as for its own script
  */
-export function lazyWords<W>(loaders: Readonly<Record<Language, () => Promise<W>>>): () => W {
-  const loaded = new Map<Language, Promise<W>>();
-  const textsIn = (language: Language): Promise<W> => {
+export function lazyWords<T>(loaders: Readonly<Record<Language, () => Promise<T>>>): () => T {
+  const loaded = new Map<Language, Promise<T>>();
+  const textsIn = (language: Language): Promise<T> => {
     let texts = loaded.get(language);
     if (texts === undefined) {
       texts = loaders[language]();

@@ -1,5 +1,7 @@
 import type { Page } from 'playwright-core';
 import { de } from '../../../apps/web/words/de/index.js';
+import { pasting } from '../../../apps/web/words/de/pasting.js';
+import { settings } from '../../../apps/web/words/de/settings.js';
 import type { FullWorkshop } from './full-workshop.js';
 import { openDetails, settled } from './page-texts.js';
 
@@ -11,7 +13,7 @@ export interface Shown {
   readonly bring?: (page: Page) => Promise<void>;
 }
 
-const { run, now, library, pasting, form, patterns, plan, settings, tide } = de;
+const { run, now, library, form, patterns, plan, tide } = de;
 
 /** Every page that a workshop has, with what can be opened on it. */
 export function everyPage({ runs, things }: FullWorkshop): Shown[] {

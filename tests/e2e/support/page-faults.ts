@@ -1,7 +1,7 @@
 import type { UnitSystem } from '#units';
 import type { Language } from '#words';
-import { de } from '../../../apps/web/words/de/index.js';
-import { en } from '../../../apps/web/words/en/index.js';
+import { settings as de } from '../../../apps/web/words/de/settings.js';
+import { settings as en } from '../../../apps/web/words/en/settings.js';
 import { foreignIn } from '../../support/one-language.js';
 
 /**
@@ -25,7 +25,7 @@ const numbers: Readonly<Record<Language, RegExp>> = {
 };
 
 /** Whoever chooses among systems of units has to be told their names. */
-const choices = new Set([de, en].flatMap(({ settings }) => [settings.metric, settings.us]));
+const choices = new Set([de, en].flatMap(({ metric, us }) => [metric, us]));
 
 /**
  * What is wrong with the texts of a page, a line each.

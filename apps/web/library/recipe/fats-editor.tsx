@@ -17,6 +17,7 @@ import { inShares, linesOf } from './liquid-lines.js';
 import type { ReadRecipeText } from './read-pasted.js';
 import { madeHundred, numberOf, sumOf, type Share } from './shares.js';
 import { SizeFields } from './size-fields.js';
+import { usePastingWords } from './pasting-words.js';
 
 /** The fats and their shares or weights, with a picture of them and their sum; pasted in or chosen one by one. */
 export function FatsEditor({
@@ -27,7 +28,8 @@ export function FatsEditor({
   /** As it was worked out last; absent: not yet. */
   readonly batch?: Schemas['BatchAmounts'] | undefined;
 }): ReactNode {
-  const { library, pasting, form } = useWords();
+  const { library, form } = useWords();
+  const pasting = usePastingWords();
   const { content, change } = useForm();
   const { titled, language } = useTexts();
   const { mass } = useAmounts();

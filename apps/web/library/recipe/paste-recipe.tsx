@@ -1,8 +1,8 @@
 import { useState, type ReactNode } from 'react';
 import type { Fat } from '#contract';
-import { useWords } from '../../words/words.js';
 import { PastedLine } from './pasted-line.js';
 import type { ReadRecipeText } from './read-pasted.js';
+import { usePastingWords } from './pasting-words.js';
 
 /** Characters that are read; longer texts are cut by the field already. */
 const LONGEST = 20_000;
@@ -17,7 +17,7 @@ export function PasteRecipe({
   readonly titleOf: (key: string) => string;
   readonly onTake: (read: ReadRecipeText) => void;
 }): ReactNode {
-  const { pasting } = useWords();
+  const pasting = usePastingWords();
   const [text, setText] = useState('');
   const [chosen, setChosen] = useState<ReadonlyMap<number, string>>(new Map());
   const [found, setFound] = useState<ReadRecipeText | null>(null);
@@ -101,7 +101,7 @@ export function PasteRecipe({
 }
 
 function Summary({ found: { fats, lines } }: { readonly found: ReadRecipeText }): ReactNode {
-  const { pasting } = useWords();
+  const pasting = usePastingWords();
   if (fats.length === 0) return pasting.none;
   const look = lines.filter(
     ({ outcome }) =>

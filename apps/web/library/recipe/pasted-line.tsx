@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { useAmounts } from '../../look/amounts.js';
 import { useWords } from '../../words/words.js';
 import type { LineOutcome, ReadLine, TextAmount } from './read-pasted.js';
+import { usePastingWords } from './pasting-words.js';
 
 /** One line of a pasted recipe, and what became of it. */
 export function PastedLine({
@@ -13,7 +14,7 @@ export function PastedLine({
   readonly titleOf: (key: string) => string;
   readonly onChoose: (fat: string) => void;
 }): ReactNode {
-  const { pasting } = useWords();
+  const pasting = usePastingWords();
   const said = useSaid(titleOf);
   const choices = choicesOf(outcome);
   const isTaken = outcome.kind === 'fat' || outcome.kind === 'liquid' || outcome.kind === 'addition';
@@ -49,7 +50,8 @@ function choicesOf(outcome: LineOutcome): readonly string[] {
 }
 
 function useSaid(titleOf: (key: string) => string): (outcome: LineOutcome) => string[] {
-  const { pasting, library } = useWords();
+  const { library } = useWords();
+  const pasting = usePastingWords();
   const { mass, percent } = useAmounts();
   const amountText = (amount: TextAmount): string =>
     'grams' in amount ? mass(amount.grams) : percent(amount.percent, 2);

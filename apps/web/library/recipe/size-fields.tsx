@@ -3,16 +3,16 @@ import { SelectField } from '../../form/fields.js';
 import { useForm } from '../../form/form-context.js';
 import { MeasureField } from '../../form/number-field.js';
 import { listAt, textAt, type Value } from '../../form/values.js';
-import { useWords } from '../../words/words.js';
 import { gramsOf, sortOf } from './amount-sorts.js';
 import type { Share } from './shares.js';
+import { usePastingWords } from './pasting-words.js';
 
 const sizes = ['pieces', 'fats', 'fat'] as const;
 type Size = (typeof sizes)[number];
 
 /** How large the batch is made: for the pieces, to a weight of fats, or from what is left of one of them. */
 export function SizeFields({ titleOf }: { readonly titleOf: (key: string) => string }): ReactNode {
-  const { pasting } = useWords();
+  const pasting = usePastingWords();
   const { content, change } = useForm();
   const by = sizes.find((each) => each === textAt(content, ['size', 'by'])) ?? 'pieces';
   const fats = listAt(content, ['fats']) as unknown as readonly Share[];

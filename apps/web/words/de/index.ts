@@ -7,11 +7,9 @@ import { library } from './library.js';
 import { now } from './now.js';
 import { offline } from './offline.js';
 import { patterns } from './patterns.js';
-import { pasting } from './pasting.js';
 import { plan } from './plan.js';
 import { run } from './run.js';
 import { session } from './session.js';
-import { settings } from './settings.js';
 import { shelf } from './shelf.js';
 import { shell } from './shell.js';
 import { start } from './start.js';
@@ -28,11 +26,9 @@ export const de: Words = {
   now,
   offline,
   patterns,
-  pasting,
   plan,
   shelf,
   lessons,
-  settings,
   run,
   tide,
 };

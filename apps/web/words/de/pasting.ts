@@ -1,6 +1,6 @@
-import type { Words } from '../en/index.js';
+import type { PastingWords } from '../en/pasting.js';
 
-export const pasting: Words['pasting'] = {
+export const pasting: PastingWords = {
   title: 'Rezept einfügen',
   text: 'Rezept, je Zeile eine Zutat',
   hint: 'Gewichte oder Prozente, wie sie dastehen. Übernommen werden Fette, Honig, und Milch, Tee und Ähnliches nach Gewicht; Lauge und Wasser werden ausgerechnet.',

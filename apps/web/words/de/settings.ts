@@ -1,10 +1,9 @@
-import type { Words } from '../en/index.js';
+import type { SettingsWords } from '../en/settings.js';
 
-export const settings: Words['settings'] = {
+export const settings: SettingsWords = {
   title: 'Einstellungen',
   shown: 'Was Sie sehen',
   onThisDevice: 'Das gilt nur auf diesem Gerät.',
-  language: 'Sprache',
   units: 'Einheiten',
   metric: 'Gramm, Milliliter, Grad Celsius',
   us: 'Unzen, Flüssigunzen, Grad Fahrenheit',

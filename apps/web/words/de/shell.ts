@@ -22,6 +22,7 @@ export const shell: Words['shell'] = {
     no: 'Behalten',
   },
   settings: 'Einstellungen',
+  language: 'Sprache',
   loading: 'Wird geholt …',
   again: 'Noch einmal versuchen',
   noAnswer: 'Benchtide antwortet nicht. Was Sie sehen, kann alt sein.',

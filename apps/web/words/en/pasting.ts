@@ -71,3 +71,5 @@ export const pasting = {
     fat: 'The other fats follow it.',
   },
 };
+
+export type PastingWords = typeof pasting;

@@ -3,7 +3,6 @@ export const settings = {
   title: 'Settings',
   shown: 'What you see',
   onThisDevice: 'This holds for this device only.',
-  language: 'Language',
   units: 'Units',
   metric: 'Grams, millilitres, degrees Celsius',
   us: 'Ounces, fluid ounces, degrees Fahrenheit',
@@ -69,3 +68,5 @@ export const settings = {
   signOutYes: 'Yes, sign out',
   stay: 'Stay',
 };
+
+export type SettingsWords = typeof settings;

@@ -20,6 +20,7 @@ export const shell = {
     no: 'Keep it',
   },
   settings: 'Settings',
+  language: 'Language',
   loading: 'Fetching …',
   again: 'Try again',
   noAnswer: 'Benchtide does not answer. What you see may be old.',
