@@ -4,7 +4,7 @@ export type { Repositories, Storage, StorageOptions } from './connect.js';
 export { clearAll, keepClearing } from './keep-clearing.js';
 export type { Cleared } from './repositories/clearing.js';
 export { listenInbox } from './listen-inbox.js';
-export type { InboxListener, InboxNotice, JudgedNotice } from './listen-inbox.js';
+export type { ChangeNotice, InboxListener, InboxNotice, JudgedNotice } from './listen-inbox.js';
 export { migrate, MigrationError } from './migrate.js';
 export { storageTrouble, type StorageTrouble } from './trouble.js';
 export { WorkshopBusyError } from './results.js';

@@ -16,6 +16,19 @@ export interface JudgedNotice {
   readonly judged: readonly string[];
 }
 
+/** Something was written in a workshop, by any process. */
+export interface ChangeNotice {
+  readonly workshopId: string;
+  /** Id of a run, or the stock. */
+  readonly changed: string;
+  /** Number of the plan that it has now. */
+  readonly plan?: number;
+  /** Id of the entry that its log has now. */
+  readonly entry?: string;
+}
+
+type Notice = InboxNotice | JudgedNotice | ChangeNotice;
+
 export interface InboxListener {
   close(): Promise<void>;
 }
@@ -24,7 +37,7 @@ const FIRST_RETRY_MS = 200;
 const LONGEST_RETRY_MS = 5_000;
 
 /**
- * Hears of deliveries, and of plans that were judged, by any process on this database, on a connection of its own. When that breaks it connects
+ * Hears of deliveries, of plans that were judged and of what was written, by any process on this database, on a connection of its own. When that breaks it connects
  * anew; what was delivered meanwhile is not told, so `onGap` is called: read on with `nudges.inboxSince`.
  * @returns once it listens
  */
@@ -33,9 +46,11 @@ export async function listenInbox(
   onNotice: (notice: InboxNotice) => void,
   onGap: () => void = () => undefined,
   onJudged: (notice: JudgedNotice) => void = () => undefined,
+  onChange: (notice: ChangeNotice) => void = () => undefined,
 ): Promise<InboxListener> {
-  const hear = (notice: InboxNotice | JudgedNotice): void => {
+  const hear = (notice: Notice): void => {
     if ('judged' in notice) onJudged(notice);
+    else if ('changed' in notice) onChange(notice);
     else onNotice(notice);
   };
   const closing = new AbortController();
@@ -67,14 +82,12 @@ export async function listenInbox(
 
 async function connect(
   databaseUrl: string,
-  onNotice: (notice: InboxNotice | JudgedNotice) => void,
+  onNotice: (notice: Notice) => void,
   onLost: () => void,
 ): Promise<pg.Client> {
   const client = new pg.Client({ connectionString: databaseUrl, keepAlive: true });
   client.on('error', () => undefined);
-  client.on('notification', ({ payload }) =>
-    onNotice(JSON.parse(payload ?? '') as InboxNotice | JudgedNotice),
-  );
+  client.on('notification', ({ payload }) => onNotice(JSON.parse(payload ?? '') as Notice));
   try {
     await client.connect();
     await client.query(`LISTEN ${INBOX_CHANNEL}`);

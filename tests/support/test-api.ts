@@ -41,7 +41,12 @@ export interface TestApi {
   readonly log: QuietLog;
   readonly call: Call;
   /** The same API once more, as a second process over the same database would be. */
-  another(): Promise<{ readonly call: Call; renewed(): Promise<void>; close(): Promise<void> }>;
+  another(): Promise<{
+    readonly url: string;
+    readonly call: Call;
+    renewed(): Promise<void>;
+    close(): Promise<void>;
+  }>;
   /** Once the odds of all plans are what they come to now. */
   renewed(): Promise<void>;
   /** Puts the contents of a run file into the library. @returns its orders */
@@ -95,6 +100,7 @@ export async function openTestApi(
     (notice) => inbox.notice(notice),
     () => inbox.gap(),
     (notice) => inbox.judged(notice),
+    (notice) => inbox.changed(notice),
   );
   const worker = await computeWorker();
   /** One process: it shares nothing with another but the database. */

@@ -72,7 +72,7 @@ export class InboxController implements OnModuleDestroy {
   @ApiProduces('text/event-stream')
   @Documents({
     summary:
-      'The inbox as server-sent events, after a place; Last-Event-ID picks up where a stream ended. Events `odds` between them name runs whose plans come to something else now; none named: any may',
+      'The inbox as server-sent events, after a place; Last-Event-ID picks up where a stream ended. Events `odds` between them name runs whose plans come to something else now; none named: any may. Events `changed` tell what was written on any device: `{ changed, plan?, entry? }`, the id of a run or “stock”; null: it may be anything',
     problems: [422],
   })
   async stream(
@@ -102,6 +102,9 @@ export class InboxController implements OnModuleDestroy {
       },
       (runs) => {
         response.write(`event: odds\ndata: ${JSON.stringify({ runs })}\n\n`);
+      },
+      (change) => {
+        response.write(`event: changed\ndata: ${JSON.stringify(change)}\n\n`);
       },
     );
     const heartbeat = setInterval(() => void this.goOnOrEnd(caller, response), HEARTBEAT_MS);

@@ -143,6 +143,7 @@ async function serve(
     (notice) => inbox.notice(notice),
     () => inbox.gap(),
     (notice) => inbox.judged(notice),
+    (notice) => inbox.changed(notice),
   );
   stops.push(() => listener.close());
   const compute = openCompute({

@@ -1,5 +1,6 @@
 import type { Schemas } from '../api/client.js';
 import { noteReached, noteSilence } from '../api/connection.js';
+import type { Change } from './changed-elsewhere.js';
 import { forShown, shownDemo } from '../preferences/shown-workshop.js';
 
 type Entry = Schemas['InboxEntry'];
@@ -7,6 +8,7 @@ type Entry = Schemas['InboxEntry'];
 const LOCK = forShown('benchtide.inbox');
 /** By which tabs hand on whose plans come to something else now. */
 const ODDS = forShown('benchtide.odds');
+const CHANGES = forShown('benchtide.changes');
 /** How far this browser has read. */
 const PLACE = forShown('benchtide.inbox-place');
 /** Wait before a stream that was refused is tried again; one that broke is taken up by the browser itself. */
@@ -17,16 +19,20 @@ const AGAIN_MS = 15_000;
  * host: the tab looked at last holds it and hands on what comes.
  * @param tell receives each delivery; `isHolder`: this tab holds the stream
  * @param judged receives the ids of runs whose plans come to something else now; none: any may
+ * @param changed receives what was written, on any device; null: it may have been anything
  * @returns a function that ends it
  */
 export function followInbox(
   tell: (entry: Entry, isHolder: boolean) => void,
   judged: (runIds: readonly string[]) => void,
+  changed: (change: Change | null) => void,
 ): () => void {
   const tabs = new BroadcastChannel(LOCK);
   tabs.onmessage = ({ data }: MessageEvent<Entry>) => tell(data, false);
   const odds = new BroadcastChannel(ODDS);
   odds.onmessage = ({ data }: MessageEvent<readonly string[]>) => judged(data);
+  const changes = new BroadcastChannel(CHANGES);
+  changes.onmessage = ({ data }: MessageEvent<Change | null>) => changed(data);
   const leave = new AbortController();
   const hold = async (steal: boolean): Promise<void> => {
     const stream = openStream(
@@ -37,6 +43,10 @@ export function followInbox(
       (runIds) => {
         odds.postMessage(runIds);
         judged(runIds);
+      },
+      (change) => {
+        changes.postMessage(change);
+        changed(change);
       },
     );
     // Browsers have no Web Locks over plain HTTP from another machine; then each tab has a stream of its own.
@@ -68,6 +78,7 @@ export function followInbox(
     leave.abort();
     tabs.close();
     odds.close();
+    changes.close();
   };
 }
 
@@ -76,7 +87,11 @@ interface Stream {
   readonly stop: () => void;
 }
 
-function openStream(tell: (entry: Entry) => void, judged: (runIds: readonly string[]) => void): Stream {
+function openStream(
+  tell: (entry: Entry) => void,
+  judged: (runIds: readonly string[]) => void,
+  changed: (change: Change | null) => void,
+): Stream {
   let source: EventSource | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const start = (): void => {
@@ -91,11 +106,17 @@ function openStream(tell: (entry: Entry) => void, judged: (runIds: readonly stri
     source.addEventListener('odds', ({ data }: MessageEvent<string>) => {
       judged((JSON.parse(data) as { readonly runs: readonly string[] }).runs);
     });
+    source.addEventListener('changed', ({ data }: MessageEvent<string>) => {
+      changed(JSON.parse(data) as Change | null);
+    });
     let isFirst = true;
     source.onopen = () => {
       noteReached();
       // What was told while nobody listened is not told again.
-      if (!isFirst) judged([]);
+      if (!isFirst) {
+        judged([]);
+        changed(null);
+      }
       isFirst = false;
     };
     source.onerror = () => {

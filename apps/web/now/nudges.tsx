@@ -9,6 +9,7 @@ import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import { whenSent } from '../offline/queue-news.js';
 import { callOnce } from './alarm.js';
+import { renewChanged } from './changed-elsewhere.js';
 import { followInbox } from './inbox-stream.js';
 import { withNudge } from './nudge-news.js';
 import './nudges.css';
@@ -73,6 +74,7 @@ function useArrivals(): readonly [readonly Schemas['InboxEntry'][], (id: string)
           const keys = runIds.length === 0 ? [['plan']] : runIds.map((id) => ['plan', id]);
           for (const queryKey of keys) void queries.invalidateQueries({ queryKey });
         },
+        renewChanged(queries),
       ),
     [queries, maySound],
   );
