@@ -19,6 +19,10 @@ describe('mould', () => {
       { shape: { form: 'half-torus', outerDiameterMm: '9 cm', tubeDiameterMm: 26 } },
       { shape: { form: 'half-torus', outerDiameterMm: 90, tubeDiameterMm: 26 } },
     ],
+    [
+      { cavityMl: 84, wallMm: '1/4 in', shape: { form: 'cylinder', diameterMm: 60, heightMm: 30 } },
+      { cavityMl: 84, wallMm: 6.35, shape: { form: 'cylinder', diameterMm: 60, heightMm: 30 } },
+    ],
   ])('takes %o', (cavity, read) => {
     expect(parseWith(mould, { ...plain, ...cavity })).toEqual({ ok: true, value: { ...plain, ...read } });
   });

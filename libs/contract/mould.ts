@@ -27,9 +27,10 @@ export const cavityShape = z
   ])
   .meta({ id: 'CavityShape', description: 'Inner measures of one cavity' });
 
-const waysToState = ['cavityMl', 'waterFillG', 'shape'] as const;
+/** What says how much a cavity holds; its measures say so where neither does, and else only what surface it has. */
+const volumes = ['cavityMl', 'waterFillG'] as const;
 
-/** A kind of mould and how much of it there is. Its cavity is stated in one of three ways. */
+/** A kind of mould and how much of it there is. Its cavity is stated by its volume, by the water that fills it or by its measures. */
 export const mould = z
   .strictObject({
     key,
@@ -37,15 +38,20 @@ export const mould = z
     kind: z.enum(mouldKinds),
     cavityMl: millilitres(0.1, 50_000)
       .optional()
-      .meta({ description: 'Volume of one cavity; this, waterFillG or shape, just one of them' }),
+      .meta({ description: 'Volume of one cavity; or waterFillG; or shape alone' }),
     waterFillG: grams(0.1, 50_000).optional().meta({ description: 'Water that fills one cavity, weighed' }),
     waterC: celsius(0, 40).optional().meta({ description: 'Of that water; 20 °C if absent' }),
-    shape: cavityShape.optional(),
+    shape: cavityShape.optional().meta({
+      description: 'Beside a volume it tells the surface, by which it cools; the two must agree within 15 %',
+    }),
+    wallMm: millimetres(0.3, 60).optional().meta({
+      description: 'Thickness of its wall; absent: silicone 2.5, wood 15, carton 4, plastic 1.5',
+    }),
     cavities: z.int().min(1).max(10_000).meta({ description: 'Cavities owned, over all moulds of the kind' }),
   })
   .superRefine((content, context) => {
-    const stated = waysToState.filter((way) => content[way] !== undefined);
-    if (stated.length !== 1) {
+    const stated = volumes.filter((way) => content[way] !== undefined);
+    if (stated.length > 1 || (stated.length === 0 && content.shape === undefined)) {
       const path = [stated[1] ?? 'cavityMl'];
       context.addIssue({ code: 'custom', path, ...ruleError('cavity-stated-once') });
     }

@@ -79,7 +79,7 @@ const told = {
     foundMm: 30,
     tubeMm: 30,
     outerMm: 40,
-    holdsMl: 70,
+    ...{ holdsMl: 70, statedMl: 100 },
     filledMl: 75,
     batterC: 20,
     roomC: 34,

@@ -12,6 +12,7 @@ import type { RunProps } from './run-props.js';
 import { sheetCards } from './sheet-cards.js';
 import { useSheet, type PartAmounts } from './use-sheet.js';
 
+const PartHeat = lazy(() => import('./part-heat.js'));
 const LeftoverOffers = lazy(() => import('../stock/leftover-offers.js'));
 
 /** What to weigh, how surely it reaches, what to buy, what a piece costs. */
@@ -40,6 +41,11 @@ export default function AmountsView({ run }: RunProps): ReactNode {
               <PartWeights {...card} />
               <Reach part={card.part} run={run.id} />
               <Risks risks={[...(card.own?.risks ?? []), ...card.part.risks]} />
+              {card.part.kind === 'batch' && (
+                <Suspense>
+                  <PartHeat run={run.id} part={card.part.part} />
+                </Suspense>
+              )}
             </article>
           ),
         )}

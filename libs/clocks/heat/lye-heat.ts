@@ -9,16 +9,20 @@ type Line = readonly (readonly [x: number, y: number])[];
 
 /**
  * Heat that a mole of solid alkali gives off in so many moles of water at 25 °C, kJ: the stronger the lye, the less.
- * NaOH: from memory of Rossini et al., Selected Values of Chemical Thermodynamic Properties, NBS Circular 500 (1952):
- * enthalpies of formation of NaOH in n H2O less that of the solid. KOH: the same, within 2 kJ; 57.6 in endless water is Parker,
- * NSRDS-NBS 2 (1965).
+ * NaOH: 44.51 in endless water (Parker, NSRDS-NBS 2 (1965), as in the CRC Handbook, Enthalpy of Solution of Electrolytes; from memory),
+ * less what diluting it that far gives off: 13.98, 8.44, 5.11, 0.37 and none from 3, 4, 5, 10 and 20 moles (Rossini et al., Selected
+ * Values of Chemical Thermodynamic Properties, NBS Circular 500 (1952); from memory). That older collection has 42.87 in endless water,
+ * as its solid alkali is 1.1 kJ too low beside later tables. It ends
+ * at 3 moles; 23.9 in 2.22, lye of 50 %, is by the correlation of Olsson et al., Int. J. Thermophys. 18 (1997) 779. KOH: from memory, within 2 kJ; 57.6 in endless water is Parker, too.
  */
+const naohInEndlessWater = 44.51;
 const naohHeatOfSolution: Line = [
-  [3, 28.89],
-  [4, 34.43],
-  [5, 37.76],
-  [10, 42.5],
-  [20, 42.87],
+  [2.22, 23.9],
+  [3, naohInEndlessWater - 13.98],
+  [4, naohInEndlessWater - 8.44],
+  [5, naohInEndlessWater - 5.11],
+  [10, naohInEndlessWater - 0.37],
+  [20, naohInEndlessWater],
 ];
 const kohHeatOfSolution: Line = [
   [3, 42.5],

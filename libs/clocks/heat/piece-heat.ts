@@ -12,6 +12,8 @@ export interface PieceHeatInputs {
   readonly surfaceCm2?: number | undefined;
   readonly densityGPerMl: number;
   readonly mould: ClockInputs['mould'];
+  /** Thickness of the mould's wall, mm, above 0; absent: what is usual for its kind. */
+  readonly wallMm?: number | undefined;
   readonly kept: Kept;
   readonly batterTemperatureC: number;
   readonly roomTemperatureC: number;
@@ -59,13 +61,14 @@ const OPEN_TOP = 11;
 const LID_TOP = 3.5;
 /** Share of the surface that is the open top. */
 const TOP_SHARE = 0.2;
-/** Thickness over conductivity, m² K/W: silicone 2.5 mm, wood 15 mm, carton 4 mm, plastic 1.5 mm; towels 16 mm. From memory. */
-const wallOf: Readonly<Record<ClockInputs['mould'], number>> = {
-  'silicone-cavity': 0.0025 / 0.2,
-  'lined-wood': 0.015 / 0.13,
-  'lined-carton': 0.004 / 0.06,
-  'rigid-plastic': 0.0015 / 0.2,
-};
+/** Usual thickness of a wall, mm (common practice, no source), and its conductivity, W/(m K) (from memory). Towels: 16 mm of 0.04. */
+const wallOf: Readonly<Record<ClockInputs['mould'], { readonly mm: number; readonly conductivity: number }>> =
+  {
+    'silicone-cavity': { mm: 2.5, conductivity: 0.2 },
+    'lined-wood': { mm: 15, conductivity: 0.13 },
+    'lined-carton': { mm: 4, conductivity: 0.06 },
+    'rigid-plastic': { mm: 1.5, conductivity: 0.2 },
+  };
 const TOWELS = 0.016 / 0.04;
 const REFRIGERATOR_C = 5;
 
@@ -77,7 +80,7 @@ const gelC = (lyePercent: number): number => 68 + 2 * (lyePercent - 33);
 
 /** @throws RangeError for a volume, surface or pace that is none */
 export function pieceOf(inputs: PieceHeatInputs): Piece {
-  const { volumeMl, surfaceCm2 = USUAL_FORM * volumeMl ** (2 / 3), make, pace, kept } = inputs;
+  const { volumeMl, surfaceCm2 = USUAL_FORM * volumeMl ** (2 / 3), make, pace } = inputs;
   for (const value of [volumeMl, surfaceCm2, pace])
     if (!(value > 0 && value < Infinity))
       throw new RangeError(`${String(value)} is no size or pace of a piece`);
@@ -87,7 +90,7 @@ export function pieceOf(inputs: PieceHeatInputs): Piece {
     radiusM: (3 * volumeMl) / surfaceCm2 / 100,
     heatPerM3K: inputs.densityGPerMl * 1e6 * specific,
     ownRiseK: inputs.isMade === true ? 0 : (make.fatsShare * (SAPONIFICATION_J_PER_G + sugar)) / specific,
-    lossWPerM2K: lossOf(inputs.mould, kept),
+    lossWPerM2K: lossOf(inputs),
     startC: inputs.batterTemperatureC,
     aroundC: aroundC(inputs),
     pace,
@@ -103,9 +106,11 @@ export function aroundC({
   return kept === 'chilled' ? REFRIGERATOR_C : roomTemperatureC;
 }
 
-function lossOf(mould: ClockInputs['mould'], kept: Kept): number {
+function lossOf({ mould, kept, wallMm }: Pick<PieceHeatInputs, 'mould' | 'kept' | 'wallMm'>): number {
+  const { mm, conductivity } = wallOf[mould];
+  const wall = (wallMm ?? mm) / 1000 / conductivity;
   const towels = kept === 'wrapped' ? TOWELS : 0;
-  const sides = 1 / (1 / AIR + wallOf[mould] + towels);
+  const sides = 1 / (1 / AIR + wall + towels);
   const top = kept === 'open' || kept === 'chilled' ? OPEN_TOP : 1 / (1 / LID_TOP + towels);
   return (1 - TOP_SHARE) * sides + TOP_SHARE * top;
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { band, key, title } from '../common.js';
 import { soapStates } from '../names/index.js';
+import { heatNote } from './heat.js';
 import { message } from './message.js';
 
 const level = z.enum(['low', 'medium', 'high']).meta({ description: 'A nuisance, a spoilt piece, harm' });
@@ -31,6 +32,9 @@ const signs = z.array(
     value: figure.optional(),
   }),
 );
+
+/** What would change its heat, as it stands; not in plans of before. */
+const advice = z.array(heatNote).max(4).optional();
 
 /** Something that may go wrong with what was written down; what would help is said with it. */
 export const risk = z
@@ -119,10 +123,11 @@ export const risk = z
       signs,
       chance: figure.optional().meta({ description: 'Of overheating; not in plans of before' }),
       hottestC: figure.optional().meta({ description: 'What its middle is likely to reach' }),
+      advice,
     }),
-    about('soap.gel-unsure', { whole: figure, part: figure, none: figure }),
-    about('soap.gel-unlikely', { chance: figure }),
-    about('soap.gel-likely', { chance: figure }),
+    about('soap.gel-unsure', { whole: figure, part: figure, none: figure, advice }),
+    about('soap.gel-unlikely', { chance: figure, advice }),
+    about('soap.gel-likely', { chance: figure, advice }),
     about('soap.sweats', { humidityPercent: percent }),
     about('soap.sticks', { hardPercent: percent }),
     about('soap.not-forecast', {

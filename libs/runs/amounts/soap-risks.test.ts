@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Risk, RunFile } from '#contract';
-import { writeBatchSheet } from '#runs';
+import { keptWays, type Risk, type RunFile } from '#contract';
+import { writeBatchSheet, writeClocks } from '#runs';
+import { textsFor } from '#words';
+import { wordsOf } from '#words/all';
 import { loadRunFile } from '../../../tests/support/run-files.js';
 
 const file = loadRunFile('demo', 'orchard-loaves');
@@ -52,6 +54,7 @@ function risksOf(over: Changed): readonly Risk[] {
   return amounts?.[over.part ?? amounts.length - 1]?.risks ?? [];
 }
 
+const texts = textsFor({ language: 'en', units: 'metric', timeZone: 'Europe/Dublin' }, wordsOf.en);
 const codesOf = (over: Changed): string[] => risksOf(over).map(({ code }) => code);
 
 /** All of these are common practice, no source. */
@@ -126,5 +129,37 @@ describe('risks of the soap', () => {
     expect(codesOf({ recipe: { ...soft, sodiumLactatePercent: 2 }, mould: 'silicone-cavity' })).not.toContain(
       'soap.sticks',
     );
+  });
+
+  /** What stands beside them on the page: both come of one balance, so wrapped soap is not told to be wrapped. */
+  it('advise of heat what the card of its heat does, however the mould is kept', () => {
+    const codes = new Set<string>();
+    for (const kept of keptWays)
+      for (const gel of ['auto', 'none', 'full'] as const)
+        for (const batterTemperatureC of [30, 38, 46, 58]) {
+          const changed = {
+            ...file,
+            recipes: file.recipes.map((recipe) => ({ ...recipe, gel, batterTemperatureC })),
+            designs: file.designs.map((design) => ({
+              ...design,
+              parts: design.parts.map((part) => (part.kind === 'batch' ? { ...part, kept } : part)),
+            })),
+          };
+          const [sheet, clocks] = [writeBatchSheet(changed), writeClocks(changed)];
+          if (!sheet.ok || !clocks.ok) throw new Error('refused');
+          for (const { part, risks } of sheet.value.runs[0]?.amounts ?? []) {
+            const notes = clocks.value.runs[0]?.parts.find((each) => each.part === part)?.heat?.notes ?? [];
+            for (const risk of risks.filter(({ code }) => /^soap\.(gel|overheats)/.test(code))) {
+              codes.add(risk.code);
+              const told = notes.filter(({ code }) => code === 'heat.kept-else' || code === 'heat.pour');
+              expect((risk as { advice?: unknown }).advice ?? told).toEqual(told);
+              const said = texts.remedyOf(risk);
+              for (const note of told) expect(said).toContain(texts.of(note));
+            }
+          }
+        }
+    expect([...codes].sort()).toEqual([
+      ...['soap.gel-likely', 'soap.gel-unlikely', 'soap.gel-unsure', 'soap.overheats'],
+    ]);
   });
 });

@@ -2,6 +2,7 @@ import type { ClockInputs, HeatBalance } from '#clocks';
 import { mouldOf, type BatchPart, type Risk, type WorkshopFacts } from '#contract';
 import { potashOf } from '../clocks/forecast-clocks.js';
 import { GEL_SURE, MAY_OVERHEAT } from '../clocks/heat-chances.js';
+import { adviceOf } from '../clocks/present-heat.js';
 import { partHeat } from '../clocks/part-heat.js';
 import { inputsFor } from '../clocks/part-inputs.js';
 import { portionsOf } from '../input/part-batter.js';
@@ -32,7 +33,12 @@ export function soapRisks(
     ...(isCooked ? [] : [ash(recipe, inputs, isCovered(part, run))]),
     ...(heat === undefined || isCooked
       ? []
-      : [overheating({ ...recipe, fragrances }, inputs, heat), ungelled(recipe.gel, heat)]),
+      : [overheating({ ...recipe, fragrances }, inputs, heat), ungelled(recipe.gel, heat)].map((risk) =>
+          // Where heat is no risk by itself, what is advised is about gel.
+          risk === undefined || (risk.code === 'soap.overheats' && heat.overheats < MAY_OVERHEAT)
+            ? risk
+            : { ...risk, advice: adviceOf(part, recipe, run, inputs) },
+        )),
     sweating(inputs.saltPercent, workshop),
     sticking(recipe, inputs.saltPercent, inputs.hardFattyAcidsPercent, mould),
   ].flatMap((risk) => risk ?? []);

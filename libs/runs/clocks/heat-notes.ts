@@ -26,7 +26,7 @@ export function heatNotes(heat: Told): HeatNote[] {
       ? [{ code: 'heat.overheats', chance: overheats } as const]
       : []),
     { code: 'heat.kept', kept, isTold: isKeptTold },
-    ...(heat.isMade ? [] : advice(heat)),
+    ...(heat.isMade ? [] : heatAdvice(heat)),
   ];
 }
 
@@ -40,7 +40,10 @@ function gelNote({ asked, gel }: Told): HeatNote {
   return asked === 'auto' ? { code: 'heat.gel', ...gel } : { code: 'heat.gel-asked', asked, ...gel };
 }
 
-function advice(heat: Told): HeatNote[] {
+/** What would change its heat, as it stands: the risks of a part say the same. */
+export function heatAdvice(
+  heat: Pick<Told, 'asked' | 'gel' | 'overheats' | 'kept' | 'keptElse'>,
+): HeatNote[] {
   const { asked, gel, overheats } = heat;
   const [cooler, warmer] = [waysBeyond(heat, -1), waysBeyond(heat, 1)];
   if (overheats >= MAY_OVERHEAT)
@@ -59,7 +62,7 @@ function advice(heat: Told): HeatNote[] {
 }
 
 /** Ways to keep the mould that are cooler (−1) or warmer (1), the nearest first. */
-function waysBeyond({ kept, keptElse }: Told, direction: 1 | -1): Way[] {
+function waysBeyond({ kept, keptElse }: Pick<Told, 'kept' | 'keptElse'>, direction: 1 | -1): Way[] {
   const own = byWarmth.indexOf(kept);
   const others = byWarmth.filter((_, i) => (i - own) * direction > 0);
   const nearest = direction === 1 ? others : others.toReversed();
@@ -70,7 +73,7 @@ type Goal = Extract<HeatNote, { readonly code: 'heat.kept-else' }>['towards'];
 
 /** The nearest way that is sure enough, or the best of them; and the warmth of the batter where none is. */
 function towards(
-  heat: Told,
+  heat: Pick<Told, 'kept' | 'gel' | 'overheats'>,
   goal: Goal,
   ways: readonly Way[],
   chanceOf: (way: Way) => number,

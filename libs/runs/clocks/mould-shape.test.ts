@@ -11,7 +11,7 @@ const file = loadRunFile('demo', 'orchard-loaves');
 const VOLUME_ML = 1250;
 
 /** What becomes of a loaf in a mould of that shape. */
-function heatIn(cavity: Pick<Mould, 'cavityMl' | 'shape'>): PartHeat {
+function heatIn(cavity: Pick<Mould, 'cavityMl' | 'shape' | 'wallMm'>): PartHeat {
   const [{ cavityMl: _, ...mould }] = file.moulds as [Mould];
   const [run] = resolveRuns({ ...file, moulds: [{ ...mould, ...cavity }] });
   const part = run?.design.parts.find((each): each is BatchPart => each.kind === 'batch');
@@ -49,4 +49,23 @@ it('a loaf as loaves are is taken as one whose shape is not told, and a slab is 
   expect(Math.abs(told.gel.whole - untold.gel.whole)).toBeLessThan(0.1);
   const slab = heatIn({ shape: { form: 'box', lengthMm: 280, widthMm: 180, heightMm: 25 } });
   expect(slab.gel.whole).toBeLessThan(untold.gel.whole / 2);
+});
+
+it('goes by form beside a volume, which stays what is poured', () => {
+  const loaf = { form: 'box', lengthMm: 200, widthMm: 89, heightMm: 70 } as const;
+  const slab = { form: 'box', lengthMm: 280, widthMm: 180, heightMm: 25 } as const;
+  const [deep, flat] = [loaf, slab].map((shape) => heatIn({ cavityMl: VOLUME_ML, shape }));
+  expect(flat!.hottestC.likely).toBeLessThan(deep!.hottestC.likely - 3);
+  // Measures that are a tenth too large tell the same form.
+  const larger = { form: 'box', lengthMm: 206, widthMm: 92, heightMm: 72 } as const;
+  const near = heatIn({ cavityMl: VOLUME_ML, shape: larger });
+  expect(Math.abs(near.hottestC.likely - deep!.hottestC.likely)).toBeLessThan(0.5);
+});
+
+/** A wall of 15 mm of wood keeps 0.115 m² K/W, one of 30 mm twice that, one of a sheet next to nothing. */
+it('is warmer the thicker the wall, and as told where nobody says', () => {
+  const hottest = (wallMm?: number) => heatIn({ cavityMl: VOLUME_ML, wallMm }).hottestC.likely;
+  expect(hottest(30)).toBeGreaterThan(hottest(15) + 0.5);
+  expect(hottest(1)).toBeLessThan(hottest(15) - 1);
+  expect(hottest()).toBe(hottest(15));
 });

@@ -7,7 +7,7 @@ import {
   type Kept,
   type PieceHeatInputs,
 } from '#clocks';
-import { batchForFats, shapeSurface } from '#chemistry';
+import { batchForFats, shapeSurface, shapeVolume } from '#chemistry';
 import { mouldOf, usualKept, type BatchPart } from '#contract';
 import { cavityMl } from '../input/cavity-of-mould.js';
 import { partBatter } from '../input/part-batter.js';
@@ -42,6 +42,7 @@ export function heatInputs(
     ...(isMade && { isMade }),
     kept: toldKept(part, run) ?? usualKept(mould),
     surfaceCm2: surfaceOf(part, run, castMl),
+    wallMm: run.moulds.get(mouldOf(part) ?? '')?.wallMm,
     make: {
       fatsShare: fatsG / batchG,
       lyeShare: lyeG / batchG,
@@ -55,9 +56,13 @@ export function heatInputs(
 /** The surface of what is cast in a cavity, cm²; undefined where the shape of the cavity was not told. */
 function surfaceOf(part: BatchPart, run: ResolvedRun, castMl: number): number | undefined {
   const mould = run.moulds.get(mouldOf(part) ?? '');
-  return mould?.shape === undefined
-    ? undefined
-    : shapeSurface(mould.shape, Math.min(1, castMl / cavityMl(mould)));
+  if (mould?.shape === undefined) return undefined;
+  const holdsMl = cavityMl(mould);
+  const byMeasures = shapeVolume(mould.shape);
+  if (!byMeasures.ok) return undefined;
+  // Where a volume is told as well, the cavity is as large as that and of this form.
+  const larger = (holdsMl / byMeasures.value) ** (2 / 3);
+  return larger * shapeSurface(mould.shape, Math.min(1, castMl / holdsMl));
 }
 
 /** How the mould of a part is said to stand after the pour, by itself or by a part that shares its cavity; undefined where nobody says. */

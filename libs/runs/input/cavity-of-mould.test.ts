@@ -22,6 +22,27 @@ describe('cavityMl', () => {
     expect(Math.abs(cavityMl(mouldWith(cavity)) / volume - 1)).toBeLessThan(1e-4);
   });
 
+  /** 6 × 5 × 2 cm are 60 mL. */
+  const box = { form: 'box', lengthMm: 60, widthMm: 50, heightMm: 20 };
+
+  it.each([52.5, 58, 60, 70])(
+    'of a mould whose measures come near it is %d mL, as its volume says',
+    (volume) => {
+      expect(checkMould(mouldWith({ cavityMl: volume, shape: box }))).toEqual([]);
+      expect(cavityMl(mouldWith({ cavityMl: volume, shape: box }))).toBe(volume);
+    },
+  );
+
+  it.each<[object, number]>([
+    [{ cavityMl: 50 }, 50],
+    [{ cavityMl: 72 }, 72],
+    [{ waterFillG: 600 }, 601.1],
+  ])('is asked about where %o and the measures are far apart', (stated, statedMl) => {
+    const issues = checkMould(mouldWith({ ...stated, shape: box }));
+    expect(issues).toMatchObject([{ code: 'mould.shape-differs', path: ['shape'], value: 60, holdsMl: 60 }]);
+    expect((issues[0] as { statedMl: number }).statedMl).toBeCloseTo(statedMl, 0);
+  });
+
   it('is not made up for a mould that was refused', () => {
     const ring = mouldWith({ shape: { form: 'torus', outerDiameterMm: 60, tubeDiameterMm: 40 } });
     expect(() => cavityMl(ring)).toThrow(RangeError);

@@ -120,4 +120,5 @@ export interface MouldIssues {
   'shape.measure-out-of-range': { readonly foundMm: number };
   'shape.tube-too-thick': { readonly tubeMm: number; readonly outerMm: number };
   'mould.cavity-out-of-range': { readonly holdsMl: number };
+  'mould.shape-differs': { readonly statedMl: number; readonly holdsMl: number };
 }

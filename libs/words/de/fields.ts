@@ -168,6 +168,7 @@ export const fields: Readonly<Record<keyof typeof english, string>> = {
   usedG: 'Verbrauchtes Gewicht',
   vanillinPercent: 'Vanillin darin',
   waits: 'Warten auf die Seife',
+  wallMm: 'Wand',
   waterC: 'Temperatur des Wassers',
   waterFillG: 'Wasser in einer Mulde',
   waterPerLye: 'Wasser auf einen Teil Lauge',

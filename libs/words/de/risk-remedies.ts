@@ -1,5 +1,6 @@
 import type { Risk } from '#contract';
 import type { MessageWords, Texts } from '../words.js';
+import { adviceOr } from '../format/advice.js';
 
 function commonLye(texts: Texts): string {
   return `${texts.range(texts.percent(25), texts.percent(40))} sind üblich`;
@@ -82,12 +83,18 @@ export const riskRemedies: MessageWords<Risk> = {
   'mould.too-few': () => 'Weniger Stücke machen oder sie in zwei Läufen machen.',
   'soap.ash': () =>
     'Die Seife abdecken, damit keine Luft darüber streicht. Oder mit Isopropylalkohol besprühen; der brennt: keine Flamme, keine Herdplatte.',
-  'soap.overheats': () =>
-    'Nicht einpacken. In Zugluft oder in die Kälte stellen und die ersten zwei Stunden danach sehen.',
-  'soap.gel-unsure': () =>
-    'Die Form einpacken, damit sie ganz geliert, oder in den Kühlschrank stellen, damit sie nicht geliert.',
-  'soap.gel-unlikely': () => 'Die Form einpacken oder in einem ausgeschalteten Ofen warm halten.',
-  'soap.gel-likely': () => 'Einen Tag in den Kühlschrank stellen oder kühler gießen.',
+  'soap.overheats': ({ advice }, texts) =>
+    `${adviceOr(advice, texts, 'Nicht einpacken, und in Zugluft oder in die Kälte stellen.')} Sehen Sie die ersten zwei Stunden danach.`,
+  'soap.gel-unsure': ({ advice }, texts) =>
+    adviceOr(
+      advice,
+      texts,
+      'Die Form einpacken, damit sie ganz geliert, oder in den Kühlschrank stellen, damit sie nicht geliert.',
+    ),
+  'soap.gel-unlikely': ({ advice }, texts) =>
+    adviceOr(advice, texts, 'Die Form einpacken oder in einem ausgeschalteten Ofen warm halten.'),
+  'soap.gel-likely': ({ advice }, texts) =>
+    adviceOr(advice, texts, 'Einen Tag in den Kühlschrank stellen oder kühler gießen.'),
   'soap.sweats': () =>
     'In einem trockeneren Raum mit bewegter Luft reifen lassen und nach der Reife einwickeln.',
   'soap.not-forecast': (_, texts) =>

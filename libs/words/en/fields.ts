@@ -166,6 +166,7 @@ export const fields = {
   usedG: 'Used, by weight',
   vanillinPercent: 'Vanillin in it',
   waits: 'Waits for the soap',
+  wallMm: 'Wall',
   waterC: 'Temperature of the water',
   waterFillG: 'Water in one cavity',
   waterPerLye: 'Water for each part of lye',

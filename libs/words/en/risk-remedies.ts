@@ -1,5 +1,6 @@
 import type { Risk } from '#contract';
 import type { MessageWords, Texts } from '../words.js';
+import { adviceOr } from '../format/advice.js';
 
 function commonLye(texts: Texts): string {
   return `${texts.range(texts.percent(25), texts.percent(40))} is common`;
@@ -77,12 +78,18 @@ export const riskRemedies: MessageWords<Risk> = {
   'mould.too-few': () => 'Make fewer pieces, or make them in two runs.',
   'soap.ash': () =>
     'Cover the soap so that no air moves over it. Or spritz it with isopropyl alcohol, which burns: no flame, no hot plate.',
-  'soap.overheats': () =>
-    'Do not insulate it. Set it in a draught or the cold, and look after it for the first two hours.',
-  'soap.gel-unsure': () =>
-    'Wrap the mould to gel it wholly, or set it in the refrigerator to keep it from gel.',
-  'soap.gel-unlikely': () => 'Wrap the mould, or keep it warm in an oven that is switched off.',
-  'soap.gel-likely': () => 'Set it in the refrigerator for a day, or pour it cooler.',
+  'soap.overheats': ({ advice }, texts) =>
+    `${adviceOr(advice, texts, 'Do not insulate it, and set it in a draught or the cold.')} Look after it for the first two hours.`,
+  'soap.gel-unsure': ({ advice }, texts) =>
+    adviceOr(
+      advice,
+      texts,
+      'Wrap the mould to gel it wholly, or set it in the refrigerator to keep it from gel.',
+    ),
+  'soap.gel-unlikely': ({ advice }, texts) =>
+    adviceOr(advice, texts, 'Wrap the mould, or keep it warm in an oven that is switched off.'),
+  'soap.gel-likely': ({ advice }, texts) =>
+    adviceOr(advice, texts, 'Set it in the refrigerator for a day, or pour it cooler.'),
   'soap.sweats': () => 'Cure it in a drier room with moving air, and wrap it once it is cured.',
   'soap.not-forecast': (_, texts) =>
     `Go by the amounts alone. For bars keep potassium hydroxide to ${texts.percent(10)} or less.`,

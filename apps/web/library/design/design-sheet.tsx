@@ -8,7 +8,7 @@ import { useTexts } from '../../look/use-texts.js';
 import { useWords } from '../../words/words.js';
 import type { Around } from '../checks.js';
 import { FillCheck } from '../recipe/fill-check.js';
-import { HeatView } from '../heat/heat-view.js';
+import { PartHeatOf } from '../heat/part-heat-of.js';
 import { Risks } from '../recipe/risks.js';
 import { usePreviewOf } from '../recipe/use-preview.js';
 import { designFile } from './design-file.js';
@@ -60,23 +60,6 @@ export function DesignSheet({
         ))}
       </ul>
     </section>
-  );
-}
-
-type PartClocks = Schemas['ClocksDocument']['runs'][number]['parts'];
-
-/** The heat of a cast part; layers of one cavity that warm as one are told once. */
-function PartHeatOf({ part, all }: { readonly part: string; readonly all: PartClocks }): ReactNode {
-  const { heat: words } = useWords();
-  const own = all.find((each) => each.part === part);
-  if (!own?.heat) return null;
-  const same = all.find(({ heat }) => JSON.stringify(heat) === JSON.stringify(own.heat));
-  if (same !== undefined && same !== own) return <p className="small soft">{words.sameAs(same.title)}</p>;
-  return (
-    <details className="more">
-      <summary>{words.title}</summary>
-      <HeatView heat={own.heat} title={own.title} />
-    </details>
   );
 }
 

@@ -47,11 +47,14 @@ export default function MouldPage(): ReactNode {
 /** The cavity by volume, by the water that fills it, or by its inner measures. */
 function CavityFields(): ReactNode {
   const { library } = useWords();
+  const { length } = useAmounts();
   const { content, change } = useForm();
   const way = mouldWay(content);
   const form = valueAt(content, ['shape', 'form']);
   const turn = (next: MouldWay): void => {
-    const bare = ['cavityMl', 'waterFillG', 'waterC', 'shape'].reduce<Value>(
+    // Measures stay where they are only a volume's neighbours.
+    const others = next === 'shape' || way === 'shape' ? ['shape'] : [];
+    const bare = ['cavityMl', 'waterFillG', 'waterC', ...others].reduce<Value>(
       (before, each) => withValue(before, [each], undefined),
       content,
     );
@@ -93,27 +96,53 @@ function CavityFields(): ReactNode {
           </div>
         </>
       )}
-      {way === 'shape' && (
-        <>
+      {way === 'shape' && <ShapeFields />}
+      <details className="more" open={way !== 'shape' && form !== undefined}>
+        <summary>{library.forHeat}</summary>
+        <div className="stack">
+          <p className="soft small">{library.forHeatHint}</p>
+          {way !== 'shape' && <ShapeFields isOptional />}
           <div className="fields">
-            <SelectField
-              path={['shape', 'form']}
-              label={library.shape}
-              choices={forms.map((value) => ({ value, text: library.forms[value] }))}
-              onChosen={(next) => change(['shape'], { form: next ?? 'box' })}
+            <MeasureField
+              path={['wallMm']}
+              label={library.wall}
+              hint={library.wallHint(length(2.5), length(15), length(4), length(1.5))}
+              dimension="length"
             />
-            {measuresOf(form).map((measure) => (
-              <MeasureField
-                key={measure}
-                path={['shape', measure]}
-                label={library.measures[measure]}
-                dimension="length"
-              />
-            ))}
           </div>
-          <ShapePicture form={form} />
-        </>
-      )}
+        </div>
+      </details>
+    </>
+  );
+}
+
+/** The form of a cavity and its inner measures. @param isOptional they stand beside a volume, and may be left out */
+function ShapeFields({ isOptional = false }: { readonly isOptional?: boolean }): ReactNode {
+  const { library } = useWords();
+  const { content, change } = useForm();
+  const form = valueAt(content, ['shape', 'form']);
+  return (
+    <>
+      <div className="fields">
+        <SelectField
+          path={['shape', 'form']}
+          label={library.shape}
+          {...(isOptional && { none: library.noShape })}
+          choices={forms.map((value) => ({ value, text: library.forms[value] }))}
+          onChosen={(next) =>
+            change(['shape'], next === undefined && isOptional ? undefined : { form: next ?? 'box' })
+          }
+        />
+        {measuresOf(form).map((measure) => (
+          <MeasureField
+            key={measure}
+            path={['shape', measure]}
+            label={library.measures[measure]}
+            dimension="length"
+          />
+        ))}
+      </div>
+      {form !== undefined && <ShapePicture form={form} />}
     </>
   );
 }

@@ -17,5 +17,9 @@ it('knows in which way a cavity is told', () => {
   // Chosen, but nothing typed yet.
   expect(mouldWay({ cavityMl: null })).toBe('cavityMl');
   expect(mouldWay({ shape: { form: 'box' } })).toBe('shape');
+  // Beside a volume the measures only tell the form.
+  expect(mouldWay({ shape: { form: 'box' }, cavityMl: 84 })).toBe('cavityMl');
+  expect(mouldWay({ shape: { form: 'box' }, waterFillG: 84 })).toBe('waterFillG');
+  expect(mouldWay({ shape: { form: 'box' }, waterC: 20 })).toBe('waterFillG');
   expect(measuresOf('star')).toEqual([]);
 });

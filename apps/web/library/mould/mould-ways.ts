@@ -25,6 +25,9 @@ export function measuresOf(form: Value): readonly Measure[] {
 
 /** In which way a mould tells its cavity; by the weight of water where it does not tell it yet. */
 export function mouldWay(content: Value): MouldWay {
-  if (valueAt(content, ['shape']) !== undefined) return 'shape';
-  return valueAt(content, ['cavityMl']) === undefined ? 'waterFillG' : 'cavityMl';
+  const told = (way: MouldWay | 'waterC'): boolean => valueAt(content, [way]) !== undefined;
+  // Beside a volume the measures only tell the form.
+  if (told('cavityMl')) return 'cavityMl';
+  // The water's temperature stands there from the choice on.
+  return told('shape') && !told('waterFillG') && !told('waterC') ? 'shape' : 'waterFillG';
 }

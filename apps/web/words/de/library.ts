@@ -272,6 +272,13 @@ export const library: Words['library'] = {
     'Stellen Sie die leere Form auf die Waage, tarieren Sie, und füllen Sie eine Mulde randvoll mit Wasser. Lesen Sie dann ab.',
   waterFill: 'Wasser in einer Mulde',
   waterTemperature: 'Temperatur des Wassers',
+  noShape: 'nicht angegeben',
+  forHeat: 'Form und Wand, für die Wärme der Seife',
+  forHeatHint:
+    'Freiwillig. Eine flache Mulde verliert ihre Wärme eher als eine tiefe, und eine dicke Wand hält sie.',
+  wall: 'Dicke der Wand',
+  wallHint: (silicone, wood, carton, plastic) =>
+    `Ohne Angabe: Silikon ${silicone}, Holz ${wood}, Karton ${carton}, Kunststoff ${plastic}.`,
   shape: 'Gestalt',
   forms: {
     box: 'Quader',

@@ -275,6 +275,12 @@ export const library = {
   waterFill: 'Water in one cavity',
   waterTemperature: 'Of the water',
   shape: 'Form',
+  noShape: 'not told',
+  forHeat: 'Form and wall, for how warm the soap gets',
+  forHeatHint: 'Optional. A flat cavity loses its heat sooner than a deep one, and a thick wall keeps it.',
+  wall: 'Thickness of the wall',
+  wallHint: (silicone: string, wood: string, carton: string, plastic: string) =>
+    `Left empty: silicone ${silicone}, wood ${wood}, carton ${carton}, plastic ${plastic}.`,
   forms: {
     box: 'box',
     cylinder: 'cylinder',

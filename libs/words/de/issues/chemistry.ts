@@ -211,4 +211,6 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
     `Ein Ring von ${length(outerMm)} Durchmesser kann nicht ${length(tubeMm)} dick sein.`,
   'mould.cavity-out-of-range': ({ holdsMl }, { volume }) =>
     `Mit diesen Maßen fasst eine Mulde ${volume(holdsMl)}.`,
+  'mould.shape-differs': ({ statedMl, holdsMl }, { volume }) =>
+    `Nach ihrem Inhalt fasst eine Mulde ${volume(statedMl)}, nach ihren Maßen ${volume(holdsMl)}. Messen Sie noch einmal oder lassen Sie die Maße weg.`,
 };

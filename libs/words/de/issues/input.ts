@@ -5,7 +5,7 @@ import type { IssueWordsOf, Said, Texts } from '../../words.js';
 
 const rules: RuleWords = {
   'cavity-stated-once':
-    'Geben Sie die Größe einer Mulde auf genau eine Art an: ihren Inhalt, das Wasser, das sie füllt, oder ihre Maße.',
+    'Geben Sie die Größe einer Mulde nur auf eine Weise an: ihren Inhalt oder das Wasser, das sie füllt. Ohne beides geben Sie ihre Maße an.',
   'water-temperature-without-weight':
     'Geben Sie auch an, was das Wasser wiegt, oder lassen Sie seine Temperatur weg.',
   'rising-figures': 'Die drei Werte müssen steigen: der untere, der verwendete, der obere.',

@@ -210,4 +210,6 @@ export const chemistryIssues: IssueWordsOf<Codes> = {
     `A ring ${length(outerMm)} across cannot be ${length(tubeMm)} thick.`,
   'mould.cavity-out-of-range': ({ holdsMl }, { volume }) =>
     `With these measures a cavity holds ${volume(holdsMl)}.`,
+  'mould.shape-differs': ({ statedMl, holdsMl }, { volume }) =>
+    `By its volume a cavity holds ${volume(statedMl)}, by its measures ${volume(holdsMl)}. Measure again, or leave the measures out.`,
 };

@@ -5,7 +5,7 @@ import type { IssueWordsOf, Said, Texts } from '../../words.js';
 
 const rules: RuleWords = {
   'cavity-stated-once':
-    'Give the size of a cavity in just one way: its volume, the water that fills it, or its measures.',
+    'Say the size of a cavity in just one of two ways: its volume, or the water that fills it. Without either, give its measures.',
   'water-temperature-without-weight': 'Give the weight of the water too, or leave its temperature out.',
   'rising-figures': 'The three figures must rise: low, used, high.',
   'rising-pair': 'The first figure must not be above the second.',
