@@ -45,6 +45,9 @@ export const signInCode = z
   .strictObject({
     code: z.string().meta({ examples: ['7K2M-XQ4D'] }),
     path: z.string().meta({ description: 'The link, from the address of this program on' }),
+    addresses: z.array(z.string()).meta({
+      description: 'Where other devices of the home network find it; none: only this machine reaches it',
+    }),
     expiresAt: instant,
   })
   .meta({ id: 'SignInCode' });
@@ -55,9 +58,13 @@ export const accessKey = z
     id: uuid,
     label: z.string(),
     createdAt: instant,
+    lastSeenAt: instant.nullable().meta({ description: 'To some minutes; null: not known' }),
     current: z.boolean().meta({ description: 'Whether this very request came with it' }),
   })
   .meta({ id: 'AccessKey' });
+
+/** Another name for a device. */
+export const keyRenaming = z.strictObject({ label: title.max(60) }).meta({ id: 'KeyRenaming' });
 
 /** The demo, once it is there. */
 export const demoWorkshop = z.strictObject({ id: uuid, title: z.string() }).meta({ id: 'DemoWorkshop' });

@@ -171,6 +171,8 @@ describe('a code', () => {
       {
         code: expect.stringMatching(/^[0-9A-Z]{4}-[0-9A-Z]{4}$/),
         path: `/#sign-in=${body.code}`,
+        // It listens on this machine alone.
+        addresses: [],
         expiresAt: bench.clock.in(15).toISOString(),
       },
     ]);
@@ -282,13 +284,39 @@ describe('the list of devices', () => {
       { label: 'lost phone', current: false },
       { label: 'laptop on the sofa', current: true },
     ]);
-    expect(Object.keys(found[0]).sort()).toEqual(['createdAt', 'current', 'id', 'label']);
+    expect(Object.keys(found[0]).sort()).toEqual(['createdAt', 'current', 'id', 'label', 'lastSeenAt']);
 
     expect((await laptop.call('DELETE', `/api/keys/${String(found[0].id)}`)).status).toBe(204);
     expectProblem(await phone.call('GET', '/api/session'), 401, 'key-needed');
     expect((await laptop.call('DELETE', `/api/keys/${String(found[0].id)}`)).status).toBe(204);
     const after = (await laptop.call('GET', '/api/keys')).body;
     expect(after.map(({ id }: { id: string }) => id)).not.toContain(found[0].id);
+  });
+
+  it('gives a device another name, and says when it was last seen, to ten minutes', async () => {
+    const [laptop, phone] = [await signedIn('laptop'), await signedIn('Phone, Chrome')];
+    const { key } = (await phone.call('GET', '/api/session')).body;
+    const path = `/api/keys/${String(key.id)}`;
+    const seen = async (): Promise<unknown> =>
+      (await laptop.call('GET', '/api/keys')).body.find(({ id }: { id: string }) => id === key.id).lastSeenAt;
+    const first = bench.clock.now().toISOString();
+    expect(await seen()).toBe(first);
+    bench.clock.advance(9);
+    await phone.call('GET', '/api/runs');
+    expect(await seen()).toBe(first);
+    bench.clock.advance(2);
+    await phone.call('GET', '/api/runs');
+    expect(await seen()).toBe(bench.clock.now().toISOString());
+    const renamed = await laptop.call('PATCH', path, { label: '  Phone by the bowl ' });
+    expect([renamed.status, renamed.body.label, renamed.body.current]).toEqual([
+      200,
+      'Phone by the bowl',
+      false,
+    ]);
+    for (const label of ['', ' ', 'x'.repeat(61)])
+      expectProblem(await laptop.call('PATCH', path, { label }), 422, 'invalid-input');
+    expect((await laptop.call('DELETE', path)).status).toBe(204);
+    expectProblem(await laptop.call('PATCH', path, { label: 'Gone' }), 404, 'not-found');
   });
 
   it('does not let one cut off the branch one sits on', async () => {
@@ -306,6 +334,7 @@ describe('the list of devices', () => {
       expect.objectContaining({ label: 'her phone' }),
     );
     expectProblem(await bench.call('DELETE', `/api/keys/${hers.id}`), 404, 'not-found');
+    expectProblem(await bench.call('PATCH', `/api/keys/${hers.id}`, { label: 'Mine' }), 404, 'not-found');
     const { code } = await bench.storage.signInCodes.create(other.id);
     const browser = openBrowser(bench.url);
     const { body } = await browser.call('POST', '/api/session', { code });

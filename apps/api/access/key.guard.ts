@@ -34,7 +34,9 @@ export class KeyGuard implements CanActivate {
     if (owner === null) {
       throw new ApiProblem(401, 'key-needed', { says: 'key-needed' });
     }
-    const { workshopId: ownWorkshopId, keyId } = owner;
+    const { workshopId: ownWorkshopId, keyId, lastSeenAt } = owner;
+    // Whoever asks is not to be refused because that cannot be written.
+    await this.services.storage.keys.noteSeen(ownWorkshopId, keyId, lastSeenAt).catch(() => undefined);
     const workshopId = await wantedWorkshop(this.services.storage, ownWorkshopId, request);
     request.caller = { workshopId, ownWorkshopId, keyId };
     return true;

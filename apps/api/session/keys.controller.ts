@@ -1,6 +1,8 @@
-import { Controller, Delete, Get, Inject, Param } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Inject, Param, Patch } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { accessKey, uuid, type AccessKeyView } from '#contract';
+import type { z } from 'zod';
+import { accessKey, keyRenaming, uuid, type AccessKeyView } from '#contract';
+import type { AccessKey } from '#storage';
 import { Caller, type CallerFacts } from '../access/caller.js';
 import { Documents } from '../docs/documented.js';
 import { SERVICES, type Services } from '../services.js';
@@ -16,10 +18,19 @@ export class KeysController {
   @Documents({ summary: 'Keys that let in, oldest first', answer: accessKey, list: true })
   async list(@Caller() { ownWorkshopId, keyId }: CallerFacts): Promise<AccessKeyView[]> {
     const keys = await this.services.storage.keys.list(ownWorkshopId);
-    return keys.map(({ id, label, createdAt }) => ({
-      ...{ id, label, createdAt: createdAt.toISOString() },
-      current: id === keyId,
-    }));
+    return keys.map((key) => shown(key, keyId));
+  }
+
+  @Patch(':id')
+  @Documents({ summary: 'Calls a device something else', answer: accessKey, problems: [403, 404, 422] })
+  async rename(
+    @Caller() { ownWorkshopId, keyId }: CallerFacts,
+    @Param('id', { schema: uuid }) id: string,
+    @Body({ schema: keyRenaming }) { label }: z.output<typeof keyRenaming>,
+  ): Promise<AccessKeyView> {
+    const renamed = await this.services.storage.keys.rename(ownWorkshopId, id, label);
+    if (renamed === null) throw notFound('key');
+    return shown(renamed, keyId);
   }
 
   /** Never one's own, so that someone always stays in who can undo a slip; one's own ends by signing out. */
@@ -38,4 +49,11 @@ export class KeysController {
     }
     if ((await this.services.storage.keys.revoke(ownWorkshopId, id)) === null) throw notFound('key');
   }
+}
+
+function shown({ id, label, createdAt, lastSeenAt }: AccessKey, current: string): AccessKeyView {
+  return {
+    ...{ id, label, createdAt: createdAt.toISOString(), lastSeenAt: lastSeenAt?.toISOString() ?? null },
+    current: id === current,
+  };
 }

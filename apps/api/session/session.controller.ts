@@ -1,5 +1,8 @@
 import { Body, Controller, Delete, Get, Inject, Post, Req, Res } from '@nestjs/common';
+import { HttpAdapterHost } from '@nestjs/core';
 import { ApiTags } from '@nestjs/swagger';
+import type { Server } from 'node:http';
+import { networkInterfaces } from 'node:os';
 import type { Request, Response } from 'express';
 import { session, signIn, signInCode, type SessionView, type SignIn, type SignInCodeView } from '#contract';
 import type { AccessKey, Repositories } from '#storage';
@@ -9,6 +12,7 @@ import { TryLimit } from '../access/try-limit.js';
 import { Documents } from '../docs/documented.js';
 import { SERVICES, type Services } from '../services.js';
 import { ApiProblem, notFound } from '../problems/api-problem.js';
+import { homeAddresses } from './home-addresses.js';
 import { signInPath } from './sign-in-path.js';
 
 const WRONG_TRIES = 10;
@@ -20,7 +24,10 @@ const WITHIN_MS = 60_000;
 export class SessionController {
   private readonly limit: TryLimit;
 
-  constructor(@Inject(SERVICES) private readonly services: Services) {
+  constructor(
+    @Inject(SERVICES) private readonly services: Services,
+    @Inject(HttpAdapterHost) private readonly host: HttpAdapterHost,
+  ) {
     this.limit = new TryLimit(() => services.clock.now(), WRONG_TRIES, WITHIN_MS);
   }
 
@@ -80,7 +87,12 @@ export class SessionController {
   })
   async makeCode(@Caller() { ownWorkshopId }: CallerFacts): Promise<SignInCodeView> {
     const { code, expiresAt } = await this.services.storage.signInCodes.create(ownWorkshopId);
-    return { code, path: signInPath(code), expiresAt: expiresAt.toISOString() };
+    return { code, path: signInPath(code), addresses: this.addresses(), expiresAt: expiresAt.toISOString() };
+  }
+
+  private addresses(): string[] {
+    const bound = (this.host.httpAdapter.getHttpServer() as Server).address();
+    return bound === null || typeof bound === 'string' ? [] : homeAddresses(bound, networkInterfaces());
   }
 }
 

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { answered, api, ApiError } from '../api/client.js';
 import { useWords } from '../words/words.js';
+import { deviceName } from './device-name.js';
 import './sign-in.css';
 
 /** Asks for the code that the terminal shows; takes it from the link where that was followed. */
@@ -14,7 +15,11 @@ export function SignIn({ onDone }: { readonly onDone: () => void }): ReactNode {
     // A key is much longer than a code.
     const body = secret.length >= 20 ? { key: secret } : { code: secret };
     try {
-      await answered(api.POST('/api/session', { body: { ...body, device: deviceName() } }));
+      await answered(
+        api.POST('/api/session', {
+          body: { ...body, device: deviceName(navigator.userAgent, session.devices) },
+        }),
+      );
       onDone();
     } catch (error) {
       if (!(error instanceof ApiError)) setProblem(String(error));
@@ -62,11 +67,4 @@ export function SignIn({ onDone }: { readonly onDone: () => void }): ReactNode {
       </form>
     </main>
   );
-}
-
-/** Short and of use to tell devices apart; no more than the browser says of itself anyway. */
-function deviceName(): string {
-  const system = /Android|iPhone|iPad|Mac|Windows|Linux/.exec(navigator.userAgent)?.[0] ?? '';
-  const browser = /Firefox|Edg|Chrome|Safari/.exec(navigator.userAgent)?.[0] ?? '';
-  return `${browser} ${system}`.trim() || 'browser';
 }

@@ -4,6 +4,7 @@ import { useSettingsWords } from './settings-words.js';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useTimes } from '../look/times.js';
 import { Failed } from '../shell/states.js';
+import { addressesElsewhere } from './addresses-elsewhere.js';
 import { copyText } from './copy-text.js';
 
 /** Makes a code that lets one other device in, and shows it until the page is left. */
@@ -25,33 +26,44 @@ export function AddDevice(): ReactNode {
   );
 }
 
-function Made({ code: { code, path, expiresAt } }: { readonly code: Schemas['SignInCode'] }): ReactNode {
+function Made({
+  code: { code, path, addresses, expiresAt },
+}: {
+  readonly code: Schemas['SignInCode'];
+}): ReactNode {
   const settings = useSettingsWords();
   const times = useTimes();
   const [copied, setCopied] = useState<'no' | 'yes' | 'cannot'>('no');
   const shown = useRef<HTMLSpanElement>(null);
-  const link = `${location.origin}${path}`;
+  const [address, ...others] = addressesElsewhere(location.origin, addresses);
   return (
     <div className="note stack tight">
       <p>{settings.codeHow(times.time(expiresAt))}</p>
       <p className="code numbers">{code}</p>
-      <p className="small">
-        {settings.link}:{' '}
-        <span ref={shown} className="link-text">
-          {link}
-        </span>
-      </p>
-      <p>
-        <button
-          type="button"
-          className="button"
-          onClick={() => {
-            void copyText(shown.current!).then((isDone) => setCopied(isDone ? 'yes' : 'cannot'));
-          }}
-        >
-          {copied === 'yes' ? settings.copied : settings.copy}
-        </button>
-      </p>
+      {address === undefined ? (
+        <p className="small">{settings.onlyHere}</p>
+      ) : (
+        <>
+          <p className="small">
+            {settings.link}:{' '}
+            <span ref={shown} className="link-text">
+              {`${address}${path}`}
+            </span>
+          </p>
+          {others.length > 0 && <p className="small soft">{settings.otherAddresses(others.join(', '))}</p>}
+          <p>
+            <button
+              type="button"
+              className="button"
+              onClick={() => {
+                void copyText(shown.current!).then((isDone) => setCopied(isDone ? 'yes' : 'cannot'));
+              }}
+            >
+              {copied === 'yes' ? settings.copied : settings.copy}
+            </button>
+          </p>
+        </>
+      )}
       {copied === 'cannot' && <p className="small">{settings.copyByHand}</p>}
     </div>
   );

@@ -6,6 +6,7 @@ import { useTimes } from '../look/times.js';
 import { Confirm } from '../shell/confirm.js';
 import { Failed, Loading } from '../shell/states.js';
 import { AddDevice } from './add-device.js';
+import { RenameDevice } from './rename-device.js';
 
 type Key = Schemas['AccessKey'];
 
@@ -61,20 +62,28 @@ function KeyLine({
         <strong>{held.label}</strong>
         {held.current && ` (${settings.thisDevice})`}
         <br />
-        <span className="soft small">{settings.since(times.date(held.createdAt))}</span>
+        <span className="soft small">
+          {settings.since(times.date(held.createdAt))}
+          {held.lastSeenAt !== null &&
+            !held.current &&
+            ` · ${settings.lastSeen(times.dayTime(held.lastSeenAt))}`}
+        </span>
       </span>
-      {!held.current && (
-        <Confirm
-          label={settings.end}
-          name={settings.endThis(held.label)}
-          ask={settings.endAsk(held.label)}
-          yes={settings.endYes}
-          no={settings.keep}
-          className="button plain"
-          busy={busy}
-          onYes={onEnd}
-        />
-      )}
+      <span className="row">
+        <RenameDevice held={held} />
+        {!held.current && (
+          <Confirm
+            label={settings.end}
+            name={settings.endThis(held.label)}
+            ask={settings.endAsk(held.label)}
+            yes={settings.endYes}
+            no={settings.keep}
+            className="button plain"
+            busy={busy}
+            onYes={onEnd}
+          />
+        )}
+      </span>
     </li>
   );
 }

@@ -20,6 +20,8 @@ const SAME = new Set([
   'lessons.and',
   'run.remedies.none',
   'run.tabs.plan',
+  'session.devices.tablet',
+  'session.devices.computer',
   'settings.code',
   'stock.material',
   'stock.name',

@@ -9,4 +9,5 @@ export const session: Words['session'] = {
     'Dieser Code ist unbekannt, verbraucht oder zu alt. Starten Sie Benchtide neu oder nehmen Sie den Schlüssel.',
   tooMany: 'Zu viele Versuche. Warten Sie eine Minute.',
   device: 'Name dieses Geräts',
+  devices: { phone: 'Handy', tablet: 'Tablet', computer: 'Computer' },
 };

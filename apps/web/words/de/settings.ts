@@ -48,6 +48,13 @@ export const settings: SettingsWords = {
   devicesHow: 'Jedes dieser Geräte kann alles sehen und ändern. Entfernen Sie die, die Sie nicht kennen.',
   thisDevice: 'dieses Gerät',
   since: (date) => `seit ${date}`,
+  lastSeen: (when) => `zuletzt gesehen ${when}`,
+  rename: 'Umbenennen',
+  renameThis: (label) => `Umbenennen: ${label}`,
+  deviceName: 'Name des Geräts',
+  saveName: 'Namen speichern',
+  cancel: 'Abbrechen',
+  renamed: (label) => `Es heißt jetzt „${label}“.`,
   end: 'Entfernen',
   endThis: (label) => `${label} entfernen`,
   endAsk: (label) =>
@@ -61,6 +68,9 @@ export const settings: SettingsWords = {
   codeHow: (until) =>
     `Öffnen Sie Benchtide auf dem anderen Gerät, und tippen Sie diesen Code vor ${until} ein. Er gilt einmal.`,
   link: 'Oder öffnen Sie dort diesen Link',
+  onlyHere:
+    'Bisher erreicht nur dieser Rechner Benchtide, darum ginge kein Link auf einem anderen Gerät. Starten Sie es mit BENCHTIDE_BIND=0.0.0.0, dann öffnen es auch Geräte in Ihrem Heimnetz.',
+  otherAddresses: (list) => `Öffnet sich das nicht, versuchen Sie ${list}, und tippen Sie den Code ein.`,
   copy: 'Link kopieren',
   copied: 'Kopiert',
   copyByHand:

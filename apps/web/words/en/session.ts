@@ -7,4 +7,5 @@ export const session = {
     'This code is not known, or it was used or is too old. Start Benchtide again for a new one, or use the key.',
   tooMany: 'Too many tries. Wait a minute.',
   device: 'Name of this device',
+  devices: { phone: 'Phone', tablet: 'Tablet', computer: 'Computer' },
 };

@@ -47,6 +47,13 @@ export const settings = {
   devicesHow: 'Each of these devices can see and change everything. Remove those that you do not know.',
   thisDevice: 'this device',
   since: (date: string) => `since ${date}`,
+  lastSeen: (when: string) => `last seen ${when}`,
+  rename: 'Rename',
+  renameThis: (label: string) => `Rename ${label}`,
+  deviceName: 'Name of the device',
+  saveName: 'Save the name',
+  cancel: 'Cancel',
+  renamed: (label: string) => `It is called “${label}” now.`,
   end: 'Remove',
   endThis: (label: string) => `Remove ${label}`,
   endAsk: (label: string) => `“${label}” is signed out at once and needs a new code to come back. Remove it?`,
@@ -59,6 +66,9 @@ export const settings = {
   codeHow: (until: string) =>
     `Open Benchtide on the other device and type this code before ${until}. It works once.`,
   link: 'Or open this link there',
+  onlyHere:
+    'Only this machine reaches Benchtide so far, so no link would work on another. Start it with BENCHTIDE_BIND=0.0.0.0, and devices on your home network can open it.',
+  otherAddresses: (list: string) => `If that does not open, try ${list}, and type the code.`,
   copy: 'Copy the link',
   copied: 'Copied',
   copyByHand: 'This browser does not let a page copy. Hold or mark the link to copy it.',
