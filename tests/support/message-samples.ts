@@ -11,6 +11,7 @@ interface Shape {
   readonly oneOf?: readonly Shape[];
   readonly type?: string;
   readonly format?: string;
+  readonly pattern?: string;
   readonly minimum?: number;
   readonly maximum?: number;
   readonly properties?: Readonly<Record<string, Shape>>;
@@ -19,16 +20,24 @@ interface Shape {
   readonly $defs?: Readonly<Record<string, Shape>>;
 }
 
-let made: readonly Message[] | undefined;
+const made = new Map<string, readonly Message[]>();
 
 /**
  * Every message of the contract in several forms made up from its schema: each word of a list, each kind of what it refers to,
  * one and many, what may be left out there and not. One thing changes at a time.
+ * @param key stands wherever a key is told, as it is a name for programs
  */
-export function messageSamples(): readonly Message[] {
-  made ??= [...shapesByCode()].flatMap(([, { shape, root }]) => variantsOf(shape, root) as Message[]);
-  return made;
+export function messageSamples(key = 'Xx'): readonly Message[] {
+  const known = made.get(key);
+  if (known !== undefined) return known;
+  keyText = key;
+  const samples = [...shapesByCode()].flatMap(([, { shape, root }]) => variantsOf(shape, root) as Message[]);
+  made.set(key, samples);
+  return samples;
 }
+
+let keyText = 'Xx';
+const KEY_PATTERN = (z.toJSONSchema(contract.key) as Shape).pattern;
 
 /** The schema of each message, by its code. Only those that have a code of their own are turned: all take a second. */
 function shapesByCode(): Map<string, { readonly shape: Shape; readonly root: Shape }> {
@@ -87,7 +96,8 @@ function variantsOf(given: Shape, root: Shape): unknown[] {
   }
 }
 
-function textOf({ format }: Shape): string {
+function textOf({ format, pattern }: Shape): string {
+  if (pattern !== undefined && pattern === KEY_PATTERN) return keyText;
   if (format === 'date-time') return '2026-11-27T18:00:00.000Z';
   return format === 'date' ? '2026-11-27' : 'Xx';
 }

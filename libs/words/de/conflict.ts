@@ -40,7 +40,8 @@ export const conflictReasons: MessageWords<ConflictReason> = {
     `${named(stage, texts)} braucht ${amountOf(resource, needed, texts)} zugleich; ` +
     `da ${owned === 1 ? 'ist' : 'sind'} ${texts.number(owned)}. ` +
     'Machen Sie weniger Stücke oder zwei Läufe nacheinander.',
-  'conflict.horizon': ({ days }) => `Pläne reichen ${String(days)} Tage voraus, nicht weiter.`,
+  'conflict.horizon': ({ days }, texts) =>
+    `Pläne reichen ${texts.number(days, 0)} Tage voraus, nicht weiter.`,
   'conflict.input': ({ value }, texts) =>
     `Woraus dieser Lauf gemacht wird, passt nicht mehr zusammen${value === null ? '' : `: ${texts.quoted(value)}`}. ` +
     'Prüfen Sie Formen, Geräte und Rezepte.',

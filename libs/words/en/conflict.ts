@@ -41,7 +41,7 @@ export const conflictReasons: MessageWords<ConflictReason> = {
     `${named(stage, texts)} needs ${amountOf(resource, needed, texts)} at once; ` +
     `there ${owned === 1 ? 'is' : 'are'} ${texts.number(owned)}. ` +
     'Make fewer pieces, or two runs one after the other.',
-  'conflict.horizon': ({ days }) => `Plans look ${String(days)} days ahead, no further.`,
+  'conflict.horizon': ({ days }, texts) => `Plans look ${texts.number(days, 0)} days ahead, no further.`,
   'conflict.input': ({ value }, texts) =>
     `What this run is made from does not fit together any more${value === null ? '' : `: ${texts.quoted(value)}`}. ` +
     'Check your moulds, equipment and recipes.',

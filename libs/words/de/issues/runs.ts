@@ -113,9 +113,9 @@ export const runIssues: IssueWordsOf<Codes> = {
   'run.begun': ({ title }, { quoted }) =>
     `${quoted(title)} hat begonnen, sein spätester Beginn ist vorbei. Wählen Sie einen Lauf, der noch nicht begonnen hat.`,
   'run.which': ({ known }, { or, quoted }) => `Welcher Lauf: ${or(known.map(quoted))}?`,
-  'run.no-day': () => 'Fertig bis wann? Geben Sie einen Tag in den nächsten zwei Jahren an, etwa 2027-01-16.',
-  'run.day-out-of-range': ({ day }) =>
-    `Für ${day} lässt sich nicht planen. Geben Sie einen Tag in den nächsten zwei Jahren an.`,
+  'run.no-day': () => 'Fertig bis wann? Geben Sie einen Tag in den nächsten zwei Jahren an.',
+  'run.day-out-of-range': ({ day }, { calendarDay }) =>
+    `Für ${calendarDay(day)} lässt sich nicht planen. Geben Sie einen Tag in den nächsten zwei Jahren an.`,
   'plan.too-large': ({ stages, most }, { number }) =>
     `Diese Läufe haben zusammen ${number(stages, 0)} Schritte. Höchstens ${number(most, 0)} werden auf einmal geplant.`,
   'plan.pins-impossible': () =>

@@ -109,8 +109,9 @@ export const runIssues: IssueWordsOf<Codes> = {
   'run.begun': ({ title }, { quoted }) =>
     `${quoted(title)} has begun, so its latest start is past. Choose one that has not.`,
   'run.which': ({ known }, { or, quoted }) => `Say which run: ${or(known.map(quoted))}.`,
-  'run.no-day': () => 'Ready by when? Give a day within two years, such as 2027-01-16.',
-  'run.day-out-of-range': ({ day }) => `${day} cannot be planned for. Give a day to come, within two years.`,
+  'run.no-day': () => 'Ready by when? Give a day within two years.',
+  'run.day-out-of-range': ({ day }, { calendarDay }) =>
+    `${calendarDay(day)} cannot be planned for. Give a day to come, within two years.`,
   'plan.too-large': ({ stages, most }, { number }) =>
     `These runs have ${number(stages, 0)} stages together. At most ${number(most, 0)} are planned at once.`,
   'plan.pins-impossible': () => 'No plan has these stages at these times. Put them elsewhere.',
