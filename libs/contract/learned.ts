@@ -44,6 +44,9 @@ export const runTeachings = z
             .meta({ description: 'When it was found ready, from the start of its clock' }),
           looks: z.int().min(0).meta({ description: 'How often “not yet” was written' }),
           missed: z.int().min(0).meta({ description: 'Days between these on which nothing was' }),
+          opened: z.number().optional().meta({
+            description: 'ln(when a plan first asked for it / forecast median); absent where none did',
+          }),
           day: z.int().meta({ description: 'When it was last seen, days since 1970' }),
           fromDay: z.int().optional().meta({ description: 'When its clock began, days since 1970' }),
           entries: z.array(z.string()).meta({ description: 'RUN/ENTRY of the log' }),
@@ -58,7 +61,7 @@ export const runTeachings = z
   .meta({ id: 'RunTeachings' });
 
 /** Numbers that tell of one batch. */
-const SEEN_FIELDS = 7;
+const SEEN_FIELDS = 8;
 
 const offset = { mean: z.number(), sd: z.number().min(0) };
 
@@ -92,7 +95,7 @@ export const learned = z
               description:
                 'The latest batches, oldest first. Of each: the day it was last seen, since 1970; σ of a batch; ' +
                 'not yet at and already at, ln(observed / forecast median); days until it was found ready; ' +
-                'how often “not yet” was written; days between these on which nothing was',
+                'how often “not yet” was written; days between these on which nothing was; when a plan first asked for it, as a logarithm like those',
             }),
           }),
         ),

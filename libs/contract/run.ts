@@ -78,6 +78,11 @@ const confirmed = z.boolean().optional().meta({
   description: 'Asked back and said again: a mass or a time far off its forecast is so',
 });
 
+const opened = givenInstant.optional().meta({
+  description:
+    'From when on the plan of that time asked for the stage. The program fills it in; absent: there was no such plan',
+});
+
 /** What a later entry calls an earlier one by. */
 export const entryRef = line(64).min(1);
 
@@ -89,12 +94,14 @@ export const logEntry = z
       stage: key,
       startedAt: givenInstant.optional().meta({ description: 'Absent: `at` less the planned duration' }),
       at: givenInstant.meta({ description: 'When the stage was finished' }),
+      opened,
       confirmed,
       ...seen,
     }),
     z.strictObject({
       kind: z.literal('not-yet'),
       stage: key.meta({ description: 'The stage that could not be done because the soap was not ready' }),
+      opened,
       confirmed,
       at: givenInstant,
       ...seen,

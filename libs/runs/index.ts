@@ -30,6 +30,7 @@ export { unknownName } from './input/name-issues.js';
 export { describeEffect, describeEntry } from './log/describe-entry.js';
 export { checkEntry } from './log/check-entry.js';
 export { judgeStanding, type StandingPlan } from './plan/judge-standing.js';
+export { withOpened } from './log/with-opened.js';
 export { keepOpenStages } from './plan/keep-open-stages.js';
 export { planWithoutMoves, type PlansAround } from './plan/plan-without-moves.js';
 export { impliedOrder, type ImpliedOrder } from './input/implied-order.js';

@@ -35,7 +35,10 @@ beforeAll(async () => {
   for (const entry of [
     { kind: 'done', stage: 'pour-under', at: '2026-11-27T10:10:00Z' },
     { kind: 'done', stage: 'pour-over', at: '2026-11-27T17:55:00Z' },
-    { kind: 'not-yet', stage: 'unmould', at: '2026-11-27T18:30:00Z' },
+    {
+      ...{ kind: 'not-yet', stage: 'unmould', at: '2026-11-27T18:30:00Z' },
+      opened: '2026-11-27T10:00:00Z',
+    },
   ]) {
     const answer = await bench.call('POST', `/api/runs/${first}/log`, entry);
     expect(answer.status, JSON.stringify(answer.body)).toBe(201);
@@ -68,6 +71,14 @@ describe('what a run teaches', () => {
     expect(await learned(second)).toEqual(await fromLog());
     expect(await learned(first)).toEqual({ paces: [], earliest: [], uses: [] });
     expect(asked).toEqual([]);
+  });
+
+  it('says from when on the plan asked for a stage, whatever whoever wrote the entry says of that', async () => {
+    const { storage, workshopId } = bench;
+    const log = await storage.log.list(workshopId, { runId: first });
+    const looks = log.flatMap(({ entry }) => (entry.kind === 'not-yet' ? [entry] : []));
+    expect(looks).toHaveLength(1);
+    expect(Date.parse(looks[0]?.opened ?? '')).toBeGreaterThan(Date.parse('2026-11-28T00:00:00Z'));
   });
 
   it('is worked out anew once where nothing is kept of it, as after an update', async () => {

@@ -1,5 +1,12 @@
 import type { LogAnswer, LogEntry, LoggedView, PlanDocument } from '#contract';
-import { checkEntry, describeEffect, describeEntry, planWithoutMoves, type RunsInput } from '#runs';
+import {
+  checkEntry,
+  describeEffect,
+  describeEntry,
+  planWithoutMoves,
+  withOpened,
+  type RunsInput,
+} from '#runs';
 import type { LoggedEntry, PlanRevision, Repositories, StoredRun } from '#storage';
 import type { Issue } from '#units';
 import type { Services } from '../services.js';
@@ -21,6 +28,8 @@ const EARLIEST_BEFORE_START_MS = 60 * 24 * 60 * 60_000;
 interface Seen {
   readonly run: StoredRun;
   readonly input: RunsInput;
+  /** As it is kept: with what the plan of that time said. */
+  readonly entry: LogEntry;
   /** What the entry will be called. */
   readonly id: string;
   readonly before: PlanRevision;
@@ -50,12 +59,12 @@ export function entryChange(
   { compute, clock }: Pick<Services, 'compute' | 'clock'>,
   workshopId: string,
   runId: string,
-  entry: LogEntry,
+  asked: LogEntry,
 ): PlanningChange<Seen, Made, Rest, LogAnswer> {
   return {
     ...{ urgency: 0, runId },
-    read: (tx, learned) => readBefore({ tx, learned }, workshopId, runId, entry, clock.now()),
-    async plan({ run, input: { log, ...input }, id, isNote, ...seen }) {
+    read: (tx, learned) => readBefore({ tx, learned }, workshopId, runId, asked, clock.now()),
+    async plan({ run, input: { log, ...input }, id, isNote, entry, ...seen }) {
       const wish = {
         ...seen,
         input: { ...input, log: [...log, { run: run.key, id, entry }] },
@@ -68,7 +77,7 @@ export function entryChange(
       ]);
       return { replan, teaches };
     },
-    async store(tx, { run, id, before, now, isNote }, { replan: made, teaches }, { key, held }) {
+    async store(tx, { run, id, entry, before, now, isNote }, { replan: made, teaches }, { key, held }) {
       if (made === null) {
         const logged = await tx.log.append(workshopId, run.id, entry, id);
         const through = logged.sequence;
@@ -131,7 +140,10 @@ async function readBefore(
   if (issues.length > 0) throw invalidInput(issues);
   const holdTo = await planToHold(tx, run, entry, before.document);
   const isNote = noteOf(entry, input) !== undefined;
-  return { run, input, id: tx.log.nextId(), before, isNote, holdTo, now };
+  return {
+    ...{ run, input, id: tx.log.nextId(), before, isNote, holdTo, now },
+    entry: withOpened(entry, run.key, before.document),
+  };
 }
 
 /** Photos that a note shows and the run has not. */

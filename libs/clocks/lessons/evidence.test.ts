@@ -29,14 +29,17 @@ const byRecipe = (evidence: Evidence) => Object.fromEntries(evidence);
 describe('what observations of one pace add up to', () => {
   it('is kept by recipe, rounded to a thousandth of a time', () => {
     const evidence = evidenceOf([
-      seen({ above: 0.123456, below: 0.5, readyAfterDays: 2.3456 }),
+      seen({ above: 0.123456, below: 0.5, readyAfterDays: 2.3456, opened: 0.04567 }),
       seen({ recipe: 'loaves', exact: 0.2, looks: 0, doubt: 0.2 }),
     ]);
     const common = { day: 20_000, sigma: 0.25, missed: 0 };
     expect([...evidence]).toEqual([
       [
         'tiles',
-        { doubt: 0.1, seen: [{ ...common, looks: 1, above: 0.123, below: 0.5, readyAfterDays: 2.3 }] },
+        {
+          doubt: 0.1,
+          seen: [{ ...common, looks: 1, above: 0.123, below: 0.5, readyAfterDays: 2.3, opened: 0.046 }],
+        },
       ],
       ['loaves', { doubt: 0.2, seen: [{ ...common, looks: 0, above: 0.18, below: 0.22 }] }],
     ]);

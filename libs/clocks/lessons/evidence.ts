@@ -10,6 +10,7 @@ export interface SeenBatch {
   readonly readyAfterDays?: number | undefined;
   readonly looks: number;
   readonly missed: number;
+  readonly opened?: number | undefined;
 }
 
 /** All that the batches of one recipe say of one pace. */
@@ -70,7 +71,7 @@ export function evidenceOf(observations: readonly Observation[], before: Evidenc
 }
 
 function seenBatch(observation: Observation): SeenBatch {
-  const { exact, sigma, readyAfterDays, looks, missed, day } = observation;
+  const { exact, sigma, readyAfterDays, looks, missed, opened, day } = observation;
   if (!(sigma > 0 && sigma < Infinity)) throw new RangeError(`σ of ${String(sigma)}; accepted: above 0`);
   if (exact !== undefined && !Number.isFinite(exact)) {
     throw new RangeError(`an exact time with the logarithm ${String(exact)}`);
@@ -85,6 +86,7 @@ function seenBatch(observation: Observation): SeenBatch {
     // Bounds that are the same but for rounding keep room between them.
     ...(to < Infinity && { below: Math.max(to, rounded(from + STEP)) }),
     ...(readyAfterDays !== undefined && { readyAfterDays: Math.round(readyAfterDays * 10) / 10 }),
+    ...(opened !== undefined && { opened: rounded(opened) }),
   };
 }
 
@@ -104,6 +106,7 @@ function inTime(a: SeenBatch, b: SeenBatch): number {
     a.sigma - b.sigma ||
     a.looks - b.looks ||
     a.missed - b.missed ||
-    (a.readyAfterDays ?? -1) - (b.readyAfterDays ?? -1)
+    (a.readyAfterDays ?? -1) - (b.readyAfterDays ?? -1) ||
+    (a.opened ?? -99) - (b.opened ?? -99)
   );
 }

@@ -52,6 +52,35 @@ describe('where a batch may have become ready', () => {
   });
 });
 
+describe('where a batch may have become ready that a plan asked for', () => {
+  const done = (opened: number): SeenBatch =>
+    batch({ below: Math.log(5), readyAfterDays: 5, opened: Math.log(opened) });
+
+  it('is one stretch if it was done within a day of that, and else has an end for each day since', () => {
+    expect(stretchesOf(done(4.2), anyDay, lookingHabits).ends).toEqual([Math.log(5), -Infinity]);
+    const { ends } = stretchesOf(done(2.5), anyDay, lookingHabits);
+    expect(ends.map((end) => Math.round(Math.exp(end)))).toEqual([5, 4, 3, 0]);
+  });
+
+  it('goes by when looks usually begin where it was done before the plan asked for it', () => {
+    const { ends } = stretchesOf(done(6), { ...anyDay, from: Math.log(2) }, lookingHabits);
+    expect(ends).toHaveLength(4);
+  });
+
+  it('lets the first look that was written tell of the habit, unless it came unasked', () => {
+    const half = [{ writes: 0.5, looks: 0.5, prior: 1 }];
+    const of = (opened: number | undefined) =>
+      stretchesOf(
+        { ...between(2, 3), ...(opened !== undefined && { opened: Math.log(opened) }) },
+        anyDay,
+        half,
+      ).weights[0]?.[0];
+    expect(of(undefined)).toBe(0.5);
+    expect(of(2.5)).toBe(0.5);
+    expect(of(1.5)).toBe(0.25);
+  });
+});
+
 describe('when a maker looks', () => {
   it('is any day until eight entries are known, then the days of the week that were seen', () => {
     const saturdays = Array.from({ length: 8 }, (_, i) => batch({ day: 20_000 + 7 * i, below: 0 }));

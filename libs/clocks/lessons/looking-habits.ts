@@ -15,7 +15,7 @@ export interface LookingHabit {
 
 /**
  * Writes down every look. Likeliest by far, and must be: a log with one look in five written can be told from that of somebody
- * who looked that much later only by what was planned for the day, which no log says.
+ * who looked that much later only by when the plan asked for it, which not every log says.
  */
 const honest = 0.8;
 const mostly = 0.07;
@@ -102,21 +102,28 @@ const MOST_STRETCHES = 12;
  *
  *     weight_i = looks · (1 − looks)^i · (1 − writes)^(m − 1 − i)
  *
- * For who writes down every look all weights are the same, which is the plain interval (a, b).
+ * Where the plan asked for it later than that, they may have looked from then on. For who writes down every look all weights are the same, which is the plain interval (a, b).
  */
 export function stretchesOf(
   batch: SeenBatch,
   { mayLook, from }: LookingDays,
   habits: readonly LookingHabit[],
 ): Stretches {
-  const { above = -Infinity, below = Infinity, readyAfterDays, looks, missed, day } = batch;
+  const { above = -Infinity, below = Infinity, readyAfterDays, looks, missed, opened, day } = batch;
   // Ages of looks and days without any tell of the habit, whatever becomes of the batch.
-  const written = habits.map(({ writes }) => writes ** Math.max(0, looks - 1) * (1 - writes) ** missed);
+  const unprompted = opened === undefined || above < opened ? 1 : 0;
+  const written = habits.map(
+    ({ writes }) => writes ** Math.max(0, looks - unprompted) * (1 - writes) ** missed,
+  );
   if (readyAfterDays === undefined || below === Infinity) {
     return { ends: [below, above], weights: written.map((chance) => [chance]) };
   }
-  const since = above > -Infinity ? above : from;
-  const soonest = since === undefined ? Infinity : readyAfterDays * Math.exp(since - below) + SAME_LOOK;
+  const asked = opened !== undefined && opened < below ? opened : undefined;
+  const since = above > -Infinity ? above : (asked ?? from);
+  const soonest =
+    since === undefined
+      ? Infinity
+      : readyAfterDays * Math.exp(since - below) + (since === asked ? 0 : SAME_LOOK);
   const ends = [below];
   for (let back = 1; readyAfterDays - back > soonest && ends.length < MOST_STRETCHES; back += 1) {
     if (mayLook(day - back)) ends.push(below + Math.log(1 - back / readyAfterDays));

@@ -28,6 +28,23 @@ describe('one observation of all looks at a batch', () => {
     expect(oneOf('tiles', [at(1, 0), at(1.4, 0.3)])).toMatchObject({ looks: 2, missed: 0 });
   });
 
+  it('tells when a plan first asked for it, and counts the days from then to the first look that was written', () => {
+    const at = (days: number, opened: number | undefined, over: Partial<Sighting> = {}) =>
+      sighting('not-yet', Math.log((days * 1440) / 2000), {
+        ...{ minutes: days * 1440, at: MIDNIGHT + days * 1440 },
+        ...(opened !== undefined && { opened: Math.log((opened * 1440) / 2000) }),
+        ...over,
+      });
+    const first = Math.log((1.5 * 1440) / 2000);
+    const told = oneOf('tiles', [at(4.6, 1.5), at(5.6, 5), at(6, undefined)]);
+    expect(told).toMatchObject({ looks: 3, missed: 3, opened: first });
+    expect(oneOf('tiles', [at(2.4, 1.5)])).toMatchObject({ missed: 0, opened: first });
+    expect(oneOf('tiles', [at(1, 1.5)])).toMatchObject({ missed: 0, opened: first });
+    expect(oneOf('tiles', [at(4.6, undefined)])).not.toHaveProperty('opened');
+    // A stage that closes a window was asked for by another rule.
+    expect(oneOf('tiles', [at(4.6, 1.5, { by: 'done' }), at(5, undefined)])).not.toHaveProperty('opened');
+  });
+
   it('does not count as a look what follows from a stage that was done', () => {
     const one = oneOf('tiles', [sighting('not-yet', 0, { by: 'done' }), sighting('already', 0.4)]);
     expect(one).toMatchObject({ above: 0, looks: 0 });

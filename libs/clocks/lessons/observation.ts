@@ -18,6 +18,8 @@ export interface Observation {
   readonly looks: number;
   /** On how many days between the first and the last of these looks nothing was written. */
   readonly missed: number;
+  /** When a plan first asked for it; absent where none did, or where that is not known. */
+  readonly opened?: number | undefined;
   /** When it was last seen, in days since 1970. */
   readonly day: number;
   /** When its clock began, in days since 1970; absent: it was not noted. */
@@ -40,6 +42,8 @@ export interface Sighting {
   readonly minutes: number;
   /** Minutes since 1970. */
   readonly at: number;
+  /** As in `Observation`, of the plan before this line. */
+  readonly opened?: number | undefined;
   readonly entry: string;
 }
 
@@ -68,7 +72,7 @@ export function oneOf(recipe: string, sightings: readonly Sighting[]): Observati
   if (exacts.length > 0) {
     const exact = exacts.reduce((sum, { logRatio }) => sum + logRatio, 0) / exacts.length;
     if (!Number.isFinite(exact)) throw new RangeError(`an exact time with the logarithm ${String(exact)}`);
-    return { recipe, exact, ...habitOf([]), ...source(exacts) };
+    return { recipe, exact, ...habitOf([], undefined), ...source(exacts) };
   }
   const looks = sightings.filter(({ kind }) => kind !== 'exact');
   const bounds = looks.map(boundOf).reduce(conditioned, {});
@@ -81,8 +85,10 @@ export function oneOf(recipe: string, sightings: readonly Sighting[]): Observati
     ({ kind, by, logRatio }) =>
       kind === 'not-yet' && by === 'look' && logRatio <= (bounds.above ?? -Infinity) && logRatio > -Infinity,
   );
+  const opened = firstOpened(looks);
   return {
-    ...{ recipe, ...bounds, ...habitOf(before), ...source(used) },
+    ...{ recipe, ...bounds, ...habitOf(before, opened), ...source(used) },
+    ...(opened !== undefined && { opened: opened.opened }),
     ...(ready !== undefined && { readyAfterDays: ready.minutes / DAY }),
   };
 }
@@ -98,13 +104,30 @@ function boundOf({ kind, logRatio }: Sighting): { above?: number; below?: number
   return kind === 'not-yet' ? { above: logRatio } : { below: logRatio };
 }
 
-function habitOf(looks: readonly Sighting[]): Pick<Observation, 'looks' | 'missed'> {
+/** The soonest that a plan asked for it, as looks and stages that waited for it tell. */
+function firstOpened(looks: readonly Sighting[]): { opened: number; at: number } | undefined {
+  let first: { opened: number; at: number } | undefined;
+  for (const { opened, kind, by, logRatio, minutes, at } of looks) {
+    if (opened === undefined || !(opened > -Infinity) || (kind === 'not-yet' && by === 'done')) continue;
+    if (first !== undefined && opened >= first.opened) continue;
+    first = { opened, at: at - minutes * (1 - Math.exp(opened - logRatio)) };
+  }
+  return first;
+}
+
+/** @param opened when a plan first asked for it: whoever goes by the plan may have looked from then on */
+function habitOf(
+  looks: readonly Sighting[],
+  opened: { readonly at: number } | undefined,
+): Pick<Observation, 'looks' | 'missed'> {
   const times = [...new Set(looks.map(({ at }) => at))].sort((a, b) => a - b);
   const missed = times.reduce((sum, at, i) => {
     const before = times[i - 1];
     return before === undefined ? sum : sum + Math.max(0, Math.round((at - before) / DAY) - 1);
   }, 0);
-  return { looks: times.length, missed };
+  const [first] = times;
+  const before = first === undefined || opened === undefined ? 0 : Math.floor((first - opened.at) / DAY);
+  return { looks: times.length, missed: missed + Math.max(0, before) };
 }
 
 function source(

@@ -33,9 +33,11 @@ const observation: fc.Arbitrary<Observation> = fc
     at: hundredths(-150, 150),
     width: hundredths(1, 80),
     kind: fc.constantFrom('exact', 'above', 'below', 'between'),
+    opened: fc.option(hundredths(-100, 100), { nil: undefined }),
   })
-  .map(({ at, width, kind, ...rest }) => ({
+  .map(({ at, width, kind, opened, ...rest }) => ({
     ...rest,
+    ...(opened !== undefined && { opened }),
     ...{ entries: [], looks: kind === 'above' || kind === 'between' ? 1 : 0, missed: 0 },
     ...(kind === 'exact' && { exact: at }),
     ...((kind === 'above' || kind === 'between') && { above: at }),

@@ -56,16 +56,17 @@ function evidenceBehind({ recipes }: LearnedPace): Evidence {
 
 type Packed = LearnedPace['recipes'][number]['seen'][number];
 
-function packed({ day, sigma, above, below, readyAfterDays, looks, missed }: SeenBatch): Packed {
-  return [day, sigma, above ?? null, below ?? null, readyAfterDays ?? null, looks, missed];
+function packed({ day, sigma, above, below, readyAfterDays, looks, missed, opened }: SeenBatch): Packed {
+  return [day, sigma, above ?? null, below ?? null, readyAfterDays ?? null, looks, missed, opened ?? null];
 }
 
-function unpacked([day, sigma, above, below, readyAfterDays, looks, missed]: Packed): SeenBatch {
+function unpacked([day, sigma, above, below, readyAfterDays, looks, missed, opened]: Packed): SeenBatch {
   return {
     ...{ day: day ?? 0, sigma: sigma ?? 1, looks: looks ?? 0, missed: missed ?? 0 },
     above: above ?? undefined,
     below: below ?? undefined,
     readyAfterDays: readyAfterDays ?? undefined,
+    opened: opened ?? undefined,
   };
 }
 

@@ -31,7 +31,7 @@ export function batchObservations(runState: RunState): BatchObservation[] {
   const { run } = runState;
   const seen = new Map<string, { pace: Pace; batch: string; recipe: string; sightings: SightingOfBatch[] }>();
   for (const sighting of teachingSightings(runState)) {
-    const { part, state, saw, by, minutes, at, entry, forecast } = sighting;
+    const { part, state, saw, by, minutes, at, entry, openedMin, forecast } = sighting;
     const pace = paceOf[state];
     const batch = batchNameOf(run, part);
     const name = `${pace} ${batch}`;
@@ -40,6 +40,7 @@ export function batchObservations(runState: RunState): BatchObservation[] {
     known.sightings.push({
       kind: saw === 'just-now' ? 'exact' : saw,
       logRatio: Math.log(minutes / forecast.medianMin),
+      ...(openedMin !== undefined && { opened: Math.log(openedMin / forecast.medianMin) }),
       ...{ by, minutes, at, sigma: forecast.batchSigma, doubt: forecast.ruleSigma },
       entry: `${run.order.key}/${entry}`,
     });

@@ -74,7 +74,10 @@ function applyEntry(logged: LoggedRun, entry: LogEntry, where: LogPlace): Issue[
       if (attempt === undefined) return [unknownStage(progress, entry.stage)];
       if (attempt.status === 'done') return [alreadyDone(attempt)];
       if (!waitsForSoap(run, progress, entry.stage)) return [nothingToWaitFor(attempt)];
-      progress.notYet.push({ stage: entry.stage, attempt: attempt.attempt, at, entry: ref, place });
+      progress.notYet.push({
+        ...{ stage: entry.stage, attempt: attempt.attempt, at, entry: ref, place },
+        ...(entry.opened !== undefined && { opened: minuteOfIso(entry.opened) }),
+      });
       attempt.notBefore = at;
       return [];
     }
@@ -125,6 +128,7 @@ function applyDone(
   attempt.place = place;
   attempt.startedAt = started ?? ((at - stageMinutes(attempt.stage, attempt.count)) as Minute);
   attempt.endedAt = at;
+  if (entry.opened !== undefined) attempt.opened = minuteOfIso(entry.opened);
   return [];
 }
 

@@ -15,6 +15,8 @@ export interface StageAttempt {
   readonly round?: number;
   /** Not to be started before, for a reason in the log. */
   notBefore?: Minute;
+  /** From when on the plan of that time asked for it, as far as an entry says. */
+  opened?: Minute;
   /** The entry that says it is done, and its place in the log. */
   entry?: string;
   place?: number;
@@ -25,6 +27,8 @@ export interface NotYet {
   readonly stage: string;
   readonly attempt: number;
   readonly at: Minute;
+  /** From when on the plan of that time asked for it. */
+  readonly opened?: Minute;
   readonly entry: string;
   /** In the log: of two looks that contradict each other the later counts. */
   readonly place: number;

@@ -17,6 +17,8 @@ export interface Sighting {
   readonly minutes: number;
   /** Minutes since 1970. */
   readonly at: number;
+  /** When a plan asked for it, from the start of the state's clock; absent where none did. */
+  readonly openedMin?: number;
   /** What the log calls the entry behind it, and where that stands. */
   readonly entry: string;
   readonly place: number;
@@ -38,24 +40,29 @@ export function sightingsOf(runState: RunState): Sighting[] {
     state: StateId,
     at: number,
     saw: Sighting['saw'],
-    from: Pick<Sighting, 'by' | 'entry' | 'place'>,
+    { opened, ...from }: Pick<Sighting, 'by' | 'entry' | 'place'> & { readonly opened?: Minute | undefined },
   ): void => {
     const since = clockStart(runState, part, state);
     if (since !== undefined && at > since) {
-      sightings.push({ part, state, saw, minutes: at - since, at, ...from });
+      const openedMin = opened !== undefined && opened > since ? opened - since : undefined;
+      sightings.push({
+        ...{ part, state, saw, minutes: at - since, at, ...from },
+        ...(openedMin !== undefined && { openedMin }),
+      });
     }
   };
-  for (const { stage, attempt, at, entry, place } of progress.notYet) {
+  for (const { stage, attempt, at, entry, place, opened } of progress.notYet) {
     if (latestAttempt(progress, stage)?.attempt !== attempt) continue;
     const blamed = lastToOpen(runState, stage);
-    if (blamed !== undefined) note(blamed.part, blamed.state, at, 'not-yet', { by: 'look', entry, place });
+    if (blamed !== undefined)
+      note(blamed.part, blamed.state, at, 'not-yet', { by: 'look', entry, place, opened });
   }
-  for (const { stage, status, startedAt, endedAt, entry, place = 0 } of progress.attempts) {
+  for (const { stage, status, startedAt, endedAt, entry, place = 0, opened } of progress.attempts) {
     if (status !== 'done' || startedAt === undefined || endedAt === undefined || entry === undefined)
       continue;
     // Mixing for a layer may begin before what it is poured on holds it.
     const handled = Math.min(startedAt + handsOnOf(stage).setupMin, endedAt);
-    const from = { by: 'done', entry, place } as const;
+    const from = { by: 'done', entry, place, opened } as const;
     for (const wait of run.design.waits) {
       if (wait.stage !== stage.key) continue;
       if (wait.opens !== undefined) note(wait.part, wait.opens, handled, 'already', from);

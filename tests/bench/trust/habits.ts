@@ -14,7 +14,7 @@ export interface Look {
 /** What a maker knows when deciding when to look, in minutes from the end of the pour. */
 export interface Batch {
   readonly readyMin: number;
-  /** When the forecast of this run says that it is likely to be ready; worked out when it is asked for. */
+  /** When the forecast of this run says that it is likely to be ready. */
   readonly forecastMin: number;
   /** The pour ends at this time of the day. */
   readonly pouredAtMin: number;

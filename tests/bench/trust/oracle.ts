@@ -1,4 +1,5 @@
 import { normalCdf, normalQuantile } from '#units';
+import { tabulatedCdf } from '../../../libs/clocks/lessons/normal-table.js';
 
 /** How well a forecast of the next batch would do. */
 export interface Well {
@@ -36,9 +37,9 @@ export interface Oracle {
 const STEP = 0.02;
 const REACH = 2.6;
 /** No factor of a likelihood is taken for less than this. */
-const LEAST = 1e-300;
+const LEAST = 1e-12;
 /** Less likely than this beside the likeliest, a point of the grid is left out. */
-const NOTHING = 1e-10;
+const NOTHING = 1e-6;
 
 /**
  * @param levelSigma standard deviation of the logarithm of a pace before any log
@@ -57,9 +58,7 @@ export function oracle(levelSigma: number, batchSigmas: readonly number[]): Orac
       for (const { sigma, logs } of supposed) {
         for (let i = 0; i < count; i += 1) {
           const [from, to] = [(above - levels[i]!) / sigma, (below - levels[i]!) / sigma];
-          // Of two far above the middle the difference would be lost.
-          const chance = from > 0 ? normalCdf(-from) - normalCdf(-to) : normalCdf(to) - normalCdf(from);
-          logs[i]! += Math.log(Math.max(chance, LEAST));
+          logs[i]! += Math.log(Math.max(tabulatedCdf(to) - tabulatedCdf(from), LEAST));
         }
       }
     },
@@ -74,10 +73,10 @@ export function oracle(levelSigma: number, batchSigmas: readonly number[]): Orac
       const total = points.reduce((sum, { weight }) => sum + weight, 0);
       const quantile = (p: number): number => {
         let [low, high] = [-2 * REACH, 2 * REACH];
-        for (let k = 0; k < 30; k += 1) {
+        for (let k = 0; k < 20; k += 1) {
           const middle = (low + high) / 2;
           const below = points.reduce(
-            (sum, each) => sum + each.weight * normalCdf((middle - each.level) / each.sigma),
+            (sum, each) => sum + each.weight * tabulatedCdf((middle - each.level) / each.sigma),
             0,
           );
           if (below < p * total) low = middle;

@@ -1,10 +1,12 @@
 import type { Forecast } from '#clocks';
-import type { PieceDesign, Recipe, RunTeachings, WorkshopFacts, Mould } from '#contract';
-import { learnedFrom, nothingLearned, teachingsOf, type LogLine, type PastRun } from '#runs';
+import type { Learned, PieceDesign, Recipe, RunTeachings, WorkshopFacts, Mould } from '#contract';
+import { learnedFrom, nothingLearned, type LogLine } from '#runs';
 import { normalQuantile, type Random } from '#units';
 import { clocksOf } from '../../../libs/runs/clocks/forecast-clocks.js';
 import { taughtClocks } from '../../../libs/runs/clocks/taught-clocks.js';
-import { resolveRuns } from '../../../libs/runs/input/resolve-run.js';
+import { resolveRuns, type ResolvedRun } from '../../../libs/runs/input/resolve-run.js';
+import { runTeachings } from '../../../libs/runs/learned/run-teachings.js';
+import { foldLog } from '../../../libs/runs/log/fold-log.js';
 import type { Habit, Look } from './habits.js';
 import { oracle, wellOf, type TrueInterval, type Well } from './oracle.js';
 
@@ -110,15 +112,12 @@ export function simulateMaker(
     const isOther = otherTimes !== undefined && i % 2 === 1;
     const luck = batchSigma * normalQuantile(inside(random.next()));
     const readyMin = untaught.medianMin * Math.exp(level + luck) * (isOther ? otherTimes : 1);
+    if (isRenewed(i)) renew();
     const startMs = FIRST + i * WEEK_MS + Math.round(3 * 60 * random.next()) * MINUTE_MS;
     const looks = truth.habit(
       {
         ...{ readyMin, run: i, pouredAtMin: (startMs / MINUTE_MS) % (24 * 60) },
-        // Many habits go by no forecast, and need none.
-        get forecastMin() {
-          if (isRenewed(i)) renew();
-          return forecast.medianMin;
-        },
+        forecastMin: forecast.medianMin,
       },
       random,
     );
@@ -129,7 +128,9 @@ export function simulateMaker(
     const toLog = looks.filter(({ unwritten }) => unwritten === undefined);
     isTold ||= toLog.some(({ saw }) => saw === 'not-yet');
     for (const { saw, atMin } of toLog) if (saw === 'done') earliest = Math.min(earliest, Math.round(atMin));
-    taught.push(teachOf(isOther ? underOtherName(making) : making, i, logOf(making, startMs, toLog)));
+    taught.push(
+      teachOf(isOther ? underOtherName(making) : making, logOf(making, startMs, forecast.medianMin, toLog)),
+    );
   }
   return judged;
 }
@@ -142,7 +143,13 @@ function trueInterval(looks: readonly Look[], untaughtLog: number): TrueInterval
   return { above, below };
 }
 
-function logOf({ pour, unmould }: Making, startMs: number, looks: readonly Look[]): LogLine[] {
+function logOf(
+  { pour, unmould }: Making,
+  startMs: number,
+  openedMin: number,
+  looks: readonly Look[],
+): LogLine[] {
+  const opened = iso(startMs + Math.round(openedMin) * MINUTE_MS);
   return [
     {
       entry: {
@@ -155,8 +162,10 @@ function logOf({ pour, unmould }: Making, startMs: number, looks: readonly Look[
     ...looks.map(({ saw, atMin }): LogLine => {
       const at = startMs + Math.round(atMin) * MINUTE_MS;
       return saw === 'not-yet'
-        ? { entry: { kind: 'not-yet', stage: unmould, at: iso(at) } }
-        : { entry: { kind: 'done', stage: unmould, startedAt: iso(at), at: iso(at + 10 * MINUTE_MS) } };
+        ? { entry: { kind: 'not-yet', stage: unmould, at: iso(at), opened } }
+        : {
+            entry: { kind: 'done', stage: unmould, startedAt: iso(at), at: iso(at + 10 * MINUTE_MS), opened },
+          };
     }),
   ];
 }
@@ -175,62 +184,50 @@ function underOtherName(making: Making): Making {
   return other;
 }
 
-function teachOf(making: Making, i: number, log: readonly LogLine[]): RunTeachings {
-  const { teachings, issues } = teachingsOf({ ...pastRun(making, i), log }, making.workshop);
+/** As `teachingsOf`, with clocks that are worked out once for all runs of a making. */
+function teachOf(making: Making, log: readonly LogLine[]): RunTeachings {
+  const { run, clocks } = resolved(making);
+  const { progress, issues } = foldLog(run, log);
   if (issues.length > 0) throw new Error(JSON.stringify(issues));
-  return teachings;
-}
-
-function pastRun({ recipe, mould, design }: Making, i: number): PastRun {
-  return {
-    order: {
-      key: `run-${String(i)}`,
-      title: 'Run',
-      design: design.key,
-      count: 12,
-      startAfter: '2026-01-02T18:00',
-      certaintyPercent: 95,
-    },
-    design,
-    recipes: [recipe],
-    fats: [],
-    moulds: [mould],
-    log: [],
-  };
+  return runTeachings({ run, progress, clocks });
 }
 
 function untaughtForecast(making: Making): Forecast {
-  return firmOf(making, clocksOf(resolved(making), making.workshop));
+  return firmOf(making, resolved(making).clocks);
 }
 
-function taughtForecast(making: Making, learned: typeof nothingLearned): Forecast {
-  const run = resolved(making);
+function taughtForecast(making: Making, learned: Learned): Forecast {
+  const { run, clocks } = resolved(making);
   return firmOf(
     making,
-    taughtClocks(run, clocksOf(run, making.workshop), () => learned),
+    taughtClocks(run, clocks, () => learned),
   );
 }
 
-const resolvedOf = new WeakMap<Making, ReturnType<typeof resolveRuns>[number]>();
+interface ResolvedMaking {
+  readonly run: ResolvedRun;
+  readonly clocks: ReturnType<typeof clocksOf>;
+}
 
-function resolved(making: Making): ReturnType<typeof resolveRuns>[number] {
-  let run = resolvedOf.get(making);
-  if (run === undefined) {
-    const { order, design, recipes, fats, moulds } = pastRun(making, 0);
-    const input = {
-      workshop: making.workshop,
-      recipes,
-      fats,
-      moulds,
-      designs: [design],
-      runs: [order],
-      log: [],
-    };
-    [run] = resolveRuns(input);
-    if (run === undefined) throw new Error('one run has one resolution');
-    resolvedOf.set(making, run);
-  }
-  return run;
+const resolvedOf = new WeakMap<Making, ResolvedMaking>();
+
+function resolved(making: Making): ResolvedMaking {
+  const known = resolvedOf.get(making);
+  if (known !== undefined) return known;
+  const { workshop, recipe, mould, design } = making;
+  const [run] = resolveRuns({
+    ...{ workshop, recipes: [recipe], fats: [], moulds: [mould], designs: [design], log: [] },
+    runs: [
+      {
+        ...{ key: 'run', title: 'Run', design: design.key, count: 12 },
+        ...{ startAfter: '2026-01-02T18:00', certaintyPercent: 95 },
+      },
+    ],
+  });
+  if (run === undefined) throw new Error('one run has one resolution');
+  const made = { run, clocks: clocksOf(run, workshop) };
+  resolvedOf.set(making, made);
+  return made;
 }
 
 function firmOf({ part }: Making, clocks: ReturnType<typeof clocksOf>): Forecast {
