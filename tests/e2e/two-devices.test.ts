@@ -60,4 +60,33 @@ describe.skipIf(browser === null)('two devices', { timeout: 60_000 }, () => {
     await laptop.getByRole('button', { name: 'Take it back', exact: true }).last().click();
     await phone.getByText('taken back').first().waitFor({ timeout: 10_000 });
   });
+
+  it('tell why what was logged without a connection was not taken, until that was read', async () => {
+    const stage = file.designs[0]!.stages.find(({ key }) => key === 'press-shells')!;
+    const entry = { kind: 'done', stage: stage.key, at: '2026-11-27T18:55:00Z' };
+    expect((await bench.call('POST', `/api/runs/${id}/log`, entry)).status).toBe(201);
+    // As it was kept on the phone while that had no connection.
+    await phone.evaluate(keepInQueue, { id: crypto.randomUUID(), runId: id, entry });
+    await phone.goto(`/runs/${id}/log`);
+    const told = phone.getByText(/was not taken\. .* already done/);
+    await told.waitFor({ timeout: 20_000 });
+    await phone.getByRole('button', { name: en.offline.wasRead }).click();
+    await told.waitFor({ state: 'detached' });
+    await phone.getByText(en.offline.refused(1)).waitFor({ state: 'detached' });
+  });
 });
+
+/** Puts an entry where pages keep what waits to be sent. Runs in the page. */
+async function keepInQueue(queued: object): Promise<void> {
+  const database = await new Promise<IDBDatabase>((resolve, reject) => {
+    const opening = indexedDB.open('benchtide');
+    opening.onsuccess = () => resolve(opening.result);
+    opening.onerror = () => reject(opening.error!);
+  });
+  await new Promise<void>((resolve) => {
+    const writing = database.transaction('log-queue', 'readwrite');
+    writing.objectStore('log-queue').add(queued);
+    writing.oncomplete = () => resolve();
+  });
+  database.close();
+}

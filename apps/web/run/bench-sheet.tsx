@@ -11,6 +11,7 @@ import { NoteList } from '../notes/note-list.js';
 import { useNotes } from '../notes/use-notes.js';
 import { WriteNote } from '../notes/write-note.js';
 import type { Note } from '../notes/notes-of.js';
+import { RefusedEntries } from '../offline/refused-entries.js';
 import { LabelLists } from './label-lists.js';
 import { PartWeights } from './part-weights.js';
 import type { RunProps } from './run-props.js';
@@ -124,6 +125,7 @@ function SittingSheet({
               {weigh.map(({ card, kinds }) => (
                 <Weigh key={nameOf(card)} {...{ card, kinds, titles, above }} />
               ))}
+              <RefusedEntries run={run.id} stage={stage.key} />
               <NoteList run={run.id} notes={notes.filter(({ entry }) => entry.stage === stage.key)} />
               <WriteNote run={run.id} of={{ stage: stage.key }} what={stage.title} />
             </Step>

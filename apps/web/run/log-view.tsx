@@ -1,3 +1,4 @@
+import { RefusedEntries } from '../offline/refused-entries.js';
 import { RefusalText } from '../offline/refusal-text.js';
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState, type ReactNode } from 'react';
@@ -39,6 +40,7 @@ export default function LogView(props: RunProps): ReactNode {
         <h2>{words.title}</h2>
         {data === undefined &&
           (error === null ? <Loading /> : <Failed error={error} again={() => void refetch()} />)}
+        <RefusedEntries run={run.id} />
         <WriteNote run={run.id} what={run.order.title} />
         <NoteList run={run.id} notes={notes.filter(({ waits }) => waits)} />
         {data?.length === 0 && <p>{words.none}</p>}

@@ -13,6 +13,8 @@ export const offline: Words['offline'] = {
   waits: 'wartet auf das Senden',
   held: 'wartet auf den Eintrag darüber',
   notTaken: 'nicht angenommen',
+  notTakenAt: (when) => `Was Sie ${when} eingetragen haben, wurde nicht übernommen.`,
+  wasRead: 'Gelesen, hier entfernen',
   tryAgain: 'Noch einmal senden',
   correct: 'Zeit berichtigen',
   when: 'Wann es war',

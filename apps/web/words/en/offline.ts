@@ -10,6 +10,8 @@ export const offline = {
   waits: 'waits to be sent',
   held: 'waits for the entry above',
   notTaken: 'not taken',
+  notTakenAt: (when: string) => `What you logged ${when} was not taken.`,
+  wasRead: 'Read, remove it here',
   tryAgain: 'Send it again',
   correct: 'Correct the time',
   when: 'When it was',
