@@ -35,7 +35,7 @@ export class Draw {
 export type Draws = ReadonlyMap<string, Draw>;
 
 /**
- * Samples every draw of the problem. The values depend on the seed, the name of the draw and the number of the
+ * Samples every draw of the problem. The values depend on the seed, the stream of the draw and the number of the
  * scenario only, so two plans of one problem are compared on the same weather (common random numbers).
  */
 export function sampleDraws(p: Problem, seed: number): Draws {
@@ -44,15 +44,16 @@ export function sampleDraws(p: Problem, seed: number): Draws {
       [atLeast, atMost].flatMap((length) => (length?.kind === 'uncertain' ? [length.draw] : [])),
     ),
   );
+  const streamOf = (name: string): string => p.streams?.[name] ?? name;
   const common = new Map<string, Draw>();
   const inCommon = (name: string): Draw => {
     let draw = common.get(name);
-    if (draw === undefined) common.set(name, (draw = new Draw(normalOf(seed, `common ${name}`))));
+    if (draw === undefined) common.set(name, (draw = new Draw(normalOf(seed, `common ${streamOf(name)}`))));
     return draw;
   };
   return new Map(
     [...names].map((name) => {
-      const normal = mixed(normalOf(seed, name), p.shares?.[name] ?? [], inCommon);
+      const normal = mixed(normalOf(seed, streamOf(name)), p.shares?.[name] ?? [], inCommon);
       const seen = p.draws[name];
       return [name, new Draw(seen === undefined ? normal : within(normal, seen))];
     }),
@@ -67,8 +68,8 @@ function within(normal: () => number, { above = -Infinity, below = Infinity }: T
   return () => quantile(normalCdf(normal()));
 }
 
-function normalOf(seed: number, name: string): () => number {
-  const random = seededRandom((seed ^ hash(name)) >>> 0);
+function normalOf(seed: number, stream: string): () => number {
+  const random = seededRandom((seed ^ hash(stream)) >>> 0);
   // Half a step off the ends of [0, 1): the generator can return 0, and no length is 0 or infinite.
   return () => normalDeviate((random.next() * 4294967296 + 0.5) / 4294967296);
 }
@@ -101,9 +102,9 @@ export function medianAbove(z: number, below: number): number {
   return normalCdf(-z) < 1e-12 ? z : truncatedQuantile(0.5, z, below);
 }
 
-/** FNV-1a over UTF-16 code units (Fowler, Noll and Vo): 32 bits that tell names apart. */
-function hash(name: string): number {
+/** FNV-1a over UTF-16 code units (Fowler, Noll and Vo): 32 bits that tell streams apart. */
+function hash(stream: string): number {
   let h = 0x811c9dc5;
-  for (let i = 0; i < name.length; i++) h = Math.imul(h ^ name.charCodeAt(i), 0x01000193);
+  for (let i = 0; i < stream.length; i++) h = Math.imul(h ^ stream.charCodeAt(i), 0x01000193);
   return h >>> 0;
 }

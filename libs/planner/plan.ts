@@ -1,4 +1,4 @@
-import { deliveriesOf, totalEnd } from './deliveries.js';
+import { likelyEnd } from './likely-end.js';
 import type { Certainty, Odds, Problem, Schedule, ScheduleOutcome } from './problem.js';
 import { pinned } from './pinned.js';
 import { selectByPairedSimulation, type Candidate } from './paired-simulation.js';
@@ -20,6 +20,8 @@ export interface PlanOptions {
    * and of waiting there or coming back where the soap is not ready.
    */
   readonly pins?: ReadonlyMap<string, number>;
+  /** Choose by odds, whatever has to be waited for them: see `selectByPairedSimulation`. */
+  readonly oddsAlone?: boolean;
   /** Conflicts to learn from at each certainty, 0 or more. */
   readonly limit?: number;
   /** Asked now and then; the best plan so far is the answer soon after it says true. */
@@ -27,8 +29,8 @@ export interface PlanOptions {
 }
 
 /**
- * The schedule with the best odds, as `selectByPairedSimulation` finds it, among those made at several certainties; equal odds go to the one
- * that is ready first. Certainties take turns, so that each has a first schedule before any is made better. Where what is only
+ * The schedule that is best by odds and by when it is likely to be ready, as `selectByPairedSimulation` weighs them, among those
+ * made at several certainties. Certainties take turns, so that each has a first schedule before any is made better. Where what is only
  * preferred leaves no schedule at a certainty, one is made there without it, but for preferences of known length, which can
  * always be kept or are the maker's own to change.
  * @returns the outcome and its odds; without any schedule, the outcome at the last certainty and null
@@ -44,6 +46,7 @@ export function plan(
     pins = new Map<string, number>(),
     limit,
     stop,
+    oddsAlone = false,
   } = options;
   const asked = pinned(p, pins);
   const last = certainties.at(-1);
@@ -52,7 +55,7 @@ export function plan(
   const candidates: Candidate[] = [];
   const enter = (found: Schedule | undefined): void => {
     if (found === undefined || candidates.some((other) => sameStarts(other.schedule, found))) return;
-    candidates.push({ schedule: found, total: totalOf(p, found) });
+    candidates.push({ schedule: found, ...likelyEnd(p, found) });
   };
   const isOver = (): boolean => stop !== undefined && stop() && candidates.length > 0;
   const searchAt = (of: Problem, at: readonly Certainty[]): ScheduleSearch[] => {
@@ -81,18 +84,10 @@ export function plan(
     const verdict = searches.at(-1)?.verdict === 'infeasible' ? 'infeasible' : 'limit';
     return { outcome: withoutSchedule(required, verdict, { certainty: last, seed, ...limits }), odds: null };
   }
-  const best = selectByPairedSimulation(p, candidates, { seed, scenarios, ...(stop && { stop }) });
+  const best = selectByPairedSimulation(p, candidates, { seed, scenarios, oddsAlone, ...(stop && { stop }) });
   return { outcome: { status: 'planned', schedule: best.schedule }, odds: best.odds };
 }
 
 function sameStarts(a: Schedule, b: Schedule): boolean {
   return [...a.starts].every(([id, start]) => b.starts.get(id) === start);
-}
-
-function totalOf(p: Problem, { starts }: Schedule): number {
-  return totalEnd(
-    deliveriesOf(p),
-    (i) => starts.get(p.stages[i]!.id)!,
-    (i) => p.stages[i]!.duration,
-  );
 }

@@ -116,6 +116,11 @@ export interface Problem {
    * common with others. Of draws that were observed, where they lie within their bounds varies together in the same way.
    */
   readonly shares?: Readonly<Record<string, readonly Share[]>>;
+  /**
+   * The streams of random numbers by which draws, and what they share, are sampled, by name; what is not named here has one by
+   * its own name. So that what comes of a plan need not hang on what things are called.
+   */
+  readonly streams?: Readonly<Record<string, string>>;
   /** Nothing that is not fixed starts before this minute. */
   readonly from: number;
   /** Everything must have started by this minute: the horizon. */

@@ -138,7 +138,8 @@ function unattendedStages(p: Problem, uncertain: readonly UncertainLag[]): Unatt
   });
 }
 
-function isUnattended(
+/** Whether nobody does a stage and nothing waits for it: see `UnattendedStage`. */
+export function isUnattended(
   { lags }: Problem,
   { id, fixed, duration, uses, calendar, latest, isDue }: Stage,
 ): boolean {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Draw } from './draws.js';
 import type { Lag, Problem, Schedule } from './problem.js';
-import { Tally } from './tally.js';
+import { ON_TIME, Tally } from './tally.js';
 
 /** A piece is patched while it is soft by two clocks, and glazed before it has dried by a third. */
 const lag = (id: string, to: string): Lag => ({
@@ -39,7 +39,7 @@ describe('a tally', () => {
   it('counts what is met, and what is lost at each stage with the window that was missed most often there', () => {
     const found = tally().simulate(10);
     expect([...found.outcomes]).toEqual([3, 0, 0, 0, 0, 3, 3, 0, 0, 3]);
-    expect(found.onTime).toBe(0.4);
+    expect(found.shareOf(ON_TIME)).toBe(0.4);
     const odds = found.odds(5);
     expect(odds).toMatchObject({ onTime: 0.4, scenarios: 10, seed: 5 });
     expect(odds.standardError).toBeCloseTo(Math.sqrt((0.4 * 0.6) / 10), 12);

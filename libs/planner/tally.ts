@@ -11,6 +11,7 @@ export const RETEST_MIN = 30;
 const COUNTED_ON = 0.9;
 
 /** How a scenario came out, from the worst: 0 a requirement was missed, 1 a due date, 2 a preference, 3 nothing. */
+export const AT_ALL = 1;
 export const ON_TIME = 2;
 export const AS_PLANNED = 3;
 const outcomes: Readonly<Record<Loses, number>> = { requirement: 0, 'due-date': 1, preference: ON_TIME };
@@ -66,19 +67,9 @@ export class Tally {
     reasons.set(missed, (reasons.get(missed) ?? 0) + 1);
   }
 
-  /** Share of scenarios so far that missed no requirement. */
-  get atAll(): number {
-    return this.counts[1]! / this.scenarios;
-  }
-
-  /** Share of those that kept every due date, too. */
-  get onTime(): number {
-    return this.counts[ON_TIME]! / this.scenarios;
-  }
-
-  /** Share of those with every preference, too. */
-  get asPlanned(): number {
-    return this.counts[AS_PLANNED]! / this.scenarios;
+  /** Share of scenarios so far that came out so or better. */
+  shareOf(least: number): number {
+    return this.counts[least]! / this.scenarios;
   }
 
   private countOn(): Map<string, number> {
@@ -93,7 +84,12 @@ export class Tally {
 
   /** @param seed of the draws */
   odds(seed: number): Odds {
-    const { p, scenarios, atAll, onTime, asPlanned } = this;
+    const { p, scenarios } = this;
+    const [atAll, onTime, asPlanned] = [AT_ALL, ON_TIME, AS_PLANNED].map((least) => this.shareOf(least)) as [
+      number,
+      number,
+      number,
+    ];
     const losses = [...this.lost].flatMap(([stage, byKind]) =>
       [...byKind].map(([loses, reasons]) => {
         const count = [...reasons.values()].reduce((sum, each) => sum + each, 0);

@@ -166,7 +166,9 @@ describe('the odds of a stored plan', () => {
       await second.renewed();
     };
     const { version, facts } = (await api.call('GET', '/api/workshop')).body;
-    await api.call('PUT', '/api/workshop', { version, facts: { ...facts, title: 'A third name' } });
+    const { weekly } = facts.hours;
+    const thursday = { ...facts.hours, weekly: { ...weekly, thursday: [{ from: '18:00', to: '18:30' }] } };
+    await api.call('PUT', '/api/workshop', { version, facts: { ...facts, hours: thursday } });
     await api.renewed();
     const now = await shown();
     expect(now.odds!.soundByTheDay).toBeLessThan(first.odds!.soundByTheDay - 0.03);

@@ -83,7 +83,7 @@ const any = randomProblem({ stages: 4, until: 40, calendars: true, resources: tr
 /** Every minute tried, the latest first, by nothing but `plan`. */
 function byTryingAll(p: Problem, level: number): { begin: number; probability: number }[] {
   return Array.from({ length: p.until - p.from + 1 }, (_, k) => p.until - k).flatMap((from) => {
-    const { outcome, odds } = plan({ ...p, from }, { seed: 1, scenarios });
+    const { outcome, odds } = plan({ ...p, from }, { seed: 1, scenarios, oddsAlone: true });
     if (outcome.status !== 'planned' || odds === null || odds.onTime < level) return [];
     return [{ begin: beginOf(p, outcome.schedule.starts), probability: odds.onTime }];
   });

@@ -182,7 +182,7 @@ function beginningAt(
   from: number,
   options: { readonly seed: number; readonly scenarios: number; readonly stop: () => boolean },
 ): Beginning | undefined {
-  const { outcome, odds } = plan({ ...p, from }, options);
+  const { outcome, odds } = plan({ ...p, from }, { ...options, oddsAlone: true });
   if (outcome.status !== 'planned' || odds === null) return undefined;
   const begins = p.stages.flatMap((stage) =>
     stage.fixed === undefined && isHandsOn(stage) ? [outcome.schedule.starts.get(stage.id)!] : [],

@@ -9,6 +9,7 @@ import type { PlanOptions, RunsInput } from '../input/input.js';
 import type { Network } from './network-references.js';
 import { lagsOf } from './network-lags.js';
 import { sharesOf } from './shares-of.js';
+import { streamsOf } from './streams-of.js';
 import type { NetworkStage } from './network-references.js';
 import { BENCH, cureStarts, liveAttempts, readyId, stageId, type AssessedRun } from '../assessed-run.js';
 import { builtOn } from '../log/respond-to-mishap.js';
@@ -49,6 +50,7 @@ export function buildNetwork(
     calendars: { [BENCH]: open ?? openIntervals(hours, timeZone, options.now, hoursUntil) },
     draws: Object.assign({}, ...runs.map(({ draws }) => draws)) as Record<string, Truncation>,
     shares: Object.assign({}, ...runs.map(sharesOf)) as Record<string, Share[]>,
+    streams: streamsOf(runs),
     from,
     until: hoursUntil + READY_WITHIN_DAYS * 1440,
   };

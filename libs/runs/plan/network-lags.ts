@@ -18,6 +18,7 @@ import { clockStarter } from '../log/sightings.js';
 import { countsFrom } from '../input/counts-from.js';
 import { latenessOf, type Lateness } from '../input/lateness.js';
 import { isBeforeMaking } from '../input/stage-order.js';
+import { scalesDrawOf } from './streams-of.js';
 
 /** A lag, and why it is there. */
 export interface ReasonedLag {
@@ -164,7 +165,7 @@ function weighedLength(assessed: AssessedRun, begun: StageAttempt): Length | und
   if (low === undefined || likely === undefined || high === undefined || low <= 0) return undefined;
   const sigma = Math.log(high / low) / (2 * normalQuantile(0.9));
   if (sigma < 1e-6) return { kind: 'known', minutes: Math.round(likely) };
-  return { kind: 'uncertain', median: likely, sigma, draw: `${assessed.run.order.key}/scales` };
+  return { kind: 'uncertain', median: likely, sigma, draw: scalesDrawOf(assessed.run.order.key) };
 }
 
 interface BridgedLink {

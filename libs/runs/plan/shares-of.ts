@@ -7,6 +7,16 @@ import { OF_ITS_OWN } from '../observed/observe-draws.js';
 /** How the names begin of what is not known of a recipe. */
 export const OF_RECIPE = 'recipe ';
 
+/** What is not known of a pace of a recipe. */
+export function recipeDrawOf(pace: string, recipe: string): string {
+  return `${OF_RECIPE}${pace} of ${recipe}`;
+}
+
+/** The luck of a batch. @param draw as `drawOf` names it */
+export function batchDrawOf(draw: string): string {
+  return `batch ${draw}`;
+}
+
 /**
  * What the draws of a run have in common with others, of this run or another: all batches the pace of the workshop, batches of
  * one recipe what is not known of the recipe, and states of one batch its luck.
@@ -24,7 +34,11 @@ export function sharesOf(assessed: AssessedRun): Record<string, Share[]> {
     }
     for (const [draw, forecast] of alike) {
       const pace = paceOf[forecast.state];
-      const of = { workshop: pace, recipe: `${pace} of ${recipeKeyOf(run, part)}`, batch: draw };
+      const of = {
+        workshop: pace,
+        recipe: recipeDrawOf(pace, recipeKeyOf(run, part)),
+        batch: batchDrawOf(draw),
+      };
       shares[draw] = levels(forecast, forecast.batchSigma, of);
       const together = Math.sqrt(Math.max(0, forecast.batchSigma ** 2 - OF_ITS_OWN ** 2));
       for (const state of clocks.keys()) {
@@ -47,7 +61,7 @@ function levels(
     part > 0 ? [{ of: name, share: part / sigma }] : [];
   return [
     ...share(`workshop ${of.workshop}`, sharedSigma),
-    ...share(`${OF_RECIPE}${of.recipe}`, recipeSigma),
-    ...share(`batch ${of.batch}`, batchSigma),
+    ...share(of.recipe, recipeSigma),
+    ...share(of.batch, batchSigma),
   ];
 }
