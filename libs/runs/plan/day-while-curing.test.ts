@@ -41,6 +41,7 @@ it('the odds of a day are those of the cure once all is done, and none are lost 
 it('a day that cannot be kept any more is told by its odds, and the lot still has a plan', () => {
   const { status, odds, weakLinks } = curing('2026-12-10');
   expect(status).toBe('planned');
-  expect(odds).toMatchObject({ soundAtAll: 1, soundByTheDay: 0 });
+  expect(odds!.soundAtAll).toBe(1);
+  expect(odds!.soundByTheDay).toBeLessThan(0.01);
   expect(weakLinks.map(({ stage }) => stage)).toEqual(['ready']);
 });
