@@ -69,28 +69,6 @@ describe('stages that are only ever done', () => {
   });
 });
 
-describe('stages that a plan asked for', () => {
-  /**
-   * Ready at three days. The first batches were asked for and looked at daily from two on, with one look in three written; the plan has learned,
-   * and asks for the others so late that each is done at the first look.
-   */
-  const log = (isTold: boolean): Observation[] => [
-    ...times(12, (i) => {
-      const opened = isTold ? { opened: Math.log(1.9 / 2) } : {};
-      return i % 3 === 0 ? between(2.1, 3.1, opened) : done(3.1, opened);
-    }),
-    ...times(30, () => done(3.1, isTold ? { opened: Math.log(2.9 / 2) } : {})),
-  ];
-
-  it('tell soap that was done late, as it was asked for late, from soap that was quick', () => {
-    const [without, told] = [log(false), log(true)].map(
-      (each) => 2 * Math.exp(learn(each).recipe('tiles').mean),
-    );
-    expect(told).toBeGreaterThan(without! + 0.1);
-    expect(told).toBeLessThan(3.1);
-  });
-});
-
 describe('looks', () => {
   it('put the forecast between them', () => {
     for (const [notYet, ready] of [

@@ -62,6 +62,12 @@ describe('where a batch may have become ready that a plan asked for', () => {
     expect(ends.map((end) => Math.round(Math.exp(end)))).toEqual([5, 4, 3, 0]);
   });
 
+  it('has an end for each day since looks usually begin where that is sooner', () => {
+    const of = (from: number) => stretchesOf(done(3.5), { ...anyDay, from: Math.log(from) }, lookingHabits);
+    expect(of(2).ends).toHaveLength(4);
+    expect(of(4.5).ends).toHaveLength(3);
+  });
+
   it('goes by when looks usually begin where it was done before the plan asked for it', () => {
     const { ends } = stretchesOf(done(6), { ...anyDay, from: Math.log(2) }, lookingHabits);
     expect(ends).toHaveLength(4);

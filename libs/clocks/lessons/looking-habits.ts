@@ -102,7 +102,8 @@ const MOST_STRETCHES = 12;
  *
  *     weight_i = looks · (1 − looks)^i · (1 − writes)^(m − 1 − i)
  *
- * Where the plan asked for it later than that, they may have looked from then on. For who writes down every look all weights are the same, which is the plain interval (a, b).
+ * With no “not yet” they may have looked since the plan asked for it, or since they usually begin, whichever is sooner. For who writes down
+ * every look all weights are the same, which is the plain interval (a, b).
  */
 export function stretchesOf(
   batch: SeenBatch,
@@ -119,7 +120,8 @@ export function stretchesOf(
     return { ends: [below, above], weights: written.map((chance) => [chance]) };
   }
   const asked = opened !== undefined && opened < below ? opened : undefined;
-  const since = above > -Infinity ? above : (asked ?? from);
+  const unasked = asked === undefined || (from !== undefined && from < asked);
+  const since = above > -Infinity ? above : unasked ? from : asked;
   const soonest =
     since === undefined
       ? Infinity

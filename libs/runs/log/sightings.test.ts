@@ -99,6 +99,21 @@ describe('what a log tells of the states of the soap', () => {
     ]);
   });
 
+  it('tells from when on a plan asked for a stage, from the start of the clock', () => {
+    const openedOf = (opened: string): (number | undefined)[] => {
+      const notYet: LogEntry = { kind: 'not-yet', stage: 'unmould', at: '2026-11-28T18:20:00Z', opened };
+      const unmould: LogEntry = { kind: 'done', stage: 'unmould', at: '2026-11-29T18:20:00Z', opened };
+      return seenIn(file, {}, under, over, notYet, unmould).flatMap(({ state, openedMin }) =>
+        state === 'firm' ? [openedMin] : [],
+      );
+    };
+    const [early, late] = [openedOf('2026-11-28T10:00:00Z'), openedOf('2026-11-28T11:00:00Z')];
+    expect(early.length).toBeGreaterThan(1);
+    expect(late).toEqual(early.map((each) => (each ?? NaN) + 60));
+    // Before the clock had begun nothing was asked for.
+    expect(openedOf('2026-11-20T10:00:00Z').every((each) => each === undefined)).toBe(true);
+  });
+
   it('counts the cure from the end of the unmoulding', () => {
     const unmould: LogEntry = { kind: 'done', stage: 'unmould', at: '2026-11-29T18:20:00Z' };
     const look: LogEntry = {
