@@ -22,7 +22,10 @@ export default function Overview(): ReactNode {
         <h1>{library.title}</h1>
         <p className="soft">{library.lead}</p>
         <p className="small">
-          <Link to="/guide">{library.guide}</Link> {library.guideHow}
+          <Link className="tap" to="/guide">
+            {library.guide}
+          </Link>{' '}
+          {library.guideHow}
         </p>
         <p className="row">
           <Link className="button" to="stock">
@@ -91,7 +94,9 @@ function Shelf({ kind, search }: { readonly kind: Kind; readonly search: string 
       <ul className="things">
         {found.map((thing) => (
           <li key={thing.id}>
-            <Link to={`${kind}/${thing.id}`}>{thing.content.title}</Link>
+            <Link className="tap" to={`${kind}/${thing.id}`}>
+              {thing.content.title}
+            </Link>
             <ThingLine thing={thing} kind={kind} />
           </li>
         ))}
@@ -122,7 +127,9 @@ function ShippedFats({ search }: { readonly search: string }): ReactNode {
       <ul className="things close">
         {found.map(({ key, title }) => (
           <li key={key}>
-            <Link to={`fats/shipped/${key}`}>{title}</Link>
+            <Link className="tap" to={`fats/shipped/${key}`}>
+              {title}
+            </Link>
           </li>
         ))}
       </ul>

@@ -82,9 +82,13 @@ export function ThingEditor({
         <header className="stack tight">
           <p>
             {forPiece === null ? (
-              <Link to="/makings">{library.back}</Link>
+              <Link className="tap" to="/makings">
+                {library.back}
+              </Link>
             ) : (
-              <Link to={`/makings/designs/${forPiece.piece}`}>{library.backToPiece}</Link>
+              <Link className="tap" to={`/makings/designs/${forPiece.piece}`}>
+                {library.backToPiece}
+              </Link>
             )}
           </p>
           <h1>{title.trim() === '' ? library.newOf[kind] : title}</h1>

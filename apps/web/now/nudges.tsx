@@ -30,7 +30,7 @@ export function Nudges(): ReactNode {
             <p className="small soft numbers">{now.nudges.at(times.time(deliveredAt ?? dueAt))}</p>
             <p>{texts.of(message)}</p>
             <p>
-              <Link to="/" onClick={() => dismiss(id)}>
+              <Link className="tap" to="/" onClick={() => dismiss(id)}>
                 {shell.toNow}
               </Link>
             </p>

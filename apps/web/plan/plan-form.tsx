@@ -55,7 +55,9 @@ export function PlanForm({ input }: { readonly input: PlanInput }): ReactNode {
         }}
       />
       <p>
-        <Link to="?step=mould">{plan.describeNew}</Link>
+        <Link className="tap" to="?step=mould">
+          {plan.describeNew}
+        </Link>
       </p>
       {design === undefined ? (
         <p className="note">{plan.choose}</p>

@@ -17,8 +17,10 @@ export function Gather({ sheet: { gather } }: { readonly sheet: BatchSheet }): R
     <section className="stack tight">
       <h2 id="gather">{words.gather}</h2>
       <p className="small">
-        <Link to="/makings/stock">{words.toStock}</Link> ·{' '}
-        <Link to="/makings/stock/to-buy">{words.toBuyAll}</Link>
+        <Link className="tap" to="/makings/stock">
+          {words.toStock}
+        </Link>{' '}
+        · <Link to="/makings/stock/to-buy">{words.toBuyAll}</Link>
       </p>
       <div className="scroll-x" tabIndex={0} role="group" aria-labelledby="gather">
         <table role="table" className="numbers run-gather">

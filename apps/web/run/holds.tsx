@@ -4,6 +4,7 @@ import { oneStop, Sentence, SentenceList } from '../look/sentence.js';
 import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
+import { OddsBar } from './odds-bar.js';
 import type { Document } from './use-run.js';
 
 /** Odds, the guarantee, and when the lot is likely cured. */
@@ -24,6 +25,7 @@ export function Holds({ document, run }: { readonly document: Document; readonly
             <span className="run-odds">{odds(document.odds.soundByTheDay)}</span>{' '}
             {document.odds.soundAtAll > document.odds.soundByTheDay ? holds.meansByTheDay : holds.means}
           </p>
+          <OddsBar odds={document.odds} />
           <Besides odds={document.odds} />
           <Method odds={document.odds} />
         </>

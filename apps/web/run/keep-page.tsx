@@ -36,7 +36,9 @@ export default function KeepPage(): ReactNode {
     <div className="stack">
       <header className="stack tight">
         <p>
-          <Link to={`/runs/${id}/amounts`}>‹ {run.data.order.title}</Link>
+          <Link className="tap" to={`/runs/${id}/amounts`}>
+            ‹ {run.data.order.title}
+          </Link>
         </p>
         <h1>{words.keepOf(part.title)}</h1>
         {madeAt !== undefined && <p className="soft">{dayTime(madeAt)}</p>}

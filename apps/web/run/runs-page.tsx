@@ -46,7 +46,9 @@ function Runs({ data }: { readonly data: readonly Run[] }): ReactNode {
           <ul className="run-over">
             {over.map(({ id, order, state }) => (
               <li key={id}>
-                <Link to={`/runs/${id}`}>{order.title}</Link>
+                <Link className="tap" to={`/runs/${id}`}>
+                  {order.title}
+                </Link>
                 <span className="soft small">
                   {words.states[state]} · {words.pieces(order.count)}
                 </span>
@@ -104,7 +106,9 @@ function RunCard({
   return (
     <article className="stack tight">
       <h3>
-        <Link to={`/runs/${run.id}`}>{run.order.title}</Link>
+        <Link className="tap" to={`/runs/${run.id}`}>
+          {run.order.title}
+        </Link>
       </h3>
       <p className="soft small">
         {words.states[run.state]} · {words.pieces(run.order.count)}

@@ -25,7 +25,7 @@ export function Nudges(): ReactNode {
         </p>
       )}
       <p>
-        <Link className="link" to="/hours">
+        <Link className="link tap" to="/hours">
           {settings.toHours}
         </Link>
       </p>

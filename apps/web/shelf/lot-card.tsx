@@ -30,7 +30,9 @@ export function LotCard({
       <header className="row apart">
         <div>
           <h3 id={`lot-${lot.id}`}>
-            <Link to={`/runs/${lot.runId}`}>{lot.title}</Link>
+            <Link className="tap" to={`/runs/${lot.runId}`}>
+              {lot.title}
+            </Link>
           </h3>
           <p className="soft small">
             {shelf.pieces(lot.count)} · {shelf.made(times.date(lot.madeAt))}

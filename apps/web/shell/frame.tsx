@@ -14,6 +14,7 @@ import type { ReactNode } from 'react';
 import { NavLink, useLocation } from 'react-router';
 import { useWords } from '../words/words.js';
 import { Failures } from './failures.js';
+import { PageChange } from './page-change.js';
 
 interface Place {
   readonly to: string;
@@ -56,6 +57,7 @@ export function Frame({
           <Failures>{children}</Failures>
         </main>
       </div>
+      <PageChange />
       <nav className="places" aria-label={shell.places}>
         <ul>
           {places.map((place, i) => (

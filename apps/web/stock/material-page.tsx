@@ -35,7 +35,9 @@ export default function MaterialPage(): ReactNode {
     <div className="stack">
       <header className="stack tight">
         <p>
-          <Link to="/makings/stock">{words.toStock}</Link>
+          <Link className="tap" to="/makings/stock">
+            {words.toStock}
+          </Link>
         </p>
         <h1>{titled(key, material.title)}</h1>
       </header>

@@ -29,7 +29,9 @@ export default function ShoppingPage(): ReactNode {
     <div className="stack">
       <header className="stack tight">
         <p>
-          <Link to="/makings/stock">{words.toStock}</Link>
+          <Link className="tap" to="/makings/stock">
+            {words.toStock}
+          </Link>
         </p>
         <h1>{words.shopping}</h1>
         <p className="soft">{words.shoppingLead}</p>
@@ -61,7 +63,7 @@ function OfRuns({ runs }: { readonly runs: readonly Schemas['StoredRun'][] }): R
           <h2 id="for-runs">{words.shoppingFor}</h2>
           {runs.map(({ id, order }) => (
             <div key={id} className="field check">
-              <label>
+              <label className="tap">
                 <input
                   type="checkbox"
                   checked={!left.has(id)}

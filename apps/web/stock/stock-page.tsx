@@ -23,7 +23,9 @@ export default function StockPage(): ReactNode {
     <div className="stack">
       <header className="stack tight">
         <p>
-          <Link to="/makings">{library.back}</Link>
+          <Link className="tap" to="/makings">
+            {library.back}
+          </Link>
         </p>
         <h1>{words.title}</h1>
         <p className="soft">{words.lead}</p>

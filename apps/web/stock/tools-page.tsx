@@ -42,7 +42,9 @@ function ToolsForm({ stored }: { readonly stored: Schemas['StoredWorkshop'] }): 
       >
         <header className="stack tight">
           <p>
-            <Link to="/makings">{library.back}</Link>
+            <Link className="tap" to="/makings">
+              {library.back}
+            </Link>
           </p>
           <h1>{words.tools}</h1>
           <p className="soft">{words.toolsLead}</p>

@@ -1,5 +1,5 @@
 import { useState, type ReactNode } from 'react';
-import { ApiError, type Schemas } from '../../api/client.js';
+import type { Schemas } from '../../api/client.js';
 import { FormContext } from '../../form/form-context.js';
 import { NumberField } from '../../form/number-field.js';
 import { listAt, withValue, type Value } from '../../form/values.js';
@@ -10,7 +10,7 @@ import type { Around } from '../checks.js';
 import { FillCheck } from '../recipe/fill-check.js';
 import { PartHeatOf } from '../heat/part-heat-of.js';
 import { Risks } from '../recipe/risks.js';
-import { usePreviewOf } from '../recipe/use-preview.js';
+import { isUnready, usePreviewOf } from '../recipe/use-preview.js';
 import { designFile } from './design-file.js';
 
 const USUAL_COUNT = 12;
@@ -42,7 +42,7 @@ export function DesignSheet({
       </FormContext>
       {preview.error !== null && (
         <p className="note amber" role="status">
-          {preview.error instanceof ApiError && preview.error.status === 422
+          {isUnready(preview.error)
             ? amounts.length === 0
               ? library.waits
               : library.older

@@ -24,7 +24,9 @@ export default function ShippedFatPage(): ReactNode {
     <div className="stack">
       <header className="stack tight">
         <p>
-          <Link to="/makings">{library.back}</Link>
+          <Link className="tap" to="/makings">
+            {library.back}
+          </Link>
         </p>
         <h1>{titled(fat.key, fat.title)}</h1>
         <p className="soft">{behaviourOf(fat.key, fat.behaviour)}</p>

@@ -5,13 +5,12 @@ import { FormContext } from '../../form/form-context.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
 import { withValue, type Value } from '../../form/values.js';
 import { Failed } from '../../shell/states.js';
-import { ApiError } from '../../api/client.js';
 import { useWords } from '../../words/words.js';
 import { AmountsList } from './amounts-list.js';
 import { FillCheck } from './fill-check.js';
 import type { Purpose } from './preview-file.js';
 import { Risks } from './risks.js';
-import type { Preview } from './use-preview.js';
+import { isUnready, type Preview } from './use-preview.js';
 import { allOf, USUAL_ML } from './use-purpose.js';
 
 /** What the recipe comes to for a batch, as it is being written. */
@@ -32,10 +31,8 @@ export function LiveSheet({
     <section className="card stack live" aria-labelledby="live">
       <h2 id="live">{library.amounts}</h2>
       <PurposeFields purpose={purpose} onPurpose={onPurpose} moulds={moulds} />
-      {isOld && error !== null && !(error instanceof ApiError && error.status === 422) && (
-        <Failed error={error} />
-      )}
-      {isOld && error instanceof ApiError && error.status === 422 && (
+      {isOld && error !== null && !isUnready(error) && <Failed error={error} />}
+      {isOld && isUnready(error) && (
         <p className="note amber" role="status">
           {amounts === undefined ? library.waits : library.older}
         </p>

@@ -1,6 +1,6 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import { answered, api, type Schemas } from '../../api/client.js';
+import { answered, api, ApiError, type Schemas } from '../../api/client.js';
 import { listAt, type Value } from '../../form/values.js';
 import { hasShares, type Share } from './shares.js';
 import { previewFile, type Purpose, type LookupTables } from './preview-file.js';
@@ -47,15 +47,23 @@ export function usePreviewOf(file: object | null): {
     placeholderData: keepPreviousData,
     staleTime: Infinity,
     gcTime: 60_000,
+    retry: (failures: number, error: Error) =>
+      !isUnready(error) && !(error instanceof ApiError) && failures < 2,
   };
   const amounts = useQuery({
     queryKey: ['amounts-preview', text],
-    queryFn: () => answered(api.POST('/api/amounts-preview', { body })),
+    queryFn: async () => {
+      await demandReady(body);
+      return answered(api.POST('/api/amounts-preview', { body }));
+    },
     ...shared,
   });
   const clocks = useQuery({
     queryKey: ['clocks-preview', text],
-    queryFn: () => answered(api.POST('/api/clocks-preview', { body })),
+    queryFn: async () => {
+      await demandReady(body);
+      return answered(api.POST('/api/clocks-preview', { body }));
+    },
     ...shared,
   });
   return {
@@ -63,6 +71,20 @@ export function usePreviewOf(file: object | null): {
     clocks: useLast(clocks.data, clocks.error === null),
     error: amounts.error,
   };
+}
+
+/** What is written down is not such that it can be reckoned with, yet. */
+class Unready extends Error {}
+
+/** What is half typed is not asked about. */
+async function demandReady(file: unknown): Promise<void> {
+  const { canBeReckoned } = await import('./can-be-reckoned.js');
+  if (!canBeReckoned(file)) throw new Unready('This cannot be reckoned with.');
+}
+
+/** Whether it is what was written down that stands in the way, and nothing else. */
+export function isUnready(error: Error | null): boolean {
+  return error instanceof Unready || (error instanceof ApiError && error.status === 422);
 }
 
 /** What was last answered well; a refusal leaves it standing. */

@@ -75,7 +75,9 @@ export default function Guide({ input }: { readonly input: PlanInput }): ReactNo
         <p className="soft">{guide.intro}</p>
         {input.designs.length > 0 && (
           <p>
-            <Link to="/plan">{guide.orDemo}</Link>
+            <Link className="tap" to="/plan">
+              {guide.orDemo}
+            </Link>
           </p>
         )}
         <StepsBar step={step} issues={checked.issues} />
