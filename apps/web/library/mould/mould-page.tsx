@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { mouldKinds } from '#contract/names';
 import { SelectField, TextField } from '../../form/fields.js';
-import { useForm } from '../../form/form-context.js';
+import { useField, useForm } from '../../form/form-context.js';
 import { MeasureField, NumberField } from '../../form/number-field.js';
 import { valueAt, withValue, type Value } from '../../form/values.js';
 import { useAmounts } from '../../look/amounts.js';
@@ -121,9 +121,18 @@ function ShapeFields({ isOptional = false }: { readonly isOptional?: boolean }):
   const { library } = useWords();
   const { content, change } = useForm();
   const form = valueAt(content, ['shape', 'form']);
+  // What is wrong with the measures together.
+  const { id, wrong, described } = useField(['shape']);
   return (
     <>
-      <div className="fields">
+      <div
+        id={id}
+        tabIndex={-1}
+        className="fields"
+        role="group"
+        aria-label={library.shape}
+        aria-describedby={described['aria-describedby']}
+      >
         <SelectField
           path={['shape', 'form']}
           label={library.shape}
@@ -142,6 +151,11 @@ function ShapeFields({ isOptional = false }: { readonly isOptional?: boolean }):
           />
         ))}
       </div>
+      {wrong.length > 0 && (
+        <p id={`${id}-wrong`} className="wrong">
+          {wrong.join(' ')}
+        </p>
+      )}
       {form !== undefined && <ShapePicture form={form} />}
     </>
   );
