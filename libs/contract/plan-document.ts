@@ -117,6 +117,11 @@ export const runPlan = z
         'What the kinds of its stages add to the design, such as that no soap is unmoulded or cut before it is firm; absent: nothing',
     }),
     stages: z.array(plannedStage),
+    usable: instantBand.optional().meta({
+      description:
+        'When the lot may be used, as far as its pace tells: by low in 1 of 10 batches, by high in 9 of 10. Absent where ready is null, and in plans from before',
+    }),
+    best: instantBand.optional().meta({ description: 'When the lot is at its best; absent as usable is' }),
     ready: instantBand.nullable().meta({
       description:
         'When the lot is cured: by low in 1 of 10 runs, by high in 9 of 10 of those that come through, delays included; null where the design never cures',

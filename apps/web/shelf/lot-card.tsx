@@ -3,7 +3,10 @@ import { Link } from 'react-router';
 import type { Schemas } from '../api/client.js';
 import { oneStop } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
+import { usePlan } from '../run/use-run.js';
 import { useWords } from '../words/words.js';
+import { CureDays } from './cure-days.js';
+import type { NextWeighIn } from './curing-runs.js';
 import type { LotStatus } from './lot-status.js';
 import { ReadyStrip, type Span } from './ready-strip.js';
 import { WeighIns } from './weigh-ins.js';
@@ -14,17 +17,23 @@ export function LotCard({
   status,
   now,
   span,
+  weighIn,
 }: {
   readonly lot: Schemas['Lot'];
   readonly status: LotStatus;
   readonly now: number;
   /** The time that the pictures of all lots share; absent: no picture. */
   readonly span?: Span;
+  /** Absent: it is not known, or the lot is ready. */
+  readonly weighIn?: NextWeighIn | undefined;
 }): ReactNode {
   const { shelf } = useWords();
   const times = useTimes();
   const [isOpen, setOpen] = useState(false);
-  const { likely, high } = lot.ready;
+  // The days beside that on which it is cured are those of its plan.
+  const { data } = usePlan(lot.runId);
+  const own = data?.document.runs[0];
+  const { high } = lot.ready;
   return (
     <article className="card stack lot" aria-labelledby={`lot-${lot.id}`}>
       <header className="row apart">
@@ -45,16 +54,30 @@ export function LotCard({
       ) : (
         <>
           {span !== undefined && <ReadyStrip lot={lot} now={now} span={span} />}
-          <p>
-            <strong>{shelf.likely(times.day(likely))}</strong>
-            {oneStop(
-              `${shelf.likely(times.day(likely)).endsWith('.') ? '' : '.'} ${shelf.countOn(times.day(high))}`,
-            )}
-          </p>
+          <CureDays usable={own?.usable} cured={lot.ready} best={own?.best} now={now} />
           {status.stage !== 'curing' && <p className="note">{shelf.perhaps}</p>}
+          {weighIn !== undefined && !isOpen && (
+            <p className={weighIn.isDue ? 'note' : 'soft small'}>
+              {weighIn.isDue
+                ? weighIn.last === undefined
+                  ? shelf.weighFirst
+                  : shelf.weighAgain(times.day(weighIn.last))
+                : oneStop(shelf.weighNext(times.day(weighIn.at)))}{' '}
+              {weighIn.isDue && (
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={shelf.weighLot(lot.title)}
+                  onClick={() => setOpen(true)}
+                >
+                  {shelf.weighNow}
+                </button>
+              )}
+            </p>
+          )}
         </>
       )}
-      <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <details open={isOpen} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
         <summary>{shelf.weighIns}</summary>
         {isOpen && <WeighIns lot={lot} isCuring={status.stage !== 'ready'} />}
       </details>

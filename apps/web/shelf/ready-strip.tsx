@@ -25,7 +25,7 @@ export function ReadyStrip({
   now,
   span,
 }: {
-  readonly lot: Schemas['Lot'];
+  readonly lot: Pick<Schemas['Lot'], 'madeAt' | 'ready'>;
   readonly now: number;
   readonly span: Span;
 }): ReactNode {

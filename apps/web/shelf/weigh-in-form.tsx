@@ -9,6 +9,7 @@ import { useLogEntry } from '../offline/use-log-entry.js';
 import { Failed } from '../shell/states.js';
 import { Sentences } from '../look/sentence.js';
 import { useLanguage, useWords } from '../words/words.js';
+import { likelyMeant } from './likely-slip.js';
 import { readWeighIn } from './read-weigh-in.js';
 
 type WeighIn = NonNullable<ReturnType<typeof readWeighIn>['entry']>;
@@ -42,6 +43,11 @@ export function WeighInForm({
         },
       },
     );
+  const expected = expectedIn(log.error) ?? last?.pieceG;
+  const meant =
+    read.entry === undefined || expected === undefined
+      ? undefined
+      : likelyMeant(read.entry.massG, expected * read.entry.pieces);
   return (
     <form
       className="stack tight weigh-now"
@@ -87,7 +93,17 @@ export function WeighInForm({
             {shelf.doubtful(massText(read.entry.massG / read.entry.pieces))}{' '}
             {last !== undefined && shelf.doubtfulLast(massText(last.pieceG))}
           </p>
-          <p>
+          <p className="row">
+            {meant !== undefined && (
+              <button
+                type="button"
+                className="button main"
+                disabled={log.isPending}
+                onClick={() => read.entry !== undefined && send({ ...read.entry, massG: meant })}
+              >
+                {shelf.meant(massText(meant))}
+              </button>
+            )}
             <button
               type="button"
               className="button"
@@ -107,6 +123,15 @@ export function WeighInForm({
 function isDoubt(error: Error | null): boolean {
   const issues = error instanceof ApiError ? (error.problem?.issues ?? []) : [];
   return isAskedBack(issues);
+}
+
+/** What a piece was expected to weigh, in grams, by the question that was asked back. */
+function expectedIn(error: Error | null): number | undefined {
+  const issues = error instanceof ApiError ? (error.problem?.issues ?? []) : [];
+  const each = issues.flatMap(({ data }) =>
+    Number((data as { expectedEachG?: unknown })?.expectedEachG ?? NaN),
+  );
+  return each.find((grams) => grams > 0);
 }
 
 /** Whether the fields still hold what was asked about. */

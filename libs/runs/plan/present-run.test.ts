@@ -185,8 +185,29 @@ describe('when a lot is cured', () => {
     expect(minutesOf(presentRun(assessed, none, placed(all)))).toEqual([10, 21, 30]);
   });
 
+  it('may be used before, and is at its best after', () => {
+    const assessed = assessedOf(file);
+    const days = presentRun(assessed, none, placed(all));
+    const medians = (state: 'usable' | 'best'): number =>
+      Math.max(...['under', 'over'].map((part) => assessed.clocks.get(part)!.get(state)!.medianMin));
+    expect(minuteOfIso(days.usable!.likely) - BASE).toBe(Math.round(3010 + medians('usable')));
+    expect(minuteOfIso(days.best!.likely) - BASE).toBe(Math.round(3010 + medians('best')));
+    for (const side of ['low', 'likely', 'high'] as const) {
+      expect(days.usable![side] <= days.ready![side] && days.ready![side] <= days.best![side]).toBe(true);
+    }
+    // What the scales say of the cure holds for all three.
+    const soon = { low: BASE + 10, likely: BASE + 20, high: BASE + 30 };
+    const weighed = presentRun({ ...assessed, scales: { ready: soon } } as AssessedRun, none, placed(all));
+    expect(minuteOfIso(weighed.usable!.likely) - BASE).toBe(20);
+    const later = { low: BASE + 1e6, likely: BASE + 2e6, high: BASE + 3e6 };
+    const slow = presentRun({ ...assessed, scales: { ready: later } } as AssessedRun, none, placed(all));
+    expect(minuteOfIso(slow.best!.likely) - BASE).toBe(2e6);
+  });
+
   it('is not told where its cure has no place in the plan, or nothing cures', () => {
-    expect(presentRun(assessedOf(file), none, placed({ turn: 4320 })).ready).toBeNull();
+    const unplaced = presentRun(assessedOf(file), none, placed({ turn: 4320 }));
+    expect(unplaced.ready).toBeNull();
+    expect([unplaced.usable, unplaced.best]).toEqual([undefined, undefined]);
     const drop = (part: string): LogEntry => ({
       ...{ kind: 'mishap', part, mishap: 'seized', response: 'drop-part', at: '2026-11-27T19:00:00Z' },
     });

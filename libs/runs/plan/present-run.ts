@@ -23,6 +23,9 @@ export interface Placed {
   readonly countOn: ReadonlyMap<string, number>;
 }
 
+/** What of it the cure goes by. */
+type PlacedCure = Pick<Placed, 'schedule' | 'countOn'>;
+
 /**
  * A run as the plan document shows it.
  * @param placed absent: there is no plan, so only what is done has a time
@@ -49,7 +52,7 @@ export function presentRun(
     filling: fillingTimes(assessed),
     ...addedTo(assessed),
     stages: stages.sort((a, b) => a.startAt.localeCompare(b.startAt) || a.key.localeCompare(b.key)),
-    ready: placed === undefined ? null : readyBand(assessed, placed),
+    ...cureDays(assessed, placed),
     cautions: design.looksEdible ? [{ code: 'caution.looks-edible' }] : [],
   };
 }
@@ -155,36 +158,59 @@ function cautionsOf({ run }: AssessedRun, { stage, status }: StageAttempt): Caut
   return [...told, ...(marked ? (['caution.looks-edible'] as const) : [])].map((code) => ({ code }));
 }
 
+/** When the lot is cured; null where nothing cures. */
+export function readyBand(assessed: AssessedRun, placed: PlacedCure): RunPlan['ready'] {
+  return cureDays(assessed, placed).ready;
+}
+
+/** From when on the lot may be used, when it is cured, and when it is at its best, each no sooner than the one before. */
+function cureDays(
+  assessed: AssessedRun,
+  placed: PlacedCure | undefined,
+): Pick<RunPlan, 'usable' | 'ready' | 'best'> {
+  if (placed === undefined) return { ready: null };
+  const [usable, cured, best] = (['usable', 'cured', 'best'] as const).map((state) =>
+    slowestPart(assessed, placed, state),
+  );
+  const { ready: weighed } = assessed.scales;
+  if (cured === undefined) return { ready: weighed === undefined ? null : instants(weighed) };
+  const countOn = placed.countOn.get(readyId(assessed.run.order.key)) ?? -Infinity;
+  const ready = weighed ?? { ...cured, high: Math.max(cured.high, countOn) };
+  return {
+    ...(usable !== undefined && { usable: instants(eachOf(usable, ready, Math.min)) }),
+    ready: instants(ready),
+    ...(best !== undefined && { best: instants(eachOf(best, ready, Math.max)) }),
+  };
+}
+
 /**
  * The slowest part decides; its percentiles are taken one by one, as if all parts were slow or fast together and all went as
- * planned. The high end is what a maker counts on, so there it is held to the simulation, in which they are not and it may not.
+ * planned. The high end of the cure is what a maker counts on, so there it is held to the simulation, in which they are not and
+ * it may not.
+ * @returns undefined where nothing cures
  */
-export function readyBand(
+function slowestPart(
   assessed: AssessedRun,
-  { schedule, countOn }: Pick<Placed, 'schedule' | 'countOn'>,
-): RunPlan['ready'] {
-  const { ready } = assessed.scales;
-  if (ready !== undefined) return instants(ready);
+  { schedule }: PlacedCure,
+  state: 'usable' | 'cured' | 'best',
+): Band | undefined {
   const bands = cureStarts(assessed).flatMap(({ part, attempt }) => {
     const start = schedule.starts.get(stageId(assessed.run.order.key, attempt.stage.key, attempt.attempt));
-    const times = bandNow(assessed, part, 'cured');
+    const times = bandNow(assessed, part, state);
     const begun =
       attempt.endedAt ??
       (start === undefined ? undefined : start + stageMinutes(attempt.stage, attempt.count));
     if (begun === undefined || times === undefined) return [];
     return [{ low: begun + times.low, likely: begun + times.likely, high: begun + times.high }];
   });
-  if (bands.length === 0) return null;
+  if (bands.length === 0) return undefined;
   const tested = testedAt(assessed, schedule);
   const slowest = (pick: (b: Band) => number): number => Math.max(...bands.map(pick), ...tested);
-  return instants({
-    low: slowest((b) => b.low),
-    likely: slowest((b) => b.likely),
-    high: Math.max(
-      slowest((b) => b.high),
-      countOn.get(readyId(assessed.run.order.key)) ?? -Infinity,
-    ),
-  });
+  return { low: slowest((b) => b.low), likely: slowest((b) => b.likely), high: slowest((b) => b.high) };
+}
+
+function eachOf(a: Band, b: Band, pick: (a: number, b: number) => number): Band {
+  return { low: pick(a.low, b.low), likely: pick(a.likely, b.likely), high: pick(a.high, b.high) };
 }
 
 /** When the tests are over without which the lot is not ready, as planned or as done. */

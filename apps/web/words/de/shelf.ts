@@ -6,7 +6,7 @@ export const shelf: Words['shelf'] = {
   ready: 'Fertig',
   empty: 'Noch liegt nichts im Regal.',
   emptyHow:
-    'Eine Charge kommt von selbst hierher, sobald der letzte Schritt ihres Laufs getan ist, samt den Tagen, an denen sie wohl ausgereift ist.',
+    'Seife kommt von selbst hierher, sobald sie gegossen ist, samt den Tagen, an denen sie benutzbar und wohl ausgereift ist.',
   toRuns: 'Zu den Läufen',
   caution:
     'Seife in der Reife ist noch ätzend. Tragen Sie Handschuhe, fassen Sie sich nicht an die Augen, und benutzen oder verschenken Sie sie nicht, bevor sie fertig ist.',
@@ -19,10 +19,29 @@ export const shelf: Words['shelf'] = {
   todayUnder: 'wohl fertig',
   sinceDays: (days) => (days === 1 ? 'wohl seit gestern fertig' : `wohl seit ${days} Tagen fertig`),
   readySince: (date) => `Fertig seit ${date}`,
-  likely: (date) => `Am ehesten fertig ${date}`,
-  countOn: (day) => `Verlässlich ${day}: 9 von 10 solchen Chargen.`,
+  days: {
+    usable: 'Benutzbar',
+    cured: 'Ausgereift',
+    best: 'In Bestform',
+    likely: (day) => `wohl ${day}`,
+    countOn: (day) => `verlässlich ${day}`,
+    since: (day) => `seit ${day}`,
+    means:
+      'Verlässlich: Bis dahin sind 9 von 10 solchen Chargen so weit. Prüfen Sie sie vor dem ersten Gebrauch auf Lauge.',
+  },
+  poured: (date) => `gegossen ${date}`,
+  stillMade: 'Noch in Arbeit. Als Nächstes:',
+  noDays:
+    'Für diesen Lauf gibt es gerade keinen Plan, der aufgeht; daher sind seine Tage nicht bekannt. Seine Seite sagt, warum.',
+  weighThese: (lots) =>
+    lots === 1 ? 'Diese Charge wartet auf die Waage:' : `${lots} Chargen warten auf die Waage:`,
+  weighFirst: 'Sie wurde noch nicht gewogen.',
+  weighAgain: (day) => `Zuletzt gewogen ${day}: Zeit, dieselben Stücke wieder zu wiegen.`,
+  weighNext: (day) => `Wiegen Sie sie wieder ${day}.`,
+  weighLot: (title) => `Jetzt wiegen: ${title}`,
+  meant: (mass) => `Nein, es sind ${mass}`,
   perhaps:
-    'Sie kann schon fertig sein. Wiegen Sie sie, und machen Sie den Zungentest, bevor Sie sie so nennen.',
+    'Sie kann schon fertig sein. Wiegen Sie sie, und prüfen Sie sie auf Lauge, bevor Sie sie so nennen.',
   strip: { made: 'gemacht', now: 'jetzt', ready: 'fertig' },
   weighIns: 'Wiegungen',
   weighInsCount: (count) => (count === 1 ? '1 Wiegung' : `${count} Wiegungen`),

@@ -5,7 +5,7 @@ export const shelf = {
   ready: 'Ready',
   empty: 'Nothing is on the shelf yet.',
   emptyHow:
-    'A lot comes here by itself when the last stage of its run is done, with the days on which it is likely to be cured.',
+    'Soap comes here by itself with its first pour, with the days on which it may be used and is likely cured.',
   toRuns: 'To the runs',
   caution:
     'Uncured soap is still caustic. Wear gloves, keep hands away from your eyes, and neither use nor give it away before it is ready.',
@@ -19,9 +19,26 @@ export const shelf = {
   sinceDays: (days: number) =>
     days === 1 ? 'likely ready since yesterday' : `likely ready for ${days} days`,
   readySince: (date: string) => `Ready since ${date}`,
-  likely: (date: string) => `Most likely ready ${date}`,
-  countOn: (day: string) => `Count on ${day}: 9 in 10 such lots.`,
-  perhaps: 'It may be ready by now. Weigh it, and do a zap test before you call it so.',
+  days: {
+    usable: 'May be used',
+    cured: 'Cured',
+    best: 'At its best',
+    likely: (day: string) => `likely ${day}`,
+    countOn: (day: string) => `count on ${day}`,
+    since: (day: string) => `since ${day}`,
+    means: 'Count on: by then 9 in 10 such lots are so far. Test for lye before the first use.',
+  },
+  poured: (date: string) => `poured ${date}`,
+  stillMade: 'Still being made. Next:',
+  noDays: 'There is no plan that works for this run now, so its days are not known. Its page says why.',
+  weighThese: (lots: number) =>
+    lots === 1 ? 'This lot waits for the scales:' : `${lots} lots wait for the scales:`,
+  weighFirst: 'It has not been weighed yet.',
+  weighAgain: (day: string) => `Last weighed ${day}: time to weigh the same pieces again.`,
+  weighNext: (day: string) => `Weigh it again ${day}.`,
+  weighLot: (title: string) => `Weigh in now: ${title}`,
+  meant: (mass: string) => `No, it is ${mass}`,
+  perhaps: 'It may be ready by now. Weigh it, and test it for lye, before you call it so.',
   strip: { made: 'made', now: 'now', ready: 'ready' },
   weighIns: 'Weigh-ins',
   weighInsCount: (count: number) => (count === 1 ? '1 weigh-in' : `${count} weigh-ins`),
