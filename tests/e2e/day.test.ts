@@ -70,8 +70,14 @@ describe.skipIf(browser === null)('a run from plan to shelf', () => {
     const dialog = page.getByRole('dialog');
     await dialog.getByRole('radio', { name: 'Deep-blue layer' }).check();
     await dialog.getByRole('radio', { name: 'It seized' }).check();
-    await dialog.getByRole('radio', { name: /Make it again/ }).check();
-    await dialog.getByRole('button', { name: 'Log it and plan again' }).click();
+    // What each answer leads to stands there before one is chosen.
+    const remade = dialog.getByRole('listitem').filter({ hasText: 'Make it again' });
+    await remade.getByText(/12 pieces/).waitFor();
+    expect(await remade.innerText()).toMatch(
+      /Odds\s+(about )?\d+ in \d+[\s\S]*Likely cured\s+\w+ \d+ \w+, count on/,
+    );
+    await expectLog(['done']);
+    await remade.getByRole('button', { name: 'Log this answer: Make it again' }).click();
     await page.getByText('What moved').waitFor();
     await expectLog(['done', 'mishap']);
     const plan = await bench.call('GET', `/api/runs/${run}/plan`);

@@ -13,6 +13,7 @@ const HOST = 'bench.test';
 const browser: Browser | null = await startBrowser(HOST);
 const WAIT_MS = 20_000;
 const { library, patterns, form, plan, now, shell, hours, session } = en;
+const { mishap } = en.run;
 
 /** As a phone opens the program that runs on another machine at home, without TLS. */
 describe.skipIf(browser === null)('all journeys over plain http', { timeout: 120_000 }, () => {
@@ -130,10 +131,8 @@ describe.skipIf(browser === null)('all journeys over plain http', { timeout: 120
       .first()
       .click();
     const dialog = page.getByRole('dialog');
-    await dialog.getByRole('radio').first().check();
-    await dialog.getByRole('radio', { name: now.mishap.kinds.holes }).check();
-    await dialog.getByRole('radio', { name: now.mishap.responses['carry-on'] }).check();
-    await dialog.getByRole('button', { name: now.mishap.save }).click();
+    await dialog.getByRole('radio', { name: mishap.happened.holes }).check();
+    await dialog.getByRole('button', { name: `${mishap.choose}: ${mishap.responses['carry-on']}` }).click();
     await page.getByRole('button', { name: now.answer.undo, exact: true }).waitFor();
   });
 

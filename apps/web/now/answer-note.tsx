@@ -5,10 +5,18 @@ import { Sentences } from '../look/sentence.js';
 import { isAskedBack } from '../offline/asked-back.js';
 import { RefusalText } from '../offline/refusal-text.js';
 import { useWords, type Words } from '../words/words.js';
+import type { BenchRun } from './bench-view.js';
+import { NextLook } from './next-look-view.js';
 import type { Logged, Logging } from './use-logging.js';
 
 /** What came of the last entry: the API's own words, what moved, and the way back. */
-export function AnswerNote({ logging }: { readonly logging: Logging }): ReactNode {
+export function AnswerNote({
+  logging,
+  runs,
+}: {
+  readonly logging: Logging;
+  readonly runs: readonly BenchRun[];
+}): ReactNode {
   const { now } = useWords();
   const { last, undo, confirm, dismiss } = logging;
   const status = last?.outcome?.status;
@@ -23,6 +31,13 @@ export function AnswerNote({ logging }: { readonly logging: Logging }): ReactNod
             status === 'refused' || status === 'lost' ? 'note coral stack tight' : 'note stack tight'
           }
         >
+          {last.entry.kind === 'not-yet' && (
+            <NextLook
+              logged={last}
+              stage={last.entry.stage}
+              bench={runs.find(({ run }) => run.id === last.runId)}
+            />
+          )}
           <Said logged={last} />
           {status !== undefined && (
             <p className="row">
@@ -47,7 +62,7 @@ export function AnswerNote({ logging }: { readonly logging: Logging }): ReactNod
   );
 }
 
-function Said({ logged: { outcome } }: { readonly logged: Logged }): ReactNode {
+function Said({ logged: { entry, outcome } }: { readonly logged: Logged }): ReactNode {
   const { now, shell } = useWords();
   if (outcome === undefined) return <p>{now.answer.logging}</p>;
   switch (outcome.status) {
@@ -57,7 +72,7 @@ function Said({ logged: { outcome } }: { readonly logged: Logged }): ReactNode {
           <p>
             <Sentences of={outcome.answer.why} />
           </p>
-          <Moved plan={outcome.answer.plan} />
+          <Moved plan={outcome.answer.plan} isFolded={entry.kind === 'not-yet'} />
         </>
       );
     case 'waiting':
@@ -76,7 +91,13 @@ function Said({ logged: { outcome } }: { readonly logged: Logged }): ReactNode {
   }
 }
 
-function Moved({ plan }: { readonly plan: Schemas['PlanRevision'] }): ReactNode {
+function Moved({
+  plan,
+  isFolded,
+}: {
+  readonly plan: Schemas['PlanRevision'];
+  readonly isFolded: boolean;
+}): ReactNode {
   const { now } = useWords();
   const times = useTimes();
   const moved = plan.changes.flatMap((change) => {
@@ -89,7 +110,7 @@ function Moved({ plan }: { readonly plan: Schemas['PlanRevision'] }): ReactNode 
   });
   if (moved.length === 0) return null;
   return (
-    <details open={moved.length <= 3}>
+    <details open={moved.length <= 3 && !isFolded}>
       <summary>{now.answer.moved}</summary>
       <ul className="small numbers">
         {moved.map(({ key, text }) => (

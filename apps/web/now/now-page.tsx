@@ -6,6 +6,7 @@ import { useWords } from '../words/words.js';
 import { AnswerNote } from './answer-note.js';
 import { doneLately, isGoingOn, sittingsToShow } from './bench-view.js';
 import { Coming } from './coming.js';
+import { loadMishaps, loadWeighing } from './load-dialogs.js';
 import './now.css';
 import { DoneStages, SittingView } from './sitting-view.js';
 import { Trouble } from './trouble.js';
@@ -16,9 +17,7 @@ import { useWakeLock } from './use-wake-lock.js';
 import { useWeigh } from './use-weigh.js';
 import { useWeighedStage } from './weigh/weigh-address.js';
 
-const weighDialog = (): Promise<typeof import('./weigh/weigh-dialog.js')> =>
-  import('./weigh/weigh-dialog.js');
-const WeighDialog = lazy(weighDialog);
+const WeighDialog = lazy(loadWeighing);
 
 /** What do I do, and how long have I got. */
 export default function NowPage(): ReactNode {
@@ -51,8 +50,7 @@ function BenchView({ bench: { runs, sittings, hasPast, hasDesigns } }: { readonl
   const weighFor = useWeigh(inSight);
   const hasSitting = sitting !== undefined;
   useEffect(() => {
-    // Fetched before it is needed: the connection may be gone by then.
-    if (hasSitting) weighDialog().catch(() => undefined);
+    if (hasSitting) Promise.all([loadWeighing(), loadMishaps()]).catch(() => undefined);
   }, [hasSitting]);
   useWakeLock(weighed !== undefined || (sitting !== undefined && isGoingOn(sitting, present)));
   useLastCalls(shown);
@@ -60,7 +58,7 @@ function BenchView({ bench: { runs, sittings, hasPast, hasDesigns } }: { readonl
   const stuck = runs.filter(({ document }) => document.status !== 'planned');
   return (
     <>
-      <AnswerNote logging={logging} />
+      <AnswerNote logging={logging} runs={runs} />
       {weighed !== undefined && (
         <Suspense>
           <WeighDialog bench={weighed} weigh={weighFor(weighed)} onClose={stopWeighing} />

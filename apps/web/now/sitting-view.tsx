@@ -4,11 +4,9 @@ import { useId, type ReactNode } from 'react';
 import { answered, api } from '../api/client.js';
 import { useNow, useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
-import type { RunPlan } from '#contract';
 import { isAhead, type BenchRun, type BenchSitting, type BenchStage } from './bench-view.js';
 import { doneEntry } from './done-entry.js';
 import { SittingCautions } from './sitting-cautions.js';
-import { planOf } from './sitting-facts.js';
 import { SittingHead } from './sitting-head.js';
 import { GetOut, SittingJobs } from './sitting-plan.js';
 import { StageCard } from './stage-card.js';
@@ -40,7 +38,7 @@ export function SittingView({
           <StageCard
             key={keyOf(bench)}
             {...{ bench, logging, hasRunTitle }}
-            plan={planFor(runs, bench)}
+            run={runFor(runs, bench)}
             weigh={weighFor(bench)}
           />
         ) : (
@@ -159,11 +157,10 @@ export function DoneStages({
   );
 }
 
-function planFor(runs: readonly BenchRun[], { runId }: BenchStage): RunPlan {
+function runFor(runs: readonly BenchRun[], { runId }: BenchStage): BenchRun {
   const found = runs.find(({ run }) => run.id === runId);
-  const plan = found && planOf(found);
-  if (plan === undefined) throw new Error(`no plan of run ${runId}`);
-  return plan;
+  if (found === undefined) throw new Error(`there is no run ${runId}`);
+  return found;
 }
 
 function keyOf({ runId, stage }: BenchStage): string {

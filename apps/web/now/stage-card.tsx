@@ -1,31 +1,33 @@
 import { Check, Hand, TriangleAlert } from 'lucide-react';
-import { useState, type ReactNode } from 'react';
-import type { RunPlan } from '#contract';
+import { lazy, Suspense, useState, type ReactNode } from 'react';
 import { StagePieces } from '../look/stage-pieces.js';
 import { useNow, useTimes } from '../look/times.js';
 import { Confirm } from '../shell/confirm.js';
 import { useWords } from '../words/words.js';
-import type { BenchStage } from './bench-view.js';
+import type { BenchRun, BenchStage } from './bench-view.js';
+import { planOf } from './sitting-facts.js';
 import { timingOf } from './countdown.js';
 import { CountdownView } from './countdown-view.js';
 import { DoneDialog } from './done-dialog.js';
-import { MishapDialog } from './mishap-dialog.js';
+import { loadMishaps } from './load-dialogs.js';
 import { instantNow, type Logging } from './use-logging.js';
 import { Sentences } from '../look/sentence.js';
 import { WeighLink } from './weigh/weigh-link.js';
 import type { SheetWeigh } from '../run/sheet-sittings.js';
 
+const MishapDialog = lazy(loadMishaps);
+
 /** A stage that can be begun, with all that can be said about it. */
 export function StageCard({
   bench,
-  plan,
+  run,
   weigh,
   logging,
   hasRunTitle,
 }: {
   readonly bench: BenchStage;
   /** Of the run it belongs to. */
-  readonly plan: RunPlan;
+  readonly run: BenchRun;
   readonly weigh: readonly SheetWeigh[];
   readonly logging: Logging;
   /** Several runs are at hand. */
@@ -39,7 +41,7 @@ export function StageCard({
       <div className="head">
         <h3>
           {stage.title}
-          <StagePieces stage={stage} all={plan.groups} />
+          <StagePieces stage={stage} all={planOf(run)?.groups} />
         </h3>
         <p className="soft small numbers">
           {hasRunTitle && <>{now.from(bench.runTitle)} · </>}
@@ -55,7 +57,7 @@ export function StageCard({
       )}
       <WeighLink bench={bench} weigh={weigh} />
       {bench.isNoted && <p className="small soft">{now.isNoted}</p>}
-      <Actions bench={bench} plan={plan} logging={logging} />
+      <Actions bench={bench} run={run} logging={logging} />
       <details>
         <summary>{now.why}</summary>
         <p className="small">
@@ -71,11 +73,11 @@ const EARLY_MS = 60 * 60_000;
 
 function Actions({
   bench: { runId, stage, canBeNotFirm },
-  plan,
+  run,
   logging,
 }: {
   readonly bench: BenchStage;
-  readonly plan: RunPlan;
+  readonly run: BenchRun;
   readonly logging: Logging;
 }): ReactNode {
   const { now } = useWords();
@@ -139,12 +141,14 @@ function Actions({
         <DoneDialog stage={stage} onClose={close} onDone={(entry) => logging.log(runId, entry)} />
       )}
       {asked === 'mishap' && (
-        <MishapDialog
-          plan={plan}
-          part={stage.part}
-          onClose={close}
-          onMishap={(entry) => logging.log(runId, entry)}
-        />
+        <Suspense>
+          <MishapDialog
+            bench={run}
+            part={stage.part}
+            onClose={close}
+            onMishap={(entry) => logging.log(runId, entry)}
+          />
+        </Suspense>
       )}
     </div>
   );

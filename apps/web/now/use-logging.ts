@@ -1,3 +1,4 @@
+import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import type { LogEntry } from '#contract';
 import type { Schemas } from '../api/client.js';
@@ -10,6 +11,8 @@ import { serverNow } from '../api/server-time.js';
 export interface Logged {
   readonly runId: string;
   readonly entry: LogEntry;
+  /** The odds of the run as they were; null: there was no plan, or none is known. */
+  readonly oddsBefore: number | null;
   /** Absent while it is on its way. */
   readonly outcome?: LogOutcome | { readonly status: 'taken-back' } | { readonly status: 'lost' };
 }
@@ -26,6 +29,7 @@ export interface Logging {
 }
 
 export function useLogging(): Logging {
+  const queries = useQueryClient();
   const [last, setLast] = useState<Logged>();
   useEffect(
     () =>
@@ -40,7 +44,8 @@ export function useLogging(): Logging {
     [],
   );
   const log = (runId: string, entry: LogEntry): void => {
-    const logged = { runId, entry };
+    const before = queries.getQueryData<Schemas['PlanRevision']>(['plan', runId]);
+    const logged = { runId, entry, oddsBefore: before?.document.odds?.soundByTheDay ?? null };
     const become = (outcome: NonNullable<Logged['outcome']>): void =>
       // Something else may have been logged in the meantime.
       setLast((shown) => (shown === logged ? { ...logged, outcome } : shown));

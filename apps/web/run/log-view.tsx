@@ -14,7 +14,7 @@ import { useNotes } from '../notes/use-notes.js';
 import { useNotesWords } from '../notes/notes-words.js';
 import { WriteNote } from '../notes/write-note.js';
 import type { Note } from '../notes/notes-of.js';
-import { MishapForm } from './mishap-form.js';
+import { MishapCard } from './mishap-card.js';
 import type { RunProps } from './run-props.js';
 import { useReplanned } from './use-run.js';
 
@@ -35,7 +35,7 @@ export default function LogView(props: RunProps): ReactNode {
   const taken = new Set(data?.flatMap(({ entry }) => (entry.kind === 'take-back' ? [entry.entry] : [])));
   return (
     <div className="stack">
-      {run.state === 'making' || run.state === 'planned' ? <MishapForm {...props} /> : null}
+      {run.state === 'making' || run.state === 'planned' ? <MishapCard {...props} /> : null}
       <section className="stack tight">
         <h2>{words.title}</h2>
         {data === undefined &&

@@ -1,125 +1,197 @@
-import { RefusalText } from '../offline/refusal-text.js';
-import { useMutation } from '@tanstack/react-query';
-import type { ReactNode } from 'react';
-import { useNavigate } from 'react-router';
+import { useQueries } from '@tanstack/react-query';
+import { useEffect, useRef, type ReactNode } from 'react';
+import type { PlanDocument, RunPlan } from '#contract';
+import { mishapResponses, usualResponse, type MishapResponse } from '#contract/names';
+import { ApiError } from '../api/client.js';
 import { Sentences } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
-import { logEntry } from '../offline/log-queue.js';
-import { Failed, useErrorText } from '../shell/states.js';
+import { useErrorText } from '../shell/states.js';
 import { useWords } from '../words/words.js';
-import type { Mishap, RunProps } from './run-props.js';
+import type { Mishap } from './run-props.js';
 import { useOddsPair } from './use-odds.js';
-import { useReplanned, type WhatIfAnswer } from './use-run.js';
+import { whatIf, type WhatIfAnswer } from './use-run.js';
 
-/** One answer to a mishap and what it would do, or why it is none. */
-export interface MishapAnswer {
-  readonly entry: Mishap;
-  readonly response: NonNullable<Mishap['response']>;
-  readonly answer?: WhatIfAnswer;
-  readonly error?: Error;
+export interface MishapAnswersProps {
+  readonly run: { readonly id: string; readonly key: string };
+  /** The plan as it is. */
+  readonly document: PlanDocument;
+  /** The run in it. */
+  readonly own: RunPlan;
+  readonly mishap: Mishap;
+  readonly onChoose: (entry: Mishap) => void;
+  readonly isBusy?: boolean;
+  /** Shows an answer on the tide chart; absent: there is none at hand. */
+  readonly onShow?: (response: MishapResponse, answer: WhatIfAnswer) => void;
 }
 
-/** The answers side by side, each with the odds and the day it leads to. */
-export function MishapAnswers({
-  run,
-  plan,
-  answers,
-  onLogged,
-}: RunProps & { readonly answers: readonly MishapAnswer[]; readonly onLogged: () => void }): ReactNode {
-  const { mishap: words, log } = useWords().run;
-  const replanned = useReplanned(run.id);
-  const { mutate, isPending, data, error } = useMutation({
-    mutationFn: (entry: Mishap) => logEntry(run.id, entry, { ifRefused: 'hand-back' }),
-    onSuccess: async (outcome) => {
-      await replanned();
-      if (outcome.status === 'sent') onLogged();
-    },
+/** The answers to a mishap side by side, each with what it leads to: how many pieces, when, and how surely. */
+export function MishapAnswers({ run, mishap, ...rest }: MishapAnswersProps): ReactNode {
+  const { mishap: words } = useWords().run;
+  const usual = usualResponse[mishap.mishap];
+  const responses = mishapResponses.toSorted((a, b) => Number(b === usual) - Number(a === usual));
+  const tried = useQueries({
+    queries: responses.map((response) => ({
+      queryKey: ['mishap-answer', run.id, mishap, response],
+      queryFn: ({ signal }: { signal: AbortSignal }) =>
+        whatIf(run.id, { entries: [{ ...mishap, response }] }, signal),
+      // Where there is no connection it says so at once, and logging goes on.
+      networkMode: 'always' as const,
+      retry: false,
+      gcTime: 0,
+    })),
   });
+  const place = useRef<HTMLElement>(null);
+  useEffect(() => {
+    // They come below what was chosen, out of sight on a phone.
+    place.current?.scrollIntoView({ block: 'nearest' });
+  }, [mishap.mishap]);
   return (
-    <div className="stack tight" aria-live="polite">
+    <section
+      ref={place}
+      className="stack tight"
+      aria-live="polite"
+      aria-busy={tried.some(({ isPending }) => isPending)}
+    >
+      <h3>{words.answers}</h3>
       <ul className="run-answers">
-        {answers.map((each) => (
-          <li key={each.response} className="note stack tight">
-            <h3>{words.responses[each.response]}</h3>
-            <Answer of={each} run={run} plan={plan} />
-            {each.answer !== undefined && (
-              <p>
-                <button
-                  type="button"
-                  className="button"
-                  disabled={isPending}
-                  onClick={() => mutate(each.entry)}
-                >
-                  {words.choose}
-                  <span className="visually-hidden">: {words.responses[each.response]}</span>
-                </button>
-              </p>
-            )}
+        {responses.map((response, i) => (
+          <li key={response} className="note stack tight">
+            <h4>
+              {words.responses[response]}{' '}
+              {response === usual && <span className="soft small">({words.usual})</span>}
+            </h4>
+            <Answer
+              {...rest}
+              {...{ run, mishap, response }}
+              answer={tried[i]?.data}
+              error={tried[i]?.error ?? undefined}
+            />
           </li>
         ))}
       </ul>
-      {data?.status === 'waiting' && <p className="note">{log.waiting}</p>}
-      {data?.status === 'refused' && (
-        <p className="note coral">
-          <RefusalText refusal={data.refusal} />
-        </p>
-      )}
-      {error !== null && <Failed error={error} />}
-    </div>
+    </section>
   );
 }
 
-function Answer({ of, run, plan }: RunProps & { readonly of: MishapAnswer }): ReactNode {
-  const { mishap: words, ready, odds: oddsWord, remedies } = useWords().run;
-  const oddsPair = useOddsPair();
+function Answer({
+  run,
+  document,
+  own,
+  mishap,
+  response,
+  answer,
+  error,
+  onChoose,
+  isBusy = false,
+  onShow,
+}: MishapAnswersProps & {
+  readonly response: MishapResponse;
+  readonly answer: WhatIfAnswer | undefined;
+  readonly error: Error | undefined;
+}): ReactNode {
+  const { now, run: runWords } = useWords();
+  const { mishap: words } = runWords;
   const errorText = useErrorText();
-  const { day } = useTimes();
-  const navigate = useNavigate();
-  const { answer, error, response } = of;
-  if (answer === undefined) return <p className="note amber small">{error && errorText(error)}</p>;
-  const { plan: then, changes } = answer;
-  const own = then.runs.find((each) => each.run === run.key);
-  if (then.status !== 'planned') {
+  const isImpossible = error instanceof ApiError;
+  return (
+    <>
+      {answer !== undefined ? (
+        <Outcome {...{ run, document, own, mishap, response, answer }} />
+      ) : error === undefined ? (
+        <p className="soft">{words.seeing}</p>
+      ) : isImpossible ? (
+        <p className="small">
+          {words.refused} {errorText(error)}
+        </p>
+      ) : (
+        <p className="small">{words.unseen}</p>
+      )}
+      {!isImpossible && (
+        <p className="row">
+          <button
+            type="button"
+            className="button warn"
+            disabled={isBusy}
+            aria-label={now.about(words.choose, words.responses[response])}
+            onClick={() => onChoose({ ...mishap, response })}
+          >
+            {words.choose}
+          </button>
+          {onShow !== undefined && answer?.plan.status === 'planned' && (
+            <button
+              type="button"
+              className="button plain"
+              aria-label={now.about(words.show, words.responses[response])}
+              onClick={() => onShow(response, answer)}
+            >
+              {words.show}
+            </button>
+          )}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** What one answer leads to. */
+function Outcome({
+  run,
+  document,
+  own,
+  mishap,
+  response,
+  answer: { plan: then, changes },
+}: Pick<MishapAnswersProps, 'run' | 'document' | 'own' | 'mishap'> & {
+  readonly response: MishapResponse;
+  readonly answer: WhatIfAnswer;
+}): ReactNode {
+  const { run: runWords, now } = useWords();
+  const { mishap: words, ready, odds: oddsWord, remedies } = runWords;
+  const oddsPair = useOddsPair();
+  const times = useTimes();
+  const planned = then.runs.find((each) => each.run === run.key);
+  if (then.status !== 'planned' || planned === undefined) {
     return (
       <p>
         <strong>{words.noPlan}</strong> <Sentences of={then.conflict.slice(0, 1)} />
       </p>
     );
   }
-  const [odds, before] = oddsPair(
-    then.odds?.soundByTheDay ?? null,
-    plan.document.odds?.soundByTheDay ?? null,
-  );
+  const part = own.amounts.find((each) => each.part === mishap.part)?.title ?? '';
+  const [odds, before] = oddsPair(then.odds?.soundByTheDay ?? null, document.odds?.soundByTheDay ?? null);
+  const next = planned.stages.find(({ status }) => status === 'planned');
+  const pieces = runWords.pieces(planned.count);
   return (
     <>
-      <p>
-        {oddsWord}: <strong className="numbers">{odds}</strong>{' '}
-        <span className="soft numbers">
-          ({remedies.before}: {before})
-        </span>
-        {own?.ready && (
-          <>
-            {' '}
-            · {ready} {day(own.ready.likely)}
-          </>
+      <dl className="mishap-facts numbers">
+        <Fact name={remedies.figures.pieces}>
+          {response === 'drop-part' ? words.without(pieces, part) : pieces}
+        </Fact>
+        <Fact name={oddsWord}>
+          <strong>{odds}</strong>{' '}
+          <span className="soft">
+            ({remedies.before}: {before})
+          </span>
+        </Fact>
+        {planned.ready !== null && (
+          <Fact name={ready}>
+            {times.day(planned.ready.likely)}, {now.countOn(times.day(planned.ready.high))}
+          </Fact>
         )}
-        <br />
-        <span className="small">{words.moves(changes.length)}</span>
-      </p>
-      <p>
-        <button
-          type="button"
-          className="button plain"
-          onClick={() =>
-            void navigate(`/runs/${run.id}`, {
-              state: { tried: { title: response, answer } },
-            })
-          }
-        >
-          {words.show}
-          <span className="visually-hidden">: {words.responses[response]}</span>
-        </button>
-      </p>
+        {next !== undefined && (
+          <Fact name={runWords.next}>{runWords.nextAt(next.title, times.dayTime(next.startAt))}</Fact>
+        )}
+      </dl>
+      <p className="small soft">{words.moves(changes.length)}</p>
     </>
+  );
+}
+
+function Fact({ name, children }: { readonly name: string; readonly children: ReactNode }): ReactNode {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{children}</dd>
+    </div>
   );
 }

@@ -1,126 +1,134 @@
-import { useMutation } from '@tanstack/react-query';
-import { useState, type SubmitEvent, type ReactNode } from 'react';
-import { mishapKinds, mishapResponses } from '#contract/names';
+import { useId, useState, type ReactNode } from 'react';
+import type { RunPlan } from '#contract';
+import { mishapKinds, type MishapKind } from '#contract/names';
+import { makesPart } from '#runs';
 import { serverNow } from '../api/server-time.js';
+import { Choice } from '../form/choice.js';
 import { groupsToChoose, mostAffected } from '../look/affected-groups.js';
 import { useWords } from '../words/words.js';
 import { AloneChoice, spoilsOthers } from './alone-choice.js';
-import { MishapAnswers, type MishapAnswer } from './mishap-answers.js';
-import type { Mishap, RunProps } from './run-props.js';
-import { whatIf } from './use-run.js';
+import './mishap.css';
+import { MishapAnswers, type MishapAnswersProps } from './mishap-answers.js';
+import type { Mishap } from './run-props.js';
 
-/** Something went wrong: what each answer to it would do, before one is logged. */
-export function MishapForm({ run, plan }: RunProps): ReactNode {
+/** Something went wrong: as soon as it is known what, it shows what each answer would do, before one is logged. */
+export function MishapForm({
+  own,
+  likely,
+  ...answers
+}: Omit<MishapAnswersProps, 'own' | 'mishap'> & {
+  readonly own: RunPlan;
+  /** The part that is at hand; absent: the first. */
+  readonly likely?: string;
+}): ReactNode {
   const { mishap: words } = useWords().run;
-  const own = plan.document.runs.find((each) => each.run === run.key);
-  const parts = own?.amounts ?? [];
-  const [part, setPart] = useState(parts[0]?.part ?? '');
-  const [mishap, setMishap] = useState<Mishap['mishap']>('seized');
+  const id = useId();
+  const parts = partsOf(own);
+  const [at] = useState(() => new Date(serverNow()).toISOString());
+  const [chosen, setPart] = useState(likely);
+  const part = (parts.find(({ key }) => key === chosen) ?? parts[0])?.key ?? '';
+  const [kind, setKind] = useState<MishapKind | ''>('');
   const [group, setGroup] = useState('');
   const [pieces, setPieces] = useState('');
-  const groups = groupsToChoose(own ?? {}, part);
-  const of = groups.find(({ key }) => key === group)?.key;
   const [isAlone, setIsAlone] = useState(false);
-  const takesOthers = own !== undefined && spoilsOthers(own, part, mishap);
-  const { mutate, data, isPending, reset } = useMutation({
-    mutationFn: async (): Promise<MishapAnswer[]> => {
-      const base: Mishap = {
-        kind: 'mishap',
-        part,
-        mishap,
-        at: new Date(serverNow()).toISOString(),
-        ...(of !== undefined && { group: of }),
-        ...(pieces !== '' && { pieces: Number(pieces) }),
-        ...(takesOthers && isAlone && { alone: true }),
-      };
-      // One after the other, as the API works them out one after the other anyway.
-      const answers: MishapAnswer[] = [];
-      for (const response of mishapResponses) {
-        const entry = { ...base, response };
-        const tried = await whatIf(run.id, { entries: [entry] }).then(
-          (answer) => ({ answer }),
-          (error: unknown) => ({ error: error instanceof Error ? error : new Error(String(error)) }),
-        );
-        answers.push({ entry, response, ...tried });
-      }
-      return answers;
-    },
-  });
+  const [note, setNote] = useState('');
+  const groups = groupsToChoose(own, part);
+  const of = groups.find(({ key }) => key === group)?.key;
+  const most = mostAffected(own, part, of);
+  const count = pieces.trim() === '' ? undefined : Number(pieces);
+  const fits = count === undefined || (Number.isInteger(count) && count >= 1 && count <= most);
+  const takesOthers = kind !== '' && spoilsOthers(own, part, kind);
+  const mishap: Mishap | undefined =
+    kind === '' || !fits
+      ? undefined
+      : {
+          ...{ kind: 'mishap', part, mishap: kind, at },
+          ...(of !== undefined && { group: of }),
+          ...(count !== undefined && { pieces: count }),
+          ...(takesOthers && isAlone && { alone: true }),
+        };
   if (parts.length === 0) return null;
-  const change = (act: () => void) => () => {
-    act();
-    reset();
-  };
-  const sent = (event: SubmitEvent): void => {
-    event.preventDefault();
-    mutate();
-  };
   return (
-    <details className="card" open={data !== undefined ? true : undefined}>
-      <summary>
-        <h2>{words.title}</h2>
-      </summary>
-      <form className="stack tight" onSubmit={sent}>
-        <p className="soft">{words.intro}</p>
-        <div className="run-mishap">
-          <label className="field">
-            <span className="label">{words.part}</span>
-            <select value={part} onChange={(event) => change(() => setPart(event.target.value))()}>
-              {parts.map((each) => (
-                <option key={each.part} value={each.part}>
-                  {each.title}
-                </option>
-              ))}
-            </select>
-          </label>
-          <label className="field">
-            <span className="label">{words.what}</span>
-            <select
-              value={mishap}
-              onChange={(event) => change(() => setMishap(event.target.value as Mishap['mishap']))()}
-            >
-              {mishapKinds.map((kind) => (
-                <option key={kind} value={kind}>
-                  {words.kinds[kind]}
-                </option>
-              ))}
-            </select>
-          </label>
-          {groups.length > 0 && (
-            <label className="field">
-              <span className="label">{words.group}</span>
-              <select value={of ?? ''} onChange={(event) => change(() => setGroup(event.target.value))()}>
-                <option value="">{words.anyGroup}</option>
-                {groups.map(({ key, title }) => (
-                  <option key={key} value={key}>
-                    {title}
-                  </option>
-                ))}
-              </select>
-            </label>
-          )}
-          <label className="field">
-            <span className="label">{words.pieces}</span>
+    <div className="stack mishap-form">
+      {parts.length > 1 && (
+        <Choice
+          legend={words.part}
+          name={`${id}-part`}
+          value={part}
+          options={parts.map(({ key, title }) => ({ value: key, text: title }))}
+          onChoose={setPart}
+        />
+      )}
+      <Choice<MishapKind | ''>
+        legend={words.what}
+        name={`${id}-kind`}
+        value={kind}
+        options={mishapKinds.map((value) => ({ value, text: words.happened[value] }))}
+        onChoose={setKind}
+      />
+      {(kind === 'seized' || kind === 'separated') && <p className="note coral small">{words.mind}</p>}
+      {groups.length > 0 && (
+        <Choice
+          legend={words.group}
+          name={`${id}-group`}
+          value={of ?? ''}
+          options={[
+            { value: '', text: words.anyGroup },
+            ...groups.map(({ key, title }) => ({ value: key, text: title })),
+          ]}
+          onChoose={setGroup}
+        />
+      )}
+      {takesOthers && <AloneChoice isAlone={isAlone} onChange={setIsAlone} />}
+      <details>
+        <summary>{words.onlySome}</summary>
+        <div className="mishap-fields">
+          <div className="field">
+            <label htmlFor={`${id}-pieces`}>{words.pieces}</label>
             <input
-              type="number"
+              id={`${id}-pieces`}
               inputMode="numeric"
-              min={1}
-              max={own === undefined ? run.order.count : mostAffected(own, part, of)}
+              autoComplete="off"
               value={pieces}
-              onChange={(event) => change(() => setPieces(event.target.value))()}
+              onChange={({ target }) => setPieces(target.value)}
+              aria-describedby={`${id}-hint`}
+              aria-invalid={!fits}
             />
-            <span className="small soft">{words.allPieces}</span>
-          </label>
+            <p id={`${id}-hint`} className={fits ? 'small soft' : 'wrong'} role={fits ? undefined : 'alert'}>
+              {fits ? words.allPieces : words.badPieces(most)}
+            </p>
+          </div>
+          <div className="field">
+            <label htmlFor={`${id}-note`}>{words.note}</label>
+            <textarea
+              id={`${id}-note`}
+              rows={2}
+              maxLength={2000}
+              value={note}
+              onChange={({ target }) => setNote(target.value)}
+            />
+          </div>
         </div>
-        {takesOthers && <AloneChoice isAlone={isAlone} onChange={(now) => change(() => setIsAlone(now))()} />}
-        {(mishap === 'seized' || mishap === 'separated') && <p className="note coral small">{words.mind}</p>}
-        <p>
-          <button type="submit" className="button main" disabled={isPending}>
-            {isPending ? words.seeing : words.see}
-          </button>
-        </p>
-      </form>
-      {data !== undefined && <MishapAnswers run={run} plan={plan} answers={data} onLogged={reset} />}
-    </details>
+      </details>
+      {mishap === undefined ? (
+        <p className="soft">{words.intro}</p>
+      ) : (
+        <MishapAnswers
+          {...answers}
+          own={own}
+          mishap={mishap}
+          // A note changes nothing of the plan, so no answer is worked out anew for it.
+          onChoose={(entry) =>
+            answers.onChoose({ ...entry, ...(note.trim() !== '' && { note: note.trim() }) })
+          }
+        />
+      )}
+    </div>
   );
+}
+
+/** Parts that something can go wrong with: those that are made here. */
+function partsOf({ amounts, stages }: RunPlan): { readonly key: string; readonly title: string }[] {
+  const made = new Set(stages.filter(({ kind }) => makesPart(kind)).map(({ part }) => part));
+  return amounts.filter(({ part }) => made.has(part)).map(({ part, title }) => ({ key: part, title }));
 }

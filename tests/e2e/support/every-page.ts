@@ -19,7 +19,7 @@ const { run, now, library, form, patterns, plan, tide } = de;
 export function everyPage({ runs, things }: FullWorkshop): Shown[] {
   return [
     { name: 'now', path: '/' },
-    { name: 'now-mishap', path: '/', bring: (page) => press(page, new RegExp(`^${now.wentWrong}`)) },
+    { name: 'now-mishap', path: '/', bring: askMishap },
     {
       name: 'now-times',
       path: '/',
@@ -144,8 +144,18 @@ async function moveStage(page: Page): Promise<void> {
 
 async function seeAnswers(page: Page): Promise<void> {
   await page.locator('details > summary').first().click();
-  await press(page, run.mishap.see);
-  await page.locator('.run-answers').waitFor({ timeout: 90_000 });
+  await sayHowItWent(page);
+}
+
+async function sayHowItWent(page: Page): Promise<void> {
+  await page.getByRole('radio', { name: run.mishap.happened.seized }).check();
+  await page.locator('.run-answers').waitFor();
+  await page.locator('[aria-busy="true"]').waitFor({ state: 'hidden', timeout: 90_000 });
+}
+
+async function askMishap(page: Page): Promise<void> {
+  await press(page, new RegExp(`^${now.wentWrong}`));
+  await sayHowItWent(page);
 }
 
 async function showMoves(page: Page): Promise<void> {
