@@ -23,7 +23,7 @@ const CHANCE = 2;
  * hundred, and a week nearly thirty. Where a day was asked for, what is ready before it is early enough, and the odds by the
  * day say what lateness costs: there no delay is weighed.
  */
-export const DELAY_PER_HUNDREDTH = 360;
+const DELAY_PER_HUNDREDTH = 360;
 
 /** A schedule to choose from. */
 export interface Candidate {
