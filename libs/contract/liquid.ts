@@ -18,6 +18,7 @@ export const shippedLiquid = z
     kind: z.enum(liquidKinds).meta({ description: 'How it behaves with lye' }),
     figures: z.strictObject({
       ...{ waterG: per100G, fatG: per100G, sugarG: per100G, proteinG: per100G, saltG: per100G },
+      alcoholG: per100G.optional().meta({ description: 'As it goes into lye; absent: none' }),
       acid: z
         .strictObject({ acid: z.enum(liquidAcidNames), grams: per100G })
         .optional()
