@@ -32,10 +32,12 @@ function wrong(lines: readonly string[], wanted: Wanted): string[] {
 }
 const systems = ['metric', 'us'] as const;
 
+const forms = Object.keys(en.accepted.forms).map((form) => ({ accepted: { kind: 'form', form } }));
+
 function saidOfIssues(language: Language, units: 'metric' | 'us'): string[] {
   const texts = textsFor({ language, units, timeZone: 'Europe/Dublin' }, wordsOf[language]);
   const lines = Object.keys(en.issues).flatMap((code) =>
-    [{}, ...issueVariants, ...(code.startsWith('input.') ? issueValues : [])].map(
+    [{}, ...issueVariants, ...forms, ...(code.startsWith('input.') ? issueValues : [])].map(
       (other) => `${code}: ${texts.issue({ ...issueSample, ...other, code } as unknown as Issue)}`,
     ),
   );

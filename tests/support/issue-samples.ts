@@ -1,5 +1,3 @@
-import { en } from '#words/en';
-
 /** What the sentences of issues ask for, by its name; every issue gets all of it. */
 export const issueSample = {
   ...{
@@ -116,7 +114,6 @@ export const issueVariants: readonly object[] = [
     { dimension, accepted: { kind: 'measure', dimension } },
     { accepted: { kind: 'range', low: 1, high: 5, orMeasure: dimension } },
   ]),
-  ...Object.keys(en.accepted.forms).map((form) => ({ accepted: { kind: 'form', form } })),
   ...(['until', 'since'] as const).map((kind) => ({ accepted: { kind, at: '2026-11-27T18:00:00Z' } })),
   { accepted: { kind: 'one-of', values: ['Xx', 'Yy'] } },
   ...[[], ['hours', 'weekly', 'friday', 0, 'from']].map((path) => ({ path })),

@@ -1,5 +1,6 @@
 import { Suspense, type ReactNode } from 'react';
 import type { PlannedStage, StageForecast } from '#contract';
+import { timesOf } from '../look/forecast-times.js';
 import type { Stretch } from '../look/local-days.js';
 import { oneStop } from '../look/sentence.js';
 import { useTimes } from '../look/times.js';
@@ -76,11 +77,6 @@ function Forecast({
       )}
     </div>
   );
-}
-
-/** Milliseconds since 1970, ascending. */
-export function timesOf({ fromAt, minutes }: Pick<StageForecast, 'fromAt' | 'minutes'>): readonly number[] {
-  return minutes.map((each) => Date.parse(fromAt) + each * 60_000);
 }
 
 /** The time in which hours matter to the forecasts of a stage. */

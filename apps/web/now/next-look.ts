@@ -1,14 +1,11 @@
 import type { PlannedStage, StageForecast } from '#contract';
+import { timesOf } from '../look/forecast-times.js';
 
 type Forecasts = Pick<PlannedStage, 'forecasts'>;
 
 /** Those of what a stage waits for; what closes it comes later and is no reason to look. */
 function awaited({ forecasts = [] }: Forecasts): readonly StageForecast[] {
   return forecasts.filter(({ closes }) => !closes);
-}
-
-function timesOf({ fromAt, minutes }: StageForecast): number[] {
-  return minutes.map((min) => Date.parse(fromAt) + min * 60_000);
 }
 
 /**

@@ -19,26 +19,26 @@ const [friday, saturday, sunday] = ['2026-11-27T18:00:00Z', '2026-11-28T18:00:00
 describe('what cures', () => {
   it('does so from its first pour of soap; lye, decor and melted base cure nothing', () => {
     const stages = [
-      stage('make-lye', 'base', 'done', friday!),
-      stage('press-decor', 'shells', 'done', friday!),
-      stage('glaze', 'drops', 'done', friday!),
-      stage('pour', 'base', 'planned', saturday!),
+      stage('make-lye', 'base', 'done', friday),
+      stage('press-decor', 'shells', 'done', friday),
+      stage('glaze', 'drops', 'done', friday),
+      stage('pour', 'base', 'planned', saturday),
     ];
     expect(firstPour({ stages, amounts })).toBeUndefined();
     const poured = [
       ...stages.slice(0, 3),
-      stage('pour', 'base', 'done', saturday!),
-      stage('unmould', 'base', 'planned', sunday!),
+      stage('pour', 'base', 'done', saturday),
+      stage('unmould', 'base', 'planned', sunday),
     ];
-    expect(firstPour({ stages: poured, amounts })).toBe(Date.parse(saturday!));
-    expect(firstPour({ stages: [stage('pour', 'base', 'spoilt', friday!)], amounts })).toBeUndefined();
+    expect(firstPour({ stages: poured, amounts })).toBe(Date.parse(saturday));
+    expect(firstPour({ stages: [stage('pour', 'base', 'spoilt', friday)], amounts })).toBeUndefined();
     expect(nextStage(poured)?.kind).toBe('unmould');
   });
 });
 
 describe('the next weigh-in', () => {
   const day = 86_400_000;
-  const made = Date.parse(friday!);
+  const made = Date.parse(friday);
   const weighed = (id: string, at: string) => ({
     id,
     entry: { kind: 'weigh-in', pieces: 6, massG: 500, at } as const,
@@ -46,8 +46,8 @@ describe('the next weigh-in', () => {
 
   it('is due as soon as there is a lot, and a week after the last', () => {
     expect(nextWeighIn([], made, made + 1)).toMatchObject({ isDue: true, last: undefined });
-    const log = [weighed('a', friday!), weighed('b', sunday!)];
-    const sundays = Date.parse(sunday!);
+    const log = [weighed('a', friday), weighed('b', sunday)];
+    const sundays = Date.parse(sunday);
     expect(nextWeighIn(log, made, sundays + 7 * day - 1)).toEqual({
       isDue: false,
       last: sundays,
@@ -59,11 +59,11 @@ describe('the next weigh-in', () => {
   it('does not go by one that was taken back, but by one whose taking-back was', () => {
     const back = (id: string, entry: string) => ({
       id,
-      entry: { kind: 'take-back', entry, at: sunday! } as const,
+      entry: { kind: 'take-back', entry, at: sunday } as const,
     });
-    const log = [weighed('a', friday!), weighed('b', sunday!), back('c', 'b')];
+    const log = [weighed('a', friday), weighed('b', sunday), back('c', 'b')];
     expect(nextWeighIn(log, made, made).last).toBe(made);
-    expect(nextWeighIn([...log, back('d', 'c')], made, made).last).toBe(Date.parse(sunday!));
+    expect(nextWeighIn([...log, back('d', 'c')], made, made).last).toBe(Date.parse(sunday));
   });
 });
 
