@@ -111,7 +111,7 @@ export async function openTestApi(
     const compute = around(pool);
     const taught = new Taught(storage, compute);
     const stockUse = new StockUse(taught, compute);
-    const renewal = new OddsRenewal({ storage, compute, taught, log });
+    const renewal = new OddsRenewal({ storage, compute, taught, log, lookEveryMs: 60 * 60_000 });
     const own = { storage, compute, turns: new WorkshopTurns(), taught, stockUse, renewal };
     const parts = { ...own, nudges, inbox, clock, log, version: 'test' };
     const app = await createApp(parts, {

@@ -15,6 +15,7 @@ export interface RenewalParts {
   readonly compute: Compute;
   readonly taught: Taught;
   readonly log: Log;
+  readonly lookEveryMs?: number;
 }
 
 /**
@@ -30,7 +31,7 @@ export class OddsRenewal {
   private isClosed = false;
 
   constructor(private readonly parts: RenewalParts) {
-    this.timer = setInterval(() => void this.look(), LOOK_EVERY_MS);
+    this.timer = setInterval(() => void this.look(), parts.lookEveryMs ?? LOOK_EVERY_MS);
     this.timer.unref();
   }
 
