@@ -12,7 +12,7 @@ export const HOUR = 60;
 export const DAY = 24 * HOUR;
 export const WEEK = 7 * DAY;
 
-export const given = (state: StateId, inputs: Partial<ClockInputs> = {}) =>
+export const given = (state: StateId, inputs: Partial<ClockInputs> = {}): LogNormal =>
   forecast(state, { ...referenceInputs, ...inputs });
 
 /**
