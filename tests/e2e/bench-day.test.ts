@@ -107,6 +107,7 @@ describe.skipIf(browser === null).each(['en', 'de'] as const)(
       const [pour] = await stages();
       await bench.walkTo(pour!.startAt, 240);
       await page.goto('/');
+      await page.getByRole('heading', { level: 2 }).first().waitFor();
       await shoot(page, `now-begun-360-${language}`);
       await page.getByRole('link', { name: now.about(now.weigh.open, pour!.title) }).click();
       const scales = page.getByRole('dialog');

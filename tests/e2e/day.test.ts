@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openTestApi, type TestApi } from '../support/test-api.js';
 import { loadRunFile } from '../support/run-files.js';
 import { startBrowser } from './support/browser.js';
-import { PAGES, signedIn } from './support/screens.js';
+import { PAGES, shoot, signedIn } from './support/screens.js';
 
 const browser: Browser | null = await startBrowser();
 const WAIT_MS = 20_000;
@@ -56,7 +56,23 @@ describe.skipIf(browser === null)('a run from plan to shelf', () => {
     await bench.walkTo(first.dueAt, 10);
     const delivered = (await bench.call('GET', `/api/nudges?run=${run}&status=delivered`)).body;
     const { message } = delivered.find(({ id }: { id: string }) => id === first.id);
-    await page.getByText(message.text).first().waitFor();
+    const shown = page.getByRole('region', { name: 'Nudges' });
+    await shown.getByText(message.text).waitFor();
+    // It lies over neither the heading nor, once scrolled there, the end of the page.
+    for (const [width, height] of [
+      [360, 740],
+      [1280, 900],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      await page.evaluate(() => scrollTo({ top: 0, behavior: 'instant' }));
+      const heading = await page.getByRole('heading', { level: 1 }).boundingBox();
+      const top = (await shown.boundingBox())!.y;
+      expect(heading!.y + heading!.height, String(width)).toBeLessThanOrEqual(top);
+      await page.evaluate(() => scrollTo({ top: document.body.scrollHeight, behavior: 'instant' }));
+      const content = await page.locator('main > *').last().boundingBox();
+      expect(content!.y + content!.height, String(width)).toBeLessThanOrEqual((await shown.boundingBox())!.y);
+      await shoot(page, `nudge-${String(width)}`);
+    }
   });
 
   it('takes down that a stage is done, and tells how long there is for the next', async () => {

@@ -6,6 +6,7 @@ import type { Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-time.js';
 import { useTexts } from '../look/use-texts.js';
 import { useTimes } from '../look/times.js';
+import { useRoomAtEnd } from '../look/use-room-at-end.js';
 import { useWords } from '../words/words.js';
 import { whenSent } from '../offline/queue-news.js';
 import { callOnce } from './alarm.js';
@@ -21,8 +22,15 @@ export function Nudges(): ReactNode {
   const times = useTimes();
   const texts = useTexts();
   const [shown, dismiss] = useArrivals();
+  const room = useRoomAtEnd('--nudges');
   return (
-    <section className="nudges" aria-label={now.nudges.region} aria-live="polite" aria-relevant="additions">
+    <section
+      ref={room}
+      className="nudges"
+      aria-label={now.nudges.region}
+      aria-live="polite"
+      aria-relevant="additions"
+    >
       {shown.map(({ id, message, deliveredAt, dueAt }) => (
         <div key={id} className="card nudge">
           <BellRing size={22} aria-hidden />

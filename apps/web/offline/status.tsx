@@ -1,5 +1,6 @@
 import { CloudOff, Send, TriangleAlert } from 'lucide-react';
-import { useEffect, useRef, useState, type ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
+import { useRoomAtEnd } from '../look/use-room-at-end.js';
 import { useTimes } from '../look/times.js';
 import { useWords } from '../words/words.js';
 import { useConnection } from '../api/connection.js';
@@ -16,21 +17,7 @@ export function Status(): ReactNode {
   const [isOpen, setOpen] = useState(false);
   const refused = queue.filter(({ refusal }) => refusal !== undefined).length;
   const waiting = queue.length - refused;
-  const bar = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    // As much room as it takes is left free at the end of every page, so that it covers no button.
-    const shown = bar.current;
-    if (shown === null) return;
-    const { style } = document.documentElement;
-    const observer = new ResizeObserver(() =>
-      style.setProperty('--status', `${String(shown.offsetHeight)}px`),
-    );
-    observer.observe(shown);
-    return () => {
-      observer.disconnect();
-      style.removeProperty('--status');
-    };
-  }, []);
+  const bar = useRoomAtEnd('--status');
   return (
     <>
       <div ref={bar} className="connection" role="status">
