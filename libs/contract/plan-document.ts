@@ -203,5 +203,9 @@ export type PlanChange = z.infer<typeof planChange>;
  * was stored with; stages stay where they are.
  */
 export type PlanJudgement = Pick<PlanDocument, 'odds' | 'weakLinks' | 'guarantee'> & {
-  readonly ready: readonly Pick<RunPlan, 'run' | 'ready'>[];
+  /** Of each run. */
+  readonly ready: readonly (Pick<RunPlan, 'run'> & CureDays)[];
 };
+
+/** From when on a lot may be used, when it is cured and when it is at its best; what is absent is not told. */
+export type CureDays = Pick<RunPlan, 'usable' | 'ready' | 'best'>;

@@ -82,8 +82,12 @@ async function plannedAnew(): Promise<PlanDocument> {
 const starts = ({ runs }: PlanDocument) => runs[0]!.stages.map(({ key, startAt }) => [key, startAt]);
 const figures = ({ odds, weakLinks, guarantee, runs }: PlanDocument) => ({
   ...{ odds, weakLinks, guarantee },
-  ready: runs[0]!.ready,
+  ...days({ runs }),
 });
+const days = ({ runs }: Pick<PlanDocument, 'runs'>) => {
+  const [{ usable, ready, best }] = runs as [PlanDocument['runs'][number]];
+  return { usable, ready, best };
+};
 
 /** Reads the stream until something of the plans is told. */
 async function nextJudged(url: string): Promise<unknown> {
@@ -143,6 +147,26 @@ describe('the odds of a stored plan', () => {
     await api.call('PUT', '/api/workshop', { version: version + 1, facts });
     await api.renewed();
     expect(figures(await shown())).toEqual(figures(first));
+  });
+
+  it('come with the days from when on the lot may be used, is cured and at its best', async () => {
+    expect(first.runs[0]).toMatchObject({
+      usable: { low: expect.any(String) },
+      best: { low: expect.any(String) },
+    });
+    // Where the last judgement came to another day of one, and told nothing of the other, that is what is shown.
+    const before = '2026-01-01T00:00:00.000Z';
+    const best = { low: before, likely: before, high: before };
+    await api.sql(`UPDATE plan_judgement SET basis = 'of before', judgement =
+      jsonb_set(judgement #- '{ready,0,usable}', '{ready,0,best}', '${JSON.stringify(best)}')`);
+    expect(days(await shown())).toEqual({ usable: undefined, ready: first.runs[0]!.ready, best });
+    // Judged anew, it has its own again, and open pages are told.
+    const told = nextJudged(api.url);
+    const { version, facts } = (await api.call('GET', '/api/workshop')).body;
+    await api.call('PUT', '/api/workshop', { version, facts: { ...facts, title: 'A name of its own' } });
+    await api.renewed();
+    expect(days(await shown())).toEqual(days(first));
+    expect(await told).toEqual({ runs: [runId] });
   });
 
   it('are judged anew only where they rest on something else', async () => {

@@ -139,7 +139,7 @@ function isAsShown(
     odds,
     weakLinks,
     guarantee,
-    ready: runs.map((run) => ({ run: run.run, ready: run.ready })),
+    ready: runs.map(({ run, usable, ready: cured, best }) => ({ run, usable, ready: cured, best })),
   };
   return sameJson({ ...told, ready }, shown);
 }

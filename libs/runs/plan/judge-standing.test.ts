@@ -27,7 +27,11 @@ function judged(input: RunsInput, document: PlanDocument): PlanJudgement {
 
 const asStored = ({ odds, weakLinks, guarantee, runs }: PlanDocument): PlanJudgement => ({
   ...{ odds, weakLinks, guarantee },
-  ready: runs.map(({ run, ready }) => ({ run, ready })),
+  ready: runs.map(({ run, usable, ready, best }) => ({
+    ...{ run, ready },
+    ...(usable && { usable }),
+    ...(best && { best }),
+  })),
 });
 
 const tiles = demo('rockpool-tiles');

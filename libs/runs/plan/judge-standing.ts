@@ -9,11 +9,14 @@ import type { Network } from './network-references.js';
 import { withPaceOdds } from './pace-odds.js';
 import { presentGuarantee } from './present-guarantee.js';
 import { presentOdds } from './present-odds.js';
-import { readyBand } from './present-run.js';
+import { cureDays } from './present-run.js';
 import { hasEarliest, withoutEarliest } from './solve-runs.js';
 
 /** What is taken so long after the last stage of a plan bears on it no more, in minutes: no wait for soap at hand is as long. */
 const BEARS_FOR = 14 * 1440;
+
+/** Counts up where the same plan comes to something else than before, or to more, so that kept judgements are renewed. */
+const JUDGES = 2;
 
 /** A plan as it is stored, and what its run is planned from now. */
 export interface StandingPlan {
@@ -91,7 +94,7 @@ function isAsPlanned({ starts, schedule }: Judged): boolean {
 
 function basisOf({ network: { problem }, starts, runs }: Judged): string {
   const bowls = runs.map(({ clocks }) => [...clocks.values()].map((states) => [...states.values()]));
-  return JSON.stringify([problem, [...starts], bowls]);
+  return JSON.stringify([JUDGES, problem, [...starts], bowls]);
 }
 
 interface JudgingOptions {
@@ -111,7 +114,7 @@ function judgement({ runs, network, schedule }: Judged, options: JudgingOptions)
     guarantee: schedule === undefined ? null : presentGuarantee({ ...network, problem }, schedule, runs),
     ready: runs.map((run) => ({
       run: run.run.order.key,
-      ready: schedule === undefined ? null : readyBand(run, { schedule, countOn: found.countOn }),
+      ...cureDays(run, schedule && { schedule, countOn: found.countOn }),
     })),
   };
 }

@@ -1,5 +1,5 @@
 import type { Band } from '#clocks';
-import type { Caution, PlannedStage, RunPlan } from '#contract';
+import type { Caution, CureDays, PlannedStage, RunPlan } from '#contract';
 import type { Schedule } from '#planner';
 import { isoInstant, minute } from '#units';
 import type { SizedRun } from '../assess-runs.js';
@@ -158,16 +158,11 @@ function cautionsOf({ run }: AssessedRun, { stage, status }: StageAttempt): Caut
   return [...told, ...(marked ? (['caution.looks-edible'] as const) : [])].map((code) => ({ code }));
 }
 
-/** When the lot is cured; null where nothing cures. */
-export function readyBand(assessed: AssessedRun, placed: PlacedCure): RunPlan['ready'] {
-  return cureDays(assessed, placed).ready;
-}
-
-/** From when on the lot may be used, when it is cured, and when it is at its best, each no sooner than the one before. */
-function cureDays(
-  assessed: AssessedRun,
-  placed: PlacedCure | undefined,
-): Pick<RunPlan, 'usable' | 'ready' | 'best'> {
+/**
+ * From when on the lot may be used, when it is cured, and when it is at its best, each no sooner than the one before.
+ * @param placed absent: there is no plan, so it is not known
+ */
+export function cureDays(assessed: AssessedRun, placed: PlacedCure | undefined): CureDays {
   if (placed === undefined) return { ready: null };
   const [usable, cured, best] = (['usable', 'cured', 'best'] as const).map((state) =>
     slowestPart(assessed, placed, state),

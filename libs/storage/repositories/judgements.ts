@@ -59,6 +59,12 @@ export function asJudged(
 ): PlanDocument {
   if (kept === null || kept.revisionId !== revisionId) return document;
   const { ready, ...told } = fromJson<PlanJudgement>(kept.judgement);
-  const runs = document.runs.map((run) => ({ ...run, ...ready.find((each) => each.run === run.run) }));
+  const runs = document.runs.map((run) => {
+    const days = ready.find((each) => each.run === run.run);
+    if (days === undefined) return run;
+    // A day that is not told any more is not that of the stored plan.
+    const { usable: _usable, best: _best, ...rest } = run;
+    return { ...rest, ...days };
+  });
   return { ...document, ...told, runs };
 }
