@@ -4,6 +4,7 @@ import {
   ofTypicalWorkshop,
   referenceInputs,
   type ClockInputs,
+  type Forecast,
   type LogNormal,
   type StateId,
 } from '#clocks';
@@ -12,7 +13,7 @@ export const HOUR = 60;
 export const DAY = 24 * HOUR;
 export const WEEK = 7 * DAY;
 
-export const given = (state: StateId, inputs: Partial<ClockInputs> = {}): LogNormal =>
+export const given = (state: StateId, inputs: Partial<ClockInputs> = {}): Forecast =>
   forecast(state, { ...referenceInputs, ...inputs });
 
 /**
