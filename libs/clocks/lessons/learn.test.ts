@@ -58,6 +58,13 @@ describe('stages that are only ever done', () => {
     expect(early.recipe('tiles').mean).toBeLessThan(learn(honest).recipe('tiles').mean - 0.1);
   });
 
+  /** As from soap of 1.3 days, with a spread 1.6 times that of the rules, that is first looked at after two. */
+  it('do not make quick soap that is nearly always ready at the first look steady, nor keep its forecast late', () => {
+    const { spread, recipe } = learn([...times(3, () => between(2.1, 3.1)), ...times(27, () => done(2.2))]);
+    expect(spread).toBeGreaterThan(0.95);
+    expect(2 * Math.exp(recipe('tiles').mean)).toBeLessThan(1.6);
+  });
+
   /** Ready at four days, looked at daily from two, a “not yet” in one batch of three: without its habit this looks like soap of two days. */
   it('do not where it is hardly ever written', () => {
     const seldom = times(60, (i) =>

@@ -19,10 +19,10 @@ export interface LearningPrior extends OffsetPrior {
 }
 
 /** What is likeliest before any log, and how far makers differ: a standard deviation of the logarithm. A choice. */
-const [USUAL_SPREAD, SPREAD_SIGMA] = [1.3, 1];
+const [USUAL_SPREAD, SPREAD_SIGMA] = [1.3, 0.6];
 
 /**
- * Log-normal on seven points that rise evenly in the logarithm: steady and careless makers differ by a factor of four and more. An inverse
+ * Log-normal on seven points that rise evenly in the logarithm: steady and careless makers differ by a factor of four. An inverse
  * chi-square of the same middle all but rules out the steady ones, and takes a hundred batches to be talked out of it.
  */
 const spreads = [0.24, 0.36, 0.54, 0.8, 1.2, 1.72, 2.4].map((times) => ({
@@ -77,7 +77,7 @@ export function learnFrom(evidence: Evidence, prior: LearningPrior = learningPri
 }
 
 /** Batches that the rules' own σ counts as, squared, beside what the log tells of theirs. A choice. */
-const RULES_COUNT = 1;
+const RULES_COUNT = 2;
 
 /** The prior allows for more than the rules say. What batches have not shown yet is taken from the rules. */
 function priorSpread({ spreads: of, slips }: LearningPrior): number {
