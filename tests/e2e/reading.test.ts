@@ -10,9 +10,6 @@ import { smallTargets } from './support/small-targets.js';
 
 const browser: Browser | null = await startBrowser();
 
-/** Known to fall short: a box on this page was measured smaller than a fingertip. To be mended there. */
-const TO_BUY = '/makings/stock/to-buy';
-
 /** What a reader, a screen reader and a fingertip need on every page, on a phone. */
 describe.skipIf(browser === null)('every page', () => {
   let bench: TestApi;
@@ -44,10 +41,12 @@ describe.skipIf(browser === null)('every page', () => {
     let place = '/';
     for (const path of paths.slice(1)) {
       await go(path);
+      const next = path.split('?')[0]!.replace(/^(\/runs\/[^/]+).*/, '$1');
+      if (next !== place) await page.waitForFunction(() => document.activeElement?.tagName === 'H1');
       const { title, heading, focus, status } = await reading();
+      expect(heading, path).not.toBe('');
       expect(title, path).toContain(`${heading} – Benchtide`);
       expect(status, path).toContain(title);
-      const next = path.split('?')[0]!.replace(/^(\/runs\/[^/]+).*/, '$1');
       if (next !== place) expect(focus, path).toBe(heading);
       place = next;
       titles.set(path, title);
@@ -65,10 +64,7 @@ describe.skipIf(browser === null)('every page', () => {
       await page.getByRole('heading', { level: 1 }).first().waitFor();
       await settled(page);
       await openDetails(page);
-      const small = (await smallTargets(page)).filter(
-        (each) => !(path === TO_BUY && each.startsWith('input')),
-      );
-      for (const each of small) found.add(`${path}: ${each}`);
+      for (const each of await smallTargets(page)) found.add(`${path}: ${each}`);
       for (const width of [360, 320]) {
         await page.setViewportSize({ width, height: 740 });
         const wide = await page.evaluate(() => document.documentElement.scrollWidth);
@@ -95,15 +91,15 @@ describe.skipIf(browser === null)('every page', () => {
 
   /** As a link within the app does. */
   async function go(path: string): Promise<void> {
-    const before = await page.locator('main h1').first().elementHandle();
     await page.evaluate((to) => {
+      // Whatever is told and focused from here on is of the next page; the one before may stand a moment longer.
+      document.title = '';
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
       history.pushState({ idx: 1, key: to, usr: null }, '', to);
       dispatchEvent(new PopStateEvent('popstate', { state: { idx: 1, key: to, usr: null } }));
     }, path);
     await page.waitForURL((url) => `${url.pathname}${url.search}` === path);
-    if (await before?.evaluate((heading) => !heading.isConnected)) {
-      await page.getByRole('heading', { level: 1 }).first().waitFor();
-    }
+    await page.waitForFunction(() => document.title !== '' && document.querySelector('main h1') !== null);
     await settled(page);
   }
 

@@ -9,6 +9,8 @@ export interface FormFacts {
   readonly change: (path: Path, value: Value) => void;
   /** What is wrong, beside the field it is about. */
   readonly issues: readonly Issue[];
+  /** Sets the ids of its fields apart where a page has several forms alike. */
+  readonly scope?: string;
 }
 
 export const FormContext = createContext<FormFacts | null>(null);
@@ -32,9 +34,9 @@ export interface Field {
 
 /** One field of the form by its path. */
 export function useField(path: Path): Field {
-  const { content, change, issues } = useForm();
+  const { content, change, issues, scope } = useForm();
   const texts = useTexts();
-  const id = fieldId(path);
+  const id = fieldId(path, scope);
   const at = pathText(path);
   const wrong = issues.filter((issue) => pathText(issue.path) === at).map(texts.issue);
   return {
@@ -46,7 +48,7 @@ export function useField(path: Path): Field {
   };
 }
 
-/** The id of the field at a path, so that a list of what is wrong can lead there. */
-export function fieldId(path: Path): string {
-  return `field-${pathText(path).replaceAll(/[^\w]+/g, '-')}`;
+/** The id of the field at a path, so that a list of what is wrong can lead there. @param scope that of its form */
+export function fieldId(path: Path, scope = ''): string {
+  return `field-${`${scope}${pathText(path)}`.replaceAll(/[^\w]+/g, '-')}`;
 }

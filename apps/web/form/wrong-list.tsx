@@ -1,9 +1,9 @@
-import { useEffect, useReducer, useRef, type ReactNode } from 'react';
+import { use, useEffect, useReducer, useRef, type ReactNode } from 'react';
 import { pathText, type Issue } from '#units';
 import { useTexts } from '../look/use-texts.js';
 import type { Texts } from '#words';
 import { useWords } from '../words/words.js';
-import { fieldId } from './form-context.js';
+import { fieldId, FormContext } from './form-context.js';
 import { nameOf } from './name-of.js';
 
 /**
@@ -22,13 +22,14 @@ export function WrongList({
 }): ReactNode {
   const { form } = useWords();
   const texts = useTexts();
+  const scope = use(FormContext)?.scope;
   const ref = useRef<HTMLDivElement>(null);
   // Names are read off the page, so they are a drawing late where its language or units change.
   const [, drawAgain] = useReducer((times: number) => times + 1, 0);
   useEffect(() => drawAgain(), [texts]);
   useEffect(() => {
     if (since === 0) return;
-    const [first] = issues.flatMap((issue) => nearest(issue) ?? []).sort(inPageOrder);
+    const [first] = issues.flatMap((issue) => nearest(issue, scope) ?? []).sort(inPageOrder);
     if (first === undefined) ref.current?.focus();
     else show(first);
     // What is wrong later on must not take the focus from what is being typed.
@@ -51,14 +52,14 @@ export function WrongList({
         {issues.map((issue) => (
           <li key={`${issue.code} ${pathText(issue.path)}`}>
             <a
-              href={`#${fieldId(issue.path)}`}
+              href={`#${fieldId(issue.path, scope)}`}
               onClick={(event) => {
                 event.preventDefault();
-                const field = nearest(issue);
+                const field = nearest(issue, scope);
                 if (field !== null) show(field);
               }}
             >
-              {placeOf(issue, texts, around(issue.path))}
+              {placeOf(issue, scope, texts, around(issue.path))}
               {texts.issue(issue)}
             </a>
           </li>
@@ -69,9 +70,10 @@ export function WrongList({
 }
 
 /** Which field an issue is about, in front of its sentence; one of the whole thing has no place. */
-function placeOf(issue: Issue, texts: Texts, around: string | undefined): string {
+function placeOf(issue: Issue, scope: string | undefined, texts: Texts, around: string | undefined): string {
   if (issue.path.length === 0) return '';
-  const name = nameOf(issue.path) ?? (nearest(issue) === null ? texts.fieldName(issue.path) : undefined);
+  const name =
+    nameOf(issue.path, scope) ?? (nearest(issue, scope) === null ? texts.fieldName(issue.path) : undefined);
   const names = [around, name].filter((each) => each !== undefined);
   return names.length === 0 ? '' : `${names.join(', ')}: `;
 }
@@ -91,9 +93,9 @@ function inPageOrder(a: HTMLElement, b: HTMLElement): number {
 }
 
 /** The field itself, or the one nearest around it: an issue of a list has no field of its own. */
-function nearest({ path }: Issue): HTMLElement | null {
+function nearest({ path }: Issue, scope: string | undefined): HTMLElement | null {
   for (let length = path.length; length > 0; length -= 1) {
-    const found = document.getElementById(fieldId(path.slice(0, length)));
+    const found = document.getElementById(fieldId(path.slice(0, length), scope));
     if (found !== null) return found;
   }
   return null;

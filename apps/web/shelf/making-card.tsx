@@ -25,7 +25,9 @@ export function MakingCard({
     <article className="card stack lot" aria-labelledby={`run-${run.id}`}>
       <header>
         <h3 id={`run-${run.id}`}>
-          <Link to={`/runs/${run.id}`}>{plan.title}</Link>
+          <Link className="tap" to={`/runs/${run.id}`}>
+            {plan.title}
+          </Link>
         </h3>
         <p className="soft small">
           {shelf.pieces(plan.count)} · {shelf.poured(times.date(pouredAt))}

@@ -1,4 +1,4 @@
-import { useState, type ReactNode } from 'react';
+import { useId, useState, type ReactNode } from 'react';
 import { pathText, type Issue } from '#units';
 import { ApiError } from '../api/client.js';
 import { FormContext } from '../form/form-context.js';
@@ -41,6 +41,7 @@ export function EntryForm({
   const [tries, setTries] = useState(0);
   const [told, setTold] = useState('');
   const write = useWriteStock();
+  const scope = useId();
   const issues = issuesIn(write.error, fieldOf);
   return (
     <FormContext
@@ -51,6 +52,7 @@ export function EntryForm({
           setContent((before: Value) => withValue(before, path, value));
         },
         issues,
+        scope,
       }}
     >
       <form
