@@ -124,7 +124,7 @@ describe('access keys', () => {
   it('let in who has the key, until it is revoked', async () => {
     const { raw, id } = await storage.keys.create(workshopId, 'phone');
     expect(Buffer.from(raw, 'base64url')).toHaveLength(32);
-    expect(await storage.keys.verify(raw)).toEqual({ workshopId, keyId: id });
+    expect(await storage.keys.verify(raw)).toEqual({ workshopId, keyId: id, lastSeenAt: null });
     expect(await storage.keys.verify(raw.slice(0, -1))).toBeNull();
     expect(await storage.keys.verify('')).toBeNull();
     expect((await storage.keys.revoke(workshopId, id))?.revokedAt).toEqual(now);

@@ -73,6 +73,10 @@ describe('the repositories', () => {
     expect(await storage.nudges.cancelForRun(workshopId, hers.runId)).toEqual([]);
     expect(await storage.lots.update(workshopId, herLot?.id ?? '', 1, { count: 0 })).toBeNull();
     expect(await storage.keys.revoke(workshopId, herKey.id)).toBeNull();
-    expect(await storage.keys.verify(herKey.raw)).toEqual({ workshopId: hers.workshopId, keyId: herKey.id });
+    expect(await storage.keys.rename(workshopId, herKey.id, 'mine')).toBeNull();
+    await storage.keys.noteSeen(workshopId, herKey.id, null);
+    const verified = { workshopId: hers.workshopId, keyId: herKey.id, lastSeenAt: null };
+    expect(await storage.keys.verify(herKey.raw)).toEqual(verified);
+    expect((await storage.keys.get(hers.workshopId, herKey.id))?.label).toBe('phone');
   });
 });
