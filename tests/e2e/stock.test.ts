@@ -6,7 +6,7 @@ import { stock as de } from '../../apps/web/words/de/stock.js';
 import { de as german } from '../../apps/web/words/de/index.js';
 import { loadRunFile } from '../support/run-files.js';
 import { openTestApi, type TestApi } from '../support/test-api.js';
-import { seriousFaults } from './support/accessibility.js';
+import { faultsInFullHeight } from './support/accessibility.js';
 import { startBrowser } from './support/browser.js';
 import { PAGES, shoot, signedIn } from './support/screens.js';
 
@@ -123,7 +123,7 @@ describe.skipIf(browser === null)('stock, from an empty workshop on a phone', ()
       .getByRole('button', { name: en.enter })
       .click();
     await page.getByText('55 g', { exact: true }).waitFor();
-    expect(await seriousFaults(page)).toEqual([]);
+    expect(await faultsInFullHeight(page)).toEqual([]);
     expect(complaints.filter((text) => !text.includes('422'))).toEqual([]);
   });
 });
@@ -176,7 +176,7 @@ describe.skipIf(browser === null)('stock, in German', () => {
     await page.goto('/makings/stock');
     await page.getByText(de.canGo('').slice(0, 8)).waitFor();
     await shoot(page, 'stock-360-de');
-    expect(await seriousFaults(page)).toEqual([]);
+    expect(await faultsInFullHeight(page)).toEqual([]);
 
     await page.goto('/makings/tools');
     await page.getByRole('button', { name: `+ ${de.addTool}` }).click();

@@ -5,7 +5,7 @@ import { stock as en } from '../../apps/web/words/en/stock.js';
 import { offline } from '../../apps/web/words/en/offline.js';
 import { loadRunFile } from '../support/run-files.js';
 import { openTestApi, type TestApi } from '../support/test-api.js';
-import { seriousFaults } from './support/accessibility.js';
+import { faultsInFullHeight } from './support/accessibility.js';
 import { startBrowser } from './support/browser.js';
 import { PAGES, shoot, signedIn } from './support/screens.js';
 
@@ -44,7 +44,10 @@ describe.skipIf(browser === null)('what to buy for all planned runs, in a shop w
     ({ page, context, complaints } = await signedIn(browser!, bench, { width: 360, colorScheme: 'light' }));
     page.setDefaultTimeout(20_000);
   });
-  afterAll(() => bench.close());
+  afterAll(async () => {
+    await browser?.close();
+    await bench.close();
+  });
 
   it('adds up what the chosen runs need', async () => {
     await page.goto('/makings/stock');
@@ -52,7 +55,7 @@ describe.skipIf(browser === null)('what to buy for all planned runs, in a shop w
     await lye().getByText(en.packCount(1, '1,000 g')).waitFor();
     const both = parseFloat((await lye().locator('strong').innerText()).replace(',', ''));
     await shoot(page, 'stock-to-buy-360');
-    expect(await seriousFaults(page)).toEqual([]);
+    expect(await faultsInFullHeight(page)).toEqual([]);
     await page.getByRole('checkbox', { name: 'Second tiles' }).uncheck();
     await expect.poll(async () => parseFloat(await lye().locator('strong').innerText())).toBeLessThan(both);
     const one = parseFloat(await lye().locator('strong').innerText());
@@ -88,7 +91,7 @@ describe.skipIf(browser === null)('what to buy for all planned runs, in a shop w
     await lye().waitFor({ state: 'hidden' });
     const { materials } = (await bench.call('GET', '/api/stock')).body as StockDocument;
     expect(materials.find(({ key }) => key === 'naoh')?.onHand).toBe(1000);
-  });
+  }, 120_000);
 
   it('tells of a line that cannot be any more, and lets it go', async () => {
     const kept = {
@@ -115,5 +118,5 @@ describe.skipIf(browser === null)('what to buy for all planned runs, in a shop w
     await page.getByRole('button', { name: offline.reallyDiscard }).click();
     await page.getByRole('heading', { name: en.waitingTitle }).waitFor({ state: 'hidden' });
     expect(complaints.filter((text) => !/422|ERR_INTERNET_DISCONNECTED/.test(text))).toEqual([]);
-  });
+  }, 120_000);
 });

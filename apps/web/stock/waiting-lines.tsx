@@ -90,9 +90,10 @@ function useEntryText(): (entry: StockEntry) => string {
         return `${words.keepTitle}: ${entry.title}, ${mass(Number(entry.massG))}`;
       case 'leftover-used':
       case 'leftover-written-off': {
-        const title = data?.leftovers.find(({ id }) => id === entry.leftover)?.title ?? '';
+        // It may be used up meanwhile, and its name gone with it.
+        const title = data?.leftovers.find(({ id }) => id === entry.leftover)?.title;
         const what = entry.kind === 'leftover-used' ? words.use : words.throwOut;
-        return `${what}: ${title}, ${mass(Number(entry.massG))}`;
+        return `${title === undefined ? what : `${what}: ${title}`}, ${mass(Number(entry.massG))}`;
       }
       case 'take-back':
         return words.takeBack;

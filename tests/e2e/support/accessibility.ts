@@ -29,3 +29,13 @@ export async function seriousFaults(page: Page): Promise<string[]> {
       );
   }, rules);
 }
+
+/** The same of a page in full height, or what a bar fixed at the bottom covers just now counts as too small to touch. */
+export async function faultsInFullHeight(page: Page): Promise<string[]> {
+  const { width, height } = page.viewportSize()!;
+  const whole = await page.evaluate(() => document.documentElement.scrollHeight);
+  await page.setViewportSize({ width, height: whole });
+  const faults = await seriousFaults(page);
+  await page.setViewportSize({ width, height });
+  return faults;
+}
