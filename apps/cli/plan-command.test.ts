@@ -150,7 +150,7 @@ describe('plan', () => {
       [['orchard-loaves', '--odds', '0.9'], 'Ready by when?'],
       [['orchard-loaves', '--odds', '90'], 'accepted: a number from 0.01 to 0.999'],
       [['orchard-loaves', '--odds', '0.9', '--ready-by', 'soon'], '--ready-by soon is no day'],
-      [['orchard-loaves', '--odds', '0.9', '--ready-by', '2027-02-30'], '2027-02-30'],
+      [['orchard-loaves', '--odds', '0.9', '--ready-by', '2027-02-30'], 'There is no such day.'],
       [['orchard-loaves', '--odds', '0.9', '--ready-by', '2027-03-20', '--run', 'pears'], 'pears'],
       [['orchard-loaves', '--ready-by', '2027-03-20'], '--ready-by goes with --odds'],
     ] as const;

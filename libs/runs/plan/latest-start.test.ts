@@ -109,6 +109,9 @@ describe('latest start of a run', () => {
     expect(refused(cups, { odds: 0.9, readyBy: '2031-01-01' })).toMatchObject([
       { code: 'run.day-out-of-range', value: '2031-01-01' },
     ]);
+    expect(refused(cups, { odds: 0.9, readyBy: '2027-02-30' })).toMatchObject([
+      { code: 'run.no-such-day', value: '2027-02-30' },
+    ]);
     const done = { kind: 'done', stage: 'pour-under', at: '2026-11-27T18:32:00Z' } as const;
     const begun = { ...cups, log: [{ run: 'cups', entry: done }] };
     expect(refused(begun, { odds: 0.9, readyBy })).toMatchObject([{ code: 'run.begun' }]);

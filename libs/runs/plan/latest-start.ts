@@ -75,7 +75,8 @@ function chooseOrder(
   const path = ['runs', place, 'readyBy'];
   if (day === undefined) return failed({ code: 'run.no-day', path });
   const due = instantOf(day, workshop.timeZone);
-  if (due !== undefined && due > now && due <= now + FURTHEST_DAY) {
+  if (due === undefined) return failed({ code: 'run.no-such-day', path, value: day });
+  if (due > now && due <= now + FURTHEST_DAY) {
     return ok({ order: { ...found, readyBy: day }, place });
   }
   return failed({ code: 'run.day-out-of-range', path, value: day, day });

@@ -53,6 +53,8 @@ export interface RunIssues {
   'run.which': { readonly known: readonly string[] };
   'run.no-day': None;
   'run.day-out-of-range': { readonly day: string };
+  /** As 30 February. */
+  'run.no-such-day': None;
 }
 
 export interface PlanIssues {

@@ -116,6 +116,7 @@ export const runIssues: IssueWordsOf<Codes> = {
   'run.no-day': () => 'Fertig bis wann? Geben Sie einen Tag in den nächsten zwei Jahren an.',
   'run.day-out-of-range': ({ day }, { calendarDay }) =>
     `Für ${calendarDay(day)} lässt sich nicht planen. Geben Sie einen Tag in den nächsten zwei Jahren an.`,
+  'run.no-such-day': () => 'Diesen Tag gibt es nicht. Geben Sie einen Tag in den nächsten zwei Jahren an.',
   'plan.too-large': ({ stages, most }, { number }) =>
     `Diese Läufe haben zusammen ${number(stages, 0)} Schritte. Höchstens ${number(most, 0)} werden auf einmal geplant.`,
   'plan.pins-impossible': () =>

@@ -112,6 +112,7 @@ export const runIssues: IssueWordsOf<Codes> = {
   'run.no-day': () => 'Ready by when? Give a day within two years.',
   'run.day-out-of-range': ({ day }, { calendarDay }) =>
     `${calendarDay(day)} cannot be planned for. Give a day to come, within two years.`,
+  'run.no-such-day': () => 'There is no such day. Give a day to come, within two years.',
   'plan.too-large': ({ stages, most }, { number }) =>
     `These runs have ${number(stages, 0)} stages together. At most ${number(most, 0)} are planned at once.`,
   'plan.pins-impossible': () => 'No plan has these stages at these times. Put them elsewhere.',
