@@ -34,6 +34,8 @@ beforeAll(async () => {
   ids = {
     '/api/moulds/{id}': await first('/api/moulds'),
     '/api/fats/{id}': NOBODY,
+    // A picture says nothing in any language.
+    '/api/photos/{id}': NOBODY,
     '/api/recipes/{id}': await first('/api/recipes'),
     '/api/designs/{id}': await first('/api/designs'),
   };
