@@ -2,8 +2,8 @@ import type { LiquidFacts } from '../liquid-facts.js';
 import { inci, practiceOfSalt, recalledAcidity, usdaRecalled, vinegarAcidity } from './sources.js';
 
 /**
- * Beer and wine are told as they go into lye: boiled, and made up with water to what they weighed, so that the alcohol's share counts
- * as water. Half an hour of simmering leaves a third of it (USDA Table of Nutrient Retention Factors, release 6; from memory): of 3.9 g in
+ * Beer and wine are told as they go into lye: boiled, and made up with water to what they weighed, so that what boils off of
+ * the alcohol counts as water. Half an hour of simmering leaves a third of it (USDA Table of Nutrient Retention Factors, release 6; from memory): of 3.9 g in
  * 100 g of beer, and of 10.4 g in wine.
  */
 export const drinks: readonly LiquidFacts[] = [
@@ -13,7 +13,7 @@ export const drinks: readonly LiquidFacts[] = [
     aliases: ['Bier', 'ale', 'stout', 'lager', 'flat beer'],
     kind: 'alcohol',
     figures: {
-      ...{ waterG: 95.9, fatG: 0, sugarG: 1, proteinG: 0.46, saltG: 0, alcoholG: 1.3 },
+      ...{ waterG: 94.6, fatG: 0, sugarG: 1, proteinG: 0.46, saltG: 0, alcoholG: 1.3 },
       acid: { acid: 'lactic-acid', grams: 0.18 },
     },
     ranges: { waterG: [93, 97], sugarG: [0.5, 4], acidG: [0.1, 0.3] },
@@ -27,7 +27,7 @@ export const drinks: readonly LiquidFacts[] = [
     aliases: ['Wein', 'red wine', 'white wine', 'Rotwein', 'Weißwein', 'Sekt', 'champagne'],
     kind: 'alcohol',
     figures: {
-      ...{ waterG: 97.1, fatG: 0, sugarG: 0.62, proteinG: 0.07, saltG: 0, alcoholG: 3.5 },
+      ...{ waterG: 93.6, fatG: 0, sugarG: 0.62, proteinG: 0.07, saltG: 0, alcoholG: 3.5 },
       acid: { acid: 'tartaric-acid', grams: 0.6 },
     },
     ranges: { waterG: [90, 98], sugarG: [0.1, 8], acidG: [0.4, 0.9] },
