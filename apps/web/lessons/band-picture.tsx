@@ -2,7 +2,7 @@ import { scaleLog } from 'd3-scale';
 import type { ReactNode } from 'react';
 import { lensPath } from '../look/lens.js';
 import { useWidth } from '../look/use-width.js';
-import { useWords } from '../words/words.js';
+import { useLessonsWords } from './lessons-words.js';
 import type { Lesson } from './lesson-facts.js';
 
 const HEIGHT = 84;
@@ -24,7 +24,7 @@ export function BandPicture({
   readonly now: Band;
   readonly range: readonly [number, number];
 }): ReactNode {
-  const { axis } = useWords().lessons;
+  const { axis } = useLessonsWords();
   const [ref, width] = useWidth();
   const x = scaleLog()
     .domain(range)

@@ -1,14 +1,14 @@
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import { lensPath } from '../look/lens.js';
-import { useWords } from '../words/words.js';
+import { useLessonsWords } from './lessons-words.js';
 
 /** Half the width of each band in the picture. Only a drawing: how fast they narrow depends on the log. */
 const bands = [110, 74, 46];
 
 /** What lessons are and where they come from, while there are none. */
 export function EmptyLessons(): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   return (
     <div className="card stack empty-lessons">
       <h2>{lessons.empty}</h2>

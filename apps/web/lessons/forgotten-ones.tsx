@@ -5,7 +5,7 @@ import { serverNow } from '../api/server-time.js';
 import { useTimes } from '../look/times.js';
 import { Failed, Loading } from '../shell/states.js';
 import { useLogEntry } from '../offline/use-log-entry.js';
-import { useWords } from '../words/words.js';
+import { useLessonsWords } from './lessons-words.js';
 import { forgottenIn, type Forgotten } from './lesson-facts.js';
 import { useTitles } from './use-titles.js';
 
@@ -13,7 +13,7 @@ type Run = Schemas['StoredRun'];
 
 /** What teaches nothing any more, to be let teach again. Logs are only read once somebody wants to know. */
 export function ForgottenOnes(): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const [isOpen, setOpen] = useState(false);
   return (
     <details className="forgotten" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
@@ -24,7 +24,7 @@ export function ForgottenOnes(): ReactNode {
 }
 
 function InAllLogs(): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const runs = useTitles().runs.filter(({ state }) => state !== 'planned');
   const logs = useQueries({
     queries: runs.map(({ id }) => ({
@@ -49,7 +49,7 @@ function InAllLogs(): ReactNode {
 }
 
 function ForgottenEntry({ run, forgotten }: { readonly run: Run; readonly forgotten: Forgotten }): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const times = useTimes();
   const { entryText } = useTitles();
   const log = useLogEntry(run.id);

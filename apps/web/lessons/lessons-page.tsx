@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState, type ReactNode } from 'react';
 import { answered, api } from '../api/client.js';
 import { Failed, Loading } from '../shell/states.js';
-import { useWords } from '../words/words.js';
+import { useLessonsWords } from './lessons-words.js';
 import { EmptyLessons } from './empty-lessons.js';
 import { ForgottenOnes } from './forgotten-ones.js';
 import { ForecastRecord } from './forecast-record.js';
@@ -13,7 +13,7 @@ import './lessons.css';
 
 /** What the bench log has taught the clocks about this workshop. */
 export default function LessonsPage(): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const [forgotten, setForgotten] = useState<JustForgotten | null>(null);
   const { data, error, refetch } = useQuery({
     queryKey: ['lessons'],

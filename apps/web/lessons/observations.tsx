@@ -7,7 +7,7 @@ import { useTimes } from '../look/times.js';
 import { Confirm } from '../shell/confirm.js';
 import { Failed } from '../shell/states.js';
 import { useLogEntry } from '../offline/use-log-entry.js';
-import { useWords } from '../words/words.js';
+import { useLessonsWords } from './lessons-words.js';
 import { placeOf, type Lesson } from './lesson-facts.js';
 import type { JustForgotten } from './undo-note.js';
 import { useTitles } from './use-titles.js';
@@ -23,7 +23,7 @@ export function Observations({
   readonly observations: readonly Observation[];
   readonly onForgotten: (forgotten: JustForgotten) => void;
 }): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const { runOf, recipeTitle } = useTitles();
   const places = observations.flatMap(({ entries }) => entries.map(placeOf));
   const runs = [...new Set(places.map(({ run }) => run))].flatMap((key) => runOf(key) ?? []);
@@ -68,7 +68,7 @@ export function Observations({
 
 /** Where the batch stood against its forecast. */
 function Came({ observation: { exact, above, below } }: { readonly observation: Observation }): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const { share } = useAmounts();
   const whole = (factor: number): string => share(Math.round(factor * 100) / 100);
   return [
@@ -87,7 +87,7 @@ function TeachingEntry({
   readonly logged: LoggedEntry;
   readonly onForgotten: (forgotten: JustForgotten) => void;
 }): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const times = useTimes();
   const { entryText } = useTitles();
   const log = useLogEntry(run.id);

@@ -1,6 +1,6 @@
 import { useState, type ReactNode } from 'react';
 import { useAmounts } from '../look/amounts.js';
-import { useWords } from '../words/words.js';
+import { useLessonsWords } from './lessons-words.js';
 import { BandPicture } from './band-picture.js';
 import { tempoOf, type Lesson, type PaceLessons } from './lesson-facts.js';
 import { Observations } from './observations.js';
@@ -18,7 +18,7 @@ export function PaceCard({
   readonly range: readonly [number, number];
   readonly onForgotten: (forgotten: JustForgotten) => void;
 }): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const { recipeTitle } = useTitles();
   const [isOpen, setOpen] = useState(false);
   const { pace, workshop, recipes } = group;
@@ -47,7 +47,7 @@ function Learned({
   readonly title: string;
   readonly range: readonly [number, number];
 }): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const { share } = useAmounts();
   const { factor, before, widthShare } = lesson;
   const tempo = tempoOf(factor.likely);

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { serverNow } from '../api/server-time.js';
 import { Failed } from '../shell/states.js';
 import { useLogEntry } from '../offline/use-log-entry.js';
-import { useWords } from '../words/words.js';
+import { useLessonsWords } from './lessons-words.js';
 
 /** An entry that was forgotten on this page a moment ago. */
 export interface JustForgotten {
@@ -14,7 +14,7 @@ export interface JustForgotten {
 
 /** Says that something was forgotten, and takes that back if it was not meant. */
 export function UndoNote({ forgotten }: { readonly forgotten: JustForgotten }): ReactNode {
-  const { lessons } = useWords();
+  const lessons = useLessonsWords();
   const log = useLogEntry(forgotten.runId);
   return (
     <div className="note stack tight" role="status">

@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { allRuns } from '../api/all-runs.js';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useTexts } from '../look/use-texts.js';
-import { useWords } from '../words/words.js';
+import { useLessonsWords } from './lessons-words.js';
 
 type LogEntry = Schemas['LogEntry'];
 
@@ -17,7 +17,7 @@ export interface Titles {
 }
 
 export function useTitles(): Titles {
-  const { entry: words, saw } = useWords().lessons;
+  const { entry: words, saw } = useLessonsWords();
   const recipes = useQuery({ queryKey: ['recipes'], queryFn: () => answered(api.GET('/api/recipes')) }).data;
   const designs = useQuery({ queryKey: ['designs'], queryFn: () => answered(api.GET('/api/designs')) }).data;
   const runs = useQuery({ queryKey: ['runs'], queryFn: allRuns }).data;

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { de } from './de/index.js';
+import { lessons as deLessons } from './de/lessons.js';
 import { notes as deNotes } from './de/notes.js';
 import { pasting as dePasting } from './de/pasting.js';
 import { settings as deSettings } from './de/settings.js';
 import { stock as deStock } from './de/stock.js';
 import { en } from './en/index.js';
+import { lessons as enLessons } from './en/lessons.js';
 import { notes as enNotes } from './en/notes.js';
 import { pasting as enPasting } from './en/pasting.js';
 import { settings as enSettings } from './en/settings.js';
@@ -54,8 +56,22 @@ function said(path: string, text: (...given: never[]) => unknown): unknown[] {
 }
 
 /** Those that only some pages bring along, too. */
-const english = leaves({ ...en, notes: enNotes, pasting: enPasting, settings: enSettings, stock: enStock });
-const german = leaves({ ...de, notes: deNotes, pasting: dePasting, settings: deSettings, stock: deStock });
+const english = leaves({
+  ...en,
+  lessons: enLessons,
+  notes: enNotes,
+  pasting: enPasting,
+  settings: enSettings,
+  stock: enStock,
+});
+const german = leaves({
+  ...de,
+  lessons: deLessons,
+  notes: deNotes,
+  pasting: dePasting,
+  settings: deSettings,
+  stock: deStock,
+});
 
 describe('the second language', () => {
   it('has the same texts as the first', () => {

@@ -1,6 +1,6 @@
-import type { Words } from '../en/index.js';
+import type { LessonsWords } from '../en/lessons.js';
 
-export const lessons: Words['lessons'] = {
+export const lessons: LessonsWords = {
   title: 'Gelernt',
   intro:
     'Ihr Raum, Ihre Formen und Ihre Öle haben ein eigenes Tempo. Das hier sagt Ihr Protokoll darüber; die Vorhersagen richten sich danach.',

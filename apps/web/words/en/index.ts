@@ -1,7 +1,6 @@
 import { form } from './form.js';
 import { heat } from './heat.js';
 import { hours } from './hours.js';
-import { lessons } from './lessons.js';
 import { library } from './library.js';
 import { now } from './now.js';
 import { offline } from './offline.js';
@@ -28,7 +27,6 @@ export const en = {
   patterns,
   plan,
   shelf,
-  lessons,
   run,
   tide,
 };

@@ -60,3 +60,5 @@ export const lessons = {
   teachAgain: 'Count it again',
   teachAgainThis: (what: string) => `Count it again: ${what}`,
 };
+
+export type LessonsWords = typeof lessons;
