@@ -35,7 +35,7 @@ export async function textsOf(page: Page): Promise<string[]> {
       if (element instanceof HTMLInputElement && ['text', 'search'].includes(element.type))
         lines.push(element.value);
       if (element instanceof HTMLTextAreaElement) lines.push(element.value);
-      if (element instanceof SVGTextElement) lines.push(element.textContent);
+      if (element instanceof SVGTextElement && element.checkVisibility()) lines.push(element.textContent);
     }
     return [...new Set(lines.map((line) => line.trim()).filter((line) => line !== ''))];
   }, spoken);
