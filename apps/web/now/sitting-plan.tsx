@@ -45,7 +45,7 @@ export function SittingJobs({ sitting, runs, weighFor }: SittingProps): ReactNod
   );
 }
 
-/** What to lie ready before a sitting begins. */
+/** What to lay out before a sitting begins. */
 export function GetOut({ sitting, runs, weighFor }: SittingProps): ReactNode {
   const { now, run: words } = useWords();
   const { titled, and } = useTexts();

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { Link, useParams } from 'react-router';
+import { useParams } from 'react-router';
 import { SelectField } from '../form/fields.js';
 import { MeasureField, NumberField } from '../form/number-field.js';
 import { valueAt } from '../form/values.js';
@@ -15,7 +15,7 @@ import { isKnown } from './stock-page.js';
 import { useStockWords } from './stock-words.js';
 import type { KnownMaterial } from './use-choices.js';
 import { useStock, type EntryNow, type StockLine } from './use-stock.js';
-import { WaitingLines } from './waiting-lines.js';
+import { StockHead } from './stock-head.js';
 import '../form/form.css';
 import '../library/library.css';
 import './stock.css';
@@ -33,15 +33,7 @@ export default function MaterialPage(): ReactNode {
   const material = { key, unit: line.unit, title: line.title };
   return (
     <div className="stack">
-      <header className="stack tight">
-        <p>
-          <Link className="tap" to="/makings/stock">
-            {words.toStock}
-          </Link>
-        </p>
-        <h1>{titled(key, material.title)}</h1>
-      </header>
-      <WaitingLines />
+      <StockHead back={{ to: '/makings/stock', text: words.toStock }} title={titled(key, material.title)} />
       <div className="kinds">
         <OnHand line={line} />
         <section className="card stack tight" aria-labelledby="count">

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useState, type ReactNode } from 'react';
 import { Link } from 'react-router';
-import { allRuns } from '../api/all-runs.js';
+import { liveRuns } from '../api/all-runs.js';
 import { answered, api, type Schemas } from '../api/client.js';
 import { useAmounts } from '../look/amounts.js';
 import { Sentence } from '../look/sentence.js';
@@ -13,7 +13,7 @@ import { rounded } from './packs.js';
 import { PurchaseForm } from './purchase-form.js';
 import { useStockWords } from './stock-words.js';
 import { useWriteStock } from './use-stock.js';
-import { WaitingLines } from './waiting-lines.js';
+import { StockHead } from './stock-head.js';
 import '../form/form.css';
 import '../library/library.css';
 import './stock.css';
@@ -23,30 +23,24 @@ type Line = Schemas['GatherList']['lines'][number];
 /** What all planned runs still need together, less what is there; what is bought is entered on the spot. */
 export default function ShoppingPage(): ReactNode {
   const words = useStockWords();
-  const { data, error, refetch } = useQuery({ queryKey: ['runs'], queryFn: allRuns });
-  const live = (data ?? []).filter(({ state }) => state === 'planned' || state === 'making');
+  const { data, error, refetch } = useQuery(liveRuns);
   return (
     <div className="stack">
-      <header className="stack tight">
-        <p>
-          <Link className="tap" to="/makings/stock">
-            {words.toStock}
-          </Link>
-        </p>
-        <h1>{words.shopping}</h1>
-        <p className="soft">{words.shoppingLead}</p>
-      </header>
-      <WaitingLines />
+      <StockHead
+        back={{ to: '/makings/stock', text: words.toStock }}
+        title={words.shopping}
+        lead={words.shoppingLead}
+      />
       {data === undefined ? (
         error === null ? (
           <Loading />
         ) : (
           <Failed error={error} again={() => void refetch()} />
         )
-      ) : live.length === 0 ? (
+      ) : data.length === 0 ? (
         <p className="card">{words.noRuns}</p>
       ) : (
-        <OfRuns runs={live} />
+        <OfRuns runs={data} />
       )}
     </div>
   );

@@ -9,7 +9,7 @@ import { Leftovers } from './leftovers.js';
 import { PurchaseForm } from './purchase-form.js';
 import { useStockWords } from './stock-words.js';
 import { useStock, type StockLine } from './use-stock.js';
-import { WaitingLines } from './waiting-lines.js';
+import { StockHead } from './stock-head.js';
 import '../form/form.css';
 import '../library/library.css';
 import './stock.css';
@@ -21,21 +21,13 @@ export default function StockPage(): ReactNode {
   const { data, error, refetch } = useStock();
   return (
     <div className="stack">
-      <header className="stack tight">
-        <p>
-          <Link className="tap" to="/makings">
-            {library.back}
-          </Link>
-        </p>
-        <h1>{words.title}</h1>
-        <p className="soft">{words.lead}</p>
+      <StockHead back={{ to: '/makings', text: library.back }} title={words.title} lead={words.lead}>
         <p>
           <Link className="button" to="/makings/stock/to-buy">
             {words.shopping}
           </Link>
         </p>
-      </header>
-      <WaitingLines />
+      </StockHead>
       {data === undefined ? (
         error === null ? (
           <Loading />

@@ -45,7 +45,7 @@ export default function WeighDialog({
   );
 }
 
-/** One batch or part, with how far she is. */
+/** One batch or part, with how much of it is ticked off. */
 function WeighBatch({ batch, weigh }: { readonly batch: string; readonly weigh: SheetWeigh }): ReactNode {
   const { now, run: words } = useWords();
   const { titled, and } = useTexts();
